@@ -1,0 +1,2 @@
+//! Reckons cure, salt and seasoning for wild game.
+pub mod door;
