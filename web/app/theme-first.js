@@ -1,0 +1,10 @@
+// Runs before the first paint, so that no white page flashes in the dark.
+{
+  let theme = null;
+  try {
+    theme = localStorage.getItem('cure-reckoner.theme');
+  } catch {
+    // A browser that keeps nothing gets the look of its own settings.
+  }
+  if (theme === 'day' || theme === 'dark' || theme === 'red') document.documentElement.dataset.theme = theme;
+}
