@@ -1,2 +1,19 @@
-//! Reckons cure, salt and seasoning for wild game.
+//! Reckons cure, salt and seasoning for wild game: what to weigh for exactly this meat, whether the dose is all
+//! right, what comes next and when.
+//!
+//! The floors, each importing only those before it: [`quantity`], [`pantry`], [`recipe`], [`dose`], [`batch`],
+//! [`weigh`], [`schedule`], [`share`], [`door`]. Everything up to the door is pure: no clock, no chance, no
+//! JavaScript. The same request gives the same answer natively and in the browser.
+
+#![forbid(clippy::float_arithmetic)]
+
+pub mod batch;
 pub mod door;
+pub mod dose;
+pub mod pantry;
+pub mod quantity;
+pub mod recipe;
+pub mod schedule;
+pub mod share;
+mod tables;
+pub mod weigh;

@@ -1,8 +1,22 @@
-//! One function for the page.
+//! JavaScript values in and out.
+
+use super::{Answer, Request, answer, bad_form};
+use serde::Serialize;
+use serde_wasm_bindgen::{Deserializer, Serializer};
 use wasm_bindgen::prelude::*;
 
-/// Takes a request, gives an answer.
+/// Answers one request; see the table at the head of [`crate::door`]. Never throws for bad input.
 #[wasm_bindgen]
 pub fn reckon(request: JsValue) -> JsValue {
-    request
+    let answered = match serde_path_to_error::deserialize::<_, Request>(Deserializer::from(request)) {
+        Ok(request) => answer(request),
+        Err(error) => bad_form(&error.path().to_string(), &error.inner().to_string()),
+    };
+    to_js(&answered)
+}
+
+fn to_js(answered: &Answer) -> JsValue {
+    answered
+        .serialize(&Serializer::json_compatible())
+        .unwrap_or_else(|error| error.into())
 }

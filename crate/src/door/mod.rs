@@ -1,3 +1,50 @@
-//! The only code that knows JavaScript.
+//! The door: one request in, one answer out, the same natively and in the browser.
+//!
+//! A request is an object with one key, the question, and its content: `{"weigh_out": {"batch": …, "settings": …}}`.
+//! An answer is `{"ok": …}` or `{"problems": [{code, field, message, choices}]}`; bad input never throws.
+//! Quantities are text in the grammar of [`crate::quantity`], so `"1480 g"` and `"3 lb 4 oz"` are both good.
+//! No clock: `now` and ticks come in with the request, in milliseconds since 1970-01-01 UTC.
+//!
+//! | question | content | `ok` |
+//! |---|---|---|
+//! | `read` | [`ReadFields`]: what was typed in a form | [`ReadValues`] |
+//! | `tables` | `{}` | [`Tables`]: ingredients, cuts, limits, scale steps |
+//! | `starters` | `{}` | [`Starters`]: the five recipes that come with the page, and a demo batch |
+//! | `pieces` | [`AskPieces`] | [`PieceSheet`](crate::batch::PieceSheet) |
+//! | `card` | [`AskCard`]: a recipe and a weight | [`RecipeCard`](crate::share::RecipeCard) |
+//! | `weigh_out` | [`AskWeighOut`]: a batch | [`WeighSheet`](crate::weigh::WeighSheet) |
+//! | `check_dose` | [`AskDose`]: what is already on the meat | [`Verdict`](crate::dose::Verdict) |
+//! | `next` | [`AskNext`]: batches and now | [`NextList`](crate::schedule::NextList) |
+//! | `link` | [`AskLink`]: a recipe | [`Link`](crate::share::Link): link and QR |
+//! | `open_link` | [`AskOpen`]: a link | [`Opened`] |
+//! | `check` | [`Record`]: a stored record | [`Checked`] |
+
+mod answer;
 #[cfg(target_arch = "wasm32")]
 mod js;
+mod read;
+mod request;
+
+use answer::bad_form;
+pub use answer::{Answer, Checked, Ok as Answered, Opened, Starters, Tables, answer};
+pub use read::{FieldKind, ReadField, ReadFields, ReadValue, ReadValues};
+pub use request::{
+    AskCard, AskDose, AskLink, AskNext, AskOpen, AskPieces, AskWeighOut, Named, Nothing, Record, Request,
+};
+
+/// Answers one request written as JSON, as one line of JSON: the door without a browser.
+///
+/// # Example: a weight in pounds and ounces
+/// ```
+/// let line = cure_reckoner::door::answer_json(r#"{"check": {"settings": {"scale_step": "0.1 g", "profile": "us-home"}}}"#);
+/// assert_eq!(line, r#"{"ok":{"good":true}}"#);
+/// ```
+pub fn answer_json(request: &str) -> String {
+    let mut reader = serde_json::Deserializer::from_str(request);
+    let answered = match serde_path_to_error::deserialize::<_, Request>(&mut reader) {
+        Ok(request) if reader.end().is_ok() => answer(request),
+        Ok(_) => bad_form(".", "There is more than one request on this line. Write one to a line."),
+        Err(error) => bad_form(&error.path().to_string(), &error.inner().to_string()),
+    };
+    serde_json::to_string(&answered).unwrap_or_else(|error| error.to_string())
+}

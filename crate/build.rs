@@ -1,0 +1,104 @@
+//! Turns the CSV tables into Rust constants, so that the page ships no CSV reader.
+
+use std::fmt::Write as _;
+use std::{env, fs, path::Path};
+
+type Rows = Vec<csv::StringRecord>;
+
+fn main() {
+    println!("cargo::rerun-if-changed=tables");
+    let out = [pantry(), cuts(), limits(), cautions()].concat();
+    let path = Path::new(&env::var("OUT_DIR").expect("cargo sets OUT_DIR")).join("tables.rs");
+    fs::write(path, out).expect("the build folder can be written");
+}
+
+fn rows(name: &str, columns: usize) -> Rows {
+    let path = Path::new("tables").join(name);
+    let mut reader = csv::ReaderBuilder::new()
+        .comment(Some(b'#'))
+        .from_path(&path)
+        .expect("table is there");
+    let rows: Rows = reader
+        .records()
+        .map(|r| r.unwrap_or_else(|e| panic!("{}: {e}", path.display())))
+        .collect();
+    assert!(
+        rows.iter().all(|r| r.len() == columns),
+        "{} has {columns} columns",
+        path.display()
+    );
+    rows
+}
+
+/// `Some(…)` of three columns, or `None` when the first is empty.
+fn triple(row: &csv::StringRecord, first: usize, wrap: impl Fn(&str, &str, &str) -> String) -> String {
+    if row[first].is_empty() {
+        "None".into()
+    } else {
+        format!("Some({})", wrap(&row[first], &row[first + 1], &row[first + 2]))
+    }
+}
+
+fn table(name: &str, kind: &str, rows: &Rows, line: impl Fn(&csv::StringRecord) -> String) -> String {
+    let mut out = format!("pub(crate) static {name}: [{kind}; {}] = [\n", rows.len());
+    for row in rows {
+        writeln!(out, "    {},", line(row)).expect("a string takes all");
+    }
+    out + "];\n"
+}
+
+fn pantry() -> String {
+    table("PANTRY", "crate::pantry::Ingredient", &rows("pantry.csv", 13), |r| {
+        let others: Vec<&str> = r[3].split('|').filter(|o| !o.is_empty()).collect();
+        let group = format!("{}{}", r[4][..1].to_uppercase(), &r[4][1..]);
+        let spoon = triple(r, 5, |l, t, h| {
+            format!("crate::pantry::SpoonWeight {{ low: {l:?}, typical: {t:?}, high: {h:?} }}")
+        });
+        format!(
+            "crate::pantry::Ingredient {{ key: {:?}, number: {}, name: {:?}, others: &{others:?}, \
+             group: crate::pantry::Group::{group}, spoon: {spoon}, allergen: {:?}, nitrite: {:?}, nitrate: {:?}, \
+             source: {:?}, status: {:?} }}",
+            &r[0], &r[1], &r[2], &r[8], &r[9], &r[10], &r[11], &r[12]
+        )
+    })
+}
+
+fn cuts() -> String {
+    table("CUTS", "crate::pantry::Cut", &rows("cuts.csv", 8), |r| {
+        format!(
+            "crate::pantry::Cut {{ key: {:?}, name: {:?}, kind: {:?}, grams: {}, source: {:?}, status: {:?} }}",
+            &r[0],
+            &r[1],
+            &r[2],
+            triple(r, 3, |l, t, h| format!("({l}, {t}, {h})")),
+            &r[6],
+            &r[7]
+        )
+    })
+}
+
+fn limits() -> String {
+    table("PROFILES", "crate::dose::Profile", &rows("limits.csv", 9), |r| {
+        format!(
+            "crate::dose::Profile {{ key: {:?}, name: {:?}, limit: {}, nitrate_limit: {}, undecided_to: {}, least: {}, \
+             source: {:?}, status: {:?} }}",
+            &r[0],
+            &r[1],
+            &r[2],
+            &r[3],
+            &r[4],
+            &r[5],
+            format!("{} {}", &r[6], &r[7]),
+            &r[8]
+        )
+    })
+}
+
+fn cautions() -> String {
+    table("CAUTIONS", "crate::dose::Caution", &rows("cautions.csv", 3), |r| {
+        format!(
+            "crate::dose::Caution {{ key: {:?}, text: {:?}, source: {:?} }}",
+            &r[0], &r[1], &r[2]
+        )
+    })
+}

@@ -1,0 +1,65 @@
+//! Prints the TypeScript types of every request and answer, for the page.
+//!
+//! `cargo run -p cure-reckoner --features types --example types > web/app/types.d.ts`
+
+use cure_reckoner::door::{self, Checked, Opened, ReadValues, Request, Starters, Tables};
+use cure_reckoner::quantity::Problem;
+use std::collections::BTreeMap;
+use ts_rs::{Config, TS, TypeVisitor};
+
+struct Collect(BTreeMap<String, String>);
+
+impl TypeVisitor for Collect {
+    fn visit<T: TS + 'static + ?Sized>(&mut self) {
+        let config = Config::default();
+        if T::output_path().is_none() || self.0.contains_key(&T::ident(&config)) {
+            return;
+        }
+        let docs = T::docs().unwrap_or_default();
+        self.0
+            .insert(T::ident(&config), format!("{docs}export {}", T::decl(&config)));
+        T::visit_dependencies(self);
+    }
+}
+
+/// Answers by question, for the type of `ask`.
+const ANSWERS: [(&str, &str); 11] = [
+    ("read", "ReadValues"),
+    ("tables", "Tables"),
+    ("starters", "Starters"),
+    ("pieces", "PieceSheet"),
+    ("card", "RecipeCard"),
+    ("weigh_out", "WeighSheet"),
+    ("check_dose", "Verdict"),
+    ("next", "NextList"),
+    ("link", "Link"),
+    ("open_link", "Opened"),
+    ("check", "Checked"),
+];
+
+fn main() {
+    let mut all = Collect(BTreeMap::new());
+    all.visit::<Request>();
+    all.visit::<Problem>();
+    all.visit::<ReadValues>();
+    all.visit::<Tables>();
+    all.visit::<Starters>();
+    all.visit::<cure_reckoner::batch::PieceSheet>();
+    all.visit::<cure_reckoner::share::RecipeCard>();
+    all.visit::<cure_reckoner::weigh::WeighSheet>();
+    all.visit::<cure_reckoner::dose::Verdict>();
+    all.visit::<cure_reckoner::schedule::NextList>();
+    all.visit::<cure_reckoner::share::Link>();
+    all.visit::<Opened>();
+    all.visit::<Checked>();
+    let _: fn(Request) -> door::Answer = door::answer;
+    println!("// Written by crate/examples/types.rs from the Rust types; do not edit.\n");
+    for text in all.0.values() {
+        println!("{text}\n");
+    }
+    println!("/** The answer to each question. */\nexport interface Answers {{");
+    for (ask, answer) in ANSWERS {
+        println!("  {ask}: {answer};");
+    }
+    println!("}}");
+}

@@ -1,0 +1,149 @@
+//! The rules a batch and the settings keep, for a person typing, a backup and a stored record alike.
+
+use super::model::{Batch, Piece, PutIn, Tick};
+use crate::dose::measured;
+use crate::pantry::{self, OWN};
+use crate::quantity::{Code, Problem};
+use crate::recipe::{MOST_NAME, MOST_TEXT, name, tag, text};
+use rust_decimal::dec;
+
+/// Most size classes.
+pub const MOST_CLASSES: usize = 40;
+/// Most pieces in a class.
+pub const MOST_PIECES: u32 = 10_000;
+/// Most ticks.
+pub const MOST_TICKS: usize = 1000;
+
+impl Batch {
+    /// Everything that is wrong with it; empty when it can be used.
+    pub fn problems(&self) -> Vec<Problem> {
+        let mut found = Vec::new();
+        found.extend(tag(&self.tag, 3).err().map(|p| p.at("tag")));
+        found.extend(name(&self.name).err().map(|p| p.at("name")));
+        found.extend(text(&self.notes, MOST_TEXT).err().map(|p| p.at("notes")));
+        found.extend(day(&self.killed).err().map(|p| p.at("killed")));
+        found.extend(self.recipe.problems().into_iter().map(|p| p.at("recipe")));
+        found.extend(classes(&self.pieces));
+        found.extend(self.put_in.as_ref().and_then(|p| p.problem()).map(|p| p.at("put_in")));
+        if self.ticks.len() > MOST_TICKS || self.ticks.iter().any(|t| !t.is_good()) {
+            found.push(
+                Problem::new(
+                    Code::BadForm,
+                    "A tick in this batch is not of the form that this page writes.",
+                )
+                .at("ticks"),
+            );
+        }
+        found
+    }
+
+    /// The tick of an id.
+    pub fn tick(&self, of: &str) -> Option<&Tick> {
+        self.ticks.iter().find(|t| t.of == of)
+    }
+}
+
+/// Everything that is wrong with the size classes.
+pub fn classes(pieces: &[Piece]) -> Vec<Problem> {
+    let mut found = Vec::new();
+    if pieces.len() > MOST_CLASSES {
+        found.push(
+            Problem::new(
+                Code::TooLong,
+                format!("At most {MOST_CLASSES} size classes are kept. Put like pieces together."),
+            )
+            .at("pieces"),
+        );
+    }
+    for (i, piece) in pieces.iter().enumerate() {
+        found.extend(piece.problem().map(|p| p.at(&format!("pieces[{i}]"))));
+    }
+    found
+}
+
+impl Piece {
+    fn problem(&self) -> Option<Problem> {
+        if self.cut == OWN {
+            if let Err(problem) = name(&self.name) {
+                return Some(problem.at("name"));
+            }
+        } else if pantry::cut(&self.cut).is_none() {
+            return Some(
+                Problem::new(
+                    Code::Unknown,
+                    format!(
+                        "“{}” is not in the list of cuts. Choose from the list, or take “own” and give it a name.",
+                        crate::quantity::shorten(&self.cut)
+                    ),
+                )
+                .at("cut"),
+            );
+        }
+        if let Err(problem) = text(&self.name, MOST_NAME) {
+            return Some(problem.at("name"));
+        }
+        if !(1..=MOST_PIECES).contains(&self.count) {
+            return Some(
+                Problem::new(
+                    Code::TooSmall,
+                    format!("A size class has 1 to {MOST_PIECES} pieces. Type how many there are."),
+                )
+                .at("count"),
+            );
+        }
+        if self.weight.is_some_and(|w| w.base() <= dec!(0)) {
+            return Some(
+                Problem::new(
+                    Code::TooSmall,
+                    "A weight here is above nought. Type it, or leave it empty until it is weighed.",
+                )
+                .at("weight"),
+            );
+        }
+        None
+    }
+}
+
+impl PutIn {
+    fn problem(&self) -> Option<Problem> {
+        measured(&self.amount, None, dec!(0.1)).err().map(|p| p.at("amount"))
+    }
+}
+
+impl Tick {
+    fn is_good(&self) -> bool {
+        let known = self
+            .of
+            .bytes()
+            .all(|b| b.is_ascii_lowercase() || b.is_ascii_digit() || b == b':');
+        known && (1..=24).contains(&self.of.len()) && (0..=32_503_680_000_000).contains(&self.at)
+    }
+}
+
+/// `2026-11-14`, or nothing.
+fn day(value: &str) -> Result<(), Problem> {
+    let wrong = || {
+        Problem::new(
+            Code::NotRead,
+            "A day is written 2026-11-14. Type it so, or leave it empty.",
+        )
+    };
+    if value.is_empty() {
+        return Ok(());
+    }
+    let parts: Vec<&str> = value.split('-').collect();
+    let [year, month, day] = parts.as_slice() else {
+        return Err(wrong());
+    };
+    let number = |text: &str, len: usize| {
+        if text.len() == len {
+            text.parse::<u32>().ok()
+        } else {
+            None
+        }
+    };
+    let good = number(year, 4).is_some_and(|y| (1900..=2200).contains(&y))
+        && number(month, 2).is_some_and(|m| (1..=12).contains(&m))
+        && number(day, 2).is_some_and(|d| (1..=31).contains(&d));
+    if good { Ok(()) } else { Err(wrong()) }
+}

@@ -1,0 +1,98 @@
+//! The batch as it is stored.
+
+use crate::quantity::{Fraction, Length, Mass};
+use crate::recipe::Recipe;
+use serde::{Deserialize, Serialize};
+
+/// One batch, from the board to the label.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Batch {
+    /// Two capital letters and, where two batches share them, a number: `SD`, `SD2`.
+    pub tag: String,
+    /// What it is called.
+    pub name: String,
+    /// The recipe as it was when the batch began; later changes to the recipe do not reach it.
+    pub recipe: Recipe,
+    /// Size classes.
+    #[serde(default)]
+    pub pieces: Vec<Piece>,
+    /// The day of the kill, `2026-11-14`. Empty when not known.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub killed: String,
+    /// Work with a one-in-so-many premix in place of the neat cure.
+    #[serde(default)]
+    pub premix: bool,
+    /// What went in as cure when it was not the weigh-out: a spoon, another weight.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub put_in: Option<PutIn>,
+    /// Everything ticked, with its time.
+    #[serde(default)]
+    pub ticks: Vec<Tick>,
+    /// Put away: finished or thrown out.
+    #[serde(default)]
+    pub closed: bool,
+    /// Remarks.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub notes: String,
+}
+
+/// A size class: pieces of one species and cut that are alike.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Piece {
+    /// Key of a cut in the table, such as `mallard-breast`, or `own`.
+    pub cut: String,
+    /// The user's own word for it; empty for the table's.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub name: String,
+    /// How many pieces, 1 to 10 000.
+    pub count: u32,
+    /// Weight of all of them together, or of each. Nothing: not weighed yet.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub weight: Option<Mass>,
+    /// True when `weight` is of each piece.
+    #[serde(default)]
+    pub each: bool,
+    /// The thickest part.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub thickness: Option<Length>,
+}
+
+/// Cure that is already on the meat, in the measure it was put in by.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct PutIn {
+    /// `1 tbsp`, `2½ tsp` (level) or `3.5 g`.
+    pub amount: String,
+    /// Sodium nitrite printed on the packet; nothing when not known.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub nitrite: Option<Fraction>,
+    /// Sodium nitrate printed on the packet; nothing for none.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub nitrate: Option<Fraction>,
+}
+
+/// Something done, with its time.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Tick {
+    /// What: `cure:0`, `line:2`, `water`, `rub`, `label`, `step:3`, `turn:0:2`.
+    pub of: String,
+    /// When, in milliseconds since 1970-01-01 UTC.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub at: i64,
+    /// For something weighed: what went in.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub weight: Option<Mass>,
+}

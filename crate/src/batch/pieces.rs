@@ -1,0 +1,172 @@
+//! The pieces on the board: each size class, and green weight in all.
+
+use super::model::Piece;
+use crate::pantry;
+use crate::quantity::exact::Exact;
+use crate::quantity::{Code, Figure, Kind, Mass, MassKind, Problem, Range, System};
+use rust_decimal::{Decimal, dec};
+use serde::Serialize;
+
+/// The pieces screen.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct PieceSheet {
+    /// One row for each size class, in order.
+    pub rows: Vec<PieceRow>,
+    /// Pieces in all.
+    pub count: u32,
+    /// Green weight; the typical one when not all is weighed.
+    pub green: Figure,
+    /// Low and high where some pieces are not weighed yet.
+    pub green_range: Option<(Figure, Figure)>,
+    /// True when every class has a weight.
+    pub weighed: bool,
+    /// Said where thicknesses differ so much that one time will not do for all.
+    pub mixed: Option<String>,
+}
+
+/// One size class.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct PieceRow {
+    /// `8 mallard breast, large`.
+    pub name: String,
+    /// Pieces.
+    pub count: u32,
+    /// Weight of one, typical where not weighed.
+    pub each: Figure,
+    /// Weight of all, typical where not weighed.
+    pub all: Figure,
+    /// Low and high of all where not weighed.
+    pub range: Option<(Figure, Figure)>,
+    /// Where that range comes from, with its status.
+    pub source: Option<String>,
+    /// The thickest part.
+    pub thickness: Option<Figure>,
+}
+
+/// Green weight of all pieces.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Green {
+    /// Grams.
+    pub grams: Range,
+    /// Pieces.
+    pub count: u32,
+    /// True when every class has a weight.
+    pub weighed: bool,
+}
+
+/// Grams of one class: what was weighed, or the range of the table. `None` where neither is there.
+fn class_grams(piece: &Piece) -> Option<Range> {
+    let count = Decimal::from(piece.count);
+    match piece.weight {
+        Some(w) if piece.each => Range::point(w.base()).map(|g| g.times(count)),
+        Some(w) => Some(Range::point(w.base())),
+        None => {
+            let (low, typical, high) = pantry::cut(&piece.cut)?.grams?;
+            Range::new(low.into(), typical.into(), high.into()).map(|g| g.times(count))
+        }
+    }
+}
+
+/// Green weight in all. A class with neither weight nor table counts as nought and as not weighed.
+///
+/// # Errors
+/// [`Code::TooLarge`] above the most that a weight may be.
+pub fn green(pieces: &[Piece]) -> Result<Green, Problem> {
+    let mut sum = Range::point(Decimal::ZERO);
+    let mut count = 0u32;
+    for piece in pieces {
+        let grams = class_grams(piece).unwrap_or(Range::point(Decimal::ZERO));
+        sum = sum.plus(grams).filter(|s| s.high <= MassKind::MAX).ok_or_else(|| {
+            Problem::new(
+                Code::TooLarge,
+                "All pieces together weigh more than a tonne. Check the weights.",
+            )
+            .at("pieces")
+        })?;
+        count = count.saturating_add(piece.count);
+    }
+    let weighed = !pieces.is_empty() && pieces.iter().all(|p| p.weight.is_some());
+    Ok(Green {
+        grams: sum,
+        count,
+        weighed,
+    })
+}
+
+/// Kinds of the pieces (`bird`, `red`, `boar`, `hare`), each once; empty where none is known.
+pub fn kinds(pieces: &[Piece]) -> Vec<&'static str> {
+    let mut kinds: Vec<&str> = pieces
+        .iter()
+        .filter_map(|p| pantry::cut(&p.cut))
+        .map(|c| c.kind)
+        .collect();
+    kinds.sort_unstable();
+    kinds.dedup();
+    kinds
+}
+
+/// What a class is called: the user's word, or the table's.
+fn name_of(piece: &Piece) -> String {
+    if !piece.name.is_empty() {
+        return piece.name.clone();
+    }
+    pantry::cut(&piece.cut).map(|c| c.name.to_owned()).unwrap_or_default()
+}
+
+/// The pieces screen.
+///
+/// # Errors
+/// The problems of the size classes, or of their sum.
+pub fn sheet(pieces: &[Piece], units: System) -> Result<PieceSheet, Vec<Problem>> {
+    let problems = super::check::classes(pieces);
+    if !problems.is_empty() {
+        return Err(problems);
+    }
+    let all = green(pieces).map_err(|p| vec![p])?;
+    let show = |grams: Decimal| Mass::new(grams).map_or_else(|_| Figure::new("", ""), |m| m.show(units));
+    let ends = |r: Range| (!r.is_point()).then(|| (show(r.low), show(r.high)));
+    let rows = pieces
+        .iter()
+        .map(|piece| {
+            let grams = class_grams(piece).unwrap_or(Range::point(Decimal::ZERO));
+            let cut = pantry::cut(&piece.cut).filter(|_| piece.weight.is_none());
+            PieceRow {
+                name: name_of(piece),
+                count: piece.count,
+                each: show(grams.typical.over(Decimal::from(piece.count)).unwrap_or_default()),
+                all: show(grams.typical),
+                range: ends(grams),
+                source: match (cut, piece.weight) {
+                    (Some(c), _) if c.grams.is_some() => Some(format!("{}. Status: {}.", c.source, c.status)),
+                    (_, None) => Some("No figure is known for this cut. Weigh it.".to_owned()),
+                    _ => None,
+                },
+                thickness: piece.thickness.map(|t| t.show(units)),
+            }
+        })
+        .collect();
+    Ok(PieceSheet {
+        rows,
+        count: all.count,
+        green: show(all.grams.typical),
+        green_range: ends(all.grams),
+        weighed: all.weighed,
+        mixed: mixed(pieces, units),
+    })
+}
+
+/// Said where the thickest class is a quarter thicker than the thinnest or more: cure time goes with thickness.
+fn mixed(pieces: &[Piece], units: System) -> Option<String> {
+    let known = || pieces.iter().filter_map(|p| Some((p.thickness?, p)));
+    let (thin, small) = known().min_by_key(|(t, _)| *t)?;
+    let (thick, large) = known().max_by_key(|(t, _)| *t)?;
+    let apart = thick.base() >= thin.base().times(dec!(1.25))?;
+    apart.then(|| {
+        format!(
+            "{} is {} thick and {} {}. The thin ones are ready first: give each size a bag of its own, or draw them early.",
+            name_of(large), thick.show(units).text, name_of(small), thin.show(units).text
+        )
+    })
+}

@@ -1,0 +1,253 @@
+//! Every answer.
+
+use super::read::{ReadValues, read};
+use super::request::{AskDose, Record, Request};
+use crate::batch::{self, Batch, Piece, PieceSheet};
+use crate::dose::{self, Agent, Case, Profile, Put, Verdict};
+use crate::pantry::{self, Cut, Ingredient};
+use crate::quantity::exact::Exact;
+use crate::quantity::{Code, Mass, Problem, Range};
+use crate::recipe::{Method, Recipe};
+use crate::schedule::{self, NextList};
+use crate::share::{self, Link, RecipeCard};
+use crate::weigh::{self, Settings, WeighSheet};
+use rust_decimal::{Decimal, dec};
+use serde::Serialize;
+
+/// `{"ok": …}` or `{"problems": […]}`.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Answer {
+    /// What was asked for.
+    Ok(Box<Ok>),
+    /// What is wrong with the request.
+    Problems(Vec<Problem>),
+}
+
+/// The content of a good answer.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[serde(untagged)]
+#[expect(missing_docs, reason = "one variant for each question, in its order")]
+pub enum Ok {
+    Read(ReadValues),
+    Tables(Tables),
+    Starters(Starters),
+    Pieces(PieceSheet),
+    Card(RecipeCard),
+    WeighOut(WeighSheet),
+    CheckDose(Verdict),
+    Next(NextList),
+    Link(Link),
+    OpenLink(Opened),
+    Check(Checked),
+}
+
+/// Lists for pickers.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Tables {
+    /// Everything in the pantry.
+    pub ingredients: Vec<Ingredient>,
+    /// Cuts with their weights.
+    pub cuts: Vec<Cut>,
+    /// Jurisdictions.
+    pub profiles: Vec<Profile>,
+    /// Steps a scale may have, `5 g` to `0.01 g`.
+    pub scale_steps: Vec<&'static str>,
+    /// Settings of a new page.
+    pub settings: Settings,
+}
+
+/// The recipes that come with the page.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Starters {
+    /// Five recipes.
+    pub recipes: Vec<Recipe>,
+    /// A batch of the first, with pieces, to learn by.
+    pub demo: Batch,
+}
+
+/// A recipe from a link. Ask for its card to see the verdict; it is not saved by opening.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Opened {
+    /// The recipe.
+    pub recipe: Recipe,
+}
+
+/// A record that can be used.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Checked {
+    /// Always true; what is wrong comes as problems.
+    pub good: bool,
+}
+
+/// Answers one question. Never panics on a request that could be read.
+pub fn answer(request: Request) -> Answer {
+    let answered = match request {
+        Request::Read(ask) => read(&ask).map(Ok::Read),
+        Request::Tables(_) => Result::Ok(Ok::Tables(tables())),
+        Request::Starters(_) => starters().map(Ok::Starters),
+        Request::Pieces(ask) => batch::sheet(&ask.pieces, ask.settings.units).map(Ok::Pieces),
+        Request::Card(ask) => {
+            let kilogram = Mass::new(dec!(1000)).map_err(|p| vec![p]);
+            let weight = ask.weight.map_or(kilogram, Result::Ok);
+            weight
+                .and_then(|weight| share::card(&ask.recipe, weight, ask.pieces.unwrap_or(1), &ask.settings))
+                .map(Ok::Card)
+        }
+        Request::WeighOut(ask) => weigh::sheet(&ask.batch, &ask.settings).map(Ok::WeighOut),
+        Request::CheckDose(ask) => check_dose(&ask).map(Ok::CheckDose),
+        Request::Next(ask) => {
+            let batches: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
+            schedule::next(&batches, ask.now, &ask.settings).map(Ok::Next)
+        }
+        Request::Link(ask) => share::write(&ask.recipe, &ask.base).map(Ok::Link),
+        Request::OpenLink(ask) => share::open(&ask.text).map(|recipe| Ok::OpenLink(Opened { recipe })),
+        Request::Check(record) => {
+            let problems = match &record {
+                Record::Recipe(recipe) => recipe.problems(),
+                Record::Batch(batch) => batch.problems(),
+                Record::Settings(settings) => settings.problems(),
+            };
+            if problems.is_empty() {
+                Result::Ok(Ok::Check(Checked { good: true }))
+            } else {
+                Err(problems)
+            }
+        }
+    };
+    match answered {
+        Result::Ok(ok) => Answer::Ok(Box::new(ok)),
+        Err(problems) => Answer::Problems(problems),
+    }
+}
+
+/// A request that is not of the documented form, with where it failed.
+pub fn bad_form(path: &str, why: &str) -> Answer {
+    let place = if path == "." { "" } else { path };
+    // Serde puts its own words around ours; a problem of a quantity is worded once, in `quantity`.
+    Answer::Problems(vec![Problem::new(Code::BadForm, why).at(place)])
+}
+
+fn tables() -> Tables {
+    Tables {
+        ingredients: pantry::ingredients().to_vec(),
+        cuts: pantry::cuts().to_vec(),
+        profiles: dose::profiles().to_vec(),
+        scale_steps: weigh::SCALE_STEPS.to_vec(),
+        settings: Settings::new_page(),
+    }
+}
+
+/// The starters as they stand in the table.
+#[derive(serde::Deserialize)]
+struct StarterTable {
+    recipes: Vec<Recipe>,
+    demo: DemoTable,
+}
+
+#[derive(serde::Deserialize)]
+struct DemoTable {
+    tag: String,
+    name: String,
+    killed: String,
+    pieces: Vec<Piece>,
+}
+
+fn starters() -> Result<Starters, Vec<Problem>> {
+    let table: StarterTable = serde_json::from_str(include_str!("../../tables/starters.json"))
+        .map_err(|e| vec![Problem::new(Code::BadForm, e.to_string())])?;
+    let recipe = table
+        .recipes
+        .first()
+        .cloned()
+        .ok_or_else(|| vec![Problem::new(Code::Missing, "The table of starters is empty.")])?;
+    let demo = Batch {
+        tag: table.demo.tag,
+        name: table.demo.name,
+        recipe,
+        pieces: table.demo.pieces,
+        killed: table.demo.killed,
+        premix: false,
+        put_in: None,
+        ticks: Vec::new(),
+        closed: false,
+        notes: String::new(),
+    };
+    Result::Ok(Starters {
+        recipes: table.recipes,
+        demo,
+    })
+}
+
+/// A verdict on what is already on the meat or in the brine.
+fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
+    let mut problems = ask.settings.problems();
+    if ask.green.base().is_zero() {
+        problems.push(
+            Problem::new(
+                Code::TooSmall,
+                "The meat weighs more than nothing. Type its green weight, such as 1480 g.",
+            )
+            .at("green"),
+        );
+    }
+    if ask.method == Method::CoverBrine && ask.water.is_none() {
+        problems.push(
+            Problem::new(
+                Code::Missing,
+                "A brine needs its water: the dose counts over meat and brine. Type its weight; a litre is 1000 g.",
+            )
+            .at("water"),
+        );
+    }
+    let step = ask.settings.scale_step.base();
+    let agent = ask.put_in.nitrite.map(|n| Agent {
+        nitrite: n.base(),
+        nitrate: ask.put_in.nitrate.map_or(Decimal::ZERO, |n| n.base()),
+    });
+    let measured = dose::measured(&ask.put_in.amount, agent, step);
+    let (Some(profile), Result::Ok(measured), true) =
+        (dose::profile(&ask.settings.profile), &measured, problems.is_empty())
+    else {
+        problems.extend(measured.err().map(|p| p.at("put_in.amount")));
+        return Err(problems);
+    };
+    let lost = || {
+        vec![Problem::new(
+            Code::TooLarge,
+            "These weights are too large to reckon exactly. Check each of them.",
+        )]
+    };
+    let green = Range::weighed(ask.green.base(), step)
+        .map(|g| Range {
+            low: g.low.max(ask.green.base().over(Decimal::TWO).unwrap_or_default()),
+            ..g
+        })
+        .ok_or_else(lost)?;
+    let pickle = [
+        ask.water.map(Mass::base),
+        ask.dissolved.map(Mass::base),
+        Some(measured.weight.typical),
+    ]
+    .into_iter()
+    .flatten()
+    .try_fold(Decimal::ZERO, |sum, grams| sum.plus(grams))
+    .ok_or_else(lost)?;
+    let base = dose::base(ask.method, green, pickle).ok_or_else(lost)?;
+    let case = Case {
+        profile,
+        eaten: ask.eaten,
+        method: ask.method,
+        green,
+        base,
+        weighed: true,
+        put: Put::Measured(measured.clone()),
+        step,
+        units: ask.settings.units,
+    };
+    dose::judge(&case, dose::cautions(&dose::keys_for(true, &[]))).map_err(|p| vec![p])
+}

@@ -1,0 +1,228 @@
+//! Reads the fields of a form: all of them at once, so that all that is wrong is said at once.
+
+use crate::quantity::{Code, Fraction, Kind, Mass, Problem, Quantity, System, Temperature, Volume};
+use serde::{Deserialize, Serialize};
+
+/// Content of `read`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct ReadFields {
+    /// The fields, in the order of the form.
+    pub fields: Vec<ReadField>,
+    /// Units for what is shown back.
+    #[serde(default)]
+    pub units: System,
+}
+
+/// One field.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct ReadField {
+    /// The page's own name for it; comes back with its value or its problem.
+    pub key: String,
+    /// What the person reads above it; stands in the message.
+    pub label: String,
+    /// What it holds.
+    pub kind: FieldKind,
+    /// What was typed.
+    pub text: String,
+    /// The unit that stands beside the field, for a bare number.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub unit: Option<String>,
+    /// True when it may be left empty.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
+    pub optional: bool,
+}
+
+/// What a field holds.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum FieldKind {
+    /// A weight of meat or of an ingredient, above nought.
+    Mass,
+    /// A thickness, above nought.
+    Length,
+    /// A temperature.
+    Temperature,
+    /// A span of time.
+    Time,
+    /// A share of a recipe, 0 to 1000 %.
+    Share,
+    /// A printed percentage of nitrite or nitrate, 0 to 100 %.
+    Printed,
+    /// A whole number of pieces, 1 to 10 000.
+    Count,
+    /// A weight or a number of level spoons.
+    Amount,
+    /// A name: 1 to 60 characters.
+    Name,
+    /// One capital letter pair.
+    Tag,
+}
+
+/// What was read.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct ReadValues {
+    /// Fields that were read, in order.
+    pub values: Vec<ReadValue>,
+    /// Fields that were not, in order; `field` is the key.
+    pub problems: Vec<Problem>,
+}
+
+/// One value.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct ReadValue {
+    /// The field's key.
+    pub key: String,
+    /// Text to store: reads back to the same value. Nothing for a field left empty.
+    pub value: Option<String>,
+    /// The same in the user's units, rounded for reading.
+    pub shown: String,
+}
+
+/// Most fields in one request.
+const MOST_FIELDS: usize = 200;
+
+/// Reads every field; what is wrong with one does not keep the others from being read.
+///
+/// # Errors
+/// [`Code::TooLong`] for more than 200 fields.
+pub fn read(ask: &ReadFields) -> Result<ReadValues, Vec<Problem>> {
+    if ask.fields.len() > MOST_FIELDS {
+        return Err(vec![
+            Problem::new(Code::TooLong, format!("A form has at most {MOST_FIELDS} fields.")).at("fields"),
+        ]);
+    }
+    let (mut values, mut problems) = (Vec::new(), Vec::new());
+    for field in &ask.fields {
+        match field.read(ask.units) {
+            Ok(value) => values.push(value),
+            Err(mut problem) => {
+                problem.message = format!("{}: {}", field.label, lower_first(&problem.message));
+                problems.push(problem.at(&field.key));
+            }
+        }
+    }
+    Ok(ReadValues { values, problems })
+}
+
+/// Behind a label and a colon a sentence goes on in small letters.
+fn lower_first(message: &str) -> String {
+    let mut rest = message.chars();
+    rest.next()
+        .map(|c| c.to_lowercase().chain(rest).collect())
+        .unwrap_or_default()
+}
+
+impl ReadField {
+    fn read(&self, units: System) -> Result<ReadValue, Problem> {
+        if self.text.trim().is_empty() && self.optional {
+            return Ok(ReadValue {
+                key: self.key.clone(),
+                value: None,
+                shown: String::new(),
+            });
+        }
+        match self.kind {
+            FieldKind::Mass => self.positive::<crate::quantity::MassKind>(units),
+            FieldKind::Length => self.positive::<crate::quantity::LengthKind>(units),
+            FieldKind::Temperature => self.quantity(Temperature::read(&self.text, self.unit())?, units),
+            FieldKind::Time => self.positive::<crate::quantity::TimeKind>(units),
+            FieldKind::Share => self.quantity(Fraction::read(&self.text, self.unit())?, units),
+            FieldKind::Printed => self.printed(units),
+            FieldKind::Count => self.count(),
+            FieldKind::Amount => self.amount(),
+            FieldKind::Name => {
+                crate::recipe::name(&self.text)?;
+                Ok(self.plain(self.text.trim()))
+            }
+            FieldKind::Tag => {
+                let tag = self.text.trim().to_uppercase();
+                crate::recipe::tag(&tag, 3)?;
+                Ok(self.plain(&tag))
+            }
+        }
+    }
+
+    fn unit(&self) -> Option<&str> {
+        self.unit.as_deref()
+    }
+
+    fn plain(&self, text: &str) -> ReadValue {
+        ReadValue {
+            key: self.key.clone(),
+            value: Some(text.to_owned()),
+            shown: text.to_owned(),
+        }
+    }
+
+    fn quantity<K: Kind>(&self, quantity: Quantity<K>, units: System) -> Result<ReadValue, Problem> {
+        Ok(ReadValue {
+            key: self.key.clone(),
+            value: Some(quantity.print(units)),
+            shown: quantity.show(units).text,
+        })
+    }
+
+    fn positive<K: Kind>(&self, units: System) -> Result<ReadValue, Problem> {
+        let quantity = Quantity::<K>::read(&self.text, self.unit())?;
+        if quantity.base().is_zero() {
+            return Err(Problem::new(
+                Code::TooSmall,
+                format!("A {} here is above nought. Type {}.", K::WHAT, K::EXAMPLE),
+            ));
+        }
+        self.quantity(quantity, units)
+    }
+
+    fn printed(&self, units: System) -> Result<ReadValue, Problem> {
+        let printed = Fraction::read(&self.text, self.unit())?;
+        if printed.base() > rust_decimal::dec!(20) {
+            let text = printed.show(units).text;
+            return Err(Problem::new(
+                Code::TooLarge,
+                format!("{text} is too strong to be a cure. Read the packet again: most say 6.25 % or less."),
+            ));
+        }
+        self.quantity(printed, units)
+    }
+
+    fn count(&self) -> Result<ReadValue, Problem> {
+        let most = crate::batch::MOST_PIECES;
+        let text = self.text.trim();
+        let count = if text.bytes().all(|b| b.is_ascii_digit()) {
+            text.parse::<u32>().ok()
+        } else {
+            None
+        };
+        match count.filter(|c| (1..=most).contains(c)) {
+            Some(count) => Ok(self.plain(&count.to_string())),
+            None => Err(Problem::new(
+                Code::NotRead,
+                format!(
+                    "“{}” is no number of pieces. Type a whole number from 1 to {most}.",
+                    crate::quantity::shorten(text)
+                ),
+            )),
+        }
+    }
+
+    fn amount(&self) -> Result<ReadValue, Problem> {
+        let step = rust_decimal::dec!(0.1);
+        let text = match self.unit() {
+            Some(unit) if Mass::read(&self.text, None).is_err() && Volume::read(&self.text, None).is_err() => {
+                format!("{} {unit}", self.text.trim())
+            }
+            _ => self.text.trim().to_owned(),
+        };
+        let measured = crate::dose::measured(&text, None, step)?;
+        Ok(self.plain(&measured.said))
+    }
+}

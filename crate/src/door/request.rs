@@ -1,0 +1,169 @@
+//! Every question the crate answers.
+
+use super::read::ReadFields;
+use crate::batch::{Batch, Piece, PutIn};
+use crate::quantity::Mass;
+use crate::recipe::{Eaten, Method, Recipe};
+use crate::weigh::Settings;
+use serde::Deserialize;
+
+/// One question with its content; see the table at the head of [`crate::door`].
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Request {
+    /// Reads what was typed in a form.
+    Read(ReadFields),
+    /// Lists for pickers.
+    Tables(Nothing),
+    /// The recipes that come with the page.
+    Starters(Nothing),
+    /// Green weight and rows of the pieces.
+    Pieces(AskPieces),
+    /// A recipe as a card, for a weight.
+    Card(AskCard),
+    /// The weigh-out of a batch.
+    WeighOut(AskWeighOut),
+    /// A verdict on what is already on the meat or in the brine.
+    CheckDose(AskDose),
+    /// What comes next over batches.
+    Next(AskNext),
+    /// A recipe as a link and a QR code.
+    Link(AskLink),
+    /// The recipe in a link.
+    OpenLink(AskOpen),
+    /// Whether a stored record can be used.
+    Check(Record),
+}
+
+/// No content: `{}`.
+#[derive(Clone, Debug, Default, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Nothing {}
+
+/// Content of `pieces`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskPieces {
+    /// Size classes.
+    pub pieces: Vec<Piece>,
+    /// The user's settings.
+    pub settings: Settings,
+}
+
+/// Content of `card`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskCard {
+    /// The recipe.
+    pub recipe: Recipe,
+    /// Green weight to work it for; nothing for 1 kg.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub weight: Option<Mass>,
+    /// Pieces to work it for where a line goes by the piece; 1 when not given.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub pieces: Option<u32>,
+    /// The user's settings.
+    pub settings: Settings,
+}
+
+/// Content of `weigh_out`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskWeighOut {
+    /// The batch.
+    pub batch: Batch,
+    /// The user's settings.
+    pub settings: Settings,
+}
+
+/// Content of `check_dose`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskDose {
+    /// How the cure was put on.
+    pub method: Method,
+    /// Green weight of the meat.
+    #[cfg_attr(feature = "types", ts(type = "string"))]
+    pub green: Mass,
+    /// For a brine: its water.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub water: Option<Mass>,
+    /// For a brine: salt, sugar and all else dissolved in it, without the cure.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub dissolved: Option<Mass>,
+    /// What was put in.
+    pub put_in: PutIn,
+    /// Whether it is cooked or hangs for months.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Eaten>"))]
+    pub eaten: Eaten,
+    /// The user's settings.
+    pub settings: Settings,
+}
+
+/// A batch with the id it is kept under.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Named {
+    /// The id; comes back with every job.
+    pub id: String,
+    /// The batch.
+    pub batch: Batch,
+}
+
+/// Content of `next`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskNext {
+    /// Batches under way.
+    pub batches: Vec<Named>,
+    /// The time now, in milliseconds since 1970.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub now: i64,
+    /// The user's settings.
+    pub settings: Settings,
+}
+
+/// Content of `link`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskLink {
+    /// The recipe.
+    pub recipe: Recipe,
+    /// Address of the page, without `#`.
+    pub base: String,
+}
+
+/// Content of `open_link`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskOpen {
+    /// The whole link, or what stands behind its `#`.
+    pub text: String,
+}
+
+/// Content of `check`: a record as it is stored.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Record {
+    /// A recipe.
+    Recipe(Recipe),
+    /// A batch.
+    Batch(Batch),
+    /// The settings.
+    Settings(Settings),
+}

@@ -1,0 +1,77 @@
+//! One row of the pantry.
+
+use crate::quantity::Range;
+use rust_decimal::Decimal;
+use serde::Serialize;
+
+/// What kind of thing it is; decides the order of weighing and what dissolves.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Group {
+    /// Holds nitrite or nitrate.
+    Cure,
+    /// Salt; the salt in the cure is taken off it.
+    Salt,
+    /// Sugar or syrup.
+    Sugar,
+    /// Water or another liquid; weighed in a vessel of its own.
+    Liquid,
+    /// Spice, herb and the rest; does not dissolve.
+    Spice,
+}
+
+/// What a level US teaspoon weighs, in grams as text.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct SpoonWeight {
+    /// Least.
+    pub low: &'static str,
+    /// Usual.
+    pub typical: &'static str,
+    /// Most.
+    pub high: &'static str,
+}
+
+/// One row of the pantry.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Ingredient {
+    /// Key, `salt-sea-fine`.
+    pub key: &'static str,
+    /// Number that stands for it in links; never used again for another.
+    pub number: u32,
+    /// `Fine sea salt`.
+    pub name: &'static str,
+    /// Other names, for searching.
+    pub others: &'static [&'static str],
+    /// What kind of thing it is.
+    pub group: Group,
+    /// What a level teaspoon weighs, where known.
+    pub spoon: Option<SpoonWeight>,
+    /// Allergen by name, `mustard`; empty for none.
+    pub allergen: &'static str,
+    /// Nitrite printed on such a packet, in per cent, to begin with; empty for what is no cure.
+    pub nitrite: &'static str,
+    /// Nitrate printed on such a packet, in per cent, to begin with; empty for what is no cure.
+    pub nitrate: &'static str,
+    /// Where the figures come from.
+    pub source: &'static str,
+    /// `published`, `uncontrolled`, `memory` or `judgement`.
+    pub status: &'static str,
+}
+
+impl SpoonWeight {
+    /// Grams in a level US teaspoon, as a range.
+    pub fn range(&self) -> Option<Range> {
+        let read = |text: &str| Decimal::from_str_exact(text).ok();
+        Some(Range::new(read(self.low)?, read(self.typical)?, read(self.high)?))
+    }
+}
+
+impl Group {
+    /// True for what goes into solution and counts as pickle in a brine.
+    pub const fn dissolves(self) -> bool {
+        !matches!(self, Self::Spice)
+    }
+}

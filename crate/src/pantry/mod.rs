@@ -1,0 +1,35 @@
+//! Ingredients, curing agents and cuts: names, what a level teaspoon weighs, allergens, source. Data in `tables/`.
+
+mod cut;
+mod ingredient;
+
+pub use cut::Cut;
+pub use ingredient::{Group, Ingredient, SpoonWeight};
+
+/// Key of an ingredient or a cut that is the user's own and has a name with it.
+pub const OWN: &str = "own";
+
+/// Every ingredient, in the order of the table.
+pub fn ingredients() -> &'static [Ingredient] {
+    &crate::tables::PANTRY
+}
+
+/// The ingredient of a key.
+pub fn ingredient(key: &str) -> Option<&'static Ingredient> {
+    ingredients().iter().find(|i| i.key == key)
+}
+
+/// The ingredient of a number in a link.
+pub fn by_number(number: u32) -> Option<&'static Ingredient> {
+    ingredients().iter().find(|i| i.number == number)
+}
+
+/// Every cut, in the order of the table.
+pub fn cuts() -> &'static [Cut] {
+    &crate::tables::CUTS
+}
+
+/// The cut of a key.
+pub fn cut(key: &str) -> Option<&'static Cut> {
+    cuts().iter().find(|c| c.key == key)
+}

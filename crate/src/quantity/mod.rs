@@ -1,0 +1,22 @@
+//! Ground floor: what people type, as exact quantities within bounds, and back to text.
+//!
+//! Nothing here knows of meat. Every other floor works on these types; a problem found here is worded here.
+
+pub mod exact;
+mod kind;
+mod number;
+mod print;
+mod problem;
+mod range;
+mod read;
+mod text;
+
+pub use kind::{
+    Fraction, FractionKind, Kind, Length, LengthKind, Mass, MassKind, Quantity, Span, System, Temperature,
+    TemperatureKind, TimeKind, Unit, Volume, VolumeKind,
+};
+pub use print::{Figure, fixed, grouped, plain};
+pub use problem::{Code, Problem};
+pub use range::Range;
+pub use read::MOST_TEXT;
+pub(crate) use read::shorten;

@@ -1,0 +1,271 @@
+//! The rules a recipe keeps, for a person typing, a link, a backup and a stored record alike.
+
+use super::model::{Cure, Line, Method, Recipe, Share, Step};
+use crate::pantry::{self, Group, OWN};
+use crate::quantity::{Code, Problem};
+use rust_decimal::{Decimal, dec};
+
+/// Most lines in a recipe.
+pub const MOST_LINES: usize = 40;
+/// Most steps in a recipe.
+pub const MOST_STEPS: usize = 30;
+/// Most characters in notes.
+pub const MOST_TEXT: usize = 2000;
+/// Most characters in a name.
+pub const MOST_NAME: usize = 60;
+/// Most characters in the note of a step.
+pub const MOST_NOTE: usize = 200;
+/// Most curing agents.
+pub const MOST_CURES: usize = 2;
+
+/// Strongest cure taken, per cent nitrite: home cures are made to 6.25 % or less (common practice, no source).
+const STRONGEST: Decimal = dec!(20);
+/// Highest aim taken, ppm; above it nothing is a cure for food.
+const HIGHEST_AIM: Decimal = dec!(3000);
+
+impl Recipe {
+    /// Everything that is wrong with it; empty when it can be used.
+    pub fn problems(&self) -> Vec<Problem> {
+        let mut found = Vec::new();
+        found.extend(name(&self.name).err().map(|p| p.at("name")));
+        found.extend(tag(&self.tag, 0).err().map(|p| p.at("tag")));
+        found.extend(text(&self.notes, MOST_TEXT).err().map(|p| p.at("notes")));
+        for (list, len, most) in [
+            ("cures", self.cures.len(), MOST_CURES),
+            ("lines", self.lines.len(), MOST_LINES),
+            ("steps", self.steps.len(), MOST_STEPS),
+        ] {
+            if len > most {
+                found.push(
+                    Problem::new(
+                        Code::TooLong,
+                        format!("A recipe has at most {most} {list}. Take some out."),
+                    )
+                    .at(list),
+                );
+            }
+        }
+        for (i, cure) in self.cures.iter().enumerate() {
+            found.extend(cure.problems().into_iter().map(|p| p.at(&format!("cures[{i}]"))));
+        }
+        for (i, line) in self.lines.iter().enumerate() {
+            found.extend(line.problem(self.method).map(|p| p.at(&format!("lines[{i}]"))));
+        }
+        for (i, step) in self.steps.iter().enumerate() {
+            found.extend(step.problem().map(|p| p.at(&format!("steps[{i}]"))));
+        }
+        if self.method == Method::CoverBrine && !self.lines.iter().any(Line::is_water) {
+            found.push(
+                Problem::new(
+                    Code::Missing,
+                    "A cover brine needs water. Add a line of water, such as 60 % of green weight.",
+                )
+                .at("lines"),
+            );
+        }
+        found
+    }
+}
+
+impl Cure {
+    fn problems(&self) -> Vec<Problem> {
+        let mut found = Vec::new();
+        if pantry::ingredient(&self.item).is_none_or(|i| i.group != Group::Cure) {
+            found.push(
+                Problem::new(
+                    Code::Unknown,
+                    format!(
+                        "“{}” is no curing agent in the pantry. Choose one from the list.",
+                        crate::quantity::shorten(&self.item)
+                    ),
+                )
+                .at("item"),
+            );
+        }
+        let (nitrite, nitrate) = (self.nitrite.base(), self.nitrate.base());
+        if nitrite > STRONGEST {
+            found.push(Problem::new(Code::TooLarge, format!("{} nitrite is stronger than any cure for the home. Read the packet again: most say 6.25 % or less.", self.nitrite.show(Default::default()).text)).at("nitrite"));
+        }
+        if nitrate > Decimal::ONE_HUNDRED || nitrite.checked_add(nitrate).is_none_or(|s| s > Decimal::ONE_HUNDRED) {
+            found.push(
+                Problem::new(
+                    Code::Conflict,
+                    "Nitrite and nitrate together are more than 100 %. Read the packet again.",
+                )
+                .at("nitrate"),
+            );
+        }
+        if nitrite.is_zero() && nitrate.is_zero() {
+            found.push(Problem::new(Code::Conflict, "A cure holds nitrite or nitrate. Type the per cent printed on the packet; pink salt for the table has none and is no cure.").at("nitrite"));
+        }
+        let aim = self.aim.base().checked_mul(dec!(10_000)).unwrap_or(Decimal::MAX);
+        if aim.is_zero() {
+            found.push(
+                Problem::new(
+                    Code::TooSmall,
+                    "The aim is nought. Type the ingoing nitrite to aim at, such as 150 ppm.",
+                )
+                .at("aim"),
+            );
+        }
+        if aim > HIGHEST_AIM {
+            found.push(
+                Problem::new(
+                    Code::TooLarge,
+                    "The aim is above 3000 ppm. Type the ingoing nitrite to aim at, such as 150 ppm.",
+                )
+                .at("aim"),
+            );
+        }
+        let strength = if nitrite.is_zero() { nitrate } else { nitrite };
+        if !strength.is_zero() && self.aim.base() >= strength {
+            found.push(
+                Problem::new(
+                    Code::Conflict,
+                    "The aim is as strong as the cure itself. Read the packet and the aim again.",
+                )
+                .at("aim"),
+            );
+        }
+        found
+    }
+}
+
+impl Line {
+    /// True for the water of a brine.
+    pub fn is_water(&self) -> bool {
+        self.item == "water"
+    }
+
+    fn problem(&self, method: Method) -> Option<Problem> {
+        if self.item == OWN {
+            if let Err(problem) = name(&self.name) {
+                return Some(problem.at("name"));
+            }
+        } else {
+            match pantry::ingredient(&self.item) {
+                None => {
+                    return Some(
+                        Problem::new(
+                            Code::Unknown,
+                            format!(
+                                "“{}” is not in the pantry. Choose from the list, or take “own” and give it a name.",
+                                crate::quantity::shorten(&self.item)
+                            ),
+                        )
+                        .at("item"),
+                    );
+                }
+                Some(i) if i.group == Group::Cure => {
+                    return Some(
+                        Problem::new(
+                            Code::Conflict,
+                            "A curing agent goes under cures, with its printed per cent and an aim.",
+                        )
+                        .at("item"),
+                    );
+                }
+                Some(_) => {}
+            }
+            if let Err(problem) = text(&self.name, MOST_NAME) {
+                return Some(problem.at("name"));
+            }
+        }
+        let brine_only = matches!(self.share, Share::Brine(_) | Share::MeatAndWater(_));
+        if brine_only && method == Method::Rub {
+            return Some(
+                Problem::new(
+                    Code::Conflict,
+                    "A rub has no brine. Give this line as a share of green weight or by the piece.",
+                )
+                .at("share"),
+            );
+        }
+        if self.is_water() && (brine_only || method == Method::Rub) {
+            let how = if method == Method::Rub {
+                "A measured dry rub takes no water. Take the line out, or choose the cover brine."
+            } else {
+                "Water is given as a share of green weight, such as 60 %."
+            };
+            return Some(Problem::new(Code::Conflict, how).at("share"));
+        }
+        match self.share {
+            Share::GreenWeight(f) | Share::MeatAndWater(f) | Share::Brine(f)
+                if f.base() > Decimal::ONE_HUNDRED && !self.is_water() =>
+            {
+                Some(
+                    Problem::new(
+                        Code::TooLarge,
+                        "A line other than water is at most 100 %. Type a share such as 2.2 %.",
+                    )
+                    .at("share"),
+                )
+            }
+            _ => None,
+        }
+    }
+}
+
+impl Step {
+    fn problem(&self) -> Option<Problem> {
+        text(&self.note, MOST_NOTE).err().map(|p| p.at("note")).or_else(|| {
+            let turned_too_often = self.turn_every.zip(self.lasts).is_some_and(|(every, lasts)| {
+                every.base() < dec!(30) || lasts.base().checked_div(every.base()).is_none_or(|n| n > dec!(200))
+            });
+            let no_length = self.turn_every.is_some() && self.lasts.is_none();
+            (turned_too_often || no_length).then(|| Problem::new(Code::Conflict, "Turning goes with a step that lasts, every 30 minutes or more and at most 200 times. Type both, such as 36 h, turned every 12 h.").at("turn_every"))
+        })
+    }
+}
+
+/// A name: 1 to 60 characters of text.
+///
+/// # Errors
+/// [`Code::Missing`], [`Code::TooLong`] or [`Code::NotRead`].
+pub fn name(value: &str) -> Result<(), Problem> {
+    if value.trim().is_empty() {
+        return Err(Problem::new(
+            Code::Missing,
+            "Nothing is typed here. Type a name of up to 60 characters.",
+        ));
+    }
+    text(value, MOST_NAME)
+}
+
+/// Text of at most `most` characters without control characters other than a line break.
+///
+/// # Errors
+/// [`Code::TooLong`] or [`Code::NotRead`].
+pub fn text(value: &str, most: usize) -> Result<(), Problem> {
+    let long = value.chars().count();
+    if long > most {
+        return Err(Problem::new(
+            Code::TooLong,
+            format!("This is {long} characters long; at most {most} are kept. Shorten it."),
+        ));
+    }
+    if value.chars().any(|c| c.is_control() && c != '\n') {
+        return Err(Problem::new(
+            Code::NotRead,
+            "There is a character in it that cannot be shown. Type it again.",
+        ));
+    }
+    Ok(())
+}
+
+/// Two capital letters, with up to `digits` digits behind them.
+///
+/// # Errors
+/// [`Code::NotRead`].
+pub fn tag(value: &str, digits: usize) -> Result<(), Problem> {
+    let (letters, number) = value.split_at_checked(2).unwrap_or((value, ""));
+    let good = letters.len() == 2
+        && letters.bytes().all(|b| b.is_ascii_uppercase())
+        && number.len() <= digits
+        && number.bytes().all(|b| b.is_ascii_digit());
+    if good {
+        Ok(())
+    } else {
+        Err(Problem::new(Code::NotRead, "A tag is two capital letters, such as SD."))
+    }
+}

@@ -1,0 +1,158 @@
+//! The recipe as it is stored, shared and sent.
+
+use crate::quantity::{Fraction, Mass, Span, Temperature};
+use serde::{Deserialize, Serialize};
+
+/// A recipe. Weights are proportions, so it has no size of its own.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Recipe {
+    /// What it is called, 1 to 60 characters.
+    pub name: String,
+    /// Two capital letters by which a batch of it is known.
+    pub tag: String,
+    /// How the cure gets into the meat.
+    pub method: Method,
+    /// When and how it is eaten; decides which limit can judge it.
+    #[serde(default)]
+    pub eaten: Eaten,
+    /// Curing agents, at most two.
+    #[serde(default)]
+    pub cures: Vec<Cure>,
+    /// Everything else that is weighed, in the order it is written.
+    #[serde(default)]
+    pub lines: Vec<Line>,
+    /// What is done after weighing, in order.
+    #[serde(default)]
+    pub steps: Vec<Step>,
+    /// Remarks for next time.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub notes: String,
+}
+
+/// How the cure gets into the meat.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Method {
+    /// Measured dry rub: everything is weighed for this meat and stays with it.
+    Rub,
+    /// Cover brine left until meat and brine are equal; the dose counts over both.
+    CoverBrine,
+}
+
+/// When and how the meat is eaten.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Eaten {
+    /// Cooked, or eaten within weeks.
+    #[default]
+    Cooked,
+    /// A whole muscle that hangs for months and is eaten raw.
+    HungForMonths,
+}
+
+/// A curing agent.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Cure {
+    /// Key in the pantry, such as `cure-1`.
+    pub item: String,
+    /// Sodium nitrite printed on the packet, `6.25 %`.
+    #[cfg_attr(feature = "types", ts(type = "string"))]
+    pub nitrite: Fraction,
+    /// Sodium nitrate printed on the packet, `0 %`. The rest counts as salt.
+    #[cfg_attr(feature = "types", ts(type = "string"))]
+    pub nitrate: Fraction,
+    /// Ingoing nitrite to aim at (nitrate, where the agent holds no nitrite), `150 ppm`.
+    #[cfg_attr(feature = "types", ts(type = "string"))]
+    pub aim: Fraction,
+}
+
+/// One thing to weigh beside the cure.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Line {
+    /// Key in the pantry, or `own` for something of the user's with a `name`.
+    pub item: String,
+    /// The user's own word for it; empty for the pantry's.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub name: String,
+    /// How much.
+    pub share: Share,
+}
+
+/// How much of a line, on which base.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case", tag = "of", content = "amount")]
+pub enum Share {
+    /// Per cent of the trimmed raw meat.
+    GreenWeight(#[cfg_attr(feature = "types", ts(type = "string"))] Fraction),
+    /// Per cent of meat and water together.
+    MeatAndWater(#[cfg_attr(feature = "types", ts(type = "string"))] Fraction),
+    /// Per cent of the brine's water.
+    Brine(#[cfg_attr(feature = "types", ts(type = "string"))] Fraction),
+    /// A weight for each piece.
+    Piece(#[cfg_attr(feature = "types", ts(type = "string"))] Mass),
+}
+
+/// One step after weighing.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Step {
+    /// What is done.
+    #[serde(rename = "do")]
+    pub act: Do,
+    /// How long it takes, `36 h`. Nothing: done in a moment.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub lasts: Option<Span>,
+    /// Turn the pieces every so often while it lasts.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub turn_every: Option<Span>,
+    /// Temperature of the refrigerator or the smoker.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub at: Option<Temperature>,
+    /// Temperature in the middle of the coldest piece at which it ends.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub until: Option<Temperature>,
+    /// In the user's own words.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub note: String,
+}
+
+/// What a step does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Do {
+    /// Keep cold with the cure on it.
+    Cure,
+    /// Rinse the cure off.
+    Rinse,
+    /// Soak out salt in cold water.
+    Soak,
+    /// Dry uncovered to a pellicle.
+    Dry,
+    /// Smoke, with or without cooking.
+    Smoke,
+    /// Cook through in an oven or a hotter smoker.
+    Cook,
+    /// Dry out, as jerky.
+    DryOut,
+    /// Rest off the heat.
+    Rest,
+    /// Chill.
+    Chill,
+    /// Pack and label.
+    Pack,
+}

@@ -1,0 +1,153 @@
+//! A recipe as a card: each line with its share and its weight, the steps, the verdict.
+
+use crate::batch::{Batch, Piece};
+use crate::dose::{Caution, Verdict};
+use crate::pantry::{self, OWN};
+use crate::quantity::exact::Exact;
+use crate::quantity::{Figure, Mass, Problem, System, plain};
+use crate::recipe::{Recipe, Share, head, line};
+use crate::weigh::{self, Settings, WeighLine};
+use rust_decimal::{Decimal, dec};
+use serde::Serialize;
+
+/// A recipe worked for one weight.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct RecipeCard {
+    /// The green weight it is worked for.
+    pub weight: Figure,
+    /// Base of the shares, for the head of the column: `On green weight`.
+    pub base: String,
+    /// Lines, cure first.
+    pub rows: Vec<CardRow>,
+    /// Steps, in order.
+    pub steps: Vec<CardStep>,
+    /// Verdict on the dose it aims at, on the user's scale.
+    pub verdict: Verdict,
+    /// Allergens in it, by name.
+    pub allergens: Vec<String>,
+    /// Cautions for the meat and the method.
+    pub cautions: Vec<Caution>,
+}
+
+/// One line of a card.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct CardRow {
+    /// What it is.
+    pub name: String,
+    /// Its share: `2.2 %`, `0.5 g a piece`.
+    pub share: String,
+    /// What the share is of, where it is not the card's base, and what it aims at.
+    pub note: Option<String>,
+    /// Weight for the card's green weight, on the user's scale.
+    pub amount: Figure,
+}
+
+/// One step of a card.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct CardStep {
+    /// `Keep cold in the cure`.
+    pub head: String,
+    /// `36 h at 3 °C, turned every 12 h.`
+    pub text: String,
+}
+
+/// A recipe worked for `grams` of meat in `pieces` pieces, on the user's scale.
+///
+/// # Errors
+/// Every problem of the recipe and the settings, or of the weights.
+pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> Result<RecipeCard, Vec<Problem>> {
+    let problems = recipe.problems();
+    if !problems.is_empty() {
+        return Err(problems);
+    }
+    let batch = Batch {
+        tag: recipe.tag.clone(),
+        name: recipe.name.clone(),
+        recipe: recipe.clone(),
+        pieces: vec![Piece {
+            cut: OWN.to_owned(),
+            name: recipe.name.clone(),
+            count: pieces,
+            weight: Some(weight),
+            each: false,
+            thickness: None,
+        }],
+        killed: String::new(),
+        premix: false,
+        put_in: None,
+        ticks: Vec::new(),
+        closed: false,
+        notes: String::new(),
+    };
+    let sheet = weigh::sheet(&batch, settings)?;
+    let of = |id: String| sheet.bowl.iter().chain(&sheet.vessel).find(|l| l.id == id);
+    let cures = recipe.cures.iter().enumerate().filter_map(|(i, cure)| {
+        let line = of(format!("cure:{i}"))?;
+        Some(CardRow {
+            name: line.name.clone(),
+            share: share_of(line, weight),
+            note: Some(format!("aim {}", cure.aim.show(settings.units).text)),
+            amount: line.add.clone(),
+        })
+    });
+    let lines = recipe.lines.iter().enumerate().filter_map(|(i, row)| {
+        let line = of(format!("line:{i}"))?;
+        let (share, base) = words(row.share, settings.units);
+        let salted = line.why.as_ref().map(|_| "with what is in the cure");
+        let parts: Vec<&str> = base.into_iter().chain(salted).collect();
+        Some(CardRow {
+            name: line.name.clone(),
+            share,
+            note: (!parts.is_empty()).then(|| parts.join(", ")),
+            amount: line.add.clone(),
+        })
+    });
+    let mut allergens: Vec<String> = recipe
+        .lines
+        .iter()
+        .filter_map(|l| pantry::ingredient(&l.item))
+        .flat_map(|i| i.allergen.split(", ").filter(|a| !a.is_empty()).map(str::to_owned))
+        .collect();
+    allergens.sort();
+    allergens.dedup();
+    let rows = cures.chain(lines).collect();
+    Ok(RecipeCard {
+        weight: sheet.green.clone(),
+        base: "On green weight".to_owned(),
+        rows,
+        steps: recipe
+            .steps
+            .iter()
+            .map(|s| CardStep {
+                head: head(s.act).to_owned(),
+                text: line(s, settings.units),
+            })
+            .collect(),
+        cautions: sheet.verdict.cautions.clone(),
+        verdict: sheet.verdict,
+        allergens,
+    })
+}
+
+/// The share of a cure, from what the list weighs: its aim alone does not say it.
+fn share_of(line: &WeighLine, weight: Mass) -> String {
+    let grams = Mass::read(&line.exact, None).map(Mass::base).unwrap_or_default();
+    let percent = grams.times(Decimal::ONE_HUNDRED).and_then(|g| g.over(weight.base()));
+    percent
+        .and_then(|p| p.nearest(dec!(0.001)))
+        .map(|p| format!("{} %", plain(p)))
+        .unwrap_or_default()
+}
+
+/// A share in words, and its base where it is not green weight.
+fn words(share: Share, units: System) -> (String, Option<&'static str>) {
+    match share {
+        Share::GreenWeight(f) => (f.show(units).text, None),
+        Share::MeatAndWater(f) => (f.show(units).text, Some("of meat and water")),
+        Share::Brine(f) => (f.show(units).text, Some("of the water")),
+        Share::Piece(m) => (m.show(System::Metric).text, Some("a piece")),
+    }
+}

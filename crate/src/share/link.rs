@@ -1,0 +1,154 @@
+//! A recipe as one link: version, length, content, checksum.
+
+use super::{qr, wire};
+use crate::quantity::{Code, Problem};
+use crate::recipe::Recipe;
+use base64::Engine as _;
+use base64::alphabet::URL_SAFE;
+use base64::engine::general_purpose::{GeneralPurpose, NO_PAD, URL_SAFE_NO_PAD};
+use crc::{CRC_32_ISO_HDLC, Crc};
+use serde::Serialize;
+
+/// Longest link that is opened, in bytes.
+pub const MOST_LINK: usize = 4096;
+
+/// A recipe as a link and as a QR code.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Link {
+    /// The whole link.
+    pub link: String,
+    /// What stands behind the `#`.
+    pub code: String,
+    /// The QR code's side in modules, with no quiet zone.
+    pub qr_size: u32,
+    /// The dark modules as an SVG path in module units: `M0 0h7v1h-7z…`.
+    pub qr_path: String,
+}
+
+/// First characters of every code of this version: `r` for recipe, `1` for the format.
+const HEAD: &str = "r1.";
+const CRC: Crc<u32> = Crc::<u32>::new(&CRC_32_ISO_HDLC);
+
+/// Writes a recipe as a link behind `page`, with its QR code.
+///
+/// After the head come, as base64 for addresses (RFC 4648 section 5, no padding): the length of the content in two
+/// bytes, the content, and its CRC-32 in four, both big-endian.
+///
+/// # Errors
+/// The problems of the recipe; [`Code::TooLong`] where it does not fit.
+pub fn write(recipe: &Recipe, page: &str) -> Result<Link, Vec<Problem>> {
+    let problems = recipe.problems();
+    if !problems.is_empty() {
+        return Err(problems);
+    }
+    let content = wire::write(recipe).map_err(|p| vec![p])?;
+    let too_long = || {
+        vec![Problem::new(
+            Code::TooLong,
+            "This recipe is too long for a link. Shorten its notes, or hand on the backup file.",
+        )]
+    };
+    let length = u16::try_from(content.len()).map_err(|_| too_long())?;
+    let sum = CRC.checksum(&content);
+    let bytes = [&length.to_be_bytes()[..], &content, &sum.to_be_bytes()[..]].concat();
+    let code = format!("{HEAD}{}", URL_SAFE_NO_PAD.encode(bytes));
+    let link = format!("{}#{code}", page.split('#').next().unwrap_or_default());
+    if link.len() > MOST_LINK {
+        return Err(too_long());
+    }
+    let (qr_size, qr_path) = qr::draw(&link).ok_or_else(|| {
+        vec![Problem::new(
+            Code::TooLong,
+            "This recipe is too long for a QR code. Send the link, or shorten the notes.",
+        )]
+    })?;
+    Ok(Link {
+        link,
+        code,
+        qr_size,
+        qr_path,
+    })
+}
+
+/// Opens a whole link, or what stands behind its `#`. The recipe has been checked like one that was typed.
+///
+/// # Errors
+/// [`Code::NotRead`] for what is no link, [`Code::Version`] for a newer one, [`Code::Cut`] where the end is missing,
+/// [`Code::Altered`] where a character was changed, and the problems of the recipe.
+pub fn open(text: &str) -> Result<Recipe, Vec<Problem>> {
+    let bytes = decode(text).map_err(|p| vec![p.at("text")])?;
+    let recipe = wire::read(&bytes).map_err(|p| vec![p.at("text")])?;
+    let problems = recipe.problems();
+    if problems.is_empty() { Ok(recipe) } else { Err(problems) }
+}
+
+fn decode(text: &str) -> Result<Vec<u8>, Problem> {
+    if text.len() > MOST_LINK {
+        return Err(Problem::new(
+            Code::TooLong,
+            "This is longer than any link of this page. Ask for the link again.",
+        ));
+    }
+    let code = text.trim().rsplit('#').next().unwrap_or_default();
+    if code.is_empty() {
+        return Err(Problem::new(
+            Code::Missing,
+            "Nothing is here. Paste the whole link, or what stands behind its #.",
+        ));
+    }
+    let Some(body) = code.strip_prefix(HEAD) else {
+        let version = code
+            .strip_prefix('r')
+            .and_then(|rest| rest.split_once('.'))
+            .map(|(number, _)| number);
+        return Err(match version {
+            Some(number) if !number.is_empty() && number.bytes().all(|b| b.is_ascii_digit()) => Problem::new(
+                Code::Version,
+                "This link was written by a newer page. Take the newest version of the page and open the link again.",
+            ),
+            _ if HEAD.starts_with(code) => cut(),
+            _ => Problem::new(
+                Code::NotRead,
+                "This is no recipe link. Paste the whole link, or what stands behind its #.",
+            ),
+        });
+    };
+    // A cut may leave a lone character at the end that stands for no whole byte.
+    let whole = if body.len() % 4 == 1 {
+        body.get(..body.len() - 1).unwrap_or_default()
+    } else {
+        body
+    };
+    let lenient = GeneralPurpose::new(&URL_SAFE, NO_PAD.with_decode_allow_trailing_bits(true));
+    let bytes = lenient.decode(whole).map_err(|_| altered())?;
+    let Some((length, rest)) = bytes.split_first_chunk::<2>() else {
+        return Err(cut());
+    };
+    let length = usize::from(u16::from_be_bytes(*length));
+    let Some((content, sum)) = rest.split_at_checked(length) else {
+        return Err(cut());
+    };
+    match <[u8; 4]>::try_from(sum) {
+        Ok(sum) if u32::from_be_bytes(sum) == CRC.checksum(content) && whole.len() == body.len() => {
+            Ok(content.to_vec())
+        }
+        Ok(_) => Err(altered()),
+        Err(_) if sum.len() < 4 => Err(cut()),
+        Err(_) => Err(altered()),
+    }
+}
+
+fn cut() -> Problem {
+    Problem::new(
+        Code::Cut,
+        "This link was cut off: its end is missing. Ask for it again, or copy all of it, to the last character.",
+    )
+}
+
+fn altered() -> Problem {
+    Problem::new(
+        Code::Altered,
+        "This link was changed on its way: its checksum does not fit. Ask for it again.",
+    )
+}

@@ -1,0 +1,140 @@
+//! From proportions to grams, exact, before any rounding.
+
+use crate::dose::{Agent, base, cure_for};
+use crate::pantry::{self, Group};
+use crate::quantity::exact::Exact;
+use crate::quantity::{Code, Problem, Range};
+use crate::recipe::{Line, Method, Recipe, Share};
+use rust_decimal::{Decimal, dec};
+
+/// A recipe worked for one green weight, in grams.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Plan {
+    /// One for each cure of the recipe.
+    pub cures: Vec<Decimal>,
+    /// One for each line of the recipe, with the salt still whole.
+    pub lines: Vec<Decimal>,
+}
+
+/// The agents of a recipe with their aims in ppm; thinned to one part in `parts` for a premix.
+pub fn agents(recipe: &Recipe, parts: Option<u32>) -> Option<Vec<(Agent, Decimal)>> {
+    recipe
+        .cures
+        .iter()
+        .map(|cure| {
+            let neat = Agent {
+                nitrite: cure.nitrite.base(),
+                nitrate: cure.nitrate.base(),
+            };
+            let agent = parts.map_or(Some(neat), |parts| neat.thinned(Decimal::from(parts)))?;
+            Some((agent, cure.aim.base()))
+        })
+        .collect()
+}
+
+/// The group a line is weighed with.
+pub fn group(line: &Line) -> Group {
+    pantry::ingredient(&line.item).map_or(Group::Spice, |i| i.group)
+}
+
+/// Index of the line that the salt in the cure is taken off.
+pub fn salt_line(recipe: &Recipe) -> Option<usize> {
+    recipe.lines.iter().position(|l| group(l) == Group::Salt)
+}
+
+/// Works a recipe for `green` grams in `pieces` pieces.
+///
+/// # Errors
+/// [`Code::Conflict`] where an aim cannot be reached with its cure, [`Code::TooLarge`] on overflow.
+pub fn plan(recipe: &Recipe, green: Decimal, pieces: u32, parts: Option<u32>) -> Result<Plan, Problem> {
+    let lines = lines(recipe, green, pieces).ok_or_else(too_large)?;
+    let agents = agents(recipe, parts).ok_or_else(too_large)?;
+    let fixed = match recipe.method {
+        Method::Rub => Some(green),
+        Method::CoverBrine => green.plus(dissolved(recipe, &lines).ok_or_else(too_large)?),
+    };
+    let fixed = fixed.ok_or_else(too_large)?;
+    let cures = cure_for(recipe.method, fixed, &agents, salt_line(recipe).is_some()).ok_or_else(|| {
+        Problem::new(
+            Code::Conflict,
+            "This cure is too weak to reach the aim in this brine. Read the packet and the aim again.",
+        )
+        .at("cures")
+    })?;
+    Ok(Plan { cures, lines })
+}
+
+fn lines(recipe: &Recipe, green: Decimal, pieces: u32) -> Option<Vec<Decimal>> {
+    let of = |percent: Decimal, base: Decimal| percent.times(base)?.over(Decimal::ONE_HUNDRED);
+    let alone = |line: &Line| match line.share {
+        Share::GreenWeight(f) => of(f.base(), green),
+        Share::Piece(m) => m.base().times(Decimal::from(pieces)),
+        Share::MeatAndWater(_) | Share::Brine(_) => Some(Decimal::ZERO),
+    };
+    let water = recipe
+        .lines
+        .iter()
+        .filter(|l| l.is_water())
+        .try_fold(Decimal::ZERO, |sum, line| sum.plus(alone(line)?))?;
+    recipe
+        .lines
+        .iter()
+        .map(|line| match line.share {
+            Share::MeatAndWater(f) => of(f.base(), green.plus(water)?),
+            Share::Brine(f) => of(f.base(), water),
+            Share::GreenWeight(_) | Share::Piece(_) => alone(line),
+        })
+        .collect()
+}
+
+/// Grams of water and of what dissolves in it, cure apart.
+pub fn dissolved(recipe: &Recipe, lines: &[Decimal]) -> Option<Decimal> {
+    recipe
+        .lines
+        .iter()
+        .zip(lines)
+        .filter(|(line, _)| group(line).dissolves())
+        .try_fold(Decimal::ZERO, |sum, (_, grams)| sum.plus(*grams))
+}
+
+/// Grams of salt in cures of these weights.
+pub fn salt_in(agents: &[(Agent, Decimal)], cures: &[Decimal]) -> Option<Decimal> {
+    agents
+        .iter()
+        .zip(cures)
+        .try_fold(Decimal::ZERO, |sum, ((agent, _), grams)| {
+            sum.plus(grams.times(agent.salt()?)?)
+        })
+}
+
+/// What the ppm are counted on, with the weights as they were rounded.
+pub fn base_of(recipe: &Recipe, green: Range, lines: &[Decimal], cures: &[Decimal]) -> Option<Range> {
+    let pickle = cures
+        .iter()
+        .try_fold(dissolved(recipe, lines)?, |sum, grams| sum.plus(*grams))?;
+    base(recipe.method, green, pickle)
+}
+
+/// Parts of a premix, the thinnest first: one part cure in so many.
+pub const PARTS: [u32; 2] = [10, 5];
+
+/// The thinnest premix whose salt is at most a tenth above the salt aimed at, else the strongest.
+pub fn premix_parts(recipe: &Recipe, green: Decimal, pieces: u32) -> Option<u32> {
+    let fits = |parts: u32| {
+        let plan = plan(recipe, green, pieces, Some(parts)).ok()?;
+        let wanted = salt_line(recipe).and_then(|i| plan.lines.get(i).copied())?;
+        let brings = salt_in(&agents(recipe, Some(parts))?, &plan.cures)?;
+        Some(brings <= wanted.times(dec!(1.1))?)
+    };
+    PARTS
+        .into_iter()
+        .find(|p| fits(*p) == Some(true))
+        .or(PARTS.last().copied())
+}
+
+fn too_large() -> Problem {
+    Problem::new(
+        Code::TooLarge,
+        "These weights are too large to reckon exactly. Check the pieces and the shares.",
+    )
+}

@@ -1,0 +1,61 @@
+//! What a person sets once.
+
+use crate::dose::profile;
+use crate::quantity::{Code, Mass, Problem, System};
+use serde::{Deserialize, Serialize};
+
+/// Steps a scale may have, the coarsest first.
+pub const SCALE_STEPS: [&str; 4] = ["5 g", "1 g", "0.1 g", "0.01 g"];
+
+/// Units, scale and jurisdiction. Stored values do not depend on it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Settings {
+    /// Which units are printed.
+    #[serde(default)]
+    pub units: System,
+    /// The smallest step the scale shows: `5 g`, `1 g`, `0.1 g`, `0.01 g`.
+    #[cfg_attr(feature = "types", ts(type = "string"))]
+    pub scale_step: Mass,
+    /// Key of the jurisdiction whose limits judge a dose, `us-home`.
+    pub profile: String,
+}
+
+impl Settings {
+    /// Settings of a new page: metric, a 0.1 g scale, the first jurisdiction of the table.
+    pub fn new_page() -> Self {
+        Self {
+            units: System::Metric,
+            scale_step: Mass::read("0.1 g", None).unwrap_or_default(),
+            profile: crate::dose::profiles()
+                .first()
+                .map(|p| p.key.to_owned())
+                .unwrap_or_default(),
+        }
+    }
+
+    /// Everything that is wrong with them; empty when they can be used.
+    pub fn problems(&self) -> Vec<Problem> {
+        let mut found = Vec::new();
+        if !SCALE_STEPS
+            .iter()
+            .any(|s| Mass::read(s, None).is_ok_and(|m| m == self.scale_step))
+        {
+            let steps = SCALE_STEPS.join(", ");
+            found.push(
+                Problem::new(Code::Unknown, format!("A scale's step is one of {steps}. Choose one.")).at("scale_step"),
+            );
+        }
+        if profile(&self.profile).is_none() {
+            found.push(
+                Problem::new(
+                    Code::Unknown,
+                    "This jurisdiction is not in the table. Choose one from the list.",
+                )
+                .at("profile"),
+            );
+        }
+        found
+    }
+}

@@ -1,0 +1,40 @@
+//! The spoon equivalent of a weight: low, usual, high, to catch a slip.
+
+use super::model::Spoon;
+use crate::pantry::Ingredient;
+use crate::quantity::exact::Exact;
+use crate::quantity::{Range, plain};
+use rust_decimal::{Decimal, dec};
+
+/// Level spoons that hold `grams`; `None` where the weight of a spoon is not known, or for water, which is poured.
+pub fn spoons(item: &Ingredient, grams: Decimal) -> Option<Spoon> {
+    let level = item.spoon?.range()?;
+    if grams <= Decimal::ZERO || item.key == "water" {
+        return None;
+    }
+    // Heavy spoons need fewer: the ends change places.
+    let teaspoons = Range {
+        low: grams.over(level.high)?,
+        typical: grams.over(level.typical)?,
+        high: grams.over(level.low)?,
+    };
+    let (each, unit) = match teaspoons.typical {
+        t if t < dec!(9) => (dec!(1), "level tsp"),
+        t if t < dec!(96) => (dec!(3), "level tbsp"),
+        _ => (dec!(48), "cups"),
+    };
+    let spoons = teaspoons.map(|t| t.over(each))?;
+    Some(Spoon {
+        unit: unit.to_owned(),
+        low: count(spoons.low)?,
+        typical: count(spoons.typical)?,
+        high: count(spoons.high)?,
+        source: format!("{}. Status: {}.", item.source, item.status),
+    })
+}
+
+/// Two figures under one, one decimal above.
+fn count(spoons: Decimal) -> Option<String> {
+    let step = if spoons < Decimal::ONE { dec!(0.01) } else { dec!(0.1) };
+    Some(plain(spoons.nearest(step)?))
+}

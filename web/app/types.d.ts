@@ -1,0 +1,1325 @@
+// Written by crate/examples/types.rs from the Rust types; do not edit.
+
+/**
+ * One thing to do next.
+ */
+export type Advice = { 
+/**
+ * The act, in a few words.
+ */
+head: string, 
+/**
+ * Why, and with which figures.
+ */
+text: string, };
+
+/**
+ * Content of `card`.
+ */
+export type AskCard = { 
+/**
+ * The recipe.
+ */
+recipe: Recipe, 
+/**
+ * Green weight to work it for; nothing for 1 kg.
+ */
+weight?: string | null, 
+/**
+ * Pieces to work it for where a line goes by the piece; 1 when not given.
+ */
+pieces?: number, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
+ * Content of `check_dose`.
+ */
+export type AskDose = { 
+/**
+ * How the cure was put on.
+ */
+method: Method, 
+/**
+ * Green weight of the meat.
+ */
+green: string, 
+/**
+ * For a brine: its water.
+ */
+water?: string | null, 
+/**
+ * For a brine: salt, sugar and all else dissolved in it, without the cure.
+ */
+dissolved?: string | null, 
+/**
+ * What was put in.
+ */
+put_in: PutIn, 
+/**
+ * Whether it is cooked or hangs for months.
+ */
+eaten?: Eaten, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
+ * Content of `link`.
+ */
+export type AskLink = { 
+/**
+ * The recipe.
+ */
+recipe: Recipe, 
+/**
+ * Address of the page, without `#`.
+ */
+base: string, };
+
+/**
+ * Content of `next`.
+ */
+export type AskNext = { 
+/**
+ * Batches under way.
+ */
+batches: Array<Named>, 
+/**
+ * The time now, in milliseconds since 1970.
+ */
+now: number, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
+ * Content of `open_link`.
+ */
+export type AskOpen = { 
+/**
+ * The whole link, or what stands behind its `#`.
+ */
+text: string, };
+
+/**
+ * Content of `pieces`.
+ */
+export type AskPieces = { 
+/**
+ * Size classes.
+ */
+pieces: Array<Piece>, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
+ * Content of `weigh_out`.
+ */
+export type AskWeighOut = { 
+/**
+ * The batch.
+ */
+batch: Batch, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
+ * One batch, from the board to the label.
+ */
+export type Batch = { 
+/**
+ * Two capital letters and, where two batches share them, a number: `SD`, `SD2`.
+ */
+tag: string, 
+/**
+ * What it is called.
+ */
+name: string, 
+/**
+ * The recipe as it was when the batch began; later changes to the recipe do not reach it.
+ */
+recipe: Recipe, 
+/**
+ * Size classes.
+ */
+pieces: Array<Piece>, 
+/**
+ * The day of the kill, `2026-11-14`. Empty when not known.
+ */
+killed?: string, 
+/**
+ * Work with a one-in-so-many premix in place of the neat cure.
+ */
+premix: boolean, 
+/**
+ * What went in as cure when it was not the weigh-out: a spoon, another weight.
+ */
+put_in?: PutIn, 
+/**
+ * Everything ticked, with its time.
+ */
+ticks: Array<Tick>, 
+/**
+ * Put away: finished or thrown out.
+ */
+closed: boolean, 
+/**
+ * Remarks.
+ */
+notes?: string, };
+
+/**
+ * One line of a card.
+ */
+export type CardRow = { 
+/**
+ * What it is.
+ */
+name: string, 
+/**
+ * Its share: `2.2 %`, `0.5 g a piece`.
+ */
+share: string, 
+/**
+ * What the share is of, where it is not the card's base, and what it aims at.
+ */
+note: string | null, 
+/**
+ * Weight for the card's green weight, on the user's scale.
+ */
+amount: Figure, };
+
+/**
+ * One step of a card.
+ */
+export type CardStep = { 
+/**
+ * `Keep cold in the cure`.
+ */
+head: string, 
+/**
+ * `36 h at 3 °C, turned every 12 h.`
+ */
+text: string, };
+
+/**
+ * A caution that stands beside a figure.
+ */
+export type Caution = { 
+/**
+ * Stable key, such as `nitrite-locked`.
+ */
+key: string, 
+/**
+ * One or two short sentences.
+ */
+text: string, 
+/**
+ * Where it comes from, with its status.
+ */
+source: string, };
+
+/**
+ * A record that can be used.
+ */
+export type Checked = { 
+/**
+ * Always true; what is wrong comes as problems.
+ */
+good: boolean, };
+
+/**
+ * The scale is too coarse for this dose.
+ */
+export type Coarse = { 
+/**
+ * `Scale too coarse`.
+ */
+word: string, 
+/**
+ * What range the scale would give.
+ */
+says: string, 
+/**
+ * The range in ppm, rounded outward.
+ */
+low: number, 
+/**
+ * See `low`.
+ */
+high: number, 
+/**
+ * Ways out, the first first.
+ */
+ways: Array<Advice>, 
+/**
+ * True when the list can be worked with a premix on this scale.
+ */
+premix_helps: boolean, 
+/**
+ * The range a premix would give, in ppm, where it helps.
+ */
+premix_range: [number, number] | null, };
+
+/**
+ * Stable codes of [`Problem`].
+ */
+export type Code = "missing" | "not_read" | "ambiguous_number" | "no_unit" | "wrong_unit" | "too_small" | "too_large" | "conflict" | "unknown" | "too_long" | "bad_form" | "cut" | "altered" | "version";
+
+/**
+ * A curing agent.
+ */
+export type Cure = { 
+/**
+ * Key in the pantry, such as `cure-1`.
+ */
+item: string, 
+/**
+ * Sodium nitrite printed on the packet, `6.25 %`.
+ */
+nitrite: string, 
+/**
+ * Sodium nitrate printed on the packet, `0 %`. The rest counts as salt.
+ */
+nitrate: string, 
+/**
+ * Ingoing nitrite to aim at (nitrate, where the agent holds no nitrite), `150 ppm`.
+ */
+aim: string, };
+
+/**
+ * A cut in the table of pieces.
+ */
+export type Cut = { 
+/**
+ * Key, `mallard-breast`.
+ */
+key: string, 
+/**
+ * `Mallard breast`.
+ */
+name: string, 
+/**
+ * `bird`, `red`, `boar`, `hare`: decides cautions and temperatures.
+ */
+kind: string, 
+/**
+ * Grams a piece: low, typical, high; nothing where no range is known.
+ */
+grams: [number, number, number] | null, 
+/**
+ * Where the range comes from.
+ */
+source: string, 
+/**
+ * `published`, `memory`, `judgement`; `none` where no range is known.
+ */
+status: string, };
+
+/**
+ * What a step does.
+ */
+export type Do = "cure" | "rinse" | "soak" | "dry" | "smoke" | "cook" | "dry_out" | "rest" | "chill" | "pack";
+
+/**
+ * When and how the meat is eaten.
+ */
+export type Eaten = "cooked" | "hung_for_months";
+
+/**
+ * A label with its value.
+ */
+export type Fact = { 
+/**
+ * `Green weight`.
+ */
+label: string, 
+/**
+ * `1480 g`.
+ */
+value: string, };
+
+/**
+ * What a field holds.
+ */
+export type FieldKind = "mass" | "length" | "temperature" | "time" | "share" | "printed" | "count" | "amount" | "name" | "tag";
+
+/**
+ * A number and its unit, apart, so that a page can set the number large.
+ */
+export type Figure = { 
+/**
+ * The number: `1480`, `3 lb 4.2`.
+ */
+num: string, 
+/**
+ * Its unit: `g`, `oz`.
+ */
+unit: string, 
+/**
+ * Both, as one text: `1480 g`.
+ */
+text: string, };
+
+/**
+ * What kind of thing it is; decides the order of weighing and what dissolves.
+ */
+export type Group = "cure" | "salt" | "sugar" | "liquid" | "spice";
+
+/**
+ * One row of the pantry.
+ */
+export type Ingredient = { 
+/**
+ * Key, `salt-sea-fine`.
+ */
+key: string, 
+/**
+ * Number that stands for it in links; never used again for another.
+ */
+number: number, 
+/**
+ * `Fine sea salt`.
+ */
+name: string, 
+/**
+ * Other names, for searching.
+ */
+others: Array<string>, 
+/**
+ * What kind of thing it is.
+ */
+group: Group, 
+/**
+ * What a level teaspoon weighs, where known.
+ */
+spoon: SpoonWeight | null, 
+/**
+ * Allergen by name, `mustard`; empty for none.
+ */
+allergen: string, 
+/**
+ * Nitrite printed on such a packet, in per cent, to begin with; empty for what is no cure.
+ */
+nitrite: string, 
+/**
+ * Nitrate printed on such a packet, in per cent, to begin with; empty for what is no cure.
+ */
+nitrate: string, 
+/**
+ * Where the figures come from.
+ */
+source: string, 
+/**
+ * `published`, `uncontrolled`, `memory` or `judgement`.
+ */
+status: string, };
+
+/**
+ * One job.
+ */
+export type Job = { 
+/**
+ * The batch's id as it came with the request.
+ */
+batch: string, 
+/**
+ * Id for its tick: `step:1`, `turn:0:2`, or `weigh` for a batch that is not in the cure yet.
+ */
+id: string, 
+/**
+ * `Turn the pieces`, `Rinse`.
+ */
+head: string, 
+/**
+ * One sentence: how, how long, until when.
+ */
+text: string, 
+/**
+ * Stage it belongs to.
+ */
+stage: Stage, 
+/**
+ * When it is due, in milliseconds since 1970; nothing while the batch has no clock yet.
+ */
+due: number | null, 
+/**
+ * When it ends if begun when due.
+ */
+ends: number | null, 
+/**
+ * True when it is due now or overdue.
+ */
+now: boolean, 
+/**
+ * When it was ticked; only in the list of one batch.
+ */
+ticked: number | null, 
+/**
+ * Caution that stands beside it.
+ */
+caution: string | null, };
+
+/**
+ * One thing to weigh beside the cure.
+ */
+export type Line = { 
+/**
+ * Key in the pantry, or `own` for something of the user's with a `name`.
+ */
+item: string, 
+/**
+ * The user's own word for it; empty for the pantry's.
+ */
+name?: string, 
+/**
+ * How much.
+ */
+share: Share, };
+
+/**
+ * A recipe as a link and as a QR code.
+ */
+export type Link = { 
+/**
+ * The whole link.
+ */
+link: string, 
+/**
+ * What stands behind the `#`.
+ */
+code: string, 
+/**
+ * The QR code's side in modules, with no quiet zone.
+ */
+qr_size: number, 
+/**
+ * The dark modules as an SVG path in module units: `M0 0h7v1h-7z…`.
+ */
+qr_path: string, };
+
+/**
+ * The shape beside the word.
+ */
+export type Mark = "ok" | "care" | "stop" | "ask";
+
+/**
+ * How the cure gets into the meat.
+ */
+export type Method = "rub" | "cover_brine";
+
+/**
+ * A batch with the id it is kept under.
+ */
+export type Named = { 
+/**
+ * The id; comes back with every job.
+ */
+id: string, 
+/**
+ * The batch.
+ */
+batch: Batch, };
+
+/**
+ * Jobs over all batches, the soonest first, and the state of each batch.
+ */
+export type NextList = { 
+/**
+ * Every job still to do, the soonest first.
+ */
+jobs: Array<Job>, 
+/**
+ * One for each batch asked about, in the order of the request.
+ */
+batches: Array<State>, };
+
+/**
+ * No content: `{}`.
+ */
+export type Nothing = Record<symbol, never>;
+
+/**
+ * A recipe from a link. Ask for its card to see the verdict; it is not saved by opening.
+ */
+export type Opened = { 
+/**
+ * The recipe.
+ */
+recipe: Recipe, };
+
+/**
+ * What can be said of a dose.
+ */
+export type Outcome = "in_range" | "too_little" | "over" | "cannot_tell";
+
+/**
+ * A size class: pieces of one species and cut that are alike.
+ */
+export type Piece = { 
+/**
+ * Key of a cut in the table, such as `mallard-breast`, or `own`.
+ */
+cut: string, 
+/**
+ * The user's own word for it; empty for the table's.
+ */
+name?: string, 
+/**
+ * How many pieces, 1 to 10 000.
+ */
+count: number, 
+/**
+ * Weight of all of them together, or of each. Nothing: not weighed yet.
+ */
+weight?: string | null, 
+/**
+ * True when `weight` is of each piece.
+ */
+each: boolean, 
+/**
+ * The thickest part.
+ */
+thickness?: string | null, };
+
+/**
+ * One size class.
+ */
+export type PieceRow = { 
+/**
+ * `8 mallard breast, large`.
+ */
+name: string, 
+/**
+ * Pieces.
+ */
+count: number, 
+/**
+ * Weight of one, typical where not weighed.
+ */
+each: Figure, 
+/**
+ * Weight of all, typical where not weighed.
+ */
+all: Figure, 
+/**
+ * Low and high of all where not weighed.
+ */
+range: [Figure, Figure] | null, 
+/**
+ * Where that range comes from, with its status.
+ */
+source: string | null, 
+/**
+ * The thickest part.
+ */
+thickness: Figure | null, };
+
+/**
+ * The pieces screen.
+ */
+export type PieceSheet = { 
+/**
+ * One row for each size class, in order.
+ */
+rows: Array<PieceRow>, 
+/**
+ * Pieces in all.
+ */
+count: number, 
+/**
+ * Green weight; the typical one when not all is weighed.
+ */
+green: Figure, 
+/**
+ * Low and high where some pieces are not weighed yet.
+ */
+green_range: [Figure, Figure] | null, 
+/**
+ * True when every class has a weight.
+ */
+weighed: boolean, 
+/**
+ * Said where thicknesses differ so much that one time will not do for all.
+ */
+mixed: string | null, };
+
+/**
+ * A range in ppm, rounded outward to whole ppm for reading.
+ */
+export type Ppm = { 
+/**
+ * The least it may be, rounded down.
+ */
+low: number, 
+/**
+ * What it usually is, to the nearest.
+ */
+typical: number, 
+/**
+ * The most it may be, rounded up.
+ */
+high: number, 
+/**
+ * The same three, exact to four decimals: `["145.6797", "147.8041", "149.9307"]`.
+ */
+exact: [string, string, string], };
+
+/**
+ * Cure thinned with salt so that a coarse scale can weigh it.
+ */
+export type Premix = { 
+/**
+ * One part cure in so many parts: 10 or 5.
+ */
+parts: number, 
+/**
+ * Cure to weigh for making it.
+ */
+cure: Figure, 
+/**
+ * Salt to weigh for making it.
+ */
+salt: Figure, 
+/**
+ * How to make and label it.
+ */
+steps: Array<Advice>, };
+
+/**
+ * One thing to put right. Expected failures are answers, not exceptions.
+ */
+export type Problem = { 
+/**
+ * Stable word for programs, such as `ambiguous_number`.
+ */
+code: Code, 
+/**
+ * Where it is: the field's key in the request, such as `pieces[0].weight`. Empty for the whole.
+ */
+field: string, 
+/**
+ * One or two sentences: the rule, the value, what to type.
+ */
+message: string, 
+/**
+ * Readings to choose from when a text can mean more than one thing.
+ */
+choices?: Array<string>, };
+
+/**
+ * A jurisdiction's rule for home use.
+ */
+export type Profile = { 
+/**
+ * Key, `us-home`.
+ */
+key: string, 
+/**
+ * `US, home curing`.
+ */
+name: string, 
+/**
+ * Most ingoing sodium nitrite, ppm.
+ */
+limit: number, 
+/**
+ * Most sodium nitrate, ppm.
+ */
+nitrate_limit: number, 
+/**
+ * Up to here the rule, which counts the finished meat, does not decide over what hangs for months, ppm.
+ */
+undecided_to: number, 
+/**
+ * Effective least of ingoing sodium nitrite, ppm.
+ */
+least: number, 
+/**
+ * What the limit counts and where it is published.
+ */
+source: string, 
+/**
+ * `published`, `quoted` or `memory`.
+ */
+status: string, };
+
+/**
+ * Cure that is already on the meat, in the measure it was put in by.
+ */
+export type PutIn = { 
+/**
+ * `1 tbsp`, `2½ tsp` (level) or `3.5 g`.
+ */
+amount: string, 
+/**
+ * Sodium nitrite printed on the packet; nothing when not known.
+ */
+nitrite?: string | null, 
+/**
+ * Sodium nitrate printed on the packet; nothing for none.
+ */
+nitrate?: string | null, };
+
+/**
+ * One field.
+ */
+export type ReadField = { 
+/**
+ * The page's own name for it; comes back with its value or its problem.
+ */
+key: string, 
+/**
+ * What the person reads above it; stands in the message.
+ */
+label: string, 
+/**
+ * What it holds.
+ */
+kind: FieldKind, 
+/**
+ * What was typed.
+ */
+text: string, 
+/**
+ * The unit that stands beside the field, for a bare number.
+ */
+unit?: string, 
+/**
+ * True when it may be left empty.
+ */
+optional?: boolean, };
+
+/**
+ * Content of `read`.
+ */
+export type ReadFields = { 
+/**
+ * The fields, in the order of the form.
+ */
+fields: Array<ReadField>, 
+/**
+ * Units for what is shown back.
+ */
+units: System, };
+
+/**
+ * One value.
+ */
+export type ReadValue = { 
+/**
+ * The field's key.
+ */
+key: string, 
+/**
+ * Text to store: reads back to the same value. Nothing for a field left empty.
+ */
+value: string | null, 
+/**
+ * The same in the user's units, rounded for reading.
+ */
+shown: string, };
+
+/**
+ * What was read.
+ */
+export type ReadValues = { 
+/**
+ * Fields that were read, in order.
+ */
+values: Array<ReadValue>, 
+/**
+ * Fields that were not, in order; `field` is the key.
+ */
+problems: Array<Problem>, };
+
+/**
+ * A recipe. Weights are proportions, so it has no size of its own.
+ */
+export type Recipe = { 
+/**
+ * What it is called, 1 to 60 characters.
+ */
+name: string, 
+/**
+ * Two capital letters by which a batch of it is known.
+ */
+tag: string, 
+/**
+ * How the cure gets into the meat.
+ */
+method: Method, 
+/**
+ * When and how it is eaten; decides which limit can judge it.
+ */
+eaten: Eaten, 
+/**
+ * Curing agents, at most two.
+ */
+cures: Array<Cure>, 
+/**
+ * Everything else that is weighed, in the order it is written.
+ */
+lines: Array<Line>, 
+/**
+ * What is done after weighing, in order.
+ */
+steps: Array<Step>, 
+/**
+ * Remarks for next time.
+ */
+notes?: string, };
+
+/**
+ * A recipe worked for one weight.
+ */
+export type RecipeCard = { 
+/**
+ * The green weight it is worked for.
+ */
+weight: Figure, 
+/**
+ * Base of the shares, for the head of the column: `On green weight`.
+ */
+base: string, 
+/**
+ * Lines, cure first.
+ */
+rows: Array<CardRow>, 
+/**
+ * Steps, in order.
+ */
+steps: Array<CardStep>, 
+/**
+ * Verdict on the dose it aims at, on the user's scale.
+ */
+verdict: Verdict, 
+/**
+ * Allergens in it, by name.
+ */
+allergens: Array<string>, 
+/**
+ * Cautions for the meat and the method.
+ */
+cautions: Array<Caution>, };
+
+/**
+ * Content of `check`: a record as it is stored.
+ */
+export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": Settings };
+
+/**
+ * One question with its content; see the table at the head of [`crate::door`].
+ */
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "check": Record };
+
+/**
+ * Units, scale and jurisdiction. Stored values do not depend on it.
+ */
+export type Settings = { 
+/**
+ * Which units are printed.
+ */
+units: System, 
+/**
+ * The smallest step the scale shows: `5 g`, `1 g`, `0.1 g`, `0.01 g`.
+ */
+scale_step: string, 
+/**
+ * Key of the jurisdiction whose limits judge a dose, `us-home`.
+ */
+profile: string, };
+
+/**
+ * How much of a line, on which base.
+ */
+export type Share = { "of": "green_weight", "amount": string } | { "of": "meat_and_water", "amount": string } | { "of": "brine", "amount": string } | { "of": "piece", "amount": string };
+
+/**
+ * Level spoons, to catch a slip; not to weigh by.
+ */
+export type Spoon = { 
+/**
+ * `level tsp`, `level tbsp`, `cups`.
+ */
+unit: string, 
+/**
+ * Least, usual, most: `4.9`, `5.4`, `5.8`.
+ */
+low: string, 
+/**
+ * See `low`.
+ */
+typical: string, 
+/**
+ * See `low`.
+ */
+high: string, 
+/**
+ * Where the weight of a spoon comes from, with its status.
+ */
+source: string, };
+
+/**
+ * What a level US teaspoon weighs, in grams as text.
+ */
+export type SpoonWeight = { 
+/**
+ * Least.
+ */
+low: string, 
+/**
+ * Usual.
+ */
+typical: string, 
+/**
+ * Most.
+ */
+high: string, };
+
+/**
+ * The five stages of a batch.
+ */
+export type Stage = "pieces" | "weigh" | "cure" | "fire" | "pack";
+
+/**
+ * The recipes that come with the page.
+ */
+export type Starters = { 
+/**
+ * Five recipes.
+ */
+recipes: Array<Recipe>, 
+/**
+ * A batch of the first, with pieces, to learn by.
+ */
+demo: Batch, };
+
+/**
+ * Where a batch stands.
+ */
+export type State = { 
+/**
+ * The batch's id as it came with the request.
+ */
+batch: string, 
+/**
+ * The stage in hand.
+ */
+stage: Stage, 
+/**
+ * True when the dose holds the batch.
+ */
+held: boolean, 
+/**
+ * `Held: dose is over the limit`, `In the cure, day 4`, `Not weighed out yet`.
+ */
+says: string, 
+/**
+ * True when every step is ticked.
+ */
+finished: boolean, 
+/**
+ * Every step and turn of the batch with its ticks, in order.
+ */
+jobs: Array<Job>, };
+
+/**
+ * One step after weighing.
+ */
+export type Step = { 
+/**
+ * What is done.
+ */
+do: Do, 
+/**
+ * How long it takes, `36 h`. Nothing: done in a moment.
+ */
+lasts?: string | null, 
+/**
+ * Turn the pieces every so often while it lasts.
+ */
+turn_every?: string | null, 
+/**
+ * Temperature of the refrigerator or the smoker.
+ */
+at?: string | null, 
+/**
+ * Temperature in the middle of the coldest piece at which it ends.
+ */
+until?: string | null, 
+/**
+ * In the user's own words.
+ */
+note?: string, };
+
+/**
+ * Which units a person reads. Stored values do not depend on it.
+ */
+export type System = "metric" | "us";
+
+/**
+ * Lists for pickers.
+ */
+export type Tables = { 
+/**
+ * Everything in the pantry.
+ */
+ingredients: Array<Ingredient>, 
+/**
+ * Cuts with their weights.
+ */
+cuts: Array<Cut>, 
+/**
+ * Jurisdictions.
+ */
+profiles: Array<Profile>, 
+/**
+ * Steps a scale may have, `5 g` to `0.01 g`.
+ */
+scale_steps: Array<string>, 
+/**
+ * Settings of a new page.
+ */
+settings: Settings, };
+
+/**
+ * Something done, with its time.
+ */
+export type Tick = { 
+/**
+ * What: `cure:0`, `line:2`, `water`, `rub`, `label`, `step:3`, `turn:0:2`.
+ */
+of: string, 
+/**
+ * When, in milliseconds since 1970-01-01 UTC.
+ */
+at: number, 
+/**
+ * For something weighed: what went in.
+ */
+weight?: string | null, };
+
+/**
+ * A job to tick that is not weighing.
+ */
+export type Todo = { 
+/**
+ * Id for its tick: `rub`, `label`.
+ */
+id: string, 
+/**
+ * What to do.
+ */
+text: string, 
+/**
+ * When it was ticked, in milliseconds since 1970.
+ */
+ticked: number | null, };
+
+/**
+ * The verdict on a dose.
+ */
+export type Verdict = { 
+/**
+ * What can be said.
+ */
+outcome: Outcome, 
+/**
+ * True when all of the range supports it; false for "may be".
+ */
+sure: boolean, 
+/**
+ * The word: `In range`, `May be over`, `Stop: over the limit`, `Cannot say yet`.
+ */
+word: string, 
+/**
+ * The shape beside it.
+ */
+mark: Mark, 
+/**
+ * One or two plain sentences.
+ */
+says: string, 
+/**
+ * True when nothing may be done with the batch until its numbers change.
+ */
+held: boolean, 
+/**
+ * Ingoing nitrite. Nothing when it cannot be reckoned.
+ */
+nitrite: Ppm | null, 
+/**
+ * Ingoing nitrate, where the agent holds any.
+ */
+nitrate: Ppm | null, 
+/**
+ * The effective least, in ppm of sodium nitrite.
+ */
+least: number, 
+/**
+ * The limit, in ppm of sodium nitrite.
+ */
+limit: number, 
+/**
+ * Right end of the picture's axis, in ppm: 300, 700, 1500 …
+ */
+axis: number, 
+/**
+ * What was reckoned over what: `Ingoing sodium nitrite on green weight`.
+ */
+basis: string, 
+/**
+ * Name of the jurisdiction's rule.
+ */
+profile: string, 
+/**
+ * Limit and least with where they are published.
+ */
+source: string, 
+/**
+ * What to do next, the first first.
+ */
+next: Array<Advice>, 
+/**
+ * Cautions that stand beside the figure.
+ */
+cautions: Array<Caution>, };
+
+/**
+ * One line to weigh.
+ */
+export type WeighLine = { 
+/**
+ * Id for its tick: `cure:0`, `line:2`.
+ */
+id: string, 
+/**
+ * What it is.
+ */
+name: string, 
+/**
+ * True for a curing agent: weigh it, a spoon is too loose.
+ */
+is_cure: boolean, 
+/**
+ * What to add, rounded to the scale's step; what was added once ticked.
+ */
+add: Figure, 
+/**
+ * The same in grams, `3.5 g`, to be kept with the tick.
+ */
+weight: string, 
+/**
+ * Before rounding, in grams: `3.552 g`.
+ */
+exact: string, 
+/**
+ * Low and high where some pieces are not weighed yet.
+ */
+range: [Figure, Figure] | null, 
+/**
+ * What the scale will show after it; nothing for what is weighed apart.
+ */
+reads: Figure | null, 
+/**
+ * The spoon equivalent.
+ */
+spoon: Spoon | null, 
+/**
+ * How it came to that: `32.6 g in all, less 3.3 g that is already in the cure.`
+ */
+why: string | null, 
+/**
+ * When it was ticked, in milliseconds since 1970.
+ */
+ticked: number | null, 
+/**
+ * Set where it was ticked and the list now asks for something else.
+ */
+changed: string | null, };
+
+/**
+ * Everything on the weigh-out screen and on its print.
+ */
+export type WeighSheet = { 
+/**
+ * Green weight in the user's system; the typical one when not all is weighed.
+ */
+green: Figure, 
+/**
+ * Low and high green weight where some pieces are not weighed yet.
+ */
+green_range: [Figure, Figure] | null, 
+/**
+ * False while some pieces have no weight: then the sheet is an estimate and nothing can be ticked.
+ */
+weighed: boolean, 
+/**
+ * Pieces in all.
+ */
+pieces: number, 
+/**
+ * True when a tick may be set: all is weighed and the verdict does not hold the batch.
+ */
+can_tick: boolean, 
+/**
+ * What goes into the bowl on one zeroing of the scale, cure first.
+ */
+bowl: Array<WeighLine>, 
+/**
+ * What the scale shows at the end.
+ */
+bowl_total: Figure, 
+/**
+ * Water and other liquids, each in a vessel of its own. Empty for a rub.
+ */
+vessel: Array<WeighLine>, 
+/**
+ * Jobs after weighing, to be ticked.
+ */
+todo: Array<Todo>, 
+/**
+ * The verdict on what this list puts in, or on what was put in.
+ */
+verdict: Verdict, 
+/**
+ * Set where the scale's step moves the dose by more than 15 %.
+ */
+coarse: Coarse | null, 
+/**
+ * Set where the list works with a premix.
+ */
+premix: Premix | null, 
+/**
+ * Green weight, aim, salt, scale: label and value.
+ */
+facts: Array<Fact>, 
+/**
+ * Remarks on the list: salt that the cure alone exceeds, a line below the scale's step.
+ */
+remarks: Array<string>, };
+
+/** The answer to each question. */
+export interface Answers {
+  read: ReadValues;
+  tables: Tables;
+  starters: Starters;
+  pieces: PieceSheet;
+  card: RecipeCard;
+  weigh_out: WeighSheet;
+  check_dose: Verdict;
+  next: NextList;
+  link: Link;
+  open_link: Opened;
+  check: Checked;
+}
