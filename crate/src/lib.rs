@@ -6,6 +6,14 @@
 //! JavaScript. The same request gives the same answer natively and in the browser.
 
 #![forbid(clippy::float_arithmetic)]
+// A page in the field has nobody to restart it: nothing outside tests may panic.
+#![warn(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::indexing_slicing,
+    clippy::arithmetic_side_effects
+)]
 
 pub mod batch;
 pub mod door;

@@ -28,6 +28,7 @@ pub enum Answer {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[serde(untagged)]
 #[expect(missing_docs, reason = "one variant for each question, in its order")]
+#[expect(clippy::large_enum_variant, reason = "it is boxed where it is held")]
 pub enum Ok {
     Read(ReadValues),
     Tables(Tables),
@@ -107,11 +108,13 @@ pub fn answer(request: Request) -> Answer {
         Request::Link(ask) => share::write(&ask.recipe, &ask.base).map(Ok::Link),
         Request::OpenLink(ask) => share::open(&ask.text).map(|recipe| Ok::OpenLink(Opened { recipe })),
         Request::Check(record) => {
-            let problems = match &record {
-                Record::Recipe(recipe) => recipe.problems(),
-                Record::Batch(batch) => batch.problems(),
-                Record::Settings(settings) => settings.problems(),
+            let (place, problems) = match &record {
+                Record::Recipe(recipe) => ("recipe", recipe.problems()),
+                Record::Batch(batch) => ("batch", batch.problems()),
+                // These say their place themselves.
+                Record::Settings(settings) => ("", settings.problems()),
             };
+            let problems: Vec<Problem> = problems.into_iter().map(|p| p.at(place)).collect();
             if problems.is_empty() {
                 Result::Ok(Ok::Check(Checked { good: true }))
             } else {
@@ -125,10 +128,11 @@ pub fn answer(request: Request) -> Answer {
     }
 }
 
-/// A request that is not of the documented form, with where it failed.
+/// A request that is not of the documented form: where it failed, below the question, and why.
 pub fn bad_form(path: &str, why: &str) -> Answer {
-    let place = if path == "." { "" } else { path };
-    // Serde puts its own words around ours; a problem of a quantity is worded once, in `quantity`.
+    let place = path.split_once('.').map_or("", |(_, place)| place);
+    // A JSON reader adds its position, which means nothing to a person; ours is the place.
+    let why = why.split(" at line ").next().unwrap_or(why);
     Answer::Problems(vec![Problem::new(Code::BadForm, why).at(place)])
 }
 

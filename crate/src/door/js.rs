@@ -20,3 +20,10 @@ fn to_js(answered: &Answer) -> JsValue {
         .serialize(&Serializer::json_compatible())
         .unwrap_or_else(|error| error.into())
 }
+
+/// Development builds say on the console where a trap came from; a release carries none of it.
+#[cfg(debug_assertions)]
+#[wasm_bindgen(start)]
+fn say_panics() {
+    std::panic::set_hook(Box::new(|info| web_sys::console::error_1(&info.to_string().into())));
+}

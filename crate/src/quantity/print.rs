@@ -143,7 +143,7 @@ pub fn grouped(number: &str) -> String {
     let digits = whole.trim_start_matches('-').len();
     let mut out = String::new();
     for (i, c) in whole.chars().enumerate() {
-        let left = whole.len() - i;
+        let left = whole.len().saturating_sub(i);
         if digits >= 5 && i > 0 && left % 3 == 0 && !(i == 1 && whole.starts_with('-')) {
             out.push('\u{202f}');
         }

@@ -8,7 +8,7 @@ use serde::Serialize;
 pub struct Problem {
     /// Stable word for programs, such as `ambiguous_number`.
     pub code: Code,
-    /// Where it is: the field's key in the request, such as `pieces[0].weight`. Empty for the whole.
+    /// Where it is, below the question: `batch.pieces[0].weight`. Empty for the whole.
     pub field: String,
     /// One or two sentences: the rule, the value, what to type.
     pub message: String,

@@ -24,7 +24,7 @@ const STRONGEST: Decimal = dec!(20);
 const HIGHEST_AIM: Decimal = dec!(3000);
 
 impl Recipe {
-    /// Everything that is wrong with it; empty when it can be used.
+    /// Everything that is wrong with it, at places within it; empty when it can be used.
     pub fn problems(&self) -> Vec<Problem> {
         let mut found = Vec::new();
         found.extend(name(&self.name).err().map(|p| p.at("name")));

@@ -117,7 +117,10 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings) -> State {
         .find(|(i, _)| tick_of(batch, *i, begun).is_some());
     let where_now = match last {
         _ if finished => "Finished".to_owned(),
-        Some((_, step)) if step.act == Do::Cure => format!("In the cure, day {}", (now - begun).max(0) / DAY + 1),
+        Some((_, step)) if step.act == Do::Cure => format!(
+            "In the cure, day {}",
+            (now.saturating_sub(begun).max(0) / DAY).saturating_add(1)
+        ),
         Some((_, step)) => doing(step.act).to_owned(),
         None => "Cure is on".to_owned(),
     };
@@ -197,7 +200,9 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, units: System) -> Vec
             caution: caution(step.act, &kinds),
             ..job(format!("step:{i}"), head(step.act), line(step, units), due, ticked)
         });
-        let over = (i + 1..steps.len()).any(|later| tick_of(batch, later, begun).is_some());
+        let over = (i..steps.len())
+            .skip(1)
+            .any(|later| tick_of(batch, later, begun).is_some());
         for (k, at) in turns(step, start).into_iter().enumerate() {
             let tick = format!("turn:{i}:{k}");
             let done = batch.tick(&tick).map(|t| t.at);
@@ -223,7 +228,7 @@ fn turns(step: &Step, start: i64) -> Vec<i64> {
         return Vec::new();
     }
     (1..=200)
-        .map(|k| k * every)
+        .map(|k| every.saturating_mul(k))
         .take_while(|t| *t < length)
         .filter_map(|t| start.checked_add(t))
         .collect()

@@ -61,7 +61,7 @@ pub struct CardStep {
 pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> Result<RecipeCard, Vec<Problem>> {
     let problems = recipe.problems();
     if !problems.is_empty() {
-        return Err(problems);
+        return Err(problems.into_iter().map(|p| p.at("recipe")).collect());
     }
     let batch = Batch {
         tag: recipe.tag.clone(),
@@ -82,7 +82,16 @@ pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> 
         closed: false,
         notes: String::new(),
     };
-    let sheet = weigh::sheet(&batch, settings)?;
+    // The card has no batch of its own: a problem found in the one made up here lies in the recipe or the weight.
+    let sheet = weigh::sheet(&batch, settings).map_err(|found| {
+        found
+            .into_iter()
+            .map(|p| Problem {
+                field: p.field.trim_start_matches("batch.").to_owned(),
+                ..p
+            })
+            .collect::<Vec<_>>()
+    })?;
     let of = |id: String| sheet.bowl.iter().chain(&sheet.vessel).find(|l| l.id == id);
     let cures = recipe.cures.iter().enumerate().filter_map(|(i, cure)| {
         let line = of(format!("cure:{i}"))?;

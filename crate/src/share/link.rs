@@ -40,7 +40,7 @@ const CRC: Crc<u32> = Crc::<u32>::new(&CRC_32_ISO_HDLC);
 pub fn write(recipe: &Recipe, page: &str) -> Result<Link, Vec<Problem>> {
     let problems = recipe.problems();
     if !problems.is_empty() {
-        return Err(problems);
+        return Err(problems.into_iter().map(|p| p.at("recipe")).collect());
     }
     let content = wire::write(recipe).map_err(|p| vec![p])?;
     let too_long = || {
@@ -116,7 +116,7 @@ fn decode(text: &str) -> Result<Vec<u8>, Problem> {
     };
     // A cut may leave a lone character at the end that stands for no whole byte.
     let whole = if body.len() % 4 == 1 {
-        body.get(..body.len() - 1).unwrap_or_default()
+        body.get(..body.len().saturating_sub(1)).unwrap_or_default()
     } else {
         body
     };

@@ -10,16 +10,13 @@ pub fn draw(text: &str) -> Option<(u32, String)> {
     let code = QrCode::encode_text(text, QrCodeEcc::Medium).ok()?;
     let mut path = String::new();
     for y in 0..code.size() {
-        let mut x = 0;
-        while x < code.size() {
-            let start = x;
-            while x < code.size() && code.get_module(x, y) {
-                x += 1;
+        let mut dark = (0..code.size()).filter(|x| code.get_module(*x, y)).peekable();
+        while let Some(start) = dark.next() {
+            let mut run = 1i32;
+            while dark.next_if_eq(&start.saturating_add(run)).is_some() {
+                run = run.saturating_add(1);
             }
-            if x > start {
-                write!(path, "M{start} {y}h{}v1h-{}z", x - start, x - start).ok()?;
-            }
-            x += 1;
+            write!(path, "M{start} {y}h{run}v1h-{run}z").ok()?;
         }
     }
     Some((u32::try_from(code.size()).ok()?, path))

@@ -35,7 +35,7 @@ impl Settings {
         }
     }
 
-    /// Everything that is wrong with them; empty when they can be used.
+    /// Everything that is wrong with them, at `settings`; empty when they can be used.
     pub fn problems(&self) -> Vec<Problem> {
         let mut found = Vec::new();
         if !SCALE_STEPS
@@ -44,7 +44,8 @@ impl Settings {
         {
             let steps = SCALE_STEPS.join(", ");
             found.push(
-                Problem::new(Code::Unknown, format!("A scale's step is one of {steps}. Choose one.")).at("scale_step"),
+                Problem::new(Code::Unknown, format!("A scale's step is one of {steps}. Choose one."))
+                    .at("settings.scale_step"),
             );
         }
         if profile(&self.profile).is_none() {
@@ -53,7 +54,7 @@ impl Settings {
                     Code::Unknown,
                     "This jurisdiction is not in the table. Choose one from the list.",
                 )
-                .at("profile"),
+                .at("settings.profile"),
             );
         }
         found

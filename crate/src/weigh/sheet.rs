@@ -51,14 +51,14 @@ fn lost() -> Vec<Problem> {
 
 impl<'a> Work<'a> {
     fn new(batch: &'a Batch, settings: &'a Settings) -> Result<Self, Vec<Problem>> {
-        let mut problems = settings.problems();
-        problems.extend(batch.problems());
+        let mut problems: Vec<Problem> = settings.problems();
+        problems.extend(batch.problems().into_iter().map(|p| p.at("batch")));
         let profile = dose::profile(&settings.profile);
         let (Some(profile), true) = (profile, problems.is_empty()) else {
             return Err(problems);
         };
         let step = settings.scale_step.base();
-        let green = green(&batch.pieces).map_err(|p| vec![p])?;
+        let green = green(&batch.pieces).map_err(|p| vec![p.at("batch")])?;
         if batch.pieces.is_empty() {
             return Err(vec![
                 Problem::new(
@@ -82,7 +82,7 @@ impl<'a> Work<'a> {
                     nitrite: n.base(),
                     nitrate: put.nitrate.map_or(Decimal::ZERO, |n| n.base()),
                 });
-                Some(dose::measured(&put.amount, agent, step).map_err(|p| vec![p.at("put_in.amount")])?)
+                Some(dose::measured(&put.amount, agent, step).map_err(|p| vec![p.at("batch.put_in.amount")])?)
             }
         };
         let already = measured.as_ref().map(|m| {
@@ -91,7 +91,7 @@ impl<'a> Work<'a> {
                 .and_then(|s| s.times(m.weight.typical))
                 .unwrap_or_default()
         });
-        let plan = plan(&batch.recipe, typical, green.count, parts).map_err(|p| vec![p.at("recipe")])?;
+        let plan = plan(&batch.recipe, typical, green.count, parts).map_err(|p| vec![p.at("batch.recipe")])?;
         let agents = plan::agents(&batch.recipe, parts).ok_or_else(lost)?;
         let rounded = round(batch, &plan, agents, step, already).ok_or_else(lost)?;
         Ok(Self {
