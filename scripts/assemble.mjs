@@ -1,0 +1,152 @@
+// Puts the page together from web/ and target/glue/: dist/ for a host, and dist/cure-reckoner.html, one file.
+import { createHash } from 'node:crypto';
+import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { createRequire } from 'node:module';
+import { basename, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const web = join(root, 'web');
+const dist = join(root, 'dist');
+const esbuild = createRequire(join(web, 'package.json'))('esbuild');
+
+// No request leaves the page, and no script or style runs but those that were built.
+const RULES = {
+  'default-src': "'none'",
+  'script-src': "'self' 'wasm-unsafe-eval'",
+  'style-src': "'self'",
+  'img-src': "'self' data:",
+  'connect-src': "'self'",
+  'manifest-src': "'self'",
+  'worker-src': "'self'",
+  'base-uri': "'none'",
+  'form-action': "'none'",
+};
+
+// The tags of web/index.html that the build replaces.
+const TAGS = {
+  charset: '<meta charset="utf-8">',
+  theme: '<script src="app/theme-first.js"></script>',
+  style: '<link rel="stylesheet" href="style/main.css">',
+  manifest: '<link rel="manifest" href="manifest.webmanifest">',
+  icon: '<link rel="icon" href="icons/icon.svg">',
+  main: '<script type="module" src="app/main.js"></script>',
+};
+
+const page = await readPage();
+await rm(dist, { recursive: true, force: true });
+await mkdir(dist);
+await writeHosted();
+await writeSingle();
+
+async function writeHosted() {
+  const [app, wasm] = await bundle('app/main.js', { as: 'app', format: 'esm', hosted: true });
+  const [theme] = await bundle('app/theme-first.js', { as: 'theme-first' });
+  const [style] = await bundle('style/main.css', { as: 'style' });
+  const files = [app, wasm, theme, style];
+
+  const index = fill({
+    charset: TAGS.charset + policy({}),
+    theme: `<script src="${theme.name}"></script>`,
+    style: `<link rel="stylesheet" href="${style.name}">`,
+    manifest: TAGS.manifest,
+    icon: TAGS.icon,
+    // The core is fetched beside the script, not after it.
+    main:
+      `<link rel="preload" as="fetch" crossorigin href="${wasm.name}">` +
+      `<script type="module" src="${app.name}"></script>`,
+  });
+  await cp(join(web, 'icons'), join(dist, 'icons'), { recursive: true });
+  await cp(join(web, 'manifest.webmanifest'), join(dist, 'manifest.webmanifest'));
+  await writeFile(join(dist, 'index.html'), index);
+  for (const { name, bytes } of files) await writeFile(join(dist, name), bytes);
+
+  const kept = [...files.map(({ name }) => name), 'manifest.webmanifest', 'icons/icon.svg'];
+  const digest = createHash('sha256').update(await readFile(join(web, 'sw.js')));
+  for (const name of ['index.html', ...kept]) digest.update(name).update(await readFile(join(dist, name)));
+  const [worker] = await bundle('sw.js', {
+    define: {
+      VERSION: JSON.stringify(digest.digest('hex').slice(0, 16)),
+      FILES: JSON.stringify(['./', ...kept]),
+    },
+  });
+  await writeFile(join(dist, 'sw.js'), worker.bytes);
+}
+
+async function writeSingle() {
+  const [app] = await bundle('app/main.js', { format: 'esm', hosted: false });
+  const [theme] = await bundle('app/theme-first.js');
+  const [style] = await bundle('style/main.css');
+  const icon = await readFile(join(web, 'icons/icon.svg'), 'base64');
+  const [main, first] = [app, theme].map(({ text }) => sealed(text, 'script'));
+  const look = sealed(style.text, 'style');
+
+  const html = fill({
+    charset:
+      TAGS.charset +
+      policy({
+        'script-src': `${digestOf(first)} ${digestOf(main)} 'wasm-unsafe-eval'`,
+        'style-src': digestOf(look),
+        'img-src': 'data:',
+        'connect-src': "'none'",
+        'manifest-src': "'none'",
+        'worker-src': "'none'",
+      }),
+    theme: `<script>${first}</script>`,
+    style: `<style>${look}</style>`,
+    manifest: '',
+    icon: `<link rel="icon" href="data:image/svg+xml;base64,${icon}">`,
+    main: `<script type="module">${main}</script>`,
+  });
+  await writeFile(join(dist, 'cure-reckoner.html'), html);
+}
+
+async function readPage() {
+  const html = (await readFile(join(web, 'index.html'), 'utf8')).replace(/ ?\/>/g, '>');
+  for (const tag of Object.values(TAGS)) {
+    if (html.split(tag).length !== 2) throw new Error(`web/index.html must hold this once: ${tag}`);
+  }
+  return html;
+}
+
+function fill(parts) {
+  return Object.entries(parts).reduce((html, [name, part]) => html.replace(TAGS[name], () => part), page);
+}
+
+function policy(own) {
+  const rules = Object.entries({ ...RULES, ...own }).map(([name, value]) => `${name} ${value}`);
+  return `<meta http-equiv="Content-Security-Policy" content="${rules.join('; ')}">`;
+}
+
+// Code inside HTML must not hold what would end its element, or open a comment.
+function sealed(code, element) {
+  const text = code.trim().replaceAll('<!--', '\\x3c!--');
+  if (text.toLowerCase().includes(`</${element}`)) throw new Error(`A bundle holds </${element} and would end early.`);
+  return text;
+}
+
+function digestOf(text) {
+  return `'sha256-${createHash('sha256').update(text).digest('base64')}'`;
+}
+
+async function bundle(entry, { as = 'unnamed', hosted, define, ...options } = {}) {
+  const { outputFiles } = await esbuild.build({
+    entryPoints: [{ in: join(web, entry), out: as }],
+    entryNames: '[name].[hash]',
+    assetNames: '[name].[hash]',
+    bundle: true,
+    minify: true,
+    charset: 'utf8',
+    legalComments: 'none',
+    target: 'es2022',
+    outdir: dist,
+    write: false,
+    loader: { '.wasm': hosted ? 'file' : 'binary', '.svg': 'dataurl' },
+    define: define ?? { HOSTED: String(hosted) },
+    ...options,
+  });
+  // The entry first, then what it pulled in.
+  return outputFiles
+    .map(({ path, contents, text }) => ({ name: basename(path), bytes: contents, text }))
+    .sort((a, b) => Number(a.name.endsWith('.wasm')) - Number(b.name.endsWith('.wasm')));
+}

@@ -1,0 +1,120 @@
+// A real browser, the built page, and a server that can be stopped.
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
+import { rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { setTimeout as pause } from 'node:timers/promises';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+import axe from 'axe-core';
+import jsqr from 'jsqr';
+import { chromium } from 'playwright-core';
+import { PNG } from 'pngjs';
+import { serve } from '../../scripts/serve.mjs';
+
+export const dist = fileURLToPath(new URL('../../dist/', import.meta.url));
+export const single = pathToFileURL(join(dist, 'cure-reckoner.html')).href;
+export const phone = { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, hasTouch: true, isMobile: true };
+export { pause };
+
+const QUIET = [
+  '--no-sandbox',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+const endings = new WeakMap();
+
+/** Tidies up when the test is over, last opened first closed: node's own hooks run the other way round. */
+function atEnd(t, ending) {
+  if (!endings.has(t)) {
+    endings.set(t, []);
+    t.after(async () => {
+      for (const end of endings.get(t).reverse()) await end();
+    });
+  }
+  endings.get(t).push(ending);
+}
+
+/** A folder that is gone when the test is over. */
+export function scratch(t) {
+  const folder = mkdtempSync(join(tmpdir(), 'cure-reckoner-'));
+  atEnd(t, () => rm(folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 100 }));
+  return folder;
+}
+
+/** Serves a folder until the test is over or `stop` is called. The same `port` may be served again afterwards. */
+export async function host(t, folder = dist, port = 0) {
+  const server = await serve(folder, port);
+  const stop = () => new Promise((done) => (server.close(done), server.closeAllConnections()));
+  atEnd(t, stop);
+  return { port: server.address().port, address: `http://localhost:${server.address().port}/`, stop };
+}
+
+/** Opens a browser that keeps its data in `profile`; open it again with the same one for what a reopening shows. */
+export async function open(t, { profile = scratch(t), ...options } = {}) {
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: '/usr/bin/chromium',
+    args: QUIET,
+    ...phone,
+    ...options,
+  });
+  atEnd(t, () => context.close());
+  return context;
+}
+
+/** The browser loses its power: kill -9 to every process that works in `profile`. */
+export async function cutPower(context, profile) {
+  const closed = new Promise((done) => context.once('close', done));
+  const pids = browsersOf(profile);
+  if (pids.length === 0) throw new Error(`no browser works in ${profile}`);
+  execFileSync('kill', ['-9', ...pids]);
+  await closed;
+  while (browsersOf(profile).length > 0) await pause(10);
+}
+
+function browsersOf(profile) {
+  return readdirSync('/proc').filter((pid) => {
+    if (!/^\d+$/.test(pid)) return false;
+    try {
+      return readFileSync(`/proc/${pid}/cmdline`, 'utf8').split('\0').includes(`--user-data-dir=${profile}`);
+    } catch {
+      return false; // It has ended in the meantime.
+    }
+  });
+}
+
+/** Goes to an address and waits until the page is usable. */
+export async function visit(context, address) {
+  const page = await context.newPage();
+  await page.goto(address);
+  await usable(page);
+  return page;
+}
+
+export async function usable(page) {
+  await page.locator('html[data-ready]').waitFor({ state: 'attached' });
+}
+
+/** Waits until the worker has stored the page and answers for it. */
+export async function storedForOffline(page) {
+  await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+}
+
+/** What axe finds wrong, one line each: the rule, and where. */
+export async function violations(page) {
+  await page.evaluate(axe.source);
+  const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+  const found = await page.evaluate((tags) => axe.run(document, { runOnly: tags }), tags);
+  return found.violations.flatMap(({ id, nodes }) =>
+    nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')}: ${failureSummary}`),
+  );
+}
+
+/** The text in the QR code that `locator` shows, read from its picture; null when there is none. */
+export async function scan(locator) {
+  const { data, width, height } = PNG.sync.read(await locator.screenshot());
+  return jsqr(new Uint8ClampedArray(data), width, height)?.data ?? null;
+}

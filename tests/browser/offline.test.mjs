@@ -1,0 +1,75 @@
+// After one visit the page starts with the server gone; a new version announces itself and loses nothing.
+import assert from 'node:assert/strict';
+import { cpSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { test } from 'node:test';
+import { dist, host, open, scratch, storedForOffline, usable, visit } from './harness.mjs';
+
+test('after one visit it starts with the server stopped and the browser closed in between', async (t) => {
+  const profile = scratch(t);
+  const { address, stop } = await host(t);
+  const first = await open(t, { profile });
+  await storedForOffline(await visit(first, address));
+  await first.close();
+  await stop();
+
+  const second = await open(t, { profile });
+  const page = await visit(second, address);
+  assert.equal(await page.title(), 'Cure Reckoner');
+  // Under its full name and with a recipe behind the hash, too.
+  await visit(second, `${address}index.html`);
+  await visit(second, `${address}?from=home#anything`);
+});
+
+test('the manifest names a page and icons that are there', async (t) => {
+  const { address } = await host(t);
+  const page = await visit(await open(t), address);
+  const devtools = await page.context().newCDPSession(page);
+  const { errors, data } = await devtools.send('Page.getAppManifest');
+  assert.deepEqual(errors, []);
+  const { icons, start_url } = JSON.parse(data);
+  for (const { src } of [{ src: start_url }, ...icons]) {
+    const response = await fetch(new URL(src, address));
+    assert.equal(response.status, 200, src);
+  }
+  const { installabilityErrors } = await devtools.send('Page.getInstallabilityErrors');
+  assert.deepEqual(
+    installabilityErrors.map(({ errorId }) => errorId).filter((id) => id !== 'in-incognito'),
+    [],
+  );
+});
+
+test('a new version waits until it is taken, and then is the page', async (t) => {
+  const folder = scratch(t);
+  cpSync(dist, folder, { recursive: true });
+  const { address } = await host(t, folder);
+  const context = await open(t);
+  const page = await visit(context, address);
+  await storedForOffline(page);
+
+  release(folder);
+  await page.reload();
+  await usable(page);
+  const button = page.locator('[data-new-version]');
+  await button.waitFor();
+  assert.equal(await page.title(), 'Cure Reckoner', 'the old version runs until the new one is taken');
+
+  await button.click();
+  await page.waitForFunction(() => document.title === 'Cure Reckoner, next version');
+  await usable(page);
+  const kept = await page.evaluate(() => caches.keys());
+  assert.equal(kept.length, 1, 'the old version is dropped');
+});
+
+// Another version of the page on the same host: another title, and a worker that knows of it.
+function release(folder) {
+  const change = (name, from, to) => {
+    const file = join(folder, name);
+    const text = readFileSync(file, 'utf8');
+    assert.ok(text.includes(from), `${name} holds ${from}`);
+    writeFileSync(file, text.replace(from, to));
+  };
+  change('index.html', '<title>Cure Reckoner</title>', '<title>Cure Reckoner, next version</title>');
+  const [version] = readFileSync(join(folder, 'sw.js'), 'utf8').match(/\b[0-9a-f]{16}\b/);
+  change('sw.js', version, '0123456789abcdef');
+}
