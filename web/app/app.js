@@ -1,0 +1,109 @@
+/**
+ * What every screen is handed: the records, the lists of the core, and how to act, draw and speak.
+ */
+import { go } from './router.js';
+
+/** @typedef {import('./shelf.js').Shelf} Shelf */
+/** @typedef {import('./types').Tables} Tables */
+/** @typedef {import('./types').Starters} Starters */
+/** @typedef {import('./types').Settings} Settings */
+/** @typedef {import('./trouble.js').Trouble} Trouble */
+/** @typedef {{ says: string, back: () => Promise<unknown> }} Undo */
+/**
+ * What a screen draws. `one`: a single column on a wide screen too.
+ * @typedef {{ title: string, back?: { href: string, text: string }, one?: boolean, view: unknown }} Drawn
+ */
+/**
+ * A screen keeps what is typed and not stored yet. `arrive` runs once after it was first drawn.
+ * @typedef {{ draw: () => Drawn, arrive?: () => void, leave?: () => void }} Screen
+ */
+
+/** A verdict that changes with every key is spoken only once the keys rest. */
+const REST_MS = 600;
+
+export class App {
+  /** @type {Undo | null} stays until the next change or until it is taken */
+  undo = null;
+  /** @type {string | null} why the last change was not kept */
+  fault = null;
+  /** @type {Trouble | null} */
+  trouble = null;
+  /** @type {(() => void) | null} reloads into the new version */
+  update = null;
+
+  #said = '';
+  #timer = 0;
+
+  /**
+   * @param {Shelf} shelf
+   * @param {Tables} tables
+   * @param {Starters} starters
+   * @param {() => void} draw
+   */
+  constructor(shelf, tables, starters, draw) {
+    this.shelf = shelf;
+    this.tables = tables;
+    this.starters = starters;
+    this.draw = draw;
+  }
+
+  /** @returns {Settings} */
+  get settings() {
+    return this.shelf.settings;
+  }
+
+  now() {
+    return Date.now();
+  }
+
+  /**
+   * Makes a change to the records. It is stored when the promise settles; if it cannot be kept, the page says so.
+   * @param {() => Promise<unknown>} work
+   * @param {Undo} [undo]
+   * @returns {Promise<boolean>} true when it was kept
+   */
+  async act(work, undo) {
+    this.undo = null;
+    this.fault = null;
+    try {
+      await work();
+      await this.shelf.read;
+      this.undo = undo ?? null;
+      return true;
+    } catch (error) {
+      console.error(error);
+      this.fault = error instanceof Error ? error.message : String(error);
+      return false;
+    } finally {
+      this.draw();
+    }
+  }
+
+  async takeBack() {
+    const undo = this.undo;
+    if (undo && (await this.act(undo.back))) this.say('Undone.');
+  }
+
+  /**
+   * @param {string} hash
+   * @param {{ replace?: boolean }} [how]
+   */
+  go(hash, how) {
+    go(hash, how);
+  }
+
+  /**
+   * Speaks to a screen reader what has changed on the screen, once it rests. Said once, not at every key.
+   * @param {string} text
+   * @param {{ urgent?: boolean }} [how]
+   */
+  say(text, { urgent = false } = {}) {
+    if (text === this.#said) return;
+    this.#said = text;
+    clearTimeout(this.#timer);
+    this.#timer = setTimeout(() => {
+      const spoken = document.getElementById(urgent ? 'spoken-now' : 'spoken');
+      if (spoken) spoken.textContent = text;
+    }, REST_MS);
+  }
+}

@@ -1,0 +1,104 @@
+/**
+ * Starts the page: the core, the records, then the first screen; after that, one drawing for every change.
+ */
+import { html, render } from 'lit-html';
+import { App } from './app.js';
+import { ask } from './ask.js';
+import { load } from './core.js';
+import { follow } from './router.js';
+import { away } from './screens/away.js';
+import { batch } from './screens/batch.js';
+import { dose } from './screens/dose.js';
+import { edit } from './screens/edit.js';
+import { keep } from './screens/keep.js';
+import { open } from './screens/open.js';
+import { recipe } from './screens/recipe.js';
+import { recipes } from './screens/recipes.js';
+import { start } from './screens/start.js';
+import { today } from './screens/today.js';
+import { Shelf, openRecords } from './shelf.js';
+import { watchForUpdates } from './update.js';
+import { frame } from './widgets/frame.js';
+import { paintEdge } from './widgets/light.js';
+
+/** @typedef {import('./app.js').Screen} Screen */
+
+/** @type {Record<string, (app: App, place: import('./router.js').Place) => Screen>} */
+const SCREENS = { away, batch, dose, edit, keep, open, recipe, recipes, start, today };
+const MINUTE_MS = 60_000;
+
+const root = /** @type {HTMLElement} */ (document.getElementById('page'));
+
+async function begin() {
+  await load();
+  const [tables, starters] = [ask('tables', {}), ask('starters', {})];
+  if (!tables.ok || !starters.ok) throw new Error('The core has no tables.');
+  const shelf = new Shelf(await openRecords(), tables.ok.settings);
+  await shelf.fill(starters.ok.recipes);
+
+  /** @type {Screen} */
+  let screen;
+  const app = new App(shelf, tables.ok, starters.ok, draw);
+
+  function draw() {
+    const drawn = screen.draw();
+    document.title = `${drawn.title} · Cure Reckoner`;
+    render(frame(app, drawn), root);
+  }
+
+  let first = true;
+  follow((place) => {
+    screen?.leave?.();
+    screen = (SCREENS[place.screen] ?? today)(app, place);
+    // A new screen starts from nothing, so that no field of the old one lives on in it.
+    if (!first) render(html``, root);
+    else root.replaceChildren();
+    draw();
+    scrollTo(0, 0);
+    if (!first) /** @type {HTMLElement | null} */ (root.querySelector('h1'))?.focus({ preventScroll: true });
+    first = false;
+    screen.arrive?.();
+  });
+
+  shelf.store.onChange((keys) => shelf.follow(keys).then(draw));
+  app.trouble = shelf.store.trouble;
+  shelf.store.onTrouble((trouble) => {
+    app.trouble = trouble;
+    draw();
+  });
+  watchForUpdates((reload) => {
+    app.update = reload;
+    draw();
+  });
+  everyMinute(draw);
+  document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && draw());
+  document.documentElement.dataset.ready = '';
+  draw();
+}
+
+/**
+ * On the full minute, for the clock.
+ * @param {() => void} act
+ */
+function everyMinute(act) {
+  setTimeout(
+    () => {
+      act();
+      everyMinute(act);
+    },
+    MINUTE_MS - (Date.now() % MINUTE_MS),
+  );
+}
+
+paintEdge();
+begin().catch((error) => {
+  console.error(error);
+  render(
+    html`<main class="waiting">
+      <h1>Cure Reckoner did not start</h1>
+      <p>${String(error)}</p>
+      <p>Reload the page. What is kept in this browser is not touched.</p>
+    </main>`,
+    root,
+  );
+});

@@ -1,0 +1,40 @@
+/**
+ * Which screen an address means. Everything stands behind the `#`, so one file on a memory stick has addresses too.
+ */
+
+/** @typedef {{ screen: string, id: string, part: string }} Place */
+
+const STAGES = ['pieces', 'weigh', 'cure', 'fire', 'pack'];
+
+/**
+ * @param {string} hash the address from `#` on
+ * @returns {Place}
+ */
+export function placeOf(hash) {
+  // A recipe that was handed on stands behind the # bare: `#r1.…`.
+  if (/^#(?!\/)./.test(hash)) return { screen: 'open', id: '', part: hash.slice(1) };
+  const [screen = '', id = '', part = ''] = hash.slice(2).split('/');
+  if (screen === 'batch' && id) return { screen: 'batch', id, part: STAGES.includes(part) ? part : 'pieces' };
+  if (screen === 'recipe' && id) return { screen: part === 'edit' ? 'edit' : 'recipe', id, part: '' };
+  if (['start', 'dose', 'recipes', 'open', 'keep', 'away'].includes(screen)) return { screen, id: '', part: '' };
+  return { screen: 'today', id: '', part: '' };
+}
+
+/**
+ * Calls back with the place now and after every change of the address.
+ * @param {(place: Place) => void} arrive
+ */
+export function follow(arrive) {
+  const look = () => arrive(placeOf(location.hash));
+  addEventListener('hashchange', look);
+  look();
+}
+
+/**
+ * @param {string} hash
+ * @param {{ replace?: boolean }} [how] replace: the way back skips the present place
+ */
+export function go(hash, { replace = false } = {}) {
+  if (replace) location.replace(hash);
+  else location.hash = hash;
+}

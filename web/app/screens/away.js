@@ -1,0 +1,30 @@
+/** Batches that are finished or thrown out. */
+import { html } from 'lit-html';
+import { tagMark } from '../widgets/icon.js';
+import { count } from '../words/names.js';
+
+/** @typedef {import('../app.js').App} App */
+
+/** @param {App} app @returns {import('../app.js').Screen} */
+export function away(app) {
+  function draw() {
+    const batches = app.shelf.away();
+    const view = html`<div class="leaf">
+      <h1 tabindex="-1">Put away</h1>
+      <p class="lead near">
+        ${count(batches.length, 'batch', 'batches')} finished or thrown out. Open one to take it up again.
+      </p>
+      <ul class="days gap">
+        ${batches.map(
+          ([id, batch]) =>
+            html`<li>
+              <a class="batch" href="#/batch/${id}/pieces">${tagMark(batch.tag)}<b>${batch.name}</b></a>
+            </li>`,
+        )}
+      </ul>
+    </div>`;
+    return { title: 'Put away', back: { href: '#/today', text: 'Today' }, one: true, view };
+  }
+
+  return { draw };
+}

@@ -1,0 +1,252 @@
+/** Check a dose: cure that is already on the meat, or in the water. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { problemStrip } from '../widgets/answer.js';
+import { field } from '../widgets/field.js';
+import { Form, errorSummary, focusErrors } from '../widgets/form.js';
+import { pick } from '../widgets/pick.js';
+import { MEASURES } from '../widgets/put-in.js';
+import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
+import { UNITS } from '../words/names.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').AskDose} AskDose */
+/** @typedef {import('../types').Method} Method */
+/** @typedef {import('../types').Eaten} Eaten */
+/** @typedef {import('../widgets/put-in.js').Measure} Measure */
+/** @typedef {import('../widgets/form.js').Read} Read */
+
+/** @param {App} app @returns {import('../app.js').Screen} */
+export function dose(app) {
+  const form = new Form();
+  /** @type {Method} */
+  let method = 'rub';
+  /** @type {Eaten} */
+  let eaten = 'cooked';
+  /** @type {Measure} */
+  let measure = 'tsp';
+  /** @type {'known' | 'unknown'} */
+  let packet = 'known';
+  let batchId = '';
+
+  /** @returns {Read[]} */
+  function fields() {
+    const unit = UNITS[app.settings.units].mass;
+    return [
+      { key: 'green', label: 'Meat, green weight', kind: 'mass', unit },
+      ...(method === 'cover_brine'
+        ? /** @type {Read[]} */ ([
+            { key: 'water', label: 'Water in the brine', kind: 'mass', unit },
+            { key: 'dissolved', label: 'Salt and sugar in the brine', kind: 'mass', unit, optional: true },
+          ])
+        : []),
+      { key: 'amount', label: 'I already put in', kind: 'amount', unit: measure, stored: '1' },
+      ...(packet === 'known'
+        ? /** @type {Read[]} */ ([
+            { key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' },
+          ])
+        : []),
+    ];
+  }
+
+  /** @param {Record<string, string | null>} values @returns {AskDose} */
+  function question({ green, water, dissolved, amount, nitrite }) {
+    return {
+      method,
+      eaten,
+      green: green ?? '',
+      put_in: nitrite ? { amount: amount ?? '', nitrite } : { amount: amount ?? '' },
+      settings: app.settings,
+      ...(water && { water }),
+      ...(dissolved && { dissolved }),
+    };
+  }
+
+  function draw() {
+    const values = form.read(fields(), app.settings.units, { quiet: true });
+    const answer = values ? ask('check_dose', question(values)) : null;
+    const verdict = answer?.ok;
+    if (verdict) sayVerdict(app, verdict);
+    const unit = UNITS[app.settings.units].mass;
+    const on = { typed: app.draw };
+    const choose = (/** @type {() => void} */ change) => {
+      change();
+      app.draw();
+    };
+
+    const leaf = html`<div class="leaf">
+      <form novalidate @submit=${check}>
+        ${errorSummary(form)}
+        <h1 tabindex="-1">Check a dose</h1>
+        <p class="small near">For cure that is already on the meat, or in the water.</p>
+        ${pick(
+          {
+            name: 'method',
+            legend: 'How was it put on',
+            options: [
+              ['rub', 'Rubbed, in a bag'],
+              ['cover_brine', 'In a brine'],
+            ],
+            value: method,
+          },
+          (now) => choose(() => (method = now)),
+        )}
+        ${field(form, { key: 'green', label: 'Meat, green weight', hint: unit ? undefined : 'For example 3 lb 4 oz, or 1480 g.', unit }, on)}
+        ${
+          method === 'cover_brine'
+            ? [
+                field(
+                  form,
+                  {
+                    key: 'water',
+                    label: 'Water in the brine',
+                    hint: 'A litre of water weighs 1 kg, a US quart 2 lb 1.4 oz.',
+                    unit,
+                  },
+                  on,
+                ),
+                field(
+                  form,
+                  {
+                    key: 'dissolved',
+                    label: 'Salt and sugar in the brine',
+                    hint: 'All that is dissolved, without the cure.',
+                    unit,
+                    optional: true,
+                  },
+                  on,
+                ),
+              ]
+            : nothing
+        }
+        ${pick(
+          {
+            name: 'packet',
+            legend: 'Is the nitrite printed on the packet',
+            options: [
+              ['known', 'Yes, I can read it'],
+              ['unknown', 'I do not know'],
+            ],
+            value: packet,
+          },
+          (now) => choose(() => (packet = now)),
+        )}
+        ${
+          packet === 'known'
+            ? field(
+                form,
+                {
+                  key: 'nitrite',
+                  label: 'Nitrite printed on the packet',
+                  hint: 'Read it off the packet. Pink salt for the table has none.',
+                  unit: '%',
+                },
+                on,
+              )
+            : nothing
+        }
+        ${field(
+          form,
+          {
+            key: 'amount',
+            label: 'I already put in',
+            stored: '1',
+            unit: measure === 'g' ? 'g' : 'level',
+            ...(measure !== 'g' && {
+              stepper: /** @type {[string, string]} */ (['Less', 'More']),
+              by: 0.5,
+              least: 0.5,
+            }),
+          },
+          on,
+        )}
+        ${pick({ name: 'measure', legend: 'Measure', hidden: true, options: MEASURES, value: measure }, (now) =>
+          choose(() => (measure = now)),
+        )}
+        ${pick(
+          {
+            name: 'eaten',
+            legend: 'How is it eaten',
+            options: [
+              ['cooked', 'Cooked, or within weeks'],
+              ['hung_for_months', 'Hung for months, raw'],
+            ],
+            value: eaten,
+          },
+          (now) => choose(() => (eaten = now)),
+        )}
+        <div class="block"><button type="submit" class="btn wide ${verdict?.held ? '' : 'main'}">Check it</button></div>
+      </form>
+    </div>`;
+    const plate = html`<div class="plate">
+      <div class="stick">
+        <h2 class="vh" id="verdict-h" tabindex="-1">Verdict</h2>
+        ${
+          verdict
+            ? html`${verdictStrip(verdict)} ${evidence(verdict)}
+              ${nextSteps(verdict, verdict.held ? 'What to do next' : 'To be sure')} ${cautions(verdict.cautions)}
+              ${values ? keepWith(values) : nothing}`
+            : answer
+              ? problemStrip(app, answer.problems ?? [])
+              : strip(
+                  'ask',
+                  'Cannot say yet',
+                  'No dose is shown until the meat is weighed and the packet is read. A guess here could do harm.',
+                )
+        }
+      </div>
+    </div>`;
+    return { title: 'Check a dose', back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
+  }
+
+  const check = (/** @type {Event} */ event) => {
+    event.preventDefault();
+    const good = form.read(fields(), app.settings.units);
+    app.draw();
+    if (!good) return focusErrors();
+    const head = document.getElementById('verdict-h');
+    head?.focus();
+    head?.parentElement?.scrollIntoView({ block: 'start' });
+  };
+
+  /** @param {Record<string, string | null>} values */
+  function keepWith(values) {
+    const open = app.shelf.open().filter(([, batch]) => batch.recipe.method === method);
+    if (open.length === 0) return nothing;
+    const keep = async () => {
+      const was = app.shelf.batches.get(batchId)?.put_in;
+      const { put_in } = question(values);
+      const set = (/** @type {typeof was} */ now) =>
+        app.shelf.changeBatch(batchId, ({ put_in: _, ...rest }) => (now ? { ...rest, put_in: now } : rest));
+      const kept = await app.act(() => set(put_in), {
+        says: 'What was put in is kept with the batch.',
+        back: () => set(was),
+      });
+      if (kept) app.go(`#/batch/${batchId}/weigh`);
+    };
+    return html`<section class="block noprint">
+      <h3>Keep it with a batch</h3>
+      <p class="small">The batch is judged by this amount from then on, over its own pieces.</p>
+      <div class="field">
+        <label for="f-batch">Which batch</label>
+        <select
+          id="f-batch"
+          @change=${(/** @type {{ target: HTMLSelectElement }} */ { target }) => choose(target.value)}
+        >
+          <option value="" ?selected=${!batchId}>Choose one</option>
+          ${open.map(([id, batch]) => html`<option value=${id} ?selected=${id === batchId}>${batch.tag} ${batch.name}</option>`)}
+        </select>
+      </div>
+      <div class="gap">
+        <button type="button" class="btn quiet wide" ?disabled=${!batchId} @click=${keep}>Keep it there</button>
+      </div>
+    </section>`;
+  }
+
+  const choose = (/** @type {string} */ id) => {
+    batchId = id;
+    app.draw();
+  };
+
+  return { draw };
+}

@@ -1,0 +1,144 @@
+/** Writes a recipe. What reads is stored at once; what does not read stays in its field, marked. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { answered } from '../widgets/answer.js';
+import { cardSteps, cardTable } from '../widgets/card.js';
+import { cureFields } from '../widgets/edit-cures.js';
+import { lineFields } from '../widgets/edit-lines.js';
+import { stepFields } from '../widgets/edit-steps.js';
+import { field } from '../widgets/field.js';
+import { Form, errorSummary } from '../widgets/form.js';
+import { pick } from '../widgets/pick.js';
+import { cautions, evidence, nextSteps, sayVerdict, verdictStrip } from '../widgets/verdict.js';
+import { EATEN, METHODS } from '../words/names.js';
+import { missing } from './batch.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Recipe} Recipe */
+/** @typedef {import('../widgets/form.js').Read} Read */
+
+/**
+ * What the parts of the form work with.
+ * @typedef {object} Editor
+ * @property {App} app
+ * @property {Form} form
+ * @property {(change: (recipe: Recipe) => Recipe, undo?: string) => Promise<boolean>} set stores a change of the recipe
+ * @property {(field: Read, change: (recipe: Recipe, value: string | null) => Recipe) => () => void} left stores a field
+ */
+
+/** @param {App} app @param {import('../router.js').Place} place @returns {import('../app.js').Screen} */
+export function edit(app, { id }) {
+  const form = new Form();
+  /** @type {Editor} */
+  const editor = { app, form, set, left };
+  const cures = cureFields(editor);
+  const lines = lineFields(editor);
+  const steps = stepFields(editor);
+  /** What keeps the recipe as a whole from being stored. */
+  let refused = '';
+
+  /** @type {Editor['set']} */
+  async function set(change, undo) {
+    const was = app.shelf.recipes.get(id);
+    if (!was) return false;
+    const { problems } = ask('check', { recipe: change(was) });
+    refused = problems?.map(({ message }) => message).join(' ') ?? '';
+    if (problems) {
+      app.draw();
+      return false;
+    }
+    return app.act(
+      () => app.shelf.changeRecipe(id, change),
+      undo ? { says: undo, back: () => app.shelf.changeRecipe(id, () => was) } : undefined,
+    );
+  }
+
+  /** @type {Editor['left']} */
+  function left(read, change) {
+    return async () => {
+      const values = form.read([read], app.settings.units);
+      if (values && (await set((recipe) => change(recipe, values[read.key] ?? null)))) form.drop(read.key);
+      app.draw();
+    };
+  }
+
+  function draw() {
+    const recipe = app.shelf.recipes.get(id);
+    if (!recipe) return missing('This recipe');
+    const on = (/** @type {Read} */ read, /** @type {(r: Recipe, value: string | null) => Recipe} */ change) => ({
+      typed: app.draw,
+      left: left(read, change),
+    });
+    const answer = ask('card', { recipe, settings: app.settings });
+    if (answer.ok) sayVerdict(app, answer.ok.verdict);
+
+    const leaf = html`<div class="leaf">
+      ${errorSummary(form)} ${refused ? html`<p class="err" role="alert">${refused}</p>` : nothing}
+      <h1 tabindex="-1">Change the card</h1>
+      <p class="small near">
+        Every entry is stored when you leave its field. Batches under way keep the card they began with.
+      </p>
+      ${field(
+        form,
+        { key: 'name', label: 'Name', stored: recipe.name, look: 'words' },
+        on({ key: 'name', label: 'The name', kind: 'name', stored: recipe.name }, (r, name) => ({
+          ...r,
+          name: name ?? r.name,
+        })),
+      )}
+      ${field(
+        form,
+        { key: 'tag', label: 'Tag', hint: 'Two capital letters, for the bag.', stored: recipe.tag, look: 'words' },
+        on({ key: 'tag', label: 'The tag', kind: 'tag', stored: recipe.tag }, (r, tag) => ({
+          ...r,
+          tag: tag ?? r.tag,
+        })),
+      )}
+      ${pick({ name: 'method', legend: 'Method', options: Object.entries(METHODS), value: recipe.method }, (method) =>
+        set((r) => ({ ...r, method: /** @type {Recipe['method']} */ (method) })),
+      )}
+      ${pick(
+        { name: 'eaten', legend: 'How is it eaten', long: true, options: Object.entries(EATEN), value: recipe.eaten },
+        (eaten) => set((r) => ({ ...r, eaten: /** @type {Recipe['eaten']} */ (eaten) })),
+      )}
+      <section class="block">
+        <h2>Cure</h2>
+        ${cures(recipe)}
+      </section>
+      <section class="block">
+        <h2>What else is weighed</h2>
+        ${lines(recipe)}
+      </section>
+      <section class="block">
+        <h2>Steps after weighing</h2>
+        ${steps(recipe)}
+      </section>
+      <div class="field">
+        <label for="f-notes">Remarks for next time<span class="opt"> (may be left empty)</span></label>
+        <textarea
+          id="f-notes"
+          rows="3"
+          .value=${recipe.notes ?? ''}
+          @change=${(/** @type {{ target: HTMLTextAreaElement }} */ { target }) => set((r) => ({ ...r, notes: target.value }))}
+        ></textarea>
+      </div>
+      <div class="block"><a class="btn main wide" href="#/recipe/${id}">Done</a></div>
+    </div>`;
+    const plate = html`<div class="plate">
+      <div class="stick">
+        <h2>The card as it stands</h2>
+        ${answered(
+          app,
+          answer,
+          (card) =>
+            html`<div class="gap">${verdictStrip(card.verdict)}</div>
+              ${evidence(card.verdict)} ${nextSteps(card.verdict)} ${cardTable(card)} ${cardSteps(card)}
+              ${cautions(card.cautions)}`,
+        )}
+      </div>
+    </div>`;
+    return { title: `Change ${recipe.name}`, back: { href: `#/recipe/${id}`, text: 'The card' }, view: [leaf, plate] };
+  }
+
+  return { draw };
+}

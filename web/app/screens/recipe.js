@@ -1,0 +1,112 @@
+/** The card of a recipe, for any weight, and everything to hand it on. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { answered, problemStrip } from '../widgets/answer.js';
+import { cardFoot, cardSteps, cardTable } from '../widgets/card.js';
+import { field } from '../widgets/field.js';
+import { Form } from '../widgets/form.js';
+import { HandOn } from '../widgets/hand-on.js';
+import { tagMark } from '../widgets/icon.js';
+import { evidence, nextSteps, verdictStrip } from '../widgets/verdict.js';
+import { EATEN, METHODS, UNITS } from '../words/names.js';
+import { missing } from './batch.js';
+import { copyRecipe, deleteRecipe } from './recipes.js';
+import { begin } from './start.js';
+
+/** @typedef {import('../app.js').App} App */
+
+/** @param {App} app @param {import('../router.js').Place} place @returns {import('../app.js').Screen} */
+export function recipe(app, { id }) {
+  const form = new Form();
+  const handOn = new HandOn(app);
+
+  function draw() {
+    const recipe = app.shelf.recipes.get(id);
+    if (!recipe) return missing('This recipe');
+    const { units } = app.settings;
+    const unit = UNITS[units].mass;
+    const byPiece = recipe.lines.some(({ share }) => share.of === 'piece');
+    const values = form.read(
+      [
+        { key: 'weight', label: 'For how much meat', kind: 'mass', unit, optional: true },
+        ...(byPiece ? [{ key: 'pieces', label: 'Pieces', kind: /** @type {const} */ ('count'), stored: '1' }] : []),
+      ],
+      units,
+    );
+    const answer = values
+      ? ask('card', {
+          recipe,
+          settings: app.settings,
+          ...(values.weight && { weight: values.weight }),
+          ...(values.pieces && { pieces: Number(values.pieces) }),
+        })
+      : null;
+    const leaf = html`<div class="leaf">
+      <div class="head">
+        ${tagMark(recipe.tag)}
+        <h1 tabindex="-1">${recipe.name}</h1>
+        <p>${METHODS[recipe.method]}. ${EATEN[recipe.eaten]}.</p>
+      </div>
+      ${field(
+        form,
+        {
+          key: 'weight',
+          label: 'For how much meat',
+          hint: unit
+            ? 'Trimmed, in grams, or with its unit: 2.2 kg, 4 lb. Empty: 1 kg.'
+            : 'Trimmed, for example 3 lb 4 oz. Empty: 1 kg.',
+          unit,
+        },
+        { typed: app.draw },
+      )}
+      ${
+        byPiece
+          ? field(
+              form,
+              { key: 'pieces', label: 'In how many pieces', stored: '1', stepper: ['One fewer', 'One more'], least: 1 },
+              { typed: app.draw },
+            )
+          : nothing
+      }
+      ${
+        answer
+          ? answered(app, answer, (card) => html`${cardTable(card)} ${cardSteps(card)} ${cardFoot(card, recipe)}`)
+          : html`<div class="gap">${problemStrip(app, form.problems)}</div>`
+      }
+      <div class="block noprint">
+        <button type="button" class="btn main wide" @click=${() => begin(app, recipe)}>Start a batch of it</button>
+        <div class="acts gap">
+          <a class="btn quiet less" href="#/recipe/${id}/edit">Change the card</a>
+          <button type="button" class="btn quiet less" @click=${copy}>Copy it</button>
+          <button type="button" class="btn quiet less" @click=${remove}>Delete it</button>
+        </div>
+      </div>
+    </div>`;
+    const plate = html`<div class="plate">
+      <div class="stick">
+        <h2>Dose it aims at</h2>
+        ${
+          answer?.ok
+            ? html`<div class="gap">${verdictStrip(answer.ok.verdict)}</div>
+                ${evidence(answer.ok.verdict)} ${nextSteps(answer.ok.verdict)}`
+            : html`<p class="gap">No dose is shown until the card can be worked.</p>`
+        }
+        ${handOn.draw(recipe)}
+      </div>
+    </div>`;
+    return { title: recipe.name, back: { href: '#/recipes', text: 'Recipes' }, view: [leaf, plate] };
+  }
+
+  const copy = async () => {
+    const recipe = app.shelf.recipes.get(id);
+    const made = recipe && (await copyRecipe(app, recipe));
+    if (made) app.go(`#/recipe/${made}/edit`);
+  };
+
+  const remove = async () => {
+    app.go('#/recipes');
+    await deleteRecipe(app, id);
+  };
+
+  return { draw };
+}

@@ -1,0 +1,138 @@
+/** Cure, Fire and Pack: the jobs of one stage with their clock times. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { problemStrip } from '../widgets/answer.js';
+import { batchHead } from '../widgets/batch-head.js';
+import { icon } from '../widgets/icon.js';
+import { Ticker, boxId } from '../widgets/tick.js';
+import { strip } from '../widgets/verdict.js';
+import { week } from '../widgets/week.js';
+import { STAGES } from '../words/names.js';
+import { dayTime } from '../words/time.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').Job} Job */
+/** @typedef {import('../types').Stage} Stage */
+/** @typedef {import('../types').State} State */
+
+/** @type {Partial<Record<Stage, string>>} */
+const LEADS = {
+  cure: 'Cold, turned, and left until the clock says so.',
+  fire: 'Dry first, then smoke and heat.',
+  pack: 'Chill fast, then pack and label.',
+};
+
+/** @param {App} app @param {string} id @param {Stage} stage @returns {import('../app.js').Screen} */
+export function stage(app, id, stage) {
+  const ticker = new Ticker(app);
+
+  function draw() {
+    const batch = /** @type {Batch} */ (app.shelf.batches.get(id));
+    const { ok, problems } = ask('next', { batches: [{ id, batch }], now: app.now(), settings: app.settings });
+    const state = ok?.batches[0] ?? null;
+    const jobs = state?.jobs.filter((job) => job.stage === stage) ?? [];
+    const hand = state?.jobs.find(({ ticked }) => ticked === null);
+    const leaf = html`<div class="leaf">
+      ${batchHead(id, batch, state, stage)}
+      <section class="sec">
+        <h2>${STAGES[stage]}</h2>
+        ${problems ? html`<div class="gap">${problemStrip(app, problems)}</div>` : nothing}
+        ${state ? before(state) : nothing}
+        ${
+          jobs.length
+            ? html`<p class="lead">${LEADS[stage]}</p>
+                <ol class="tally">
+                  ${jobs.map((job) => line(batch, job, job === hand && !state?.held, state?.held ?? false))}
+                </ol>`
+            : state
+              ? html`<p class="lead">This recipe has nothing to do in this stage.</p>`
+              : nothing
+        }
+      </section>
+      ${state?.finished && !batch.closed ? finish(batch) : nothing} ${stage === 'pack' ? handOn(batch) : nothing}
+    </div>`;
+    const plate = html`<div class="plate wide-only">
+      <div class="stick">${state ? week([state], app.shelf.batches, app.now()) : nothing}</div>
+    </div>`;
+    return { title: `${STAGES[stage]}, ${batch.name}`, back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
+  }
+
+  /** @param {State} state */
+  function before(state) {
+    if (state.held) {
+      return html`<a class="alarm gap" href="#/batch/${id}/weigh"
+        ><span class="mark">${icon('s-stop', '')}</span
+        ><span class="text"><b>${state.says}</b>Read what to do.</span>${icon('s-go')}</a
+      >`;
+    }
+    if (state.stage !== 'pieces' && state.stage !== 'weigh') return nothing;
+    return html`<div class="gap">
+      ${strip(
+        'ask',
+        'No clock yet',
+        'The times begin when the meat is in the cure.',
+        html`<div class="acts">
+          <a class="btn less" href="#/batch/${id}/${state.stage}">Go to ${STAGES[state.stage]}</a>
+        </div>`,
+      )}
+    </div>`;
+  }
+
+  /** @param {Batch} batch @param {Job} job @param {boolean} now @param {boolean} held */
+  function line(batch, job, now, held) {
+    return html`<li class="line ${job.ticked !== null ? 'done' : now ? 'now' : ''}">
+      ${ticker.box({ id, batch, of: job.id, label: job.head, disabled: held })}
+      <div class="nm"><label for=${boxId(id, job.id)}>${job.head}</label>${ticker.stamp(id, batch, job.id)}</div>
+      ${
+        job.ticked === null && job.due !== null
+          ? html`<p class="text">
+              <b class="nowrap">${dayTime(job.due, app.now())}</b>${
+                job.ends !== null && job.ends !== job.due
+                  ? html`, done by <b class="nowrap">${dayTime(job.ends, app.now())}</b>`
+                  : nothing
+              }${job.now ? html` <span class="flag now">due</span>` : nothing}
+            </p>`
+          : nothing
+      }
+      <p class="text">${job.text}</p>
+      ${job.caution ? html`<p class="caution">${job.caution}</p>` : nothing}
+      ${ticker.question(id, batch, job.id, job.head)}
+      ${
+        now
+          ? html`<button type="button" class="btn main" @click=${() => ticker.set(id, job.id)}>
+              Tick: ${job.head}
+            </button>`
+          : nothing
+      }
+    </li>`;
+  }
+
+  /** @param {Batch} batch */
+  function finish(batch) {
+    const set = (/** @type {boolean} */ closed) => app.shelf.changeBatch(id, (one) => ({ ...one, closed }));
+    const putAway = async () => {
+      const kept = await app.act(() => set(true), { says: `${batch.name} is put away.`, back: () => set(false) });
+      if (kept) app.go('#/today');
+    };
+    return html`<div class="block">
+      <p>Every step is ticked.</p>
+      <button type="button" class="btn main wide near" @click=${putAway}>Put the batch away</button>
+    </div>`;
+  }
+
+  /** @param {Batch} batch */
+  function handOn(batch) {
+    const same = app.shelf.cards().find(([, recipe]) => recipe.name === batch.recipe.name);
+    if (!same) return nothing;
+    return html`<nav class="doors block" aria-label="Next">
+      <a href="#/recipe/${same[0]}"
+        ><span
+          ><b>Hand on this recipe</b><span class="small">As a square to scan, or a link. No signal needed.</span></span
+        >${icon('s-go')}</a
+      >
+    </nav>`;
+  }
+
+  return { draw };
+}

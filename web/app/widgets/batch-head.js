@@ -1,0 +1,76 @@
+/** Head of a batch: its tag, its name, and the punch rail of the five stages. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { STAGES, count } from '../words/names.js';
+import { dayOfDate } from '../words/time.js';
+import { icon, tagMark } from './icon.js';
+
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').Stage} Stage */
+/** @typedef {import('../types').State} State */
+
+const ORDER = /** @type {Stage[]} */ (Object.keys(STAGES));
+
+/**
+ * Where a batch stands now, or null when it cannot be said.
+ * @param {import('../app.js').App} app
+ * @param {string} id
+ * @param {Batch} batch
+ * @returns {State | null}
+ */
+export function stateOf(app, id, batch) {
+  const { ok } = ask('next', { batches: [{ id, batch }], now: app.now(), settings: app.settings });
+  return ok?.batches[0] ?? null;
+}
+
+/**
+ * @param {string} id
+ * @param {Batch} batch
+ * @param {State | null} state
+ * @param {string} shown the stage this screen is about
+ */
+export function batchHead(id, batch, state, shown) {
+  const pieces = batch.pieces.reduce((sum, piece) => sum + piece.count, 0);
+  return html`<div class="head">
+      ${tagMark(batch.tag)}
+      <h1 tabindex="-1">${batch.name}</h1>
+      <p>
+        ${pieces ? `${count(pieces, 'piece')}. ` : nothing}${
+          batch.killed ? `Killed ${dayOfDate(batch.killed)}. ` : nothing
+        }${state?.says ?? nothing}${batch.closed ? ' Put away.' : nothing}
+      </p>
+    </div>
+    <nav class="punch" aria-label="Stages of this batch">
+      <ol>
+        ${ORDER.map((stage) => {
+          const where = placeOn(stage, state);
+          return html`<li class=${where}>
+            <a href="#/batch/${id}/${stage}" aria-current=${stage === shown ? 'page' : nothing}
+              ><span class="hole">${icon('s-tick', '')}</span>${STAGES[stage]}${
+                where ? html`<span class="vh">${where === 'done' ? ', done' : ', in hand'}</span>` : nothing
+              }</a
+            >
+          </li>`;
+        })}
+      </ol>
+    </nav>`;
+}
+
+/** The same as five small holes, for lists. @param {State} state */
+export function miniPunch(state) {
+  return html`<span class="mini" aria-hidden="true"
+    >${ORDER.map((stage) => html`<i class=${placeOn(stage, state)}></i>`)}</span
+  >`;
+}
+
+/**
+ * @param {Stage} stage
+ * @param {State | null} state
+ * @returns {'done' | 'hand' | ''}
+ */
+function placeOn(stage, state) {
+  if (!state) return '';
+  if (state.finished) return 'done';
+  const at = ORDER.indexOf(stage) - ORDER.indexOf(state.stage);
+  return at < 0 ? 'done' : at === 0 ? 'hand' : '';
+}

@@ -1,0 +1,57 @@
+/** A recipe worked for one weight: shares, amounts, steps. The same on its own screen, when it is edited and when a link is opened. */
+import { html, nothing } from 'lit-html';
+import { cautions } from './verdict.js';
+
+/** @typedef {import('../types').RecipeCard} RecipeCard */
+/** @typedef {import('../types').Recipe} Recipe */
+
+/** @param {RecipeCard} card */
+export function cardTable(card) {
+  return html`<table class="tbl">
+    <caption class="vh">
+      What goes in
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">${card.base}</th>
+        <th scope="col">Share</th>
+        <th scope="col">For ${card.weight.text}</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${card.rows.map(
+        ({ name, share, note, amount }) =>
+          html`<tr>
+            <td>${name}${note ? html`<small>${note}</small>` : nothing}</td>
+            <td><span class="nowrap">${share}</span></td>
+            <td><span class="nowrap">${amount.text}</span></td>
+          </tr>`,
+      )}
+    </tbody>
+  </table>`;
+}
+
+/** @param {RecipeCard} card */
+export function cardSteps(card) {
+  if (card.steps.length === 0) return nothing;
+  return html`<ol class="steps">
+    ${card.steps.map(
+      ({ head, text }) =>
+        html`<li>
+          <span><b>${head}</b>${text}</span>
+        </li>`,
+    )}
+  </ol>`;
+}
+
+/** @param {RecipeCard} card @param {Recipe} recipe */
+export function cardFoot(card, recipe) {
+  return html`<p class="block">
+      ${
+        card.allergens.length
+          ? html`<b>Contains, by the allergen list:</b> ${card.allergens.join(', ')}.`
+          : 'Nothing on the allergen list is named on this card. Read the packets of what you use.'
+      }
+    </p>
+    ${recipe.notes ? html`<p class="gap"><b>Remarks:</b> ${recipe.notes}</p>` : nothing} ${cautions(card.cautions)}`;
+}

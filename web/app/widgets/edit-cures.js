@@ -1,0 +1,95 @@
+/** The curing agents of a recipe: which, what the packet says, and what to aim at. */
+import { html, nothing } from 'lit-html';
+import { field } from './field.js';
+import { choose, option } from './pick.js';
+import { Rows } from './rows.js';
+
+/** @typedef {import('../screens/edit.js').Editor} Editor */
+/** @typedef {import('../types').Cure} Cure */
+/** @typedef {import('../types').Recipe} Recipe */
+/** @typedef {import('../types').Ingredient} Ingredient */
+
+const MOST = 2;
+/** The crate judges any aim; this is the usual one to begin from. */
+const AIM = '150 ppm';
+
+/** @param {Editor} editor */
+export function cureFields({ app, form, set, left }) {
+  const rows = new Rows();
+  const agents = app.tables.ingredients.filter(({ group }) => group === 'cure');
+
+  /** @param {number} at @param {Partial<Cure>} part @returns {(recipe: Recipe) => Recipe} */
+  const put = (at, part) => (recipe) => ({
+    ...recipe,
+    cures: recipe.cures.map((cure, n) => (n === at ? { ...cure, ...part } : cure)),
+  });
+
+  const add = () => {
+    const agent = agents[0];
+    if (agent) set((recipe) => ({ ...recipe, cures: [...recipe.cures, freshCure(agent)] }));
+  };
+
+  const remove = async (/** @type {number} */ at) => {
+    const gone = await set((recipe) => ({ ...recipe, cures: recipe.cures.toSpliced(at, 1) }), 'The cure is removed.');
+    if (gone) rows.drop(at);
+  };
+
+  /** @param {Recipe} recipe */
+  return (recipe) => {
+    const names = rows.names(recipe.cures.length);
+    return html`${recipe.cures.map((cure, at) => one(cure, at, `cure-${names[at]}`))}
+    ${recipe.cures.length === 0 ? html`<p class="near">None. This card has no nitrite or nitrate in it.</p>` : nothing}
+    ${
+      recipe.cures.length < MOST
+        ? html`<div class="gap"><button type="button" class="btn quiet" @click=${add}>Add a curing agent</button></div>`
+        : nothing
+    }`;
+  };
+
+  /** @param {Cure} cure @param {number} at @param {string} key */
+  function one(cure, at, key) {
+    /**
+     * @param {'nitrite' | 'nitrate' | 'aim'} part
+     * @param {string} label
+     * @param {string} unit
+     * @param {string} [hint]
+     */
+    const entry = (part, label, unit, hint) =>
+      field(
+        form,
+        { key: `${key}-${part}`, label, hint, unit, stored: cure[part], look: 'small' },
+        {
+          typed: app.draw,
+          left: left(
+            { key: `${key}-${part}`, label, kind: part === 'aim' ? 'share' : 'printed', unit, stored: cure[part] },
+            (recipe, value) => put(at, { [part]: value ?? cure[part] })(recipe),
+          ),
+        },
+      );
+    return html`<div class="group" role="group" aria-label="Curing agent ${at + 1}">
+      ${choose(
+        {
+          id: `f-${key}-item`,
+          label: 'Curing agent',
+          value: cure.item,
+          options: agents.map(({ key: item, name }) => option(item, name, item === cure.item)),
+        },
+        (item) => {
+          const agent = agents.find((a) => a.key === item);
+          if (agent) set(put(at, { ...freshCure(agent), aim: cure.aim }));
+        },
+      )}
+      <div class="twofold">${entry('nitrite', 'Nitrite printed', '%')} ${entry('nitrate', 'Nitrate printed', '%')}</div>
+      ${entry('aim', 'Aim, going in', 'ppm', 'Parts per million of the meat, or of meat and water.')}
+      <div class="acts gap">
+        <button type="button" class="btn quiet less" @click=${() => remove(at)}>Remove this agent</button>
+      </div>
+    </div>`;
+  }
+}
+
+/** @param {Ingredient} agent @returns {Cure} */
+function freshCure({ key, nitrite, nitrate }) {
+  const percent = (/** @type {string} */ text) => (text ? (text.includes('%') ? text : `${text} %`) : '0 %');
+  return { item: key, nitrite: percent(nitrite), nitrate: percent(nitrate), aim: AIM };
+}

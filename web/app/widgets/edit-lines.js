@@ -1,0 +1,141 @@
+/** Everything beside the cure: what, how much, of what. */
+import { html, nothing } from 'lit-html';
+import { BASES, GROUPS, UNITS } from '../words/names.js';
+import { field } from './field.js';
+import { choose, option } from './pick.js';
+import { Rows, moved, rowActs } from './rows.js';
+
+/** @typedef {import('../screens/edit.js').Editor} Editor */
+/** @typedef {import('../types').Line} Line */
+/** @typedef {import('../types').Share} Share */
+/** @typedef {import('../types').Recipe} Recipe */
+/** @typedef {import('../types').Ingredient} Ingredient */
+
+/** So many finds are enough to choose from; a longer word narrows them. */
+const MOST_FOUND = 8;
+
+/** @param {Editor} editor */
+export function lineFields({ app, form, set, left }) {
+  const rows = new Rows();
+  const pantry = app.tables.ingredients;
+
+  /** @param {Line} line */
+  const nameOf = (line) => line.name || pantry.find(({ key }) => key === line.item)?.name || line.item;
+
+  /** @param {number} at @param {Share} share @returns {(recipe: Recipe) => Recipe} */
+  const put = (at, share) => (recipe) => ({
+    ...recipe,
+    lines: recipe.lines.map((line, n) => (n === at ? { ...line, share } : line)),
+  });
+
+  const move = async (/** @type {number} */ at, /** @type {number} */ to) => {
+    if (await set((recipe) => ({ ...recipe, lines: moved(recipe.lines, at, to) }))) rows.move(at, to);
+    app.draw();
+  };
+
+  const remove = async (/** @type {number} */ at, /** @type {string} */ name) => {
+    const gone = await set((recipe) => ({ ...recipe, lines: recipe.lines.toSpliced(at, 1) }), `${name} is removed.`);
+    if (gone) rows.drop(at);
+    app.draw();
+  };
+
+  /** @param {Pick<Line, 'item' | 'name'>} what @param {boolean} liquid */
+  const add = async (what, liquid) => {
+    /** @type {Share} */
+    const share = { of: 'green_weight', amount: liquid ? '100 %' : '0.5 %' };
+    if (await set((recipe) => ({ ...recipe, lines: [...recipe.lines, { ...what, share }] }))) form.drop('find');
+    app.draw();
+    /** @type {HTMLElement | null} */ (document.querySelector('.line-group:last-of-type input'))?.focus();
+  };
+
+  /** @param {Recipe} recipe */
+  return (recipe) => {
+    const names = rows.names(recipe.lines.length);
+    return html`${recipe.lines.map((line, at) => one(line, at, `line-${names[at]}`, recipe.lines.length))} ${finder()}`;
+  };
+
+  /** @param {Line} line @param {number} at @param {string} key @param {number} length */
+  function one(line, at, key, length) {
+    const { share } = line;
+    const byPiece = share.of === 'piece';
+    const unit = byPiece ? UNITS[app.settings.units].mass : '%';
+    const name = nameOf(line);
+    return html`<div class="group line-group" role="group" aria-label=${name}>
+      <h3>${name}</h3>
+      <div class="twofold">
+        ${field(
+          form,
+          { key, label: 'How much', unit, stored: share.amount, look: 'small' },
+          {
+            typed: app.draw,
+            left: left(
+              { key, label: `How much ${name}`, kind: byPiece ? 'mass' : 'share', unit, stored: share.amount },
+              (recipe, amount) => put(at, { ...share, amount: amount ?? share.amount })(recipe),
+            ),
+          },
+        )}
+        ${choose(
+          {
+            id: `f-${key}-of`,
+            label: 'Of what',
+            value: share.of,
+            options: Object.entries(BASES).map(([of, word]) => option(of, word, of === share.of)),
+          },
+          (of) => {
+            form.drop(key);
+            // A share and a weight are not the same kind of amount, so the amount begins anew.
+            const amount = (of === 'piece') === byPiece ? share.amount : of === 'piece' ? '1 g' : '1 %';
+            set(put(at, /** @type {Share} */ ({ of, amount })));
+          },
+        )}
+      </div>
+      ${rowActs({ name, at, length, move: (to) => move(at, to), remove: () => remove(at, name) })}
+    </div>`;
+  }
+
+  function finder() {
+    const text = form.text('find').trim();
+    const wanted = text.toLocaleLowerCase('en');
+    const found = wanted
+      ? pantry
+          .filter(({ group }) => group !== 'cure')
+          .filter(({ name, others }) => [name, ...others].some((word) => word.toLocaleLowerCase('en').includes(wanted)))
+          .slice(0, MOST_FOUND)
+      : [];
+    return html`<div class="group">
+      ${field(
+        form,
+        {
+          key: 'find',
+          label: 'Add something',
+          hint: 'Type a part of its name: salt, sugar, pepper, water.',
+          look: 'words',
+        },
+        { typed: app.draw },
+      )}
+      ${
+        wanted
+          ? html`<div class="doors" role="group" aria-label="Found">
+              ${found.map(
+                ({ key, name, others, group, allergen }) =>
+                  html`<button type="button" @click=${() => add({ item: key }, group === 'liquid')}>
+                    <span
+                      ><b>${name}</b
+                      ><span class="small"
+                        >${GROUPS[group]}${others.length ? `. Also ${others.join(', ')}` : ''}${allergen ? `. Allergen: ${allergen}` : ''}</span
+                      ></span
+                    >
+                  </button>`,
+              )}
+              <button type="button" @click=${() => add({ item: 'own', name: text }, false)}>
+                <span
+                  ><b>${text}</b
+                  ><span class="small">Something of your own, with no spoon weight and no allergen known</span></span
+                >
+              </button>
+            </div>`
+          : nothing
+      }
+    </div>`;
+  }
+}

@@ -1,0 +1,111 @@
+/** What is typed in a form and not stored yet, and what could not be read. */
+import { html, nothing } from 'lit-html';
+import { ask, failed } from '../ask.js';
+import { count } from '../words/names.js';
+import { fieldId } from './field.js';
+import { icon } from './icon.js';
+
+/** @typedef {import('../ask.js').Problem} Problem */
+/** @typedef {Omit<import('../types').ReadField, 'text'> & { stored?: string }} Read */
+
+export class Form {
+  /** @type {Map<string, string>} */
+  #texts = new Map();
+  /** @type {Map<string, Problem>} */
+  #problems = new Map();
+
+  /**
+   * @param {string} key
+   * @param {string} [stored] what to show until something is typed
+   */
+  text(key, stored = '') {
+    return this.#texts.get(key) ?? stored;
+  }
+
+  /**
+   * @param {string} key
+   * @param {string} text
+   */
+  type(key, text) {
+    this.#texts.set(key, text);
+    this.#problems.delete(key);
+  }
+
+  /** @param {string} key */
+  problem(key) {
+    return this.#problems.get(key);
+  }
+
+  get problems() {
+    return [...this.#problems.values()];
+  }
+
+  /** Forgets what was typed in a field, because it is stored now or no longer wanted. @param {string} key */
+  drop(key) {
+    this.#texts.delete(key);
+    this.#problems.delete(key);
+  }
+
+  clear() {
+    this.#texts.clear();
+    this.#problems.clear();
+  }
+
+  /** @param {Problem[]} problems that came from elsewhere, `field` being the key of a field */
+  mark(problems) {
+    for (const problem of problems) this.#problems.set(problem.field, problem);
+  }
+
+  /**
+   * Reads fields; what is wrong is marked.
+   * @param {Read[]} fields
+   * @param {import('../types').System} units
+   * @param {{ quiet?: boolean }} [how] quiet: mark nothing, the person is still typing
+   * @returns {Record<string, string | null> | null} the texts to store, or null when something is wrong
+   */
+  read(fields, units, { quiet = false } = {}) {
+    const asked = fields.map(({ stored, ...field }) => ({ ...field, text: this.text(field.key, stored) }));
+    const { ok, problems } = ask('read', { fields: asked, units });
+    const wrong = problems ?? ok?.problems ?? [];
+    if (!quiet) {
+      for (const { key } of fields) this.#problems.delete(key);
+      this.mark(failed(wrong) ? [] : wrong);
+    }
+    if (!ok || wrong.length > 0) return null;
+    return Object.fromEntries(ok.values.map(({ key, value }) => [key, value]));
+  }
+}
+
+/**
+ * All that is wrong, on top of the form. It takes the focus when the form is sent.
+ * @param {Form} form
+ */
+export function errorSummary(form) {
+  const problems = form.problems;
+  if (problems.length === 0) return nothing;
+  return html`<div class="errsum" tabindex="-1" role="alert" aria-labelledby="errsum-h">
+    <h2 id="errsum-h">${icon('s-stop')}${count(problems.length, 'thing')} to put right</h2>
+    <ul>
+      ${problems.map(
+        ({ field, message }) =>
+          html`<li>
+            <a href="#${fieldId(field)}" @click=${(/** @type {Event} */ e) => toField(e, field)}>${message}</a>
+          </li>`,
+      )}
+    </ul>
+  </div>`;
+}
+
+export function focusErrors() {
+  /** @type {HTMLElement | null} */ (document.querySelector('.errsum'))?.focus();
+}
+
+/**
+ * @param {Event} event
+ * @param {string} key
+ */
+function toField(event, key) {
+  // The address behind # names a screen here, so the field is reached without it.
+  event.preventDefault();
+  document.getElementById(fieldId(key))?.focus();
+}

@@ -1,0 +1,34 @@
+/** One job on the clock rail: when on the left, what on the right, and a box to tick it. */
+import { html, nothing } from 'lit-html';
+import { clock, dayWord } from '../words/time.js';
+import { icon, tagMark } from './icon.js';
+
+/** @typedef {import('../types').Job} Job */
+
+/**
+ * @param {object} spec
+ * @param {import('../app.js').App} spec.app
+ * @param {import('./tick.js').Ticker} spec.ticker
+ * @param {Job} spec.job
+ * @param {import('../types').Batch} spec.batch
+ * @param {boolean} spec.tickable
+ * @param {boolean} spec.first
+ */
+export function jobRow({ app, ticker, job, batch, tickable, first }) {
+  // Weighing is not one tick but a list of its own.
+  const boxed = tickable && job.id !== 'weigh';
+  return html`<li class="day ${first ? 'first' : ''}">
+    <span class="when">${when(job, app.now())}</span>
+    <a class="job" href="#/batch/${job.batch}/${job.stage}"
+      ><b>${job.head}</b><span class="p">${tagMark(batch.tag, true)}${batch.name}</span></a
+    >
+    ${boxed ? ticker.box({ id: job.batch, batch, of: job.id, label: `${job.head}, ${batch.name}` }) : icon('s-go')}
+  </li>`;
+}
+
+/** @param {Job} job @param {number} now */
+function when(job, now) {
+  if (job.due === null) return html`<span class="d">Next</span>`;
+  return html`<span class="d">${job.now ? html`<b>Due</b> ` : nothing}${dayWord(job.due, now)}</span
+    ><span class="num">${clock(job.due)}</span>`;
+}

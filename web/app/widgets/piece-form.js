@@ -1,0 +1,259 @@
+/** The form that adds a size class to a batch, or changes or removes one. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { KINDS, UNITS } from '../words/names.js';
+import { field } from './field.js';
+import { Form, errorSummary, focusErrors } from './form.js';
+import { choose, option, pick } from './pick.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').Piece} Piece */
+
+const OWN = 'own';
+
+export class PieceForm {
+  /** @type {number | null} the class that is being changed; null: a new one */
+  editing = null;
+  /** True once something was typed or chosen. */
+  begun = false;
+
+  #form = new Form();
+  #cut = '';
+  /** @type {'all' | 'each'} */
+  #of = 'all';
+
+  /** @param {App} app @param {string} id */
+  constructor(app, id) {
+    this.app = app;
+    this.id = id;
+  }
+
+  /** @param {number} at */
+  edit(at) {
+    this.#reset();
+    const piece = this.app.shelf.batches.get(this.id)?.pieces[at];
+    if (!piece) return;
+    this.editing = at;
+    this.#cut = piece.cut;
+    this.#of = piece.each ? 'each' : 'all';
+    this.app.draw();
+    document.getElementById('piece-h')?.scrollIntoView({ block: 'nearest' });
+    document.getElementById('piece-h')?.focus();
+  }
+
+  /** @param {Batch} batch @param {boolean} any a class is there already */
+  draw(batch, any) {
+    // The class may have been removed in another tab meanwhile.
+    if (this.editing !== null && !batch.pieces[this.editing]) this.#reset();
+    const old = this.editing === null ? undefined : batch.pieces[this.editing];
+    const units = UNITS[this.app.settings.units];
+    const cut = this.#cut || batch.pieces.at(-1)?.cut || this.app.tables.cuts[0]?.key || OWN;
+    const own = cut === OWN;
+    const grams = this.app.tables.cuts.find(({ key }) => key === cut);
+    const form = this.#form;
+    const typed = () => {
+      this.begun = true;
+      this.app.draw();
+    };
+    const on = { typed };
+
+    return html`<form @submit=${(/** @type {Event} */ e) => this.#send(e, batch, cut)} novalidate>
+      ${errorSummary(form)}
+      <h2 id="piece-h" tabindex="-1">
+        ${old ? 'Change this size class' : any ? 'Add a size class' : 'What is on the board'}
+      </h2>
+      ${choose(
+        {
+          id: 'f-cut',
+          label: 'What is it',
+          value: cut,
+          options: [
+            Object.entries(KINDS).map(([kind, word]) => {
+              const cuts = this.app.tables.cuts.filter((one) => one.kind === kind);
+              return cuts.length
+                ? html`<optgroup label=${word}>
+                    ${cuts.map(({ key, name }) => option(key, name, key === cut))}
+                  </optgroup>`
+                : nothing;
+            }),
+            this.app.tables.cuts
+              .filter(({ kind }) => !(kind in KINDS))
+              .map(({ key, name }) => option(key, name, key === cut)),
+            option(OWN, 'Something else', own),
+          ],
+        },
+        (now) => {
+          this.#cut = now;
+          typed();
+        },
+      )}
+      ${field(
+        form,
+        {
+          key: 'name',
+          label: own ? 'What you call it' : 'Your own word for it',
+          hint: own ? 'For example: woodpigeon breast.' : 'For example: mallard breast, large.',
+          stored: old?.name ?? '',
+          look: 'words',
+          optional: !own,
+        },
+        on,
+      )}
+      ${field(
+        form,
+        {
+          key: 'count',
+          label: 'How many pieces',
+          unit: 'pieces',
+          stored: String(old?.count ?? 1),
+          stepper: ['One fewer', 'One more'],
+          least: 1,
+        },
+        on,
+      )}
+      ${field(
+        form,
+        {
+          key: 'weight',
+          label: this.#of === 'all' ? 'Weight of all of them' : 'Weight of each',
+          hint: units.mass
+            ? 'Grams, or type the unit: 1.48 kg. Empty: not weighed yet.'
+            : 'For example 3 lb 4 oz, or 1480 g. Empty: not weighed yet.',
+          unit: units.mass,
+          stored: old?.weight ?? '',
+        },
+        on,
+      )}
+      ${pick(
+        {
+          name: 'of',
+          legend: 'The weight is',
+          hidden: true,
+          options: [
+            ['all', 'of all together'],
+            ['each', 'of each'],
+          ],
+          value: this.#of,
+        },
+        (now) => {
+          this.#of = now;
+          typed();
+        },
+      )}
+      ${this.#ofTable(grams)}
+      ${field(
+        form,
+        {
+          key: 'thickness',
+          label: 'Thickest part',
+          hint: 'The thumb from its tip to the joint is about 25 mm, an inch.',
+          unit: units.length,
+          stored: old?.thickness ?? '',
+          optional: true,
+          ...(this.app.settings.units === 'metric' && { stepper: ['1 mm thinner', '1 mm thicker'] }),
+        },
+        on,
+      )}
+      <div class="block pair">
+        ${
+          old
+            ? html`<button type="button" class="btn quiet" @click=${() => this.#remove(batch)}>Remove</button>
+                <button type="button" class="btn quiet" @click=${() => this.#leave()}>Leave as it was</button>`
+            : nothing
+        }
+        <button type="submit" class="btn ${this.begun || !any || old ? 'main' : ''}">
+          ${old ? 'Save the change' : 'Add to the card'}
+        </button>
+      </div>
+    </form>`;
+  }
+
+  /** The range of a piece that is not weighed, with where it comes from. @param {import('../types').Cut | undefined} cut */
+  #ofTable(cut) {
+    if (!cut?.grams) return nothing;
+    const [low, usual, high] = cut.grams;
+    return html`<p class="small near">
+      ${cut.name}, one piece: ${low} to ${high} g, usually ${usual}. ${cut.source} (${cut.status})
+    </p>`;
+  }
+
+  /** @param {Event} event @param {Batch} batch @param {string} cut */
+  async #send(event, batch, cut) {
+    event.preventDefault();
+    const old = this.editing === null ? undefined : batch.pieces[this.editing];
+    const units = UNITS[this.app.settings.units];
+    const values = this.#form.read(
+      [
+        { key: 'name', label: 'The name', kind: 'name', optional: cut !== OWN, stored: old?.name },
+        { key: 'count', label: 'How many pieces', kind: 'count', stored: String(old?.count ?? 1) },
+        { key: 'weight', label: 'Weight', kind: 'mass', unit: units.mass, optional: true, stored: old?.weight ?? '' },
+        {
+          key: 'thickness',
+          label: 'Thickest part',
+          kind: 'length',
+          unit: units.length,
+          optional: true,
+          stored: old?.thickness ?? '',
+        },
+      ],
+      this.app.settings.units,
+    );
+    if (!values) {
+      this.app.draw();
+      return focusErrors();
+    }
+    /** @type {Piece} */
+    const piece = { cut, count: Number(values.count), each: this.#of === 'each' };
+    if (values.name) piece.name = values.name;
+    if (values.weight) piece.weight = values.weight;
+    if (values.thickness) piece.thickness = values.thickness;
+    const at = this.editing ?? batch.pieces.length;
+    const pieces = batch.pieces.toSpliced(at, 1, piece);
+    const { problems } = ask('pieces', { pieces, settings: this.app.settings });
+    if (problems) {
+      // `pieces[0].weight` is the field `weight` here.
+      this.#form.mark(
+        problems.map((one) => ({ ...one, field: one.field.replace(/^pieces\[\d+\]\.?/, '') || 'count' })),
+      );
+      this.app.draw();
+      return focusErrors();
+    }
+    const kept = await this.#store(
+      batch,
+      pieces,
+      old ? 'The size class is changed.' : 'The size class is on the card.',
+    );
+    if (!kept) return;
+    this.#reset();
+    this.app.draw();
+    this.app.say(old ? 'Changed.' : 'Added to the card.');
+  }
+
+  /** @param {Batch} batch */
+  async #remove(batch) {
+    if (this.editing === null) return;
+    const pieces = batch.pieces.toSpliced(this.editing, 1);
+    if (await this.#store(batch, pieces, 'The size class is removed.')) this.#leave();
+  }
+
+  #leave() {
+    this.#reset();
+    this.app.draw();
+  }
+
+  /** @param {Batch} batch @param {Piece[]} pieces @param {string} says */
+  #store(batch, pieces, says) {
+    const before = batch.pieces;
+    const put = (/** @type {Piece[]} */ now) => this.app.shelf.changeBatch(this.id, (one) => ({ ...one, pieces: now }));
+    return this.app.act(() => put(pieces), { says, back: () => put(before) });
+  }
+
+  #reset() {
+    this.#form.clear();
+    this.#cut = '';
+    this.#of = 'all';
+    this.editing = null;
+    this.begun = false;
+  }
+}

@@ -1,0 +1,171 @@
+/** Says what went in as cure when it was not the weigh-out: a spoon, or another weight. */
+import { html, nothing } from 'lit-html';
+import { field } from './field.js';
+import { Form, errorSummary, focusErrors } from './form.js';
+import { pick } from './pick.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').PutIn} PutIn */
+/** @typedef {'g' | 'tsp' | 'tbsp'} Measure */
+
+/** @type {[Measure, string][]} */
+export const MEASURES = [
+  ['g', 'grams'],
+  ['tsp', 'level teaspoon'],
+  ['tbsp', 'level tablespoon'],
+];
+
+/**
+ * A stored amount as number and measure: `1 tbsp` is `1` and `tbsp`.
+ * @param {string} amount
+ * @returns {[string, Measure]}
+ */
+export function measureOf(amount) {
+  const [, text = amount, unit = 'g'] = /^(.*?)\s*(g|tsp|tbsp)$/.exec(amount) ?? [];
+  return [text, /** @type {Measure} */ (unit)];
+}
+
+export class PutInForm {
+  open = false;
+
+  #form = new Form();
+  /** @type {Measure | null} */
+  #measure = null;
+
+  /** @param {App} app @param {string} id */
+  constructor(app, id) {
+    this.app = app;
+    this.id = id;
+  }
+
+  show() {
+    this.open = true;
+    this.app.draw();
+    document.getElementById('f-amount')?.focus();
+  }
+
+  /** @param {Batch} batch */
+  draw(batch) {
+    const [text, unit] = measureOf(batch.put_in?.amount ?? ' tsp');
+    const measure = this.#measure ?? unit;
+    const on = { typed: this.app.draw };
+    return html`<details
+      class="block noprint"
+      ?open=${this.open}
+      @toggle=${(/** @type {{ target: HTMLDetailsElement }} */ { target }) => (this.open = target.open)}
+    >
+      <summary>I put in something else</summary>
+      <form novalidate @submit=${(/** @type {Event} */ e) => this.#send(e, batch, measure)}>
+        ${errorSummary(this.#form)}
+        <p class="small">
+          A spoon in place of the scale, or another weight of cure? Say what went in, and it is judged.
+        </p>
+        ${field(
+          this.#form,
+          {
+            key: 'amount',
+            label: 'Cure that went in',
+            stored: text,
+            unit: measure === 'g' ? 'g' : 'level',
+            ...(measure !== 'g' && {
+              stepper: /** @type {[string, string]} */ (['Less', 'More']),
+              by: 0.5,
+              least: 0.5,
+            }),
+          },
+          on,
+        )}
+        ${pick({ name: 'measure', legend: 'Measure', hidden: true, options: MEASURES, value: measure }, (now) => {
+          this.#measure = now;
+          this.app.draw();
+        })}
+        ${field(
+          this.#form,
+          {
+            key: 'nitrite',
+            label: 'Nitrite printed on the packet',
+            hint: 'Read it off the packet. Empty: I do not know.',
+            unit: '%',
+            stored: this.#printed(batch) ?? '',
+          },
+          on,
+        )}
+        <div class="block"><button type="submit" class="btn wide">Judge what went in</button></div>
+      </form>
+    </details>`;
+  }
+
+  /** @param {Batch} batch */
+  #printed(batch) {
+    return batch.put_in ? batch.put_in.nitrite : batch.recipe.cures[0]?.nitrite;
+  }
+
+  /** @param {Event} event @param {Batch} batch @param {Measure} measure */
+  async #send(event, batch, measure) {
+    event.preventDefault();
+    const values = this.#form.read(
+      [
+        {
+          key: 'amount',
+          label: 'Cure that went in',
+          kind: 'amount',
+          unit: measure,
+          stored: measureOf(batch.put_in?.amount ?? '')[0],
+        },
+        {
+          key: 'nitrite',
+          label: 'Nitrite printed on the packet',
+          kind: 'printed',
+          unit: '%',
+          optional: true,
+          stored: this.#printed(batch) ?? '',
+        },
+      ],
+      this.app.settings.units,
+    );
+    if (!values?.amount) {
+      this.app.draw();
+      return focusErrors();
+    }
+    /** @type {PutIn} */
+    const now = { amount: values.amount };
+    if (values.nitrite) now.nitrite = values.nitrite;
+    // The packet in hand is the recipe's, or the same as said before: then its nitrate counts as well.
+    const nitrate = batch.put_in?.nitrate ?? batch.recipe.cures[0]?.nitrate;
+    if (values.nitrite && nitrate && values.nitrite === this.#printed(batch)) now.nitrate = nitrate;
+    await this.put(batch, now, `Judged now: ${values.amount} of cure went in.`);
+  }
+
+  /** @param {Batch} batch @param {PutIn | undefined} now @param {string} says */
+  async put(batch, now, says) {
+    const set = (/** @type {PutIn | undefined} */ value) =>
+      this.app.shelf.changeBatch(this.id, ({ put_in, ...rest }) => (value ? { ...rest, put_in: value } : rest));
+    const kept = await this.app.act(() => set(now), { says, back: () => set(batch.put_in) });
+    if (!kept) return;
+    this.#form.clear();
+    this.#measure = null;
+    this.open = false;
+    this.app.draw();
+    document.querySelector('.verdict')?.scrollIntoView({ block: 'nearest' });
+  }
+}
+
+/** What stands over the verdict while it is about something that was put in. @param {Batch} batch @param {PutInForm} form */
+export function putInNote(batch, form) {
+  if (!batch.put_in) return nothing;
+  const { amount, nitrite } = batch.put_in;
+  return html`<p class="gap">
+      Judged on what was put in:
+      <b>${amount}</b>${nitrite ? html` of cure with <b>${nitrite}</b> nitrite` : html`, with nitrite not known`}.
+    </p>
+    <div class="acts near noprint">
+      <button
+        type="button"
+        class="btn quiet less"
+        @click=${() => form.put(batch, undefined, 'Judged now: the weigh-out as listed.')}
+      >
+        It was the weigh-out after all
+      </button>
+    </div>`;
+}

@@ -1,0 +1,69 @@
+/** Rows of a form that move and go: each keeps a name of its own, so that what is typed in it moves along. */
+import { html } from 'lit-html';
+
+export class Rows {
+  #names = /** @type {number[]} */ ([]);
+  #next = 0;
+
+  /** The names of `length` rows. After a change from elsewhere the rows begin afresh. @param {number} length */
+  names(length) {
+    while (this.#names.length < length) this.#names.push(this.#next++);
+    this.#names.length = length;
+    return this.#names;
+  }
+
+  /** @param {number} at */
+  drop(at) {
+    this.#names.splice(at, 1);
+  }
+
+  /** @param {number} at @param {number} to */
+  move(at, to) {
+    this.#names = moved(this.#names, at, to);
+  }
+}
+
+/**
+ * @template T
+ * @param {T[]} list
+ * @param {number} at
+ * @param {number} to
+ * @returns {T[]}
+ */
+export function moved(list, at, to) {
+  const rest = list.toSpliced(at, 1);
+  return rest.toSpliced(to, 0, ...list.slice(at, at + 1));
+}
+
+/**
+ * Up, down and remove.
+ * @param {object} spec
+ * @param {string} spec.name
+ * @param {number} spec.at
+ * @param {number} spec.length
+ * @param {(to: number) => unknown} spec.move
+ * @param {() => unknown} spec.remove
+ */
+export function rowActs({ name, at, length, move, remove }) {
+  return html`<div class="acts gap">
+    <button
+      type="button"
+      class="btn quiet less"
+      ?disabled=${at === 0}
+      aria-label="Move ${name} up"
+      @click=${() => move(at - 1)}
+    >
+      Up
+    </button>
+    <button
+      type="button"
+      class="btn quiet less"
+      ?disabled=${at === length - 1}
+      aria-label="Move ${name} down"
+      @click=${() => move(at + 1)}
+    >
+      Down
+    </button>
+    <button type="button" class="btn quiet less" aria-label="Remove ${name}" @click=${remove}>Remove</button>
+  </div>`;
+}

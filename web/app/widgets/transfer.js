@@ -1,0 +1,159 @@
+/** Export of everything as a file, and import with a plan first. */
+import { html, nothing } from 'lit-html';
+import { exportAll, importAll } from '../backup.js';
+import { count } from '../words/names.js';
+import { fullDate } from '../words/time.js';
+import { strip } from './verdict.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../backup.js').Plan} Plan */
+/** @typedef {import('../backup.js').Row} Row */
+
+/** @type {Record<Plan['sum'], string>} */
+const SUMS = {
+  matches: 'Its checksum is right.',
+  differs: 'Its checksum is wrong: the file was changed or damaged after it was made. Look at each record.',
+  unchecked: 'Its checksum could not be checked here.',
+};
+
+export class Transfer {
+  /** @type {Plan | null} */
+  #plan = null;
+  /** @type {string | null} */
+  #refusal = null;
+  /** @type {Record<string, 'mine' | 'theirs'>} */
+  #choices = {};
+
+  /** @param {App} app @param {() => unknown} done called when something was exported or imported */
+  constructor(app, done) {
+    this.app = app;
+    this.done = done;
+  }
+
+  draw() {
+    return html`<div class="gap">
+        <button type="button" class="btn main wide" @click=${() => this.#export()}>Export everything</button>
+      </div>
+      <div class="field">
+        <label for="f-import">Import a file</label>
+        <span class="hint" id="f-import-hint">You see what is in it before anything is stored.</span>
+        <input
+          id="f-import"
+          class="plainfield"
+          type="file"
+          accept=".json,application/json"
+          aria-describedby="f-import-hint"
+          @change=${(/** @type {{ target: HTMLInputElement }} */ { target }) => this.#look(target)}
+        />
+      </div>
+      ${this.#refusal ? html`<div class="gap">${strip('care', 'Not taken', this.#refusal)}</div>` : nothing}
+      ${this.#plan ? this.#shown(this.#plan) : nothing}`;
+  }
+
+  /** @param {Plan} plan */
+  #shown(plan) {
+    const of = (/** @type {Row['kind']} */ kind) => plan.rows.filter((row) => row.kind === kind);
+    const [fresh, same, different, unreadable] = [of('new'), of('same'), of('different'), of('unreadable')];
+    const made = Date.parse(plan.made);
+    return html`<section class="block" aria-labelledby="plan-h">
+      <h3 id="plan-h" tabindex="-1">What is in the file</h3>
+      <p class="near">
+        ${Number.isNaN(made) ? nothing : `Made ${fullDate(made)}. `}${SUMS[plan.sum]} ${count(fresh.length, 'record')}
+        new here, ${same.length} the same as here, ${different.length} different, ${unreadable.length} that cannot be
+        read.
+      </p>
+      <ul class="rows">
+        ${fresh.map((row) => html`<li><b>${nameOf(row)}</b>: new here, will be stored.</li>`)}
+        ${different.map((row) => this.#choice(row))}
+        ${unreadable.map((row) => html`<li><b>${row.key}</b>: cannot be read, since ${row.reason}. It is left out.</li>`)}
+      </ul>
+      <div class="pair gap">
+        <button type="button" class="btn quiet" @click=${() => this.#drop()}>Leave all as it is</button>
+        <button type="button" class="btn" @click=${() => this.#apply(plan)}>Store what is chosen</button>
+      </div>
+    </section>`;
+  }
+
+  /** @param {Row} row */
+  #choice(row) {
+    const choice = this.#choices[row.key] ?? 'mine';
+    const set = (/** @type {'mine' | 'theirs'} */ now) => {
+      this.#choices[row.key] = now;
+      this.app.draw();
+    };
+    const radio = (/** @type {'mine' | 'theirs'} */ which, /** @type {string} */ word) =>
+      html`<label
+        ><input type="radio" name="choice-${row.key}" .checked=${choice === which} @change=${() => set(which)} /><span
+          >${word}</span
+        ></label
+      >`;
+    return html`<li>
+      <fieldset>
+        <legend><b>${nameOf(row)}</b> is different here and in the file.</legend>
+        <div class="pick near">
+          ${radio('mine', `Mine, of ${whenOf(row.mine)}`)} ${radio('theirs', `The file's, of ${whenOf(row.theirs)}`)}
+        </div>
+      </fieldset>
+    </li>`;
+  }
+
+  async #export() {
+    await this.app.act(async () => {
+      const { name, text } = await exportAll(this.app.shelf.store);
+      const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+      const link = Object.assign(document.createElement('a'), { href: url, download: name });
+      link.click();
+      // The browser has begun to read it by then.
+      setTimeout(() => URL.revokeObjectURL(url), 60_000);
+    });
+    this.done();
+  }
+
+  /** @param {HTMLInputElement} input */
+  async #look(input) {
+    const file = input.files?.[0];
+    if (!file) return;
+    this.#drop();
+    const { plan, problem } = await importAll(this.app.shelf.store, await file.text());
+    this.#plan = plan ?? null;
+    this.#refusal = problem?.message ?? null;
+    input.value = '';
+    this.app.draw();
+    document.getElementById('plan-h')?.focus();
+    if (problem) this.app.say(problem.message);
+  }
+
+  /** @param {Plan} plan */
+  async #apply(plan) {
+    let says = '';
+    const kept = await this.app.act(async () => {
+      const { written, skipped } = await plan.apply(this.#choices);
+      says = `${count(written.length, 'record')} stored.${skipped.length ? ` ${skipped.length} left, since they have changed here meanwhile.` : ''}`;
+    });
+    if (!kept) return;
+    this.#drop();
+    this.#refusal = null;
+    this.app.undo = null;
+    this.app.say(says);
+    this.done();
+  }
+
+  #drop() {
+    this.#plan = null;
+    this.#refusal = null;
+    this.#choices = {};
+    this.app.draw();
+  }
+}
+
+/** @param {Row} row */
+function nameOf({ key, theirs, mine }) {
+  const data = theirs?.data ?? mine?.data;
+  const kind = key.startsWith('batch/') ? 'Batch' : key.startsWith('recipe/') ? 'Recipe' : 'Settings';
+  return typeof data?.name === 'string' ? `${kind} ${data.name}` : kind;
+}
+
+/** @param {import('../records.js').Rec | undefined} record */
+function whenOf(record) {
+  return record ? fullDate(Date.parse(record.at)) : 'no date';
+}

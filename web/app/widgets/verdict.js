@@ -1,0 +1,89 @@
+/** Verdict strip, its evidence, and what to do next. The words all come from the core. */
+import { html, nothing } from 'lit-html';
+import { doseStrip } from './dose-strip.js';
+import { icon } from './icon.js';
+
+/** @typedef {import('../types').Advice} Advice */
+/** @typedef {import('../types').Caution} Caution */
+/** @typedef {import('../types').Mark} Mark */
+/** @typedef {import('../types').Verdict} Verdict */
+
+/**
+ * @param {Mark} mark
+ * @param {string} word
+ * @param {unknown} says
+ * @param {unknown} [more]
+ */
+export function strip(mark, word, says, more = nothing) {
+  return html`<div class="verdict ${mark}">
+    <span class="mark">${icon(`s-${mark}`, '')}</span>
+    <div><strong class="word">${word}</strong>${says ? html`<p>${says}</p>` : nothing}${more}</div>
+  </div>`;
+}
+
+/** @param {Verdict} verdict */
+export function verdictStrip(verdict) {
+  return strip(verdict.mark, verdict.word, verdict.says);
+}
+
+/** The picture with what it stands on: basis, rule and source. @param {Verdict} verdict */
+export function evidence(verdict) {
+  return html`<figure class="gap">
+    ${doseStrip(verdict)}
+    ${
+      verdict.nitrate && verdict.nitrate.high > 0
+        ? html`<p class="near">
+            Nitrate going in: <b class="nowrap">${verdict.nitrate.low} – ${verdict.nitrate.high} ppm</b>
+          </p>`
+        : nothing
+    }
+    <figcaption class="src">${verdict.basis}. ${verdict.profile}. ${verdict.source}</figcaption>
+  </figure>`;
+}
+
+/** @param {Advice[]} list */
+export function advice(list) {
+  return html`<ol class="steps">
+    ${list.map(
+      ({ head, text }) =>
+        html`<li>
+          <span><b>${head}</b>${text}</span>
+        </li>`,
+    )}
+  </ol>`;
+}
+
+/** @param {Verdict} verdict @param {string} [head] */
+export function nextSteps(verdict, head = 'What to do next') {
+  if (verdict.next.length === 0) return nothing;
+  return html`<section class="block">
+    <h2>${head}</h2>
+    ${advice(verdict.next)}
+  </section>`;
+}
+
+/** @param {Caution[]} list */
+export function cautions(list) {
+  if (list.length === 0) return nothing;
+  return html`<section class="block">
+    <h3>Take care</h3>
+    <ul class="gap">
+      ${list.map(
+        ({ text, source }) =>
+          html`<li class="caution">
+            <p>${text}</p>
+            <small>${source}</small>
+          </li>`,
+      )}
+    </ul>
+  </section>`;
+}
+
+/**
+ * Said once when the verdict changes, a stop at once and loudly.
+ * @param {import('../app.js').App} app
+ * @param {Verdict} verdict
+ */
+export function sayVerdict(app, verdict) {
+  app.say(`${verdict.word}. ${verdict.says}`, { urgent: verdict.held });
+}

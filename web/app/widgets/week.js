@@ -1,0 +1,108 @@
+/** The week ahead by batch: a wedge for what becomes ready, a mark for each job with a clock time. */
+import { html, nothing, svg } from 'lit-html';
+import { dayTime, midnight, shortDay } from '../words/time.js';
+
+/** @typedef {import('../types').State} State */
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').Job} Job */
+
+const DAYS = 7;
+const LANE = 118;
+const TOP = 40;
+
+/**
+ * @param {State[]} states
+ * @param {Map<string, Batch>} batches
+ * @param {number} now
+ */
+export function week(states, batches, now) {
+  const begin = midnight(now);
+  const day = (/** @type {number} */ n) => new Date(begin).setDate(new Date(begin).getDate() + n);
+  const end = day(DAYS);
+  const at = (/** @type {number} */ ms) => `${(100 * (clamp(ms, begin, end) - begin)) / (end - begin)}%`;
+  const lanes = states.slice(0, 6);
+  const height = TOP + lanes.length * LANE;
+  return html`<h2>This week</h2>
+    <figure class="gap">
+      <svg
+        class="week"
+        height=${height}
+        role="img"
+        aria-label="The jobs of the next seven days, by batch; the same as in the list"
+      >
+        ${Array.from(
+          { length: DAYS },
+          (_, n) => svg`<line class="day-line" x1=${at(day(n))} x2=${at(day(n))} y1="28" y2=${height}/>
+            <text class=${n === 0 ? 'b' : 'q'} x=${at(day(n))} dx="6" y="18">${shortDay(day(n)).slice(0, 6)}</text>`,
+        )}
+        <line class="head-line" x1="0" x2="100%" y1="28" y2="28" />
+        ${lanes.map((state, n) => lane(state, batches.get(state.batch), TOP + n * LANE, { at, begin, end, now }))}
+        <line class="now" x1=${at(now)} x2=${at(now)} y1="22" y2=${height} />
+        <svg x=${at(now)} y="22" overflow="visible"><path class="now-head" d="M-7 0h14l-7 10z" /></svg>
+      </svg>
+      <figcaption class="legend">
+        <span
+          ><svg width="44" height="18" aria-hidden="true"><path class="fill" d="M0 18L28 2H44V18z" /></svg>In the cure,
+          drying or over the fire: full height is done</span
+        >
+        <span
+          ><svg width="12" height="20" aria-hidden="true"><path class="mark" d="M6 0v20" /></svg>A job with a clock
+          time</span
+        >
+      </figcaption>
+    </figure>`;
+}
+
+/**
+ * @param {State} state
+ * @param {Batch | undefined} batch
+ * @param {number} y
+ * @param {{ at: (ms: number) => string, begin: number, end: number, now: number }} scale
+ */
+function lane(state, batch, y, { at, begin, end, now }) {
+  if (!batch) return nothing;
+  const base = y + 68;
+  const timed = state.jobs.filter(({ due }) => due !== null);
+  const long = timed.filter(({ due, ends }) => ends !== null && ends > begin && Number(due) < end);
+  const marks = timed.filter(({ due, ticked }) => ticked === null && Number(due) >= begin && Number(due) < end);
+  const next = marks[0];
+  return svg`<text class="name" x="6" y=${y + 22}>${batch.tag}<tspan class="q" font-weight="400" dx="8">${batch.name}</tspan></text>
+    ${
+      state.held
+        ? svg`<rect x="0" y=${y + 34} width="100%" height="34" fill="url(#hatch-held)"/>
+            <text class="b held" x="8" y=${y + 92}>${state.says}</text>`
+        : svg`<rect class="lane" x="0" y=${y + 34} width="100%" height="34"/>
+            ${long.map((job) => wedge(job, y + 34, at))}
+            <line class="foot" x1="0" x2="100%" y1=${base} y2=${base}/>
+            ${marks.map(
+              ({
+                due,
+              }) => svg`<line class="mark-halo" x1=${at(Number(due))} x2=${at(Number(due))} y1=${y + 28} y2=${base + 6}/>
+              <line class="mark" x1=${at(Number(due))} x2=${at(Number(due))} y1=${y + 28} y2=${base + 6}/>`,
+            )}
+            ${next ? svg`<text class="b" x=${at(Number(next.due))} y=${base + 24} text-anchor=${anchorOf(Number(next.due), begin, end)}>${next.head}, ${dayTime(Number(next.due), now)}</text>` : svg`<text class="q" x="6" y=${base + 24}>${state.says}</text>`}`
+    }`;
+}
+
+/**
+ * @param {Job} job
+ * @param {number} y
+ * @param {(ms: number) => string} at
+ */
+function wedge({ due, ends }, y, at) {
+  const from = parseFloat(at(Number(due)));
+  const to = parseFloat(at(Number(ends)));
+  // Stretched in width only; it holds no text and no line whose thickness matters.
+  return svg`<svg x="${from}%" y=${y} width="${to - from}%" height="34" viewBox="0 0 100 34" preserveAspectRatio="none"><path class="fill" d="M0 34L100 0V34z"/></svg>`;
+}
+
+/** @param {number} ms @param {number} begin @param {number} end */
+function anchorOf(ms, begin, end) {
+  const share = (ms - begin) / (end - begin);
+  return share < 0.2 ? 'start' : share > 0.75 ? 'end' : 'middle';
+}
+
+/** @param {number} n @param {number} least @param {number} most */
+function clamp(n, least, most) {
+  return Math.min(Math.max(n, least), most);
+}

@@ -1,0 +1,56 @@
+/** One thing to weigh: what to add, what the scale will show, and the spoon that would catch a slip. */
+import { html, nothing } from 'lit-html';
+import { ends, num } from './figure.js';
+import { icon } from './icon.js';
+import { boxId } from './tick.js';
+
+/** @typedef {import('../types').WeighLine} WeighLine */
+/** @typedef {import('../types').Spoon} Spoon */
+
+/**
+ * @param {object} spec
+ * @param {string} spec.id of the batch
+ * @param {import('../types').Batch} spec.batch
+ * @param {import('./tick.js').Ticker} spec.ticker
+ * @param {WeighLine} spec.line
+ * @param {boolean} spec.now the line in hand
+ * @param {boolean} spec.open ticks may be set
+ * @param {string} spec.place `in the bowl`, `in its vessel`
+ */
+export function weighLine({ id, batch, ticker, line, now, open, place }) {
+  const ticked = line.ticked !== null;
+  return html`<li class="line ${ticked ? 'done' : now ? 'now' : ''}">
+    ${ticker.box({ id, batch, of: line.id, label: `${line.name}, ${line.add.text}`, disabled: !open, weight: line.weight })}
+    <div class="nm"><label for=${boxId(id, line.id)}>${line.name}</label>${ticker.stamp(id, batch, line.id)}</div>
+    <div class="fig">
+      <div><span class="cap">${ticked ? 'Added' : 'Add'}</span>${num(line.add, 'add')}</div>
+      ${
+        line.reads
+          ? html`<div class="reads"><span class="cap">Scale will show</span>${num(line.reads, 'window')}</div>`
+          : nothing
+      }
+    </div>
+    ${line.range ? html`<p class="why">${ends(line.range)}, until all pieces are weighed.</p>` : nothing}
+    ${line.spoon ? spoonLine(line.spoon, line.is_cure) : nothing}
+    ${line.why ? html`<p class="why">${line.why}</p>` : nothing}
+    ${line.changed ? html`<p class="flag care">${icon('s-care', '')}<span>${line.changed}</span></p>` : nothing}
+    ${ticker.question(id, batch, line.id, line.name)}
+    ${
+      now && open
+        ? html`<button type="button" class="btn main" @click=${() => ticker.set(id, line.id, line.weight)}>
+            Tick: ${line.add.text} is ${place}
+          </button>`
+        : nothing
+    }
+  </li>`;
+}
+
+/** @param {Spoon} spoon @param {boolean} cure */
+function spoonLine({ unit, low, typical, high, source }, cure) {
+  return html`<p class="spoon" title=${source}>
+    ${unit[0]?.toUpperCase()}${unit.slice(1)}<span class="lth"
+      ><span class="vh">at least</span>${low}<i></i><span class="vh">usually</span><b>${typical}</b><i></i
+      ><span class="vh">at most</span>${high}</span
+    >${cure ? html` <span>Weigh this one: a spoon is too loose.</span>` : nothing}
+  </p>`;
+}

@@ -1,0 +1,57 @@
+/** Words of the page for keys of the core. */
+
+/** @type {Record<import('../types').Stage, string>} */
+export const STAGES = { pieces: 'Pieces', weigh: 'Weigh', cure: 'Cure', fire: 'Fire', pack: 'Pack' };
+
+/** @type {Record<import('../types').Method, string>} */
+export const METHODS = { rub: 'Dry rub, weighed', cover_brine: 'Cover brine' };
+
+/** @type {Record<import('../types').Eaten, string>} */
+export const EATEN = {
+  cooked: 'Cooked, or eaten within weeks',
+  hung_for_months: 'Whole muscle, hung for months, eaten raw',
+};
+
+/** @type {Record<import('../types').Do, string>} */
+export const DOES = {
+  cure: 'Keep cold in the cure',
+  rinse: 'Rinse',
+  soak: 'Soak out salt',
+  dry: 'Dry to a pellicle',
+  smoke: 'Smoke',
+  cook: 'Cook through',
+  dry_out: 'Dry out, as jerky',
+  rest: 'Rest off the heat',
+  chill: 'Chill',
+  pack: 'Pack and label',
+};
+
+/** @type {Record<import('../types').Share['of'], string>} */
+export const BASES = {
+  green_weight: '% of the meat, green weight',
+  meat_and_water: '% of meat and water',
+  brine: '% of the water',
+  piece: 'A weight a piece',
+};
+
+/** @type {Record<string, string>} */
+export const KINDS = { bird: 'Birds', red: 'Deer and other red game', boar: 'Wild boar', hare: 'Hare and rabbit' };
+
+/** @type {Record<import('../types').Group, string>} */
+export const GROUPS = { cure: 'Curing agents', salt: 'Salt', sugar: 'Sugar', liquid: 'Liquids', spice: 'Spices' };
+
+/** @type {Record<'metric' | 'us', { mass?: string, length: string, temperature: string }>} */
+export const UNITS = {
+  metric: { mass: 'g', length: 'mm', temperature: '°C' },
+  // A US weight is pounds and ounces together, so a bare number there means nothing.
+  us: { length: 'in', temperature: '°F' },
+};
+
+/**
+ * @param {number} n
+ * @param {string} one
+ * @param {string} [many]
+ */
+export function count(n, one, many = `${one}s`) {
+  return `${n} ${n === 1 ? one : many}`;
+}

@@ -1,0 +1,71 @@
+/** Clock times: 24 hours, day before month, always with a day. */
+
+const DAY_MS = 86_400_000;
+/** @param {Intl.DateTimeFormatOptions} options */
+const format = (options) => new Intl.DateTimeFormat('en-GB', options);
+const CLOCK = format({ hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+const WEEKDAY = format({ weekday: 'short' });
+const LONG_DAY = format({ weekday: 'long', day: 'numeric', month: 'short' });
+const SHORT_DAY = format({ weekday: 'short', day: 'numeric', month: 'short' });
+const WITH_YEAR = format({ day: 'numeric', month: 'short', year: 'numeric' });
+
+/** @param {number} ms */
+export function clock(ms) {
+  return CLOCK.format(ms);
+}
+
+/** @param {number} ms @returns {string} `Wednesday 18 Nov` */
+export function longDay(ms) {
+  return plain(LONG_DAY.format(ms));
+}
+
+/** @param {number} ms @returns {string} `Wed 18 Nov` */
+export function shortDay(ms) {
+  return plain(SHORT_DAY.format(ms));
+}
+
+/** @param {number} ms @returns {string} `18 Nov 2026` */
+export function fullDate(ms) {
+  return plain(WITH_YEAR.format(ms));
+}
+
+/**
+ * The day as it stands over a clock time: `Today`, `Fri` within a week, `Fri 27 Nov` beyond it and in the past.
+ * @param {number} ms
+ * @param {number} now
+ */
+export function dayWord(ms, now) {
+  const days = Math.round((midnight(ms) - midnight(now)) / DAY_MS);
+  if (days === 0) return 'Today';
+  return days > 0 && days < 7 ? WEEKDAY.format(ms) : shortDay(ms);
+}
+
+/**
+ * Day and time in one: `Fri 07:00`, `Fri 27 Nov 07:00`.
+ * @param {number} ms
+ * @param {number} now
+ */
+export function dayTime(ms, now) {
+  const days = Math.abs(Math.round((midnight(ms) - midnight(now)) / DAY_MS));
+  return `${days < 7 ? WEEKDAY.format(ms) : shortDay(ms)} ${clock(ms)}`;
+}
+
+/** @param {number} ms @returns {number} the midnight before it */
+export function midnight(ms) {
+  return new Date(ms).setHours(0, 0, 0, 0);
+}
+
+/**
+ * @param {string} date `2026-11-14`
+ * @returns {string} `Sat 14 Nov`, or what came in when it is no date
+ */
+export function dayOfDate(date) {
+  const ms = new Date(`${date}T12:00`).getTime();
+  return Number.isNaN(ms) ? date : shortDay(ms);
+}
+
+// Some browsers put a comma after the weekday, and "Sept" for September.
+/** @param {string} text */
+function plain(text) {
+  return text.replace(',', '').replace('Sept', 'Sep');
+}
