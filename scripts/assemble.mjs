@@ -4,6 +4,7 @@ import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { embedCore } from './embed-core.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const web = join(root, 'web');
@@ -141,7 +142,8 @@ async function bundle(entry, { as = 'unnamed', hosted, define, ...options } = {}
     target: 'es2022',
     outdir: dist,
     write: false,
-    loader: { '.wasm': hosted ? 'file' : 'binary', '.svg': 'dataurl' },
+    loader: { '.wasm': 'file', '.svg': 'dataurl' },
+    plugins: hosted ? [] : [embedCore],
     define: define ?? { HOSTED: String(hosted) },
     ...options,
   });

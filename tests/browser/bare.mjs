@@ -3,10 +3,11 @@ import { writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
+import { embedCore } from '../../scripts/embed-core.mjs';
 import { host, scratch } from './harness.mjs';
 
 const root = new URL('../../', import.meta.url);
-const { buildSync } = createRequire(new URL('web/package.json', root))('esbuild');
+const { build } = createRequire(new URL('web/package.json', root))('esbuild');
 
 const ENTRY = `
   import { openStore } from './store.js';
@@ -18,13 +19,13 @@ const ENTRY = `
 
 /** Writes the page into a new folder and gives both its addresses. */
 export async function barePage(t) {
-  const { outputFiles } = buildSync({
+  const { outputFiles } = await build({
     stdin: { contents: ENTRY, resolveDir: fileURLToPath(new URL('web/app/', root)) },
     bundle: true,
     write: false,
     format: 'esm',
     charset: 'utf8',
-    loader: { '.wasm': 'binary' },
+    plugins: [embedCore],
     define: { HOSTED: 'false' },
   });
   const folder = scratch(t);

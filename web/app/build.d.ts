@@ -1,7 +1,7 @@
 /** True in the build for a host, false in the single file. The build puts the value in, and drops what is dead. */
 declare const HOSTED: boolean;
 
-/** The address of the file in the build for a host, its bytes in the single file. */
+/** The address of the file in the build for a host, its compressed bytes in the single file. */
 declare module '*.wasm' {
   const source: string | Uint8Array<ArrayBuffer>;
   export default source;

@@ -27,6 +27,8 @@ mod request;
 
 use answer::bad_form;
 pub use answer::{Answer, Checked, Ok as Answered, Opened, Starters, Tables, answer};
+#[cfg(target_arch = "wasm32")]
+pub use js::reckon;
 pub use read::{FieldKind, ReadField, ReadFields, ReadValue, ReadValues};
 pub use request::{
     AskCard, AskDose, AskLink, AskNext, AskOpen, AskPieces, AskWeighOut, Named, Nothing, Record, Request,
