@@ -21,7 +21,7 @@ use winnow::token::{one_of, take_while};
 /// Most digits taken on either side of the decimal mark.
 pub const MOST_WHOLE_DIGITS: usize = 9;
 /// Most digits taken after the decimal mark.
-pub const MOST_DECIMALS: usize = 6;
+pub const MOST_DECIMALS: usize = 12;
 
 /// What a run of digits and marks can mean.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -180,9 +180,9 @@ fn assemble(whole: &str, decimals: &str) -> Reading {
     if whole.len() > MOST_WHOLE_DIGITS || decimals.len() > MOST_DECIMALS {
         return Reading::TooManyDigits;
     }
-    let value = format!("{whole}{decimals}").parse::<u64>().unwrap_or(0);
+    let value = format!("{whole}{decimals}").parse::<i128>().unwrap_or(0);
     let scale = u32::try_from(decimals.len()).unwrap_or(0);
-    Decimal::try_from_i128_with_scale(i128::from(value), scale).map_or(Reading::TooManyDigits, Reading::One)
+    Decimal::try_from_i128_with_scale(value, scale).map_or(Reading::TooManyDigits, Reading::One)
 }
 
 /// Common fractions with their glyphs, for printing: eighths, thirds.

@@ -50,7 +50,7 @@ impl<K: Kind> Quantity<K> {
         }
         let negative = rest.starts_with(['-', '−']);
         if negative {
-            rest = rest.trim_start_matches(['-', '−']);
+            rest = rest.strip_prefix(['-', '−']).unwrap_or(rest);
         }
         let mut sum = Decimal::ZERO;
         let mut last: Option<&Unit> = None;
@@ -61,7 +61,7 @@ impl<K: Kind> Quantity<K> {
                 Found::Unit(unit) => unit,
                 Found::None => match default.and_then(|d| by_name::<K>(d)) {
                     Some(unit) if last.is_none() && rest.is_empty() => unit,
-                    _ if rest.is_empty() => return Err(no_unit::<K>(&shown)),
+                    _ if rest.is_empty() && last.is_none() => return Err(no_unit::<K>(&shown)),
                     _ => return Err(not_read::<K>(&shown)),
                 },
                 Found::Unknown(word) => {

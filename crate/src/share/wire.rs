@@ -1,37 +1,35 @@
-//! The bytes of a recipe in a link: postcard's wire format over short forms of the recipe's types.
+//! The bytes of a recipe in a link: postcard's wire format over flat, short forms of the recipe's types.
 //!
-//! Ingredients are their numbers in the pantry; quantities are a mantissa and a scale in the base unit of their kind.
-//! The enums here are part of the format: new variants go at the end, and nothing is ever reordered.
+//! Ingredients are their numbers in the pantry. Each step and line is one small head of bits; their figures and texts
+//! stand behind, in order, and only where the head says so. The meaning of each bit and number here is part of the
+//! format: new ones go at the end, nothing is ever reordered, and another format gets another version in the link.
 
 use crate::pantry::{self, OWN};
+use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Kind, Problem, Quantity};
 use crate::recipe::{Cure, Do, Eaten, Line, Method, Recipe, Share, Step};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
 
-#[derive(Serialize, Deserialize)]
-struct Number(i64, u8);
+/// A quantity above the least of its kind: a mantissa, and in the low four bits 3 less the power of ten.
+type Number = u64;
 
 #[derive(Serialize, Deserialize)]
-struct WireRecipe {
+struct Wire {
     name: String,
-    tag: String,
-    /// Method in the low two bits, eaten in the next.
+    tag: [u8; 2],
+    /// Bit 0: cover brine. Bit 1: hung for months. Bit 2: notes stand last among the texts.
     how: u8,
+    /// Number in the pantry, nitrite, nitrate, aim.
     cures: Vec<(u32, Number, Number, Number)>,
-    lines: Vec<(u32, String, u8, Number)>,
-    steps: Vec<WireStep>,
-    notes: String,
-}
-
-#[derive(Serialize, Deserialize)]
-struct WireStep {
-    act: u8,
-    lasts: Option<Number>,
-    turn_every: Option<Number>,
-    at: Option<Number>,
-    until: Option<Number>,
-    note: String,
+    /// Number in the pantry × 8 + base × 2 + whether a name stands among the texts; and the amount.
+    lines: Vec<(u32, Number)>,
+    /// Act in four bits, then whether it lasts, is turned, has a temperature, has a note, has an end temperature.
+    steps: Vec<u16>,
+    /// Figures of the steps, in order.
+    figures: Vec<Number>,
+    /// Names of lines, notes of steps, notes of the recipe, in order.
+    texts: Vec<String>,
 }
 
 const ACTS: [Do; 10] = [
@@ -47,40 +45,73 @@ const ACTS: [Do; 10] = [
     Do::Pack,
 ];
 
-/// A recipe to bytes.
+const BRINE: u8 = 1;
+const HUNG: u8 = 2;
+const NOTES: u8 = 4;
+
+const ACT: u16 = 0xf;
+const LASTS: u16 = 1 << 4;
+const TURNED: u16 = 1 << 5;
+const AT: u16 = 1 << 6;
+const NOTE: u16 = 1 << 7;
+const UNTIL: u16 = 1 << 8;
+
+/// A recipe to bytes. It has been checked before.
 pub fn write(recipe: &Recipe) -> Result<Vec<u8>, Problem> {
-    let wire = WireRecipe {
+    let mut texts = Vec::new();
+    let mut figures = Vec::new();
+    let cures = recipe
+        .cures
+        .iter()
+        .map(|c| Ok((number_of(&c.item), pack(c.nitrite)?, pack(c.nitrate)?, pack(c.aim)?)))
+        .collect::<Result<_, Problem>>()?;
+    let lines = recipe
+        .lines
+        .iter()
+        .map(|line| write_line(line, &mut texts))
+        .collect::<Result<_, Problem>>()?;
+    let steps = recipe
+        .steps
+        .iter()
+        .map(|step| write_step(step, &mut figures, &mut texts))
+        .collect::<Result<_, Problem>>()?;
+    let mut how = 0;
+    for (bit, set) in [
+        (BRINE, recipe.method == Method::CoverBrine),
+        (HUNG, recipe.eaten == Eaten::HungForMonths),
+        (NOTES, keep(&recipe.notes, &mut texts)),
+    ] {
+        how |= if set { bit } else { 0 };
+    }
+    let tag = recipe.tag.as_bytes().try_into().map_err(|_| not_read())?;
+    let wire = Wire {
         name: recipe.name.clone(),
-        tag: recipe.tag.clone(),
-        how: u8::from(recipe.method == Method::CoverBrine) | (u8::from(recipe.eaten == Eaten::HungForMonths) << 2),
-        cures: recipe
-            .cures
-            .iter()
-            .map(|c| Ok((number_of(&c.item), pack(c.nitrite)?, pack(c.nitrate)?, pack(c.aim)?)))
-            .collect::<Result<_, Problem>>()?,
-        lines: recipe.lines.iter().map(write_line).collect::<Result<_, Problem>>()?,
-        steps: recipe.steps.iter().map(write_step).collect::<Result<_, Problem>>()?,
-        notes: recipe.notes.clone(),
+        tag,
+        how,
+        cures,
+        lines,
+        steps,
+        figures,
+        texts,
     };
     postcard::to_allocvec(&wire)
         .map_err(|_| Problem::new(Code::TooLong, "This recipe is too long for a link. Shorten its notes."))
 }
 
-/// Bytes to a recipe. The recipe is then checked like any other.
+/// Bytes to a recipe, which is then checked like any other.
 pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
-    let (wire, rest) = postcard::take_from_bytes::<WireRecipe>(bytes).map_err(|_| not_read())?;
-    if !rest.is_empty() || wire.how & !0b101 != 0 {
-        return Err(not_read());
-    }
-    Ok(Recipe {
+    let (wire, rest) = postcard::take_from_bytes::<Wire>(bytes).map_err(|_| not_read())?;
+    let mut texts = wire.texts.into_iter();
+    let mut figures = wire.figures.into_iter();
+    let recipe = Recipe {
         name: wire.name,
-        tag: wire.tag,
-        method: if wire.how & 1 == 0 {
+        tag: String::from_utf8(wire.tag.to_vec()).map_err(|_| not_read())?,
+        method: if wire.how & BRINE == 0 {
             Method::Rub
         } else {
             Method::CoverBrine
         },
-        eaten: if wire.how & 4 == 0 {
+        eaten: if wire.how & HUNG == 0 {
             Eaten::Cooked
         } else {
             Eaten::HungForMonths
@@ -97,10 +128,28 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
                 })
             })
             .collect::<Result<_, Problem>>()?,
-        lines: wire.lines.into_iter().map(read_line).collect::<Result<_, Problem>>()?,
-        steps: wire.steps.into_iter().map(read_step).collect::<Result<_, Problem>>()?,
-        notes: wire.notes,
-    })
+        lines: wire
+            .lines
+            .into_iter()
+            .map(|line| read_line(line, &mut texts))
+            .collect::<Result<_, Problem>>()?,
+        steps: wire
+            .steps
+            .into_iter()
+            .map(|head| read_step(head, &mut figures, &mut texts))
+            .collect::<Result<_, Problem>>()?,
+        notes: if wire.how & NOTES == 0 {
+            String::new()
+        } else {
+            texts.next().ok_or_else(not_read)?
+        },
+    };
+    let all_used = rest.is_empty() && texts.next().is_none() && figures.next().is_none();
+    if all_used && wire.how & !(BRINE | HUNG | NOTES) == 0 {
+        Ok(recipe)
+    } else {
+        Err(not_read())
+    }
 }
 
 fn not_read() -> Problem {
@@ -108,6 +157,14 @@ fn not_read() -> Problem {
         Code::Altered,
         "What is in this link is not a recipe. Ask for the link again.",
     )
+}
+
+/// Puts a text behind, if there is any.
+fn keep(text: &str, texts: &mut Vec<String>) -> bool {
+    if !text.is_empty() {
+        texts.push(text.to_owned());
+    }
+    !text.is_empty()
 }
 
 /// The number of an ingredient; nought for the user's own.
@@ -120,15 +177,25 @@ fn key_of(number: u32) -> Result<String, Problem> {
         return Ok(OWN.to_owned());
     }
     pantry::by_number(number).map(|i| i.key.to_owned()).ok_or_else(|| {
-        Problem::new(Code::Version, "This link names an ingredient that this page does not know. Take the newest version of the page and open the link again.")
+        Problem::new(
+            Code::Version,
+            "This link names an ingredient that this page does not know. Take the newest version of the page and open the link again.",
+        )
     })
 }
 
 fn pack<K: Kind>(quantity: Quantity<K>) -> Result<Number, Problem> {
-    let base = quantity.base().normalize();
-    let mantissa = i64::try_from(base.mantissa());
-    let scale = u8::try_from(base.scale());
-    mantissa.ok().zip(scale.ok()).map(|(m, s)| Number(m, s)).ok_or_else(|| {
+    let above = quantity.base().less(K::MIN).map(|d| d.normalize());
+    let short = above.and_then(|d| {
+        let (mut mantissa, mut power) = (u64::try_from(d.mantissa()).ok()?, d.scale().checked_add(3)?);
+        while power > 0 && mantissa > 0 && mantissa % 10 == 0 {
+            (mantissa, power) = (mantissa / 10, power.saturating_sub(1));
+        }
+        (power < 16)
+            .then(|| mantissa.checked_mul(16)?.checked_add(power.into()))
+            .flatten()
+    });
+    short.ok_or_else(|| {
         Problem::new(
             Code::TooLong,
             "A figure in this recipe has too many digits for a link. Round it.",
@@ -137,57 +204,93 @@ fn pack<K: Kind>(quantity: Quantity<K>) -> Result<Number, Problem> {
 }
 
 fn unpack<K: Kind>(number: Number) -> Result<Quantity<K>, Problem> {
-    let value = Decimal::try_from_i128_with_scale(number.0.into(), number.1.into()).map_err(|_| not_read())?;
-    Quantity::new(value)
+    let power = u32::try_from(number % 16).unwrap_or_default();
+    // Thousands first, so that the scale is never below nought.
+    let thousands = i128::from(number / 16).checked_mul(1000).ok_or_else(not_read)?;
+    let above = Decimal::try_from_i128_with_scale(thousands, power).map_err(|_| not_read())?;
+    Quantity::new(above.plus(K::MIN).ok_or_else(not_read)?)
 }
 
-fn write_line(line: &Line) -> Result<(u32, String, u8, Number), Problem> {
+fn write_line(line: &Line, texts: &mut Vec<String>) -> Result<(u32, Number), Problem> {
     let (base, amount) = match line.share {
         Share::GreenWeight(f) => (0, pack(f)?),
         Share::MeatAndWater(f) => (1, pack(f)?),
         Share::Brine(f) => (2, pack(f)?),
         Share::Piece(m) => (3, pack(m)?),
     };
-    Ok((number_of(&line.item), line.name.clone(), base, amount))
+    let named = u32::from(keep(&line.name, texts));
+    Ok(((number_of(&line.item) << 3) | (base << 1) | named, amount))
 }
 
-fn read_line((item, name, base, amount): (u32, String, u8, Number)) -> Result<Line, Problem> {
-    let share = match base {
+fn read_line((head, amount): (u32, Number), texts: &mut impl Iterator<Item = String>) -> Result<Line, Problem> {
+    let share = match (head >> 1) & 3 {
         0 => Share::GreenWeight(unpack(amount)?),
         1 => Share::MeatAndWater(unpack(amount)?),
         2 => Share::Brine(unpack(amount)?),
-        3 => Share::Piece(unpack(amount)?),
-        _ => return Err(not_read()),
+        _ => Share::Piece(unpack(amount)?),
+    };
+    let name = if head & 1 == 0 {
+        String::new()
+    } else {
+        texts.next().ok_or_else(not_read)?
     };
     Ok(Line {
-        item: key_of(item)?,
+        item: key_of(head >> 3)?,
         name,
         share,
     })
 }
 
-fn write_step(step: &Step) -> Result<WireStep, Problem> {
-    Ok(WireStep {
-        act: ACTS
-            .iter()
-            .position(|a| *a == step.act)
-            .and_then(|i| u8::try_from(i).ok())
-            .unwrap_or(0),
-        lasts: step.lasts.map(pack).transpose()?,
-        turn_every: step.turn_every.map(pack).transpose()?,
-        at: step.at.map(pack).transpose()?,
-        until: step.until.map(pack).transpose()?,
-        note: step.note.clone(),
+fn write_step(step: &Step, figures: &mut Vec<Number>, texts: &mut Vec<String>) -> Result<u16, Problem> {
+    let mut head = ACTS
+        .iter()
+        .position(|a| *a == step.act)
+        .and_then(|i| u16::try_from(i).ok())
+        .unwrap_or(0);
+    let spans = [(LASTS, step.lasts), (TURNED, step.turn_every)];
+    let degrees = [(AT, step.at), (UNTIL, step.until)];
+    for (bit, span) in spans.into_iter().filter_map(|(bit, s)| Some((bit, s?))) {
+        head |= bit;
+        figures.push(pack(span)?);
+    }
+    for (bit, degrees) in degrees.into_iter().filter_map(|(bit, t)| Some((bit, t?))) {
+        head |= bit;
+        figures.push(pack(degrees)?);
+    }
+    if keep(&step.note, texts) {
+        head |= NOTE;
+    }
+    Ok(head)
+}
+
+fn read_step(
+    head: u16,
+    figures: &mut impl Iterator<Item = Number>,
+    texts: &mut impl Iterator<Item = String>,
+) -> Result<Step, Problem> {
+    if head & !(ACT | LASTS | TURNED | AT | NOTE | UNTIL) != 0 {
+        return Err(not_read());
+    }
+    let act = ACTS.get(usize::from(head & ACT)).copied().ok_or_else(not_read)?;
+    Ok(Step {
+        act,
+        lasts: figure(head & LASTS, figures)?,
+        turn_every: figure(head & TURNED, figures)?,
+        at: figure(head & AT, figures)?,
+        until: figure(head & UNTIL, figures)?,
+        note: if head & NOTE == 0 {
+            String::new()
+        } else {
+            texts.next().ok_or_else(not_read)?
+        },
     })
 }
 
-fn read_step(step: WireStep) -> Result<Step, Problem> {
-    Ok(Step {
-        act: ACTS.get(usize::from(step.act)).copied().ok_or_else(not_read)?,
-        lasts: step.lasts.map(unpack).transpose()?,
-        turn_every: step.turn_every.map(unpack).transpose()?,
-        at: step.at.map(unpack).transpose()?,
-        until: step.until.map(unpack).transpose()?,
-        note: step.note,
-    })
+/// The next figure, where its bit is set.
+fn figure<K: Kind>(bit: u16, figures: &mut impl Iterator<Item = Number>) -> Result<Option<Quantity<K>>, Problem> {
+    if bit == 0 {
+        Ok(None)
+    } else {
+        figures.next().ok_or_else(not_read).and_then(unpack).map(Some)
+    }
 }

@@ -1,0 +1,145 @@
+//! No recipe and no scale gives a dose over the limit unmarked; scaling is linear; parts sum to the whole.
+
+use super::recipes::{recipe, step};
+use cure_reckoner_tests::{answer, batch, exact, settings, weigh_out};
+use proptest::prelude::*;
+use serde_json::{Value, json};
+
+fn grams(text: &Value) -> f64 {
+    text.as_str()
+        .and_then(|t| t.trim_end_matches(" g").parse().ok())
+        .expect("grams")
+}
+
+fn per_cent(text: &Value) -> f64 {
+    text.as_str()
+        .and_then(|t| t.trim_end_matches(" %").parse().ok())
+        .expect("per cent")
+}
+
+/// The most nitrite that the bowl can hold by the scale's half-step, in ppm, worked out apart from the crate, from
+/// the weights on the sheet alone.
+fn most_ppm(recipe: &Value, sheet: &Value, green: f64, step: f64, dissolves: impl Fn(&str) -> bool) -> f64 {
+    let all = || {
+        sheet["bowl"]
+            .as_array()
+            .into_iter()
+            .chain(sheet["vessel"].as_array())
+            .flatten()
+    };
+    let cures = || all().filter(|l| l["is_cure"] == true);
+    let nitrite: f64 = cures()
+        .zip(recipe["cures"].as_array().expect("cures"))
+        .map(|(line, cure)| (grams(&line["weight"]) + step / 2.0) * per_cent(&cure["nitrite"]) * 1e4)
+        .sum();
+    let pickle: f64 = all()
+        .filter(|l| l["is_cure"] == true || dissolves(l["id"].as_str().unwrap_or_default()))
+        .map(|l| grams(&l["weight"]))
+        .sum();
+    let base = if recipe["method"] == "cover_brine" {
+        green - step / 2.0 + pickle
+    } else {
+        green - step / 2.0
+    };
+    nitrite / base
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 400, ..ProptestConfig::default() })]
+
+    #[test]
+    fn no_dose_over_the_limit_is_unmarked(recipe in recipe(), step in step(), tenths in 200u32..400_000, pieces in 1u32..40) {
+        let green = f64::from(tenths) / 10.0;
+        let batch = batch(&recipe, pieces, &format!("{green} g"));
+        let answer = answer(&json!({"weigh_out": {"batch": batch, "settings": settings(step)}}));
+        // A cure too weak for its aim in this brine is refused, which marks it too.
+        if let Some(sheet) = answer.get("ok") {
+            let dissolves = |id: &str| {
+                let i: Option<usize> = id.strip_prefix("line:").and_then(|i| i.parse().ok());
+                let key = i.and_then(|i| recipe["lines"][i]["item"].as_str()).unwrap_or_default();
+                cure_reckoner::pantry::ingredient(key).is_some_and(|i| i.group.dissolves())
+            };
+            let step = grams(&json!(step));
+            let most = most_ppm(&recipe, sheet, green, step, dissolves);
+            let verdict = &sheet["verdict"];
+            if most > 200.0 + 1e-6 {
+                prop_assert_eq!(&verdict["outcome"], "over", "{} ppm", most);
+                prop_assert_eq!(&verdict["held"], true);
+                prop_assert_eq!(&sheet["can_tick"], false);
+            }
+            if verdict["outcome"] == "in_range" {
+                prop_assert!(most <= 200.0 + 1e-6 && verdict["mark"] == "ok");
+            }
+        } else {
+            prop_assert_eq!(&answer["problems"][0]["code"], "conflict");
+        }
+    }
+
+    #[test]
+    fn the_cure_is_never_rounded_up(recipe in recipe(), step in step(), green in 20u32..40_000) {
+        let answer = answer(&json!({"weigh_out": {"batch": batch(&recipe, 3, &format!("{green} g")), "settings": settings(step)}}));
+        for line in answer["ok"]["bowl"].as_array().into_iter().flatten().filter(|l| l["is_cure"] == true) {
+            let (weight, exact) = (grams(&line["weight"]), grams(&line["exact"]));
+            prop_assert!(weight <= exact + 1e-9 && exact - weight < grams(&json!(step)) + 1e-6, "{} of {}", weight, exact);
+        }
+    }
+
+    #[test]
+    fn the_running_total_is_the_sum_of_its_parts(recipe in recipe(), step in step(), green in 20u32..9_000) {
+        let answer = answer(&json!({"weigh_out": {"batch": batch(&recipe, 3, &format!("{green} g")), "settings": settings(step)}}));
+        let number = |figure: &Value| figure["num"].as_str().and_then(|t| t.replace('\u{202f}', "").parse::<f64>().ok()).expect("a number");
+        let mut sum = 0.0;
+        for line in answer["ok"]["bowl"].as_array().into_iter().flatten() {
+            sum += number(&line["add"]);
+            prop_assert!((sum - number(&line["reads"])).abs() < 1e-6);
+        }
+        if answer["ok"].is_object() {
+            prop_assert!((sum - number(&answer["ok"]["bowl_total"])).abs() < 1e-6);
+        }
+    }
+
+    #[test]
+    fn scaling_is_linear(recipe in recipe(), green in 100u32..4_000, times in 2u32..9) {
+        // By the piece, twice the meat must be twice the pieces.
+        let once = answer(&json!({"weigh_out": {"batch": batch(&recipe, 2, &format!("{green} g")), "settings": settings("0.01 g")}}));
+        let more = answer(&json!({"weigh_out": {"batch": batch(&recipe, 2 * times, &format!("{} g", green * times)), "settings": settings("0.01 g")}}));
+        prop_assert_eq!(once["ok"].is_object(), more["ok"].is_object());
+        for list in ["bowl", "vessel"] {
+            let (once, more) = (once["ok"][list].as_array(), more["ok"][list].as_array());
+            for (a, b) in once.into_iter().flatten().zip(more.into_iter().flatten()) {
+                let (a_exact, b_exact) = (grams(&a["exact"]), grams(&b["exact"]));
+                if a["is_cure"] == true || a["why"].is_null() {
+                    prop_assert!((a_exact * f64::from(times) - b_exact).abs() < 1e-4, "{} x {} and {}", a_exact, times, b_exact);
+                } else {
+                    // Salt is what is left after the cure's salt as it was rounded to the scale.
+                    prop_assert!((a_exact * f64::from(times) - b_exact).abs() <= 0.02 * f64::from(times + 1));
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn more_cure_never_lowers_the_dose(first in 1u32..2_000, more in 0u32..2_000, green in 100u32..9_000) {
+        let ask = |tenths: u32| {
+            let amount = format!("{}.{} g", tenths / 10, tenths % 10);
+            let request = json!({"check_dose": {"method": "rub", "green": format!("{green} g"), "put_in": {"amount": amount, "nitrite": "6.25 %"}, "settings": settings("0.1 g")}});
+            exact(&answer(&request)["ok"], "nitrite")
+        };
+        let (less, more) = (ask(first), ask(first + more));
+        prop_assert!(less.iter().zip(&more).all(|(a, b)| a <= b));
+        prop_assert!(less[0] <= less[1] && less[1] <= less[2]);
+    }
+}
+
+/// Weights do not depend on the units they are shown in.
+#[test]
+fn units_change_nothing_that_is_weighed() {
+    let recipe = cure_reckoner_tests::rub("6.25 %", "150 ppm", "2.2 %");
+    let metric = weigh_out(&batch(&recipe, 4, "7 lb 3 oz"), "0.1 g");
+    let us = answer(
+        &json!({"weigh_out": {"batch": batch(&recipe, 4, "7 lb 3 oz"), "settings": {"units": "us", "scale_step": "0.1 g", "profile": "us-home"}}}),
+    );
+    assert_eq!(metric["bowl"], us["ok"]["bowl"]);
+    assert_eq!(us["ok"]["green"]["text"], "7 lb 3 oz");
+    assert_eq!(metric["verdict"]["nitrite"], us["ok"]["verdict"]["nitrite"]);
+}

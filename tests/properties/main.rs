@@ -1,0 +1,6 @@
+//! Properties that hold for any input.
+
+mod doses;
+mod links;
+mod numbers;
+mod recipes;

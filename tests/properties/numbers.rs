@@ -1,0 +1,93 @@
+//! Print and read back agree; reading any text never panics.
+
+use cure_reckoner::quantity::{Fraction, Kind, Length, Mass, Quantity, Span, System, Temperature, Volume};
+use proptest::prelude::*;
+use rust_decimal::Decimal;
+
+/// Any value of a kind, from its own bounds and scale.
+fn any_of<K: Kind>() -> impl Strategy<Value = Quantity<K>> {
+    let grain = 10i128.pow(K::SCALE);
+    let bound = |v: Decimal| v.mantissa() * grain / 10i128.pow(v.scale());
+    let (low, high) = (bound(K::MIN), bound(K::MAX));
+    // Round figures are what people type; odd ones are what arithmetic leaves.
+    let round = (low / (grain / 100).max(1)..=high / (grain / 100).max(1)).prop_map(move |v| v * (grain / 100).max(1));
+    prop_oneof![round, low..=high].prop_map(move |v| {
+        let value = Decimal::from_i128_with_scale(v.clamp(low, high), K::SCALE);
+        Quantity::<K>::new(value).expect("within its bounds")
+    })
+}
+
+fn reads_back<K: Kind>(value: Quantity<K>) -> Result<(), TestCaseError> {
+    for system in [System::Metric, System::Us] {
+        let text = value.print(system);
+        let again = Quantity::<K>::read(&text, None).map_err(|p| TestCaseError::fail(format!("{text}: {p}")))?;
+        prop_assert_eq!(again, value, "{}", text);
+        prop_assert_eq!(again.print(system), text);
+    }
+    Ok(())
+}
+
+/// What is shown for reading is shown the same when it is read.
+fn shows_the_same<K: Kind>(value: Quantity<K>) -> Result<(), TestCaseError> {
+    for system in [System::Metric, System::Us] {
+        let text = value.show(system).text;
+        let again = Quantity::<K>::read(&text, None).map_err(|p| TestCaseError::fail(format!("{text}: {p}")))?;
+        prop_assert_eq!(again.show(system).text, text);
+    }
+    Ok(())
+}
+
+macro_rules! of_each_kind {
+    ($($test:ident, $shown:ident: $kind:ty;)*) => {
+        proptest! {
+            $(
+                #[test]
+                fn $test(value in any_of::<<$kind as Of>::Kind>()) { reads_back(value)?; }
+                #[test]
+                fn $shown(value in any_of::<<$kind as Of>::Kind>()) { shows_the_same(value)?; }
+            )*
+        }
+    };
+}
+
+trait Of {
+    type Kind: Kind;
+}
+impl<K: Kind> Of for Quantity<K> {
+    type Kind = K;
+}
+
+of_each_kind! {
+    masses_read_back, masses_show_the_same: Mass;
+    lengths_read_back, lengths_show_the_same: Length;
+    temperatures_read_back, temperatures_show_the_same: Temperature;
+    spans_read_back, spans_show_the_same: Span;
+    fractions_read_back, fractions_show_the_same: Fraction;
+    volumes_read_back, volumes_show_the_same: Volume;
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 2000, ..ProptestConfig::default() })]
+
+    #[test]
+    fn any_text_is_read_or_refused(text in "\\PC{0,40}") {
+        let read = Mass::read(&text, Some("g"));
+        if let Err(problem) = read {
+            prop_assert!(!problem.message.is_empty());
+        }
+    }
+
+    #[test]
+    fn any_number_like_text_is_read_or_refused(text in "[-0-9 .,/½¼⁄ \u{202f}]{0,12} ?(g|kg|lb|oz|lb [0-9]{1,2} oz|)") {
+        if let Ok(value) = Mass::read(&text, Some("g")) {
+            reads_back(value)?;
+        }
+    }
+
+    /// A thousand and one and a half are never taken for each other.
+    #[test]
+    fn one_comma_before_three_digits_is_asked_about(head in 1u32..1000, tail in 0u32..1000) {
+        let problem = Mass::read(&format!("{head},{tail:03} g"), None).expect_err("two readings");
+        prop_assert_eq!(problem.choices.len(), 2);
+    }
+}

@@ -1,0 +1,64 @@
+//! Random recipes within the bounds of the page.
+
+use cure_reckoner::pantry::{Group, ingredients};
+use proptest::prelude::*;
+use serde_json::{Value, json};
+
+/// Steps of a scale.
+pub fn step() -> impl Strategy<Value = &'static str> {
+    prop::sample::select(vec!["5 g", "1 g", "0.1 g", "0.01 g"])
+}
+
+/// A cure of 0.4 to 12 % nitrite, with an aim from a trace to far over the limit.
+fn cure() -> impl Strategy<Value = Value> {
+    (40u32..1200, 0u32..500, 1u32..700).prop_map(|(nitrite, nitrate, aim)| {
+        json!({
+            "item": "cure-1",
+            "nitrite": format!("{}.{:02} %", nitrite / 100, nitrite % 100),
+            "nitrate": format!("{}.{:02} %", nitrate / 100, nitrate % 100),
+            "aim": format!("{aim} ppm"),
+        })
+    })
+}
+
+fn line(brine: bool) -> impl Strategy<Value = Value> {
+    let keys: Vec<&str> = ingredients()
+        .iter()
+        .filter(|i| i.group != Group::Cure && i.key != "water")
+        .map(|i| i.key)
+        .collect();
+    let bases = if brine {
+        vec!["green_weight", "meat_and_water", "brine", "piece"]
+    } else {
+        vec!["green_weight", "piece"]
+    };
+    (prop::sample::select(keys), prop::sample::select(bases), 1u32..500).prop_map(|(item, of, n)| {
+        let amount = if of == "piece" {
+            format!("{}.{:02} g", n / 100, n % 100)
+        } else {
+            format!("{}.{:02} %", n / 100, n % 100)
+        };
+        json!({"item": item, "share": {"of": of, "amount": amount}})
+    })
+}
+
+/// A rub or a cover brine with up to eight lines and one or two cures.
+pub fn recipe() -> impl Strategy<Value = Value> {
+    any::<bool>().prop_flat_map(|brine| {
+        (
+            prop::collection::vec(cure(), 1..3),
+            prop::collection::vec(line(brine), 0..8),
+            20u32..200,
+        )
+            .prop_map(move |(cures, mut lines, water)| {
+                if brine {
+                    lines.insert(
+                        0,
+                        json!({"item": "water", "share": {"of": "green_weight", "amount": format!("{water} %")}}),
+                    );
+                }
+                let method = if brine { "cover_brine" } else { "rub" };
+                json!({"name": "Any", "tag": "AN", "method": method, "cures": cures, "lines": lines})
+            })
+    })
+}

@@ -1,1 +1,0 @@
-//! Checks against published figures live beside this file.

@@ -1,0 +1,11 @@
+//! Checks against something outside: published standards and worked examples, and general-purpose libraries.
+//!
+//! Each check names its source with its status: published (read in the source), quoted (read in a text that quotes
+//! the source), computed (worked out from the published figures), common practice (no source).
+
+mod dose;
+mod limits;
+mod link;
+mod spoons;
+mod units;
+mod weigh_out;

@@ -1,0 +1,75 @@
+//! What the checks share: asking the door as the page does, and small recipes and batches to ask about.
+
+use cure_reckoner::door::answer_json;
+use serde_json::{Value, json};
+
+/// The door's answer to a request.
+pub fn answer(request: &Value) -> Value {
+    serde_json::from_str(&answer_json(&request.to_string())).expect("the door answers JSON")
+}
+
+/// The content of a good answer; fails with the problems otherwise.
+#[track_caller]
+pub fn ok(request: &Value) -> Value {
+    let mut answer = answer(request);
+    assert!(answer["ok"].is_object(), "{request} was refused: {answer}");
+    answer["ok"].take()
+}
+
+/// The problems of a refused request; fails where it was answered.
+#[track_caller]
+pub fn problems(request: &Value) -> Vec<Value> {
+    let answer = answer(request);
+    answer["problems"]
+        .as_array()
+        .unwrap_or_else(|| panic!("{request} was not refused: {answer}"))
+        .clone()
+}
+
+/// Settings with this scale step.
+pub fn settings(step: &str) -> Value {
+    json!({"units": "metric", "scale_step": step, "profile": "us-home"})
+}
+
+/// A rub: one cure and one salt, in per cent and ppm.
+pub fn rub(nitrite: &str, aim: &str, salt: &str) -> Value {
+    json!({
+        "name": "Trial rub", "tag": "TR", "method": "rub",
+        "cures": [{"item": "cure-1", "nitrite": nitrite, "nitrate": "0 %", "aim": aim}],
+        "lines": [{"item": "salt-sea-fine", "share": {"of": "green_weight", "amount": salt}}]
+    })
+}
+
+/// A batch of one class with this weight.
+pub fn batch(recipe: &Value, pieces: u32, weight: &str) -> Value {
+    json!({
+        "tag": "TR", "name": "Trial", "recipe": recipe,
+        "pieces": [{"cut": "mallard-breast", "count": pieces, "weight": weight}]
+    })
+}
+
+/// The weigh-out of a batch on a scale.
+#[track_caller]
+pub fn weigh_out(batch: &Value, step: &str) -> Value {
+    ok(&json!({"weigh_out": {"batch": batch, "settings": settings(step)}}))
+}
+
+/// Texts of one key in a list of lines: `adds(sheet, "bowl")` gives `["3.5 g", …]`.
+pub fn texts(sheet: &Value, list: &str, key: &str) -> Vec<String> {
+    let lines = sheet[list].as_array().expect("a list of lines");
+    lines
+        .iter()
+        .map(|l| l[key]["text"].as_str().unwrap_or_default().to_owned())
+        .collect()
+}
+
+/// A verdict's exact nitrite (or nitrate) range, in ppm.
+pub fn exact(verdict: &Value, of: &str) -> [f64; 3] {
+    let at = |i: usize| {
+        verdict[of]["exact"][i]
+            .as_str()
+            .and_then(|t| t.parse().ok())
+            .expect("an exact figure")
+    };
+    [at(0), at(1), at(2)]
+}
