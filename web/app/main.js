@@ -20,6 +20,7 @@ import { Shelf, openRecords } from './shelf.js';
 import { watchForUpdates } from './update.js';
 import { frame } from './widgets/frame.js';
 import { paintEdge } from './widgets/light.js';
+import { stick } from './widgets/stick.js';
 
 /** @typedef {import('./app.js').Screen} Screen */
 
@@ -44,6 +45,7 @@ async function begin() {
     const drawn = screen.draw();
     document.title = `${drawn.title} · Cure Reckoner`;
     render(frame(app, drawn), root);
+    stick();
   }
 
   let first = true;
@@ -71,6 +73,7 @@ async function begin() {
     draw();
   });
   everyMinute(draw);
+  addEventListener('resize', stick);
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && draw());
   document.documentElement.dataset.ready = '';
   draw();

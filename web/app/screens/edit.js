@@ -6,7 +6,7 @@ import { cardSteps, cardTable } from '../widgets/card.js';
 import { cureFields } from '../widgets/edit-cures.js';
 import { lineFields } from '../widgets/edit-lines.js';
 import { stepFields } from '../widgets/edit-steps.js';
-import { field } from '../widgets/field.js';
+import { field, wrong } from '../widgets/field.js';
 import { Form, errorSummary } from '../widgets/form.js';
 import { pick } from '../widgets/pick.js';
 import { cautions, evidence, nextSteps, sayVerdict, verdictStrip } from '../widgets/verdict.js';
@@ -34,16 +34,15 @@ export function edit(app, { id }) {
   const cures = cureFields(editor);
   const lines = lineFields(editor);
   const steps = stepFields(editor);
-  /** What keeps the recipe as a whole from being stored. */
-  let refused = '';
+  /** @type {import('../core.js').Problem[]} what keeps the last change from being stored */
+  let refused = [];
 
   /** @type {Editor['set']} */
   async function set(change, undo) {
     const was = app.shelf.recipes.get(id);
     if (!was) return false;
-    const { problems } = ask('check', { recipe: change(was) });
-    refused = problems?.map(({ message }) => message).join(' ') ?? '';
-    if (problems) {
+    refused = ask('check', { recipe: change(was) }).problems ?? [];
+    if (refused.length > 0) {
       app.draw();
       return false;
     }
@@ -57,10 +56,20 @@ export function edit(app, { id }) {
   function left(read, change) {
     return async () => {
       const values = form.read([read], app.settings.units);
-      if (values && (await set((recipe) => change(recipe, values[read.key] ?? null)))) form.drop(read.key);
+      if (values && (await set((recipe) => change(recipe, values[read.key] ?? null)))) {
+        form.drop(read.key);
+      } else if (refused.length > 0) {
+        // It reads, but it does not go with the rest: said at the field, which keeps what was typed.
+        form.mark(refused.map((problem) => ({ ...problem, field: read.key })));
+        refused = [];
+      }
       app.draw();
     };
   }
+
+  /** @param {Recipe['method']} method */
+  const turnTo = (method) =>
+    set((recipe) => withMethod(recipe, method), 'The method is changed. Look at what each share is of.');
 
   function draw() {
     const recipe = app.shelf.recipes.get(id);
@@ -73,7 +82,7 @@ export function edit(app, { id }) {
     if (answer.ok) sayVerdict(app, answer.ok.verdict);
 
     const leaf = html`<div class="leaf">
-      ${errorSummary(form)} ${refused ? html`<p class="err" role="alert">${refused}</p>` : nothing}
+      ${errorSummary(form)} ${refused.map(({ message }) => html`<div role="alert">${wrong('refused', message)}</div>`)}
       <h1 tabindex="-1">Change the card</h1>
       <p class="small near">
         Every entry is stored when you leave its field. Batches under way keep the card they began with.
@@ -95,10 +104,10 @@ export function edit(app, { id }) {
         })),
       )}
       ${pick({ name: 'method', legend: 'Method', options: Object.entries(METHODS), value: recipe.method }, (method) =>
-        set((r) => ({ ...r, method: /** @type {Recipe['method']} */ (method) })),
+        turnTo(/** @type {Recipe['method']} */ (method)),
       )}
       ${pick(
-        { name: 'eaten', legend: 'How is it eaten', long: true, options: Object.entries(EATEN), value: recipe.eaten },
+        { name: 'eaten', legend: 'How is it eaten', look: 'long', options: Object.entries(EATEN), value: recipe.eaten },
         (eaten) => set((r) => ({ ...r, eaten: /** @type {Recipe['eaten']} */ (eaten) })),
       )}
       <section class="block">
@@ -141,4 +150,23 @@ export function edit(app, { id }) {
   }
 
   return { draw };
+}
+
+/**
+ * The other method with the same lines: a brine begins with some water, a rub has none and all its shares are of meat.
+ * @param {Recipe} recipe
+ * @param {Recipe['method']} method
+ * @returns {Recipe}
+ */
+function withMethod(recipe, method) {
+  const dry = recipe.lines.filter(({ item }) => item !== 'water');
+  if (method === 'cover_brine') {
+    return { ...recipe, method, lines: [{ item: 'water', share: { of: 'green_weight', amount: '60 %' } }, ...dry] };
+  }
+  const lines = dry.map((line) =>
+    line.share.of === 'piece'
+      ? line
+      : { ...line, share: { of: /** @type {const} */ ('green_weight'), amount: line.share.amount } },
+  );
+  return { ...recipe, method, lines };
 }

@@ -53,6 +53,7 @@ export function keep(app) {
         {
           name: 'scale',
           legend: 'The smallest step your scale shows',
+          look: 'tight',
           hint: 'Everything is rounded to it, cure always downward.',
           options: tables.scale_steps.map((step) => [step, step]),
           value: settings.scale_step,
@@ -63,7 +64,7 @@ export function keep(app) {
         {
           name: 'profile',
           legend: 'Whose limits judge a dose',
-          long: true,
+          look: 'long',
           options: tables.profiles.map(({ key, name, limit }) => [key, `${name}: ${limit} ppm nitrite at most`]),
           value: settings.profile,
         },

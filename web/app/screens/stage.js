@@ -7,6 +7,7 @@ import { icon } from '../widgets/icon.js';
 import { Ticker, boxId } from '../widgets/tick.js';
 import { strip } from '../widgets/verdict.js';
 import { week } from '../widgets/week.js';
+import { glue } from '../words/glue.js';
 import { STAGES } from '../words/names.js';
 import { dayTime } from '../words/time.js';
 
@@ -81,9 +82,24 @@ export function stage(app, id, stage) {
 
   /** @param {Batch} batch @param {Job} job @param {boolean} now @param {boolean} held */
   function line(batch, job, now, held) {
+    const own = batch.ticks.some((tick) => tick.of === job.id);
+    // The first step begins with the last tick of the weigh-out, so there is nothing to tick.
+    const given = job.ticked !== null && !own;
     return html`<li class="line ${job.ticked !== null ? 'done' : now ? 'now' : ''}">
-      ${ticker.box({ id, batch, of: job.id, label: job.head, disabled: held })}
-      <div class="nm"><label for=${boxId(id, job.id)}>${job.head}</label>${ticker.stamp(id, batch, job.id)}</div>
+      ${
+        given
+          ? html`<span class="box given">${icon('s-tick', '')}</span>
+              <div class="nm"><b>${job.head}</b><span class="stamp">${dayTime(job.ticked ?? 0, app.now())}</span></div>`
+          : html`${ticker.box({ id, batch, of: job.id, label: job.head, disabled: held })}
+              <div class="nm">
+                <label for=${boxId(id, job.id)}>${job.head}</label>${ticker.stamp(id, batch, job.id)}
+              </div>`
+      }
+      ${
+        job.ticked !== null && job.ends !== null
+          ? html`<p class="text">Until <b class="nowrap">${dayTime(job.ends, app.now())}</b></p>`
+          : nothing
+      }
       ${
         job.ticked === null && job.due !== null
           ? html`<p class="text">
@@ -95,13 +111,13 @@ export function stage(app, id, stage) {
             </p>`
           : nothing
       }
-      <p class="text">${job.text}</p>
-      ${job.caution ? html`<p class="caution">${job.caution}</p>` : nothing}
-      ${ticker.question(id, batch, job.id, job.head)}
+      ${job.text ? html`<p class="text">${glue(job.text)}</p>` : nothing}
+      ${job.caution ? html`<p class="caution">${glue(job.caution)}</p>` : nothing}
+      ${ticker.wayBack(id, batch, job.id, job.head)}
       ${
         now
           ? html`<button type="button" class="btn main" @click=${() => ticker.set(id, job.id)}>
-              Tick: ${job.head}
+              ${job.ends === null ? 'Done just now' : 'Begun just now'}<span class="vh">: ${job.head}</span>
             </button>`
           : nothing
       }

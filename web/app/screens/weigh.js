@@ -10,6 +10,7 @@ import { PutInForm, putInNote } from '../widgets/put-in.js';
 import { Ticker, boxId } from '../widgets/tick.js';
 import { advice, cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { weighLine } from '../widgets/weigh-line.js';
+import { glue } from '../words/glue.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -72,12 +73,12 @@ export function weigh(app, id) {
         <p class="lead">Zero the scale <b>once</b>, with the empty bowl on it. Then only watch what it shows.</p>
         ${list(batch, sheet)}
       </section>
-      ${putIn.draw(batch)}
+      ${allIn(batch, sheet)} ${putIn.draw(batch)}
     </div>`;
     const plate = html`<div class="plate">
       <div class="stick">
         <h2>Dose</h2>
-        ${putInNote(batch, putIn)}
+        ${putInNote(batch)}
         <div class="gap">${verdictStrip(sheet.verdict)}</div>
         ${evidence(sheet.verdict)} ${facts(sheet)} ${nextSteps(sheet.verdict)}
         <div class="block noprint acts">
@@ -89,19 +90,30 @@ export function weigh(app, id) {
     return [leaf, plate];
   }
 
+  /** Once everything is ticked, the way on. @param {Batch} batch @param {WeighSheet} sheet */
+  function allIn(batch, sheet) {
+    const all = [...sheet.bowl, ...sheet.vessel, ...sheet.todo].every(({ id: of }) =>
+      batch.ticks.some((tick) => tick.of === of),
+    );
+    if (!all) return nothing;
+    return html`<div class="block noprint">
+      <a class="btn main wide" href="#/batch/${id}/cure">All in. Go to the cure</a>
+    </div>`;
+  }
+
   /** @param {Batch} batch @param {WeighSheet} sheet @param {unknown} head */
   function held(batch, sheet, head) {
     const leaf = html`<div class="leaf">
       ${head}
       <section class="sec">
         <h2 class="vh">Weigh-out</h2>
-        ${verdictStrip(sheet.verdict)} ${putInNote(batch, putIn)} ${evidence(sheet.verdict)}
+        ${verdictStrip(sheet.verdict)} ${putInNote(batch)} ${evidence(sheet.verdict)}
       </section>
       ${nextSteps(sheet.verdict)}
       <div class="block noprint">
         <h2>Ways out</h2>
         <p class="small near">The batch stays held until its numbers change.</p>
-        <div class="pair gap">
+        <div class="pair one gap">
           <button type="button" class="btn" @click=${() => putIn.show()}>Change what was put in</button>
           <a class="btn" href="#/batch/${id}/pieces">Change the pieces</a>
           <button type="button" class="btn" @click=${throwOut}>I threw it out</button>
@@ -152,7 +164,7 @@ export function weigh(app, id) {
             </p>`
           : nothing
       }
-      ${sheet.remarks.map((remark) => html`<p class="near">${remark}</p>`)}
+      ${sheet.remarks.map((remark) => html`<p class="near">${glue(remark)}</p>`)}
       ${
         sheet.todo.length
           ? html`<ol class="tally block">
@@ -161,7 +173,7 @@ export function weigh(app, id) {
                   html`<li class="line ${batch.ticks.some((tick) => tick.of === of) ? 'done' : ''}">
                     ${ticker.box({ id, batch, of, label: text, disabled: !sheet.can_tick })}
                     <div class="nm"><label for=${boxId(id, of)}>${text}</label>${ticker.stamp(id, batch, of)}</div>
-                    ${ticker.question(id, batch, of, text)}
+                    ${ticker.wayBack(id, batch, of, text)}
                   </li>`,
               )}
             </ol>`
@@ -190,7 +202,7 @@ export function weigh(app, id) {
         ${strip(
           'care',
           coarse.word,
-          coarse.says,
+          glue(coarse.says),
           coarse.premix_helps && !batch.premix
             ? html`<div class="acts noprint">
                 <button type="button" class="btn less" @click=${() => setPremix(true)}>
@@ -238,6 +250,7 @@ export function weigh(app, id) {
         {
           name: 'scale',
           legend: 'The smallest step your scale shows',
+          look: 'tight',
           options: app.tables.scale_steps.map((step) => [step, step]),
           value: app.settings.scale_step,
         },

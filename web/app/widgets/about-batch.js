@@ -1,5 +1,6 @@
 /** Name, tag, day of the kill and remarks of a batch; putting it away and deleting it. */
 import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
 import { field } from './field.js';
 import { Form } from './form.js';
 
@@ -19,8 +20,13 @@ export function aboutBatch(app, id) {
    */
   const left = (key, label) => async () => {
     const stored = app.shelf.batches.get(id)?.[key];
-    const values = form.read([{ key, label, kind: key, stored }], app.settings.units);
-    if (values && (await change({ [key]: values[key] }))) form.drop(key);
+    const batch = app.shelf.batches.get(id);
+    if (!batch) return;
+    const now = form.text(key, stored).trim();
+    const part = { [key]: key === 'tag' ? now.toUpperCase() : now };
+    const { problems } = ask('check', { batch: { ...batch, ...part } });
+    if (problems) form.mark(problems.map((one) => ({ ...one, field: key, message: `${label}: ${one.message}` })));
+    else if (await change(part)) form.drop(key);
     app.draw();
   };
 

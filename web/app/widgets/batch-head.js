@@ -37,7 +37,7 @@ export function batchHead(id, batch, state, shown) {
       <p>
         ${pieces ? `${count(pieces, 'piece')}. ` : nothing}${
           batch.killed ? `Killed ${dayOfDate(batch.killed)}. ` : nothing
-        }${state?.says ?? nothing}${batch.closed ? ' Put away.' : nothing}
+        }${state ? sentence(state.says) : nothing}${batch.closed ? ' Put away.' : nothing}
       </p>
     </div>
     <nav class="punch" aria-label="Stages of this batch">
@@ -54,6 +54,11 @@ export function batchHead(id, batch, state, shown) {
         })}
       </ol>
     </nav>`;
+}
+
+/** @param {string} text */
+function sentence(text) {
+  return /[.!?]$/.test(text) ? text : `${text}.`;
 }
 
 /** The same as five small holes, for lists. @param {State} state */

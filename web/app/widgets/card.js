@@ -1,5 +1,6 @@
 /** A recipe worked for one weight: shares, amounts, steps. The same on its own screen, when it is edited and when a link is opened. */
 import { html, nothing } from 'lit-html';
+import { glue } from '../words/glue.js';
 import { cautions } from './verdict.js';
 
 /** @typedef {import('../types').RecipeCard} RecipeCard */
@@ -15,7 +16,7 @@ export function cardTable(card) {
       <tr>
         <th scope="col">${card.base}</th>
         <th scope="col">Share</th>
-        <th scope="col">For ${card.weight.text}</th>
+        <th scope="col">For <span class="nowrap">${card.weight.text}</span></th>
       </tr>
     </thead>
     <tbody>
@@ -38,7 +39,7 @@ export function cardSteps(card) {
     ${card.steps.map(
       ({ head, text }) =>
         html`<li>
-          <span><b>${head}</b>${text}</span>
+          <span><b>${glue(head)}</b>${glue(text)}</span>
         </li>`,
     )}
   </ol>`;

@@ -1,18 +1,19 @@
 /** One of a few, all in sight. */
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
+import { wrong } from './field.js';
 import { icon } from './icon.js';
 
 /**
  * @template {string} V
- * @param {{ name: string, legend: string, hidden?: boolean, hint?: string, long?: boolean, options: [V, string][], value: V }} spec
+ * @param {{ name: string, legend: string, hidden?: boolean, hint?: string, look?: '' | 'long' | 'tight', options: [V, string][], value: V }} spec
  * @param {(value: V) => void} chosen
  */
-export function pick({ name, legend, hidden = false, hint, long = false, options, value }, chosen) {
+export function pick({ name, legend, hidden = false, hint, look = '', options, value }, chosen) {
   return html`<fieldset class="field">
     <legend class=${hidden ? 'vh' : 'lab'}>${legend}</legend>
     ${hint ? html`<span class="hint">${hint}</span>` : nothing}
-    <div class="pick ${long ? 'long' : ''}">
+    <div class="pick ${look}">
       ${options.map(
         ([key, word]) =>
           html`<label
@@ -31,16 +32,18 @@ export function pick({ name, legend, hidden = false, hint, long = false, options
 
 /**
  * One of many: the device's own list.
- * @param {{ id: string, label: string, hint?: string, value: string, options: unknown }} spec
+ * @param {{ id: string, label: string, hint?: string, problem?: string, value: string, options: unknown }} spec
  * @param {(value: string) => void} chosen
  */
-export function choose({ id, label, hint, value, options }, chosen) {
-  return html`<div class="field">
+export function choose({ id, label, hint, problem, value, options }, chosen) {
+  return html`<div class="field ${problem ? 'bad' : ''}">
     <label for=${id}>${label}</label>
     ${hint ? html`<span class="hint" id="${id}-hint">${hint}</span>` : nothing}
+    ${problem ? wrong(`${id}-err`, problem) : nothing}
     <select
       id=${id}
-      aria-describedby=${hint ? `${id}-hint` : nothing}
+      aria-invalid=${problem ? 'true' : nothing}
+      aria-describedby=${[hint && `${id}-hint`, problem && `${id}-err`].filter(Boolean).join(' ') || nothing}
       .value=${live(value)}
       @change=${(/** @type {{ target: HTMLSelectElement }} */ { target }) => chosen(target.value)}
     >

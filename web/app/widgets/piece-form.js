@@ -48,7 +48,8 @@ export class PieceForm {
     if (this.editing !== null && !batch.pieces[this.editing]) this.#reset();
     const old = this.editing === null ? undefined : batch.pieces[this.editing];
     const units = UNITS[this.app.settings.units];
-    const cut = this.#cut || batch.pieces.at(-1)?.cut || this.app.tables.cuts[0]?.key || OWN;
+    // Cautions and temperatures go by the species, so the first one is never guessed.
+    const cut = this.#cut || batch.pieces.at(-1)?.cut || '';
     const own = cut === OWN;
     const grams = this.app.tables.cuts.find(({ key }) => key === cut);
     const form = this.#form;
@@ -68,7 +69,9 @@ export class PieceForm {
           id: 'f-cut',
           label: 'What is it',
           value: cut,
+          problem: form.problem('cut')?.message,
           options: [
+            cut ? nothing : option('', 'Choose', true),
             Object.entries(KINDS).map(([kind, word]) => {
               const cuts = this.app.tables.cuts.filter((one) => one.kind === kind);
               return cuts.length
@@ -85,6 +88,7 @@ export class PieceForm {
         },
         (now) => {
           this.#cut = now;
+          form.drop('cut');
           typed();
         },
       )}
@@ -199,7 +203,8 @@ export class PieceForm {
       ],
       this.app.settings.units,
     );
-    if (!values) {
+    if (!cut) this.#form.mark([{ code: 'missing', field: 'cut', message: 'Choose what it is from the list.' }]);
+    if (!values || !cut) {
       this.app.draw();
       return focusErrors();
     }

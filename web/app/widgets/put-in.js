@@ -12,8 +12,8 @@ import { pick } from './pick.js';
 /** @type {[Measure, string][]} */
 export const MEASURES = [
   ['g', 'grams'],
-  ['tsp', 'level teaspoon'],
-  ['tbsp', 'level tablespoon'],
+  ['tsp', 'teaspoon'],
+  ['tbsp', 'tablespoon'],
 ];
 
 /**
@@ -55,7 +55,7 @@ export class PutInForm {
       ?open=${this.open}
       @toggle=${(/** @type {{ target: HTMLDetailsElement }} */ { target }) => (this.open = target.open)}
     >
-      <summary>I put in something else</summary>
+      <summary>${batch.put_in ? 'Change what was put in' : 'I put in something else'}</summary>
       <form novalidate @submit=${(/** @type {Event} */ e) => this.#send(e, batch, measure)}>
         ${errorSummary(this.#form)}
         <p class="small">
@@ -91,7 +91,20 @@ export class PutInForm {
           },
           on,
         )}
-        <div class="block"><button type="submit" class="btn wide">Judge what went in</button></div>
+        <div class="block pair">
+          ${
+            batch.put_in
+              ? html`<button
+                  type="button"
+                  class="btn quiet"
+                  @click=${() => this.put(batch, undefined, 'Judged now: the weigh-out as listed.')}
+                >
+                  It was the weigh-out after all
+                </button>`
+              : nothing
+          }
+          <button type="submit" class="btn">Judge what went in</button>
+        </div>
       </form>
     </details>`;
   }
@@ -151,21 +164,13 @@ export class PutInForm {
   }
 }
 
-/** What stands over the verdict while it is about something that was put in. @param {Batch} batch @param {PutInForm} form */
-export function putInNote(batch, form) {
-  if (!batch.put_in) return nothing;
-  const { amount, nitrite } = batch.put_in;
+/** What stands by the verdict while it is about something that was put in. @param {Batch} batch */
+export function putInNote({ put_in }) {
+  if (!put_in) return nothing;
+  const { amount, nitrite } = put_in;
   return html`<p class="gap">
-      Judged on what was put in:
-      <b>${amount}</b>${nitrite ? html` of cure with <b>${nitrite}</b> nitrite` : html`, with nitrite not known`}.
-    </p>
-    <div class="acts near noprint">
-      <button
-        type="button"
-        class="btn quiet less"
-        @click=${() => form.put(batch, undefined, 'Judged now: the weigh-out as listed.')}
-      >
-        It was the weigh-out after all
-      </button>
-    </div>`;
+    Judged on what was put in: <b class="nowrap">${amount}</b>${
+      nitrite ? html` of cure with <b class="nowrap">${nitrite}</b> nitrite` : html` of cure, its nitrite not known`
+    }.
+  </p>`;
 }

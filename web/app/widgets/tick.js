@@ -77,7 +77,7 @@ export class Ticker {
   }
 
   /**
-   * The stamp of a tick with its undo, or the question.
+   * When it was ticked.
    * @param {string} id
    * @param {Batch} batch
    * @param {string} of
@@ -85,23 +85,23 @@ export class Ticker {
   stamp(id, batch, of) {
     const tick = batch.ticks.find((one) => one.of === of);
     if (!tick) return nothing;
-    return html`<span class="stamp">${dayTime(tick.at, this.app.now())}</span>${
-        isNewest(batch, of)
-          ? html`<button type="button" class="btn quiet less noprint" @click=${() => this.take(id, of)}>
-              Undo<span class="vh"> this tick</span>
-            </button>`
-          : nothing
-      }`;
+    return html`<span class="stamp">${dayTime(tick.at, this.app.now())}</span>`;
   }
 
   /**
+   * The newest tick can be undone at a touch. An older one is asked about, once it was touched.
    * @param {string} id
    * @param {Batch} batch
    * @param {string} of
    * @param {string} name
    */
-  question(id, batch, of, name) {
+  wayBack(id, batch, of, name) {
     const tick = batch.ticks.find((one) => one.of === of);
+    if (tick && isNewest(batch, of)) {
+      return html`<button type="button" class="btn quiet less undo noprint" @click=${() => this.take(id, of)}>
+        Undo<span class="vh">: ${name}</span>
+      </button>`;
+    }
     if (!tick || this.#asking !== `${id} ${of}`) return nothing;
     const keep = () => {
       this.#asking = '';

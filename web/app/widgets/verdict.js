@@ -1,5 +1,6 @@
 /** Verdict strip, its evidence, and what to do next. The words all come from the core. */
 import { html, nothing } from 'lit-html';
+import { glue } from '../words/glue.js';
 import { doseStrip } from './dose-strip.js';
 import { icon } from './icon.js';
 
@@ -23,7 +24,7 @@ export function strip(mark, word, says, more = nothing) {
 
 /** @param {Verdict} verdict */
 export function verdictStrip(verdict) {
-  return strip(verdict.mark, verdict.word, verdict.says);
+  return strip(verdict.mark, verdict.word, glue(verdict.says));
 }
 
 /** The picture with what it stands on: basis, rule and source. @param {Verdict} verdict */
@@ -37,7 +38,7 @@ export function evidence(verdict) {
           </p>`
         : nothing
     }
-    <figcaption class="src">${verdict.basis}. ${verdict.profile}. ${verdict.source}</figcaption>
+    <figcaption class="src">${verdict.basis} ${verdict.profile}. ${glue(verdict.source)}</figcaption>
   </figure>`;
 }
 
@@ -47,7 +48,7 @@ export function advice(list) {
     ${list.map(
       ({ head, text }) =>
         html`<li>
-          <span><b>${head}</b>${text}</span>
+          <span><b>${glue(head)}</b>${glue(text)}</span>
         </li>`,
     )}
   </ol>`;
@@ -71,7 +72,7 @@ export function cautions(list) {
       ${list.map(
         ({ text, source }) =>
           html`<li class="caution">
-            <p>${text}</p>
+            <p>${glue(text)}</p>
             <small>${source}</small>
           </li>`,
       )}

@@ -1,5 +1,6 @@
 /** One thing to weigh: what to add, what the scale will show, and the spoon that would catch a slip. */
 import { html, nothing } from 'lit-html';
+import { glue } from '../words/glue.js';
 import { ends, num } from './figure.js';
 import { icon } from './icon.js';
 import { boxId } from './tick.js';
@@ -32,9 +33,9 @@ export function weighLine({ id, batch, ticker, line, now, open, place }) {
     </div>
     ${line.range ? html`<p class="why">${ends(line.range)}, until all pieces are weighed.</p>` : nothing}
     ${line.spoon ? spoonLine(line.spoon, line.is_cure) : nothing}
-    ${line.why ? html`<p class="why">${line.why}</p>` : nothing}
-    ${line.changed ? html`<p class="flag care">${icon('s-care', '')}<span>${line.changed}</span></p>` : nothing}
-    ${ticker.question(id, batch, line.id, line.name)}
+    ${line.why ? html`<p class="why">${glue(line.why)}</p>` : nothing}
+    ${line.changed ? html`<p class="flag care">${icon('s-care', '')}<span>${glue(line.changed)}</span></p>` : nothing}
+    ${ticker.wayBack(id, batch, line.id, line.name)}
     ${
       now && open
         ? html`<button type="button" class="btn main" @click=${() => ticker.set(id, line.id, line.weight)}>
@@ -51,6 +52,6 @@ function spoonLine({ unit, low, typical, high, source }, cure) {
     ${unit[0]?.toUpperCase()}${unit.slice(1)}<span class="lth"
       ><span class="vh">at least</span>${low}<i></i><span class="vh">usually</span><b>${typical}</b><i></i
       ><span class="vh">at most</span>${high}</span
-    >${cure ? html` <span>Weigh this one: a spoon is too loose.</span>` : nothing}
+    >${cure ? html`<span class="loose">Weigh this one: a spoon is too loose.</span>` : nothing}
   </p>`;
 }

@@ -28,10 +28,10 @@ export const DOES = {
 
 /** @type {Record<import('../types').Share['of'], string>} */
 export const BASES = {
-  green_weight: '% of the meat, green weight',
-  meat_and_water: '% of meat and water',
-  brine: '% of the water',
-  piece: 'A weight a piece',
+  green_weight: 'of the meat',
+  meat_and_water: 'of meat and water',
+  brine: 'of the water',
+  piece: 'a piece',
 };
 
 /** @type {Record<string, string>} */

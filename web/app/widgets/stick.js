@@ -1,0 +1,9 @@
+/**
+ * On a wide screen the picture stays in sight while the card scrolls. One that is taller than the screen first scrolls
+ * to its end, so that nothing in it is out of reach.
+ */
+export function stick() {
+  for (const plate of /** @type {NodeListOf<HTMLElement>} */ (document.querySelectorAll('.stick'))) {
+    plate.style.setProperty('--stick-top', `${Math.min(0, innerHeight - plate.offsetHeight)}px`);
+  }
+}
