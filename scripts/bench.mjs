@@ -1,0 +1,166 @@
+// Sizes in bytes and times in a real browser, each beside its budget. The times are this machine's.
+import { createRequire } from 'node:module';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { serve } from './serve.mjs';
+import { BUDGETS, sizes, table } from './sizes.mjs';
+
+const { chromium } = createRequire(new URL('../tests/browser/', import.meta.url))('playwright-core');
+const profile = mkdtempSync(join(tmpdir(), 'cure-reckoner-bench-'));
+const server = await serve('dist');
+const address = `http://localhost:${server.address().port}/`;
+const READY = 'html[data-ready]';
+
+const measured = sizes();
+console.log('Sizes in bytes');
+table([
+  ['file', 'raw', 'gzip', 'brotli'],
+  ...[...measured.files, measured.page, measured.single].map(({ name, ...how }) => [name, ...Object.values(how)]),
+]);
+console.log();
+
+const rows = BUDGETS.map(({ what, budget, measure }) => [what, `${budget} B`, `${measure(measured)} B`]);
+await withBrowser(async (context) => {
+  const page = await context.newPage();
+  await page.goto(address);
+  await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
+  rows.push([
+    'an answer, weigh-out of 12 size classes, 95th percentile',
+    '4 ms',
+    `${(await answers(page)).toFixed(2)} ms`,
+  ]);
+});
+server.closeAllConnections();
+server.close();
+
+// From here on there is no server: all comes from the offline cache.
+rows.push(['cold start from the offline cache to a usable page', '300 ms', `${await median(5, coldStart)} ms`]);
+await withBrowser((context) => store(context, 1000));
+rows.push(['cold start with 1,000 stored batches', 'start + 100 ms', `${await median(5, coldStart)} ms`]);
+for (const [slowed, budget] of [
+  [1, 16],
+  [6, 60],
+]) {
+  const worst = await withBrowser((context) => keyPress(context, slowed));
+  rows.push([`key press to painted answer, CPU slowed ${slowed} x, median`, `${budget} ms`, `${worst.toFixed(1)} ms`]);
+}
+table([['what', 'budget', 'measured'], ...rows]);
+rmSync(profile, { recursive: true, force: true });
+
+async function withBrowser(work) {
+  const context = await chromium.launchPersistentContext(profile, {
+    executablePath: '/usr/bin/chromium',
+    args: ['--no-sandbox', '--no-first-run', '--disable-background-networking', '--disable-component-update'],
+    viewport: { width: 390, height: 844 },
+  });
+  try {
+    return await work(context);
+  } finally {
+    await context.close();
+  }
+}
+
+/** In the page itself the core is not in reach, so the built core is loaded once more beside it. */
+async function answers(page) {
+  const core = measured.files.find(({ name }) => name.endsWith('.wasm')).name;
+  const { readFile } = await import('node:fs/promises');
+  const glue = await readFile(new URL('../target/glue/cure_reckoner.js', import.meta.url), 'utf8');
+  return page.evaluate(
+    async ([glue, core]) => {
+      const names = glue
+        .replace(/^export (?=function)/gm, '')
+        .replace(/^export \{[^}]*\};?$/m, 'return { init: __wbg_init, reckon };');
+      const { init, reckon } = new Function(names)();
+      await init({ module_or_path: fetch(core) });
+      const { demo } = reckon({ starters: {} }).ok;
+      const { settings } = reckon({ tables: {} }).ok;
+      const pieces = Array.from({ length: 12 }, (_, at) => demo.pieces[at % demo.pieces.length]);
+      const request = { weigh_out: { batch: { ...demo, pieces }, settings } };
+      if (!reckon(request).ok) throw new Error(JSON.stringify(reckon(request)));
+      const times = Array.from({ length: 500 }, () => {
+        const from = performance.now();
+        reckon(request);
+        return performance.now() - from;
+      });
+      return times.sort((a, b) => a - b)[Math.floor(times.length * 0.95)];
+    },
+    [glue, core],
+  );
+}
+
+/** A browser that has just been started opens the page; the time is from navigation to usable, by its own clock. */
+async function coldStart() {
+  return withBrowser(async (context) => {
+    const page = await context.newPage();
+    await page.addInitScript(() => {
+      new MutationObserver((_, watch) => {
+        if (!document.documentElement?.hasAttribute('data-ready')) return;
+        window.usableAt = performance.now();
+        watch.disconnect();
+      }).observe(document, { attributes: true, subtree: true, childList: true });
+    });
+    await page.goto(address);
+    await page.locator(READY).waitFor({ state: 'attached' });
+    return Math.round(await page.evaluate(() => window.usableAt));
+  });
+}
+
+async function store(context, count) {
+  const page = await context.newPage();
+  await page.goto(address);
+  await page.locator(READY).waitFor({ state: 'attached' });
+  await page.locator('a[href="#/start"]').first().click();
+  await page.locator('button.tagged').first().click();
+  await page.waitForFunction(() => location.hash.includes('/pieces'));
+  await page.evaluate(async (count) => {
+    const wait = (request) => new Promise((done) => (request.onsuccess = () => done(request.result)));
+    const db = await wait(indexedDB.open('cure-reckoner'));
+    const tx = db.transaction('records', 'readwrite');
+    const all = await wait(tx.objectStore('records').getAll(IDBKeyRange.bound('batch/', 'batch/~')));
+    for (let n = 1; n < count; n++) tx.objectStore('records').put({ ...all[0], key: `batch/bench-${n}` });
+    await new Promise((done) => (tx.oncomplete = done));
+    db.close();
+  }, count);
+}
+
+/** From the key press to the frame after it, over the digits of a weight typed into the first field of Dose check. */
+async function keyPress(context, slowed) {
+  const page = await context.newPage();
+  await page.goto(`${address}#/dose`);
+  await page.locator(READY).waitFor({ state: 'attached' });
+  const devtools = await context.newCDPSession(page);
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowed });
+  await page.evaluate(() => {
+    window.times = [];
+    // The press, and the first task after the frame that shows what it led to.
+    addEventListener(
+      'keydown',
+      () => {
+        const from = performance.now();
+        requestAnimationFrame(() => {
+          const { port1, port2 } = new MessageChannel();
+          port1.onmessage = () => window.times.push(performance.now() - from);
+          port2.postMessage(0);
+        });
+      },
+      { capture: true },
+    );
+  });
+  const field = page.locator('input[inputmode="decimal"], input[type="text"]').first();
+  await field.focus();
+  for (let round = 0; round < 5; round++) {
+    for (const key of ['1', '4', '8', '0', 'Backspace', 'Backspace', 'Backspace', 'Backspace']) {
+      await page.keyboard.press(key);
+      await page.waitForTimeout(30);
+    }
+  }
+  const times = await page.evaluate(() => window.times);
+  return times.sort((a, b) => a - b)[Math.floor(times.length / 2)];
+}
+
+async function median(count, work) {
+  const times = [];
+  for (let n = 0; n < count; n++) times.push(await work());
+  return times.sort((a, b) => a - b)[Math.floor(count / 2)];
+}
