@@ -39,6 +39,24 @@ pub struct Batch {
     pub notes: String,
 }
 
+impl Batch {
+    /// A batch of a recipe with nothing on the board yet.
+    pub const fn new(tag: String, name: String, recipe: Recipe) -> Self {
+        Self {
+            tag,
+            name,
+            recipe,
+            pieces: Vec::new(),
+            killed: String::new(),
+            premix: false,
+            put_in: None,
+            ticks: Vec::new(),
+            closed: false,
+            notes: String::new(),
+        }
+    }
+}
+
 /// A size class: pieces of one species and cut that are alike.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]

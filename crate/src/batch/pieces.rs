@@ -78,13 +78,16 @@ pub fn green(pieces: &[Piece]) -> Result<Green, Problem> {
     let mut count = 0u32;
     for piece in pieces {
         let grams = class_grams(piece).unwrap_or(Range::point(Decimal::ZERO));
-        sum = sum.plus(grams).filter(|s| s.high <= MassKind::MAX).ok_or_else(|| {
-            Problem::new(
-                Code::TooLarge,
-                "All pieces together weigh more than a tonne. Check the weights.",
-            )
-            .at("pieces")
-        })?;
+        sum = sum
+            .plus(grams)
+            .filter(|s| s.high <= MassKind::facts().max)
+            .ok_or_else(|| {
+                Problem::new(
+                    Code::TooLarge,
+                    "All pieces together weigh more than a tonne. Check the weights.",
+                )
+                .at("pieces")
+            })?;
         count = count.saturating_add(piece.count);
     }
     let weighed = !pieces.is_empty() && pieces.iter().all(|p| p.weight.is_some());

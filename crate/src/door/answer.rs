@@ -2,7 +2,8 @@
 
 use super::read::{ReadValues, read};
 use super::request::{AskDose, Record, Request};
-use crate::batch::{self, Batch, Piece, PieceSheet};
+use super::starters::{self, Starters};
+use crate::batch::{self, PieceSheet};
 use crate::dose::{self, Agent, Case, Profile, Put, Verdict};
 use crate::pantry::{self, Cut, Ingredient};
 use crate::quantity::exact::Exact;
@@ -59,16 +60,6 @@ pub struct Tables {
     pub settings: Settings,
 }
 
-/// The recipes that come with the page.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct Starters {
-    /// Five recipes.
-    pub recipes: Vec<Recipe>,
-    /// A batch of the first, with pieces, to learn by.
-    pub demo: Batch,
-}
-
 /// A recipe from a link. Ask for its card to see the verdict; it is not saved by opening.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -90,7 +81,7 @@ pub fn answer(request: Request) -> Answer {
     let answered = match request {
         Request::Read(ask) => read(&ask).map(Ok::Read),
         Request::Tables(_) => Result::Ok(Ok::Tables(tables())),
-        Request::Starters(_) => starters().map(Ok::Starters),
+        Request::Starters(_) => starters::starters().map(Ok::Starters),
         Request::Pieces(ask) => batch::sheet(&ask.pieces, ask.settings.units).map(Ok::Pieces),
         Request::Card(ask) => {
             let kilogram = Mass::new(dec!(1000)).map_err(|p| vec![p]);
@@ -144,47 +135,6 @@ fn tables() -> Tables {
         scale_steps: weigh::SCALE_STEPS.to_vec(),
         settings: Settings::new_page(),
     }
-}
-
-/// The starters as they stand in the table.
-#[derive(serde::Deserialize)]
-struct StarterTable {
-    recipes: Vec<Recipe>,
-    demo: DemoTable,
-}
-
-#[derive(serde::Deserialize)]
-struct DemoTable {
-    tag: String,
-    name: String,
-    killed: String,
-    pieces: Vec<Piece>,
-}
-
-fn starters() -> Result<Starters, Vec<Problem>> {
-    let table: StarterTable = serde_json::from_str(include_str!("../../tables/starters.json"))
-        .map_err(|e| vec![Problem::new(Code::BadForm, e.to_string())])?;
-    let recipe = table
-        .recipes
-        .first()
-        .cloned()
-        .ok_or_else(|| vec![Problem::new(Code::Missing, "The table of starters is empty.")])?;
-    let demo = Batch {
-        tag: table.demo.tag,
-        name: table.demo.name,
-        recipe,
-        pieces: table.demo.pieces,
-        killed: table.demo.killed,
-        premix: false,
-        put_in: None,
-        ticks: Vec::new(),
-        closed: false,
-        notes: String::new(),
-    };
-    Result::Ok(Starters {
-        recipes: table.recipes,
-        demo,
-    })
 }
 
 /// A verdict on what is already on the meat or in the brine.

@@ -2,17 +2,24 @@
 
 use super::{Answer, Request, answer, bad_form};
 use serde::Serialize;
+use serde::de::DeserializeOwned;
 use serde_wasm_bindgen::{Deserializer, Serializer};
 use wasm_bindgen::prelude::*;
 
 /// Answers one request; see the table at the head of [`crate::door`]. Never throws for bad input.
 #[wasm_bindgen]
 pub fn reckon(request: JsValue) -> JsValue {
-    let answered = match serde_path_to_error::deserialize::<_, Request>(Deserializer::from(request)) {
+    let answered = match from_js::<Request>(request) {
         Ok(request) => answer(request),
-        Err(error) => bad_form(&error.path().to_string(), &error.inner().to_string()),
+        Err((path, why)) => bad_form(&path, &why),
     };
     to_js(&answered)
+}
+
+/// A value of JavaScript, or where it is not of its form, and why.
+pub(super) fn from_js<T: DeserializeOwned>(value: JsValue) -> Result<T, (String, String)> {
+    serde_path_to_error::deserialize(Deserializer::from(value))
+        .map_err(|error| (error.path().to_string(), error.inner().to_string()))
 }
 
 fn to_js(answered: &Answer) -> JsValue {

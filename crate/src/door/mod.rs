@@ -24,23 +24,26 @@ mod answer;
 mod js;
 mod read;
 mod request;
+mod starters;
 
 use answer::bad_form;
-pub use answer::{Answer, Checked, Ok as Answered, Opened, Starters, Tables, answer};
+pub use answer::{Answer, Checked, Ok as Answered, Opened, Tables, answer};
 #[cfg(target_arch = "wasm32")]
 pub use js::reckon;
 pub use read::{FieldKind, ReadField, ReadFields, ReadValue, ReadValues};
 pub use request::{
     AskCard, AskDose, AskLink, AskNext, AskOpen, AskPieces, AskWeighOut, Named, Nothing, Record, Request,
 };
+pub use starters::Starters;
 
-/// Answers one request written as JSON, as one line of JSON: the door without a browser.
+/// Answers one request written as JSON, as one line of JSON: the door without a browser. Not there in one.
 ///
 /// # Example: a weight in pounds and ounces
 /// ```
 /// let line = cure_reckoner::door::answer_json(r#"{"check": {"settings": {"scale_step": "0.1 g", "profile": "us-home"}}}"#);
 /// assert_eq!(line, r#"{"ok":{"good":true}}"#);
 /// ```
+#[cfg(not(target_arch = "wasm32"))]
 pub fn answer_json(request: &str) -> String {
     let mut reader = serde_json::Deserializer::from_str(request);
     let answered = match serde_path_to_error::deserialize::<_, Request>(&mut reader) {

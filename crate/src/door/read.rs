@@ -176,7 +176,11 @@ impl ReadField {
         if quantity.base().is_zero() {
             return Err(Problem::new(
                 Code::TooSmall,
-                format!("A {} here is above nought. Type {}.", K::WHAT, K::EXAMPLE),
+                format!(
+                    "A {} here is above nought. Type {}.",
+                    K::facts().what,
+                    K::facts().example
+                ),
             ));
         }
         self.quantity(quantity, units)

@@ -141,7 +141,7 @@ pub fn measured(said: &str, agent: Option<Agent>, step: Decimal) -> Result<Measu
             }));
         }
     };
-    let weight = weight.filter(|w| w.high <= MassKind::MAX).ok_or_else(|| {
+    let weight = weight.filter(|w| w.high <= MassKind::facts().max).ok_or_else(|| {
         Problem::new(
             Code::TooLarge,
             "That is more cure than this page reckons with. Type what went in, such as 3.5 g.",

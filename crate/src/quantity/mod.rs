@@ -4,6 +4,7 @@
 
 pub mod exact;
 mod kind;
+mod kinds;
 mod number;
 mod print;
 mod problem;
@@ -11,10 +12,8 @@ mod range;
 mod read;
 mod text;
 
-pub use kind::{
-    Fraction, FractionKind, Kind, Length, LengthKind, Mass, MassKind, Quantity, Span, System, Temperature,
-    TemperatureKind, TimeKind, Unit, Volume, VolumeKind,
-};
+pub use kind::{Facts, Fraction, Kind, Length, Mass, Quantity, Span, System, Temperature, Unit, Volume};
+pub use kinds::{FractionKind, LengthKind, MassKind, TemperatureKind, TimeKind, VolumeKind};
 pub use print::{Figure, fixed, grouped, plain};
 pub use problem::{Code, Problem};
 pub use range::Range;

@@ -57,6 +57,11 @@ pub(crate) fn is_gap(c: char) -> bool {
     matches!(c, ' ' | '\t' | '\u{a0}' | '\u{2009}' | '\u{202f}')
 }
 
+/// What a number may start with; a unit ends before it.
+pub(crate) fn starts_number(c: char) -> bool {
+    c.is_ascii_digit() || GLYPHS.iter().any(|g| g.0 == c)
+}
+
 pub(crate) fn gap(input: &mut &str) -> ModalResult<()> {
     take_while(0.., is_gap).void().parse_next(input)
 }
@@ -73,7 +78,9 @@ fn mixed(input: &mut &str) -> ModalResult<Reading> {
     if !whole.is_integer() || whole.scale() != 0 {
         return Ok(first);
     }
-    let part = opt(preceded(opt(alt(('-', '+', is_gap_char))), alt((fraction, glyph)))).parse_next(input)?;
+    // "1 480/3" is no mixed number: its end is left, and refused as a second number without a unit.
+    let proper = fraction.verify(|part| *part < Decimal::ONE);
+    let part = opt(preceded(opt(alt(('-', '+', is_gap_char))), alt((proper, glyph)))).parse_next(input)?;
     Ok(Reading::One(part.and_then(|p| whole.checked_add(p)).unwrap_or(whole)))
 }
 

@@ -63,24 +63,17 @@ pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> 
     if !problems.is_empty() {
         return Err(problems.into_iter().map(|p| p.at("recipe")).collect());
     }
-    let batch = Batch {
-        tag: recipe.tag.clone(),
+    let piece = Piece {
+        cut: OWN.to_owned(),
         name: recipe.name.clone(),
-        recipe: recipe.clone(),
-        pieces: vec![Piece {
-            cut: OWN.to_owned(),
-            name: recipe.name.clone(),
-            count: pieces,
-            weight: Some(weight),
-            each: false,
-            thickness: None,
-        }],
-        killed: String::new(),
-        premix: false,
-        put_in: None,
-        ticks: Vec::new(),
-        closed: false,
-        notes: String::new(),
+        count: pieces,
+        weight: Some(weight),
+        each: false,
+        thickness: None,
+    };
+    let batch = Batch {
+        pieces: vec![piece],
+        ..Batch::new(recipe.tag.clone(), recipe.name.clone(), recipe.clone())
     };
     // The card has no batch of its own: a problem found in the one made up here lies in the recipe or the weight.
     let sheet = weigh::sheet(&batch, settings).map_err(|found| {

@@ -185,7 +185,7 @@ fn key_of(number: u32) -> Result<String, Problem> {
 }
 
 fn pack<K: Kind>(quantity: Quantity<K>) -> Result<Number, Problem> {
-    let above = quantity.base().less(K::MIN).map(|d| d.normalize());
+    let above = quantity.base().less(K::facts().min).map(|d| d.normalize());
     let short = above.and_then(|d| {
         let (mut mantissa, mut power) = (u64::try_from(d.mantissa()).ok()?, d.scale().checked_add(3)?);
         while power > 0 && mantissa > 0 && mantissa % 10 == 0 {
@@ -208,7 +208,7 @@ fn unpack<K: Kind>(number: Number) -> Result<Quantity<K>, Problem> {
     // Thousands first, so that the scale is never below nought.
     let thousands = i128::from(number / 16).checked_mul(1000).ok_or_else(not_read)?;
     let above = Decimal::try_from_i128_with_scale(thousands, power).map_err(|_| not_read())?;
-    Quantity::new(above.plus(K::MIN).ok_or_else(not_read)?)
+    Quantity::new(above.plus(K::facts().min).ok_or_else(not_read)?)
 }
 
 fn write_line(line: &Line, texts: &mut Vec<String>) -> Result<(u32, Number), Problem> {

@@ -1,0 +1,60 @@
+//! The recipes that come with the page, from `tables/starters.json`: data in the form in which a recipe is stored.
+
+use crate::batch::{Batch, Piece};
+use crate::quantity::{Code, Problem};
+use crate::recipe::Recipe;
+use serde::{Deserialize, Serialize};
+
+/// The recipes that come with the page.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Starters {
+    /// Five recipes.
+    pub recipes: Vec<Recipe>,
+    /// A batch of the first, with pieces, to learn by.
+    pub demo: Batch,
+}
+
+#[derive(Deserialize)]
+struct Table {
+    recipes: Vec<Recipe>,
+    demo: Demo,
+}
+
+#[derive(Deserialize)]
+struct Demo {
+    tag: String,
+    name: String,
+    killed: String,
+    pieces: Vec<Piece>,
+}
+
+const TABLE: &str = include_str!("../../tables/starters.json");
+
+/// Natively a JSON reader of our own; in the browser the browser's, so that the page does not ship a second one.
+#[cfg(not(target_arch = "wasm32"))]
+fn table() -> Result<Table, String> {
+    serde_json::from_str(TABLE).map_err(|error| error.to_string())
+}
+
+#[cfg(target_arch = "wasm32")]
+fn table() -> Result<Table, String> {
+    let value = js_sys::JSON::parse(TABLE).map_err(|_| "The table of starters is no JSON.".to_owned())?;
+    super::js::from_js(value).map_err(|(_, why)| why)
+}
+
+/// The starters.
+///
+/// # Errors
+/// [`Code::BadForm`] where the table is not of its form.
+pub fn starters() -> Result<Starters, Vec<Problem>> {
+    let Table { recipes, demo } = table().map_err(|why| vec![Problem::new(Code::BadForm, why)])?;
+    let recipe = recipes.first().cloned();
+    let recipe = recipe.ok_or_else(|| vec![Problem::new(Code::Missing, "The table of starters is empty.")])?;
+    let demo = Batch {
+        killed: demo.killed,
+        pieces: demo.pieces,
+        ..Batch::new(demo.tag, demo.name, recipe)
+    };
+    Ok(Starters { recipes, demo })
+}

@@ -1,0 +1,284 @@
+//! The kinds: mass, length, temperature, time, share and volume, with their bounds, units and exact factors.
+
+use super::kind::{Facts, Kind, System, Unit};
+use super::print::{Figure, grouped, plain, plain_to, whole};
+use rust_decimal::{Decimal, RoundingStrategy, dec};
+
+const METRIC: Option<System> = Some(System::Metric);
+const US: Option<System> = Some(System::Us);
+
+const fn unit(names: &'static [&'static str], factor: Decimal, system: Option<System>) -> Unit {
+    Unit {
+        names,
+        factor,
+        offset: Decimal::ZERO,
+        system,
+        printed: true,
+    }
+}
+
+/// A unit that people type and the page does not print.
+const fn read_only(names: &'static [&'static str], factor: Decimal, system: Option<System>) -> Unit {
+    Unit {
+        names,
+        factor,
+        offset: Decimal::ZERO,
+        system,
+        printed: false,
+    }
+}
+
+macro_rules! kinds {
+    ($($(#[$doc:meta])* $kind:ident = $facts:ident;)*) => {
+        $(
+            $(#[$doc])*
+            #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+            pub enum $kind {}
+            impl Kind for $kind {
+                fn facts() -> &'static Facts {
+                    &$facts
+                }
+            }
+        )*
+    };
+}
+
+kinds! {
+    /// Base unit: gram. International pound of 0.45359237 kg exactly (US Federal Register 24 FR 5348, 1959).
+    MassKind = MASS;
+    /// Base unit: millimetre. Inch of 25.4 mm exactly (same source as the pound).
+    LengthKind = LENGTH;
+    /// Base unit: degree Fahrenheit, since every Celsius figure is a finite Fahrenheit one and not the other way round.
+    TemperatureKind = TEMPERATURE;
+    /// Base unit: minute.
+    TimeKind = TIME;
+    /// Base unit: per cent by weight. A ppm is a milligram in a kilogram.
+    FractionKind = FRACTION;
+    /// Base unit: millilitre. US teaspoon of 4.92892159375 ml exactly (a sixth of a US fluid ounce).
+    VolumeKind = VOLUME;
+}
+
+static MASS: Facts = Facts {
+    what: "weight",
+    min: Decimal::ZERO,
+    max: dec!(1_000_000),
+    scale: 9,
+    units: &[
+        read_only(&["mg", "milligram", "milligrams"], dec!(0.001), METRIC),
+        // Not "gr": on a powder scale that is a grain.
+        unit(
+            &["g", "gram", "grams", "gramme", "grammes", "gm", "gms"],
+            dec!(1),
+            METRIC,
+        ),
+        unit(
+            &[
+                "kg",
+                "kgs",
+                "kilo",
+                "kilos",
+                "kilogram",
+                "kilograms",
+                "kilogramme",
+                "kilogrammes",
+            ],
+            dec!(1000),
+            METRIC,
+        ),
+        unit(&["oz", "ounce", "ounces", "ozs"], dec!(28.349523125), US),
+        unit(&["lb", "lbs", "pound", "pounds", "#"], dec!(453.59237), US),
+    ],
+    pairs: &[("lb", "oz")],
+    example: "1480 g, 3.2 kg or 7 lb 3 oz",
+    show: show_mass,
+};
+
+static LENGTH: Facts = Facts {
+    what: "length",
+    min: Decimal::ZERO,
+    max: dec!(2000),
+    scale: 9,
+    units: &[
+        unit(
+            &["mm", "millimetre", "millimetres", "millimeter", "millimeters"],
+            dec!(1),
+            METRIC,
+        ),
+        read_only(
+            &["cm", "centimetre", "centimetres", "centimeter", "centimeters"],
+            dec!(10),
+            METRIC,
+        ),
+        unit(&["in", "\"", "″", "inch", "inches", "ins"], dec!(25.4), US),
+    ],
+    pairs: &[],
+    example: "26 mm, 2.6 cm or 1 1/4 in",
+    show: |millimetres, system| match system {
+        System::Metric => Figure::new(plain_to(millimetres, 1), "mm"),
+        System::Us => Figure::new(plain_to(quotient(millimetres, dec!(25.4)), 2), "in"),
+    },
+};
+
+static TEMPERATURE: Facts = Facts {
+    what: "temperature",
+    min: dec!(-40),
+    max: dec!(572),
+    scale: 6,
+    units: &[
+        Unit {
+            names: &[
+                "°C",
+                "C",
+                "℃",
+                "ºC",
+                "° C",
+                "deg C",
+                "degC",
+                "degrees C",
+                "celsius",
+                "degrees celsius",
+            ],
+            factor: dec!(1.8),
+            offset: dec!(32),
+            system: METRIC,
+            printed: true,
+        },
+        unit(
+            &[
+                "°F",
+                "F",
+                "℉",
+                "ºF",
+                "° F",
+                "deg F",
+                "degF",
+                "degrees F",
+                "fahrenheit",
+                "degrees fahrenheit",
+            ],
+            dec!(1),
+            US,
+        ),
+    ],
+    pairs: &[],
+    example: "3 °C, 38 °F or 145F",
+    show: |fahrenheit, system| match system {
+        System::Us => Figure::new(plain_to(fahrenheit, 0), "°F"),
+        System::Metric => {
+            let celsius = quotient(fahrenheit.checked_sub(dec!(32)).unwrap_or_default(), dec!(1.8));
+            Figure::new(plain_to(celsius, 1), "°C")
+        }
+    },
+};
+
+static TIME: Facts = Facts {
+    what: "time",
+    min: Decimal::ZERO,
+    max: dec!(576_000),
+    scale: 6,
+    units: &[
+        unit(&["min", "mins", "minute", "minutes"], dec!(1), None),
+        unit(&["h", "hr", "hrs", "hour", "hours"], dec!(60), None),
+        unit(&["d", "day", "days"], dec!(1440), None),
+        read_only(&["wk", "week", "weeks"], dec!(10080), None),
+    ],
+    pairs: &[("d", "h"), ("h", "min")],
+    example: "36 h, 1.5 d or 1 d 12 h",
+    // Hours are hours everywhere.
+    show: |minutes, _| match minutes {
+        m if m < dec!(90) => Figure::new(plain_to(m, 1), "min"),
+        m if m < dec!(4320) => Figure::new(plain_to(quotient(m, dec!(60)), 1), "h"),
+        m => Figure::new(plain_to(quotient(m, dec!(1440)), 1), "d"),
+    },
+};
+
+static FRACTION: Facts = Facts {
+    what: "share",
+    min: Decimal::ZERO,
+    max: dec!(1000),
+    scale: 9,
+    units: &[
+        unit(&["ppm", "mg/kg"], dec!(0.0001), None),
+        unit(&["%", "per cent", "percent", "pct"], dec!(1), None),
+        read_only(&["g/kg"], dec!(0.1), None),
+    ],
+    pairs: &[],
+    example: "2.2 % or 150 ppm",
+    // A share has no system. Two figures below a tenth of a per cent, two decimals above.
+    show: |percent, _| match percent {
+        p if p >= dec!(0.1) || p.is_zero() => Figure::new(plain_to(p, 2), "%"),
+        p if p >= dec!(0.001) => Figure::new(plain_to(p, 4), "%"),
+        p => Figure::new(plain_to(p, 9), "%"),
+    },
+};
+
+static VOLUME: Facts = Facts {
+    what: "spoon or cup",
+    min: Decimal::ZERO,
+    max: dec!(1_000_000),
+    scale: 11,
+    units: &[
+        unit(
+            &["ml", "millilitre", "millilitres", "milliliter", "milliliters"],
+            dec!(1),
+            METRIC,
+        ),
+        unit(&["l", "litre", "litres", "liter", "liters"], dec!(1000), METRIC),
+        unit(&["tsp", "teaspoon", "teaspoons", "tsps"], dec!(4.92892159375), US),
+        unit(
+            &["tbsp", "tablespoon", "tablespoons", "tbsps", "tbs"],
+            dec!(14.78676478125),
+            US,
+        ),
+        unit(&["cup", "cups"], dec!(236.5882365), US),
+    ],
+    pairs: &[],
+    example: "2½ tsp, 1 1/2 tbsp or 250 ml",
+    show: |millilitres, system| match system {
+        System::Metric if millilitres >= dec!(1000) => Figure::new(plain_to(quotient(millilitres, dec!(1000)), 2), "l"),
+        System::Metric => Figure::new(plain_to(millilitres, 0), "ml"),
+        System::Us => match quotient(millilitres, dec!(4.92892159375)) {
+            t if t < dec!(6) => Figure::new(plain_to(t, 2), "tsp"),
+            t if t < dec!(48) => Figure::new(plain_to(quotient(t, dec!(3)), 1), "tbsp"),
+            t => Figure::new(plain_to(quotient(t, dec!(48)), 2), "cup"),
+        },
+    },
+};
+
+fn quotient(value: Decimal, by: Decimal) -> Decimal {
+    value.checked_div(by).unwrap_or_default()
+}
+
+/// Two decimals under 10 g, one under 100 g, none above; ounces to a thousandth, a hundredth, a tenth.
+fn show_mass(grams: Decimal, system: System) -> Figure {
+    if system == System::Metric {
+        let places = if grams < dec!(10) {
+            2
+        } else {
+            u32::from(grams < dec!(100))
+        };
+        let text = if places == 0 {
+            whole(grams)
+        } else {
+            plain_to(grams, places)
+        };
+        return Figure::new(grouped(&text), "g");
+    }
+    let ounces = quotient(grams, dec!(28.349523125));
+    let places = match ounces {
+        o if o < dec!(1) => 3,
+        o if o < dec!(16) => 2,
+        _ => 1,
+    };
+    let ounces = ounces.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero);
+    let pounds = quotient(ounces, dec!(16)).floor();
+    let rest = pounds
+        .checked_mul(dec!(16))
+        .and_then(|p| ounces.checked_sub(p))
+        .unwrap_or_default();
+    match (pounds.is_zero(), rest.is_zero()) {
+        (true, _) => Figure::new(plain(ounces), "oz"),
+        (_, true) => Figure::new(plain(pounds), "lb"),
+        _ => Figure::new(format!("{} lb {}", plain(pounds), plain(rest)), "oz"),
+    }
+}
