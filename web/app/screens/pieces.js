@@ -61,7 +61,6 @@ export function pieces(app, id) {
           <tr>
             <th scope="col">Size class</th>
             <th scope="col">All</th>
-            <th scope="col"><span class="vh">Change</span></th>
           </tr>
         </thead>
         <tbody>
@@ -104,16 +103,11 @@ export function pieces(app, id) {
             ? html`<span class="nowrap">${row.all.text}</span>`
             : html`<span class="nowrap">${row.range && ends(row.range)}</span><small>not weighed yet</small>`
         }
-      </td>
-      <td class="act">
-        <button
-          type="button"
-          class="btn quiet less noprint"
-          aria-label="Change ${row.name}"
-          @click=${() => form.edit(at)}
-        >
-          Change
-        </button>
+        <div class="noprint near">
+          <button type="button" class="btn quiet less" aria-label="Change ${row.name}" @click=${() => form.edit(at)}>
+            Change
+          </button>
+        </div>
       </td>
     </tr>`;
   }

@@ -219,12 +219,6 @@ export function weigh(app, id) {
   function makePremix(batch, premix) {
     return html`<section class="block">
       <h3>First make the premix, 1 part cure in ${premix.parts}</h3>
-      <dl class="dl">
-        <dt>Salt</dt>
-        <dd>${premix.salt.text}</dd>
-        <dt>Cure</dt>
-        <dd>${premix.cure.text}</dd>
-      </dl>
       ${advice(premix.steps)}
       <div class="acts gap noprint">
         <button type="button" class="btn quiet less" @click=${() => setPremix(false)}>Back to the neat cure</button>

@@ -35,7 +35,7 @@ export function cardTable(card) {
 /** @param {RecipeCard} card */
 export function cardSteps(card) {
   if (card.steps.length === 0) return nothing;
-  return html`<ol class="steps">
+  return html`<ol class="steps card-steps">
     ${card.steps.map(
       ({ head, text }) =>
         html`<li>

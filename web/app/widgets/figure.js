@@ -20,5 +20,6 @@ export function num(figure, of = '') {
  * @param {[Figure, Figure]} ends
  */
 export function ends([low, high]) {
+  if (low.text === high.text) return low.text;
   return low.unit === high.unit ? `${low.num} – ${high.text}` : `${low.text} – ${high.text}`;
 }

@@ -24,7 +24,7 @@ export class HandOn {
 
   /** @param {Recipe} recipe */
   draw(recipe) {
-    return html`<section class="block">
+    return html`<section class="block hand-on">
       <h2>Hand it on</h2>
       <p class="small">The whole recipe is in the square and in the link. No signal is needed at either end.</p>
       ${answered(this.app, ask('link', { recipe, base: base() }), (link) => [this.#square(link, recipe), this.#link(link, recipe)])}

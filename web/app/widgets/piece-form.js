@@ -159,17 +159,19 @@ export class PieceForm {
         },
         on,
       )}
-      <div class="block pair">
-        ${
-          old
-            ? html`<button type="button" class="btn quiet" @click=${() => this.#remove(batch)}>Remove</button>
-                <button type="button" class="btn quiet" @click=${() => this.#leave()}>Leave as it was</button>`
-            : nothing
-        }
-        <button type="submit" class="btn ${this.begun || !any || old ? 'main' : ''}">
+      <div class="block">
+        <button type="submit" class="btn wide ${this.begun || !any || old ? 'main' : ''}">
           ${old ? 'Save the change' : 'Add to the card'}
         </button>
       </div>
+      ${
+        old
+          ? html`<div class="gap pair">
+              <button type="button" class="btn quiet" @click=${() => this.#leave()}>Leave as it was</button>
+              <button type="button" class="btn quiet" @click=${() => this.#remove(batch)}>Remove it</button>
+            </div>`
+          : nothing
+      }
     </form>`;
   }
 

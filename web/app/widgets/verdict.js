@@ -57,7 +57,8 @@ export function advice(list) {
 /** @param {Verdict} verdict @param {string} [head] */
 export function nextSteps(verdict, head = 'What to do next') {
   if (verdict.next.length === 0) return nothing;
-  return html`<section class="block">
+  // On paper an ordinary list says it already; what is out of range must stand there.
+  return html`<section class="block ${verdict.mark === 'ok' ? 'noprint' : ''}">
     <h2>${head}</h2>
     ${advice(verdict.next)}
   </section>`;
@@ -66,7 +67,7 @@ export function nextSteps(verdict, head = 'What to do next') {
 /** @param {Caution[]} list */
 export function cautions(list) {
   if (list.length === 0) return nothing;
-  return html`<section class="block">
+  return html`<section class="block cautions">
     <h3>Take care</h3>
     <ul class="gap">
       ${list.map(
