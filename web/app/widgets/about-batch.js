@@ -9,7 +9,7 @@ import { Form } from './form.js';
 
 /** @param {App} app @param {string} id */
 export function aboutBatch(app, id) {
-  const form = new Form();
+  const form = new Form('about');
 
   /** @param {Partial<Batch>} part */
   const change = (part) => app.act(() => app.shelf.changeBatch(id, (batch) => ({ ...batch, ...part })));
@@ -57,9 +57,9 @@ export function aboutBatch(app, id) {
         { typed: app.draw, left: left('tag', 'The tag') },
       )}
       <div class="field">
-        <label for="f-killed">Day of the kill<span class="opt"> (may be left empty)</span></label>
+        <label for="about-killed">Day of the kill<span class="opt"> (may be left empty)</span></label>
         <input
-          id="f-killed"
+          id="about-killed"
           class="plainfield"
           type="date"
           .value=${batch.killed ?? ''}
@@ -67,9 +67,9 @@ export function aboutBatch(app, id) {
         />
       </div>
       <div class="field">
-        <label for="f-notes">Remarks<span class="opt"> (may be left empty)</span></label>
+        <label for="about-notes">Remarks<span class="opt"> (may be left empty)</span></label>
         <textarea
-          id="f-notes"
+          id="about-notes"
           rows="3"
           .value=${batch.notes ?? ''}
           @change=${(/** @type {{ target: HTMLTextAreaElement }} */ { target }) => change({ notes: target.value })}

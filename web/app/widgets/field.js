@@ -19,11 +19,6 @@ import { icon } from './icon.js';
  * @property {string} [says] how it was read
  */
 
-/** @param {string} key */
-export function fieldId(key) {
-  return `f-${key.replace(/[^\w-]/g, '-')}`;
-}
-
 /**
  * @param {Form} form
  * @param {FieldSpec} spec
@@ -31,7 +26,7 @@ export function fieldId(key) {
  */
 export function field(form, spec, { typed = () => {}, left = () => {} } = {}) {
   const { key, label, hint, unit, look = 'number', stepper } = spec;
-  const id = fieldId(key);
+  const id = form.id(key);
   const text = form.text(key, plainStored(spec));
   const problem = form.problem(key);
   const told = [hint && `${id}-hint`, problem && `${id}-err`, spec.says && `${id}-says`].filter(Boolean).join(' ');

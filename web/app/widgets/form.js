@@ -2,7 +2,6 @@
 import { html, nothing } from 'lit-html';
 import { ask, failed } from '../ask.js';
 import { count } from '../words/names.js';
-import { fieldId } from './field.js';
 import { icon } from './icon.js';
 
 /** @typedef {import('../ask.js').Problem} Problem */
@@ -13,6 +12,17 @@ export class Form {
   #texts = new Map();
   /** @type {Map<string, Problem>} */
   #problems = new Map();
+  #name;
+
+  /** @param {string} [name] begins the ids of its fields, so that two forms on one screen keep apart */
+  constructor(name = 'f') {
+    this.#name = name;
+  }
+
+  /** @param {string} key @returns {string} id of its element */
+  id(key) {
+    return `${this.#name}-${key.replace(/[^\w-]/g, '-')}`;
+  }
 
   /**
    * @param {string} key
@@ -89,7 +99,7 @@ export function errorSummary(form) {
       ${problems.map(
         ({ field, message }) =>
           html`<li>
-            <a href="#${fieldId(field)}" @click=${(/** @type {Event} */ e) => toField(e, field)}>${message}</a>
+            <a href="#${form.id(field)}" @click=${(/** @type {Event} */ e) => toField(e, form.id(field))}>${message}</a>
           </li>`,
       )}
     </ul>
@@ -102,10 +112,10 @@ export function focusErrors() {
 
 /**
  * @param {Event} event
- * @param {string} key
+ * @param {string} id
  */
-function toField(event, key) {
+function toField(event, id) {
   // The address behind # names a screen here, so the field is reached without it.
   event.preventDefault();
-  document.getElementById(fieldId(key))?.focus();
+  document.getElementById(id)?.focus();
 }

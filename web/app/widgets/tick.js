@@ -98,8 +98,13 @@ export class Ticker {
   wayBack(id, batch, of, name) {
     const tick = batch.ticks.find((one) => one.of === of);
     if (tick && isNewest(batch, of)) {
-      return html`<button type="button" class="btn quiet less undo noprint" @click=${() => this.take(id, of)}>
-        Undo<span class="vh">: ${name}</span>
+      return html`<button
+        type="button"
+        class="btn quiet less undo noprint"
+        aria-label="Undo: ${name}"
+        @click=${() => this.take(id, of)}
+      >
+        Undo
       </button>`;
     }
     if (!tick || this.#asking !== `${id} ${of}`) return nothing;

@@ -68,7 +68,7 @@ export function nextSteps(verdict, head = 'What to do next') {
 export function cautions(list) {
   if (list.length === 0) return nothing;
   return html`<section class="block cautions">
-    <h3>Take care</h3>
+    <h2>Take care</h2>
     <ul class="gap">
       ${list.map(
         ({ text, source }) =>

@@ -1,0 +1,108 @@
+// A recipe goes from hand to hand: as a link, as a square, cut short, and twice under one name.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { scan } from '../harness.mjs';
+import { begin, goTo, kept, texts } from './steps.mjs';
+
+const NAME = 'Saltmarsh duck breasts';
+const recipes = async (page) => (await kept(page, 'recipe/')).map(({ data }) => data);
+
+async function openCard(page, name = NAME) {
+  await goTo(page, '#/recipes');
+  await page.getByRole('link', { name }).click();
+  await page.locator('#link-text').waitFor();
+}
+
+/** Deletes the card and gives its link. */
+async function linkOfDeleted(page) {
+  await openCard(page);
+  const link = await page.locator('#link-text').innerText();
+  await page.getByRole('button', { name: 'Delete it' }).click();
+  await page.getByText('is deleted.').waitFor();
+  return link;
+}
+
+test('the square on the screen reads as the link beside it', async (t) => {
+  const page = await begin(t);
+  await openCard(page);
+  const link = await page.locator('#link-text').innerText();
+  assert.match(link, /^http:\/\/localhost:\d+\/#r1\.[\w-]+$/);
+  assert.equal(await scan(page.locator('.qr')), link);
+});
+
+test('a link shows the card with its verdict, and keeps it only when told to', async (t) => {
+  const page = await begin(t);
+  const link = await linkOfDeleted(page);
+  await page.goto(link);
+  await page.getByRole('heading', { name: NAME }).waitFor();
+  assert.match(await page.locator('.verdict').innerText(), /In range/);
+  assert.equal((await recipes(page)).length, 4);
+
+  await page.getByRole('link', { name: 'Not now' }).click();
+  await page.getByRole('heading', { name: /\d+ \w+$/ }).waitFor();
+  assert.equal((await recipes(page)).length, 4);
+
+  await page.goto(link);
+  await page.getByRole('button', { name: 'Keep this recipe' }).click();
+  await page.getByText(`${NAME} is kept.`).waitFor();
+  assert.equal((await recipes(page)).filter(({ name }) => name === NAME).length, 1);
+  assert.match(page.url(), /#\/recipe\//);
+});
+
+test('a card of the same name is never replaced without a word', async (t) => {
+  const page = await begin(t);
+  await openCard(page);
+  const link = await page.locator('#link-text').innerText();
+  await page.goto(link);
+  await page.getByText('You have this very card already.').waitFor();
+
+  await openCard(page);
+  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByLabel('Remarks for next time').fill('Less juniper.');
+  await page.getByLabel('Name').focus();
+  await page.goto(link);
+  await page.getByText('You have another card called').waitFor();
+  await page.getByRole('button', { name: 'Keep both' }).click();
+  await page.getByText('is kept.').waitFor();
+  const two = (await recipes(page)).filter(({ name }) => name.startsWith(NAME));
+  assert.deepEqual(two.map(({ name }) => name).sort(), [NAME, `${NAME}, copy`]);
+  assert.equal(two.find(({ name }) => name === NAME).notes, 'Less juniper.');
+});
+
+for (const [what, harm] of [
+  ['cut', (link) => link.slice(0, -30)],
+  ['altered', (link) => link.slice(0, -12) + (link.at(-12) === 'A' ? 'B' : 'A') + link.slice(-11)],
+]) {
+  test(`a link that was ${what} says so and keeps nothing`, async (t) => {
+    const page = await begin(t);
+    const link = await linkOfDeleted(page);
+    await page.goto(harm(link));
+    await page.getByRole('heading', { name: 'This link cannot be opened' }).waitFor();
+    assert.match(await page.locator('.verdict').innerText(), what === 'cut' ? /cut/ : /altered|changed|damaged/);
+    assert.equal((await recipes(page)).length, 4);
+  });
+}
+
+test('a code that is pasted is opened as the link is', async (t) => {
+  const page = await begin(t);
+  const link = await linkOfDeleted(page);
+  await page.getByLabel('Paste the link or the code').fill(link.split('#')[1]);
+  await page.getByRole('button', { name: 'Look at it' }).click();
+  await page.getByRole('button', { name: 'Keep this recipe' }).click();
+  await page.getByText(`${NAME} is kept.`).waitFor();
+});
+
+test('a recipe name is text, whatever is in it', async (t) => {
+  const page = await begin(t);
+  await openCard(page);
+  await page.getByRole('link', { name: 'Change the card' }).click();
+  const hostile = '<img src=x onerror=alert(1)>';
+  await page.getByLabel('Name').fill(hostile);
+  await page.getByLabel('Tag').focus();
+  await page.locator('h1').waitFor();
+  await page.getByRole('link', { name: 'Done' }).click();
+  await page.getByRole('heading', { name: hostile }).waitFor();
+  assert.equal(await page.locator('main img').count(), 0);
+  await page.goto(await page.locator('#link-text').innerText());
+  assert.deepEqual(await texts(page.locator('h1')), [hostile]);
+});

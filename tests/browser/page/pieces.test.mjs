@@ -1,0 +1,87 @@
+// What is typed in: wrong, readable two ways, in other units, and taken back.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { addPieces, begin, goTo, kept, setting, startBatch, startDemo, texts, weighOut } from './steps.mjs';
+
+test('what does not read is said on top and at the field in the same words, and nothing is stored', async (t) => {
+  const page = await begin(t);
+  await startBatch(page, /Saltmarsh duck breasts/);
+  await addPieces(page, { cut: 'Mallard breast', count: '0', weight: 'heavy', thickness: '26 kg' });
+  const summary = page.locator('.errsum');
+  await summary.waitFor();
+  assert.equal(await page.evaluate(() => document.activeElement.className), 'errsum');
+  const said = await texts(summary.locator('li'));
+  assert.equal(said.length, 3);
+  assert.deepEqual(await texts(page.locator('.field .err')), said);
+  assert.equal(await page.getByLabel('Weight of all of them').getAttribute('aria-invalid'), 'true');
+  assert.equal(await page.getByLabel('Weight of all of them').inputValue(), 'heavy');
+  await summary.getByRole('link').nth(1).click();
+  assert.equal(await page.evaluate(() => document.activeElement.id), 'f-weight');
+  assert.deepEqual((await kept(page, 'batch/'))[0].data.pieces, []);
+});
+
+test('what it is must be chosen, since the cautions go by the species', async (t) => {
+  const page = await begin(t);
+  await startBatch(page, /Saltmarsh duck breasts/);
+  await addPieces(page, { weight: '1480' });
+  assert.deepEqual(await texts(page.locator('.errsum li')), ['Choose what it is from the list.']);
+});
+
+test('a number that reads two ways is asked about, with both readings to choose from', async (t) => {
+  const page = await begin(t);
+  await startBatch(page, /Saltmarsh duck breasts/);
+  await addPieces(page, { cut: 'Mallard breast', count: '16', weight: '1,480' });
+  const choices = page.getByRole('group', { name: 'Which is meant' }).getByRole('button');
+  assert.deepEqual(await texts(choices), ['1480 g', '1.48 g']);
+  await choices.first().click();
+  await page.getByRole('button', { name: 'Add to the card' }).click();
+  await page.locator('.total').waitFor();
+  assert.match(await page.locator('.total').innerText(), /1480\s*g/);
+});
+
+test('pounds and ounces are kept as typed; other units change what is shown and nothing that is stored', async (t) => {
+  const page = await begin(t);
+  const batch = await startBatch(page, /Wild boar belly/);
+  await addPieces(page, { cut: 'Wild boar belly', weight: '7 lb 3 oz', thickness: '1 1/4 in' });
+  await page.locator('.total').waitFor();
+  assert.match(await page.locator('.total').innerText(), /3260\s*g/);
+  const before = JSON.stringify((await kept(page, 'batch/'))[0].data);
+  assert.match(before, /7 lb 3 oz/);
+
+  await setting(page, 'US');
+  await goTo(page, `#/batch/${batch}/pieces`);
+  assert.match(await page.locator('.total').innerText(), /7 lb 3/);
+  await weighOut(page, batch);
+  assert.equal(JSON.stringify((await kept(page, 'batch/'))[0].data), before);
+});
+
+test('without a weight there is a range with its source, and nothing can be ticked', async (t) => {
+  const page = await begin(t);
+  const batch = await startBatch(page, /Saltmarsh duck breasts/);
+  await addPieces(page, { cut: 'Mallard breast', count: '16' });
+  const [row] = await texts(page.locator('.tbl tbody tr'));
+  assert.match(row, /\d+ – \d+ g not weighed yet/);
+  assert.match(row, /memory/);
+  await weighOut(page, batch);
+  await page.getByText('Not all is weighed').waitFor();
+  assert.equal(await page.locator('[data-tick]:enabled').count(), 0);
+});
+
+test('a size class that was removed and a batch that was deleted come back with Undo', async (t) => {
+  const page = await begin(t);
+  const batch = await startDemo(page);
+  await page.getByRole('button', { name: /^Change .*Teal/ }).click();
+  await page.getByRole('button', { name: 'Remove it' }).click();
+  await page.getByText('The size class is removed.').waitFor();
+  assert.equal((await kept(page, 'batch/'))[0].data.pieces.length, 2);
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await page.locator('.tbl tbody tr').nth(2).waitFor();
+
+  await page.getByText('About this batch').click();
+  await page.getByRole('button', { name: 'Delete this batch' }).click();
+  await page.getByText('is deleted.').waitFor();
+  assert.deepEqual(await kept(page, 'batch/'), []);
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await page.locator('a.batch').waitFor();
+  assert.equal((await kept(page, 'batch/'))[0].key, `batch/${batch}`);
+});

@@ -1,0 +1,76 @@
+// What a person does on the page, in the words of the page.
+import { host, open, phone, visit } from '../harness.mjs';
+
+/** A fresh browser with the page open, as on a phone unless told otherwise. */
+export async function begin(t, { at = '', ...options } = {}) {
+  const { address } = await host(t);
+  const context = await open(t, { ...phone, ...options });
+  return visit(context, address + at);
+}
+
+export async function goTo(page, hash) {
+  await page.evaluate((to) => (location.hash = to), hash);
+  await page.locator('main h1').first().waitFor();
+}
+
+export async function startDemo(page) {
+  await page.getByRole('button', { name: 'Try the demo batch' }).click();
+  await page.getByRole('heading', { name: 'Pieces', exact: true }).waitFor();
+  return /batch\/([^/]+)/.exec(page.url())[1];
+}
+
+/** Starts a batch by a recipe of this name; the page asks for the pieces then. */
+export async function startBatch(page, recipe) {
+  await goTo(page, '#/start');
+  await page.getByRole('button', { name: recipe }).click();
+  await page.getByRole('heading', { name: 'Pieces', exact: true }).waitFor();
+  return /batch\/([^/]+)/.exec(page.url())[1];
+}
+
+export async function addPieces(page, { cut, count, weight, thickness }) {
+  if (cut) await page.getByLabel('What is it').selectOption({ label: cut });
+  if (count) await page.getByLabel('How many pieces').fill(count);
+  if (weight) await page.getByLabel('Weight of all of them').fill(weight);
+  if (thickness) await page.getByLabel('Thickest part').fill(thickness);
+  await page.getByRole('button', { name: 'Add to the card' }).click();
+}
+
+export async function weighOut(page, batch) {
+  await goTo(page, `#/batch/${batch}/weigh`);
+  await page.locator('.tally').first().waitFor();
+}
+
+/** Says that another amount of cure went in. */
+export async function putIn(page, amount, measure) {
+  await page.getByText(/^(I put in something else|Change what was put in)$/).last().click();
+  await page.getByLabel('Cure that went in').fill(amount);
+  await page.getByLabel(measure, { exact: true }).check();
+  await page.getByRole('button', { name: 'Judge what went in' }).click();
+}
+
+export const setting = async (page, name) => {
+  await goTo(page, '#/keep');
+  await page.getByLabel(name, { exact: true }).check();
+};
+
+/** Text of all that matches, spaces made plain. */
+export async function texts(locator) {
+  return (await locator.allInnerTexts()).map((text) => text.replace(/\s+/g, ' ').trim());
+}
+
+/** What is kept under keys of this beginning. */
+export function kept(page, prefix) {
+  return page.evaluate(
+    (from) =>
+      new Promise((done) => {
+        indexedDB.open('cure-reckoner').onsuccess = ({ target }) => {
+          const range = IDBKeyRange.bound(from, from + '\uffff');
+          target.result.transaction('records').objectStore('records').getAll(range).onsuccess = (found) => {
+            target.result.close();
+            done(found.target.result);
+          };
+        };
+      }),
+    prefix,
+  );
+}

@@ -1,0 +1,101 @@
+// Every screen, in three lights and two widths: no barrier that axe finds, and no sideways scroll at 320 px.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { phone, violations } from '../harness.mjs';
+import { addPieces, begin, goTo, putIn, startBatch, startDemo, weighOut } from './steps.mjs';
+
+const WIDTHS = { 390: phone, 1280: { viewport: { width: 1280, height: 900 }, isMobile: false, hasTouch: false } };
+
+/** Leads the page through all its screens and states; `look` is called at each. */
+async function tour(page, look) {
+  await look('today, empty');
+  const demo = await startDemo(page);
+  await look('pieces');
+  await page.getByRole('button', { name: /^Change .*Teal/ }).click();
+  await look('pieces, changing one');
+  await page.getByText('About this batch').click();
+  await look('pieces, about the batch');
+  await weighOut(page, demo);
+  await look('weigh-out');
+  await page.locator('[data-tick="cure:0"]').check();
+  await page.locator('[data-tick="line:0"]').check();
+  await page.locator('[data-tick="cure:0"]').click();
+  await page.getByRole('group', { name: 'Take the tick away' }).waitFor();
+  await look('weigh-out, a tick in question');
+  await page.getByRole('button', { name: 'Keep it' }).click();
+  await page.getByText('Another scale here?').click();
+  await page.getByLabel('1 g', { exact: true }).check();
+  await page.getByText('Scale too coarse').waitFor();
+  await look('weigh-out, scale too coarse');
+  await page.getByLabel('0.1 g', { exact: true }).check();
+  for (const of of ['line:1', 'line:2', 'line:3', 'rub', 'label']) {
+    await page.locator(`[data-tick="${of}"]`).check();
+    await page.locator(`[data-tick="${of}"]:checked`).waitFor();
+  }
+  for (const stage of ['cure', 'fire', 'pack']) {
+    await goTo(page, `#/batch/${demo}/${stage}`);
+    await look(stage);
+  }
+  await goTo(page, '#/start');
+  await look('start');
+  const other = await startBatch(page, /Fallow/);
+  await addPieces(page, { weight: '1,480', thickness: 'thick' });
+  await look('pieces, wrong');
+  await page.getByLabel('Thickest part').fill('');
+  await addPieces(page, { cut: 'Mallard breast', weight: '1480 g' });
+  await page.locator('.total').waitFor();
+  await weighOut(page, other);
+  await look('weigh-out, brine');
+  await putIn(page, '2', 'tablespoon');
+  await page.locator('.verdict.stop').waitFor();
+  await look('weigh-out, held');
+  await goTo(page, '#/today');
+  await look('today, one held');
+  await goTo(page, '#/recipes');
+  await look('recipes');
+  await page.getByRole('link', { name: /Saltmarsh/ }).click();
+  await page.locator('#link-text').waitFor();
+  const code = (await page.locator('#link-text').innerText()).split('#')[1];
+  await look('recipe card');
+  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.locator('details summary').first().click();
+  await page.getByLabel('Aim, going in').fill('much');
+  await page.getByLabel('Add something').fill('pepper');
+  await look('recipe, being written');
+  await goTo(page, '#/dose');
+  await page.getByRole('button', { name: 'Check it' }).click();
+  await look('dose, wrong');
+  await page.getByLabel('Meat, green weight').fill('2220');
+  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await look('dose, may be over');
+  await goTo(page, '#/keep');
+  await look('keep');
+  await goTo(page, `#${code}`);
+  await look('link, the same card');
+  await goTo(page, `#${code.slice(0, 60)}`);
+  await look('link, cut');
+  await goTo(page, `#/batch/nowhere/weigh`);
+  await look('not here');
+}
+
+for (const [width, shape] of Object.entries(WIDTHS)) {
+  for (const light of ['Day', 'Dark', 'Red light']) {
+    test(`axe finds nothing at ${width} px in ${light.toLowerCase()}`, async (t) => {
+      const page = await begin(t, shape);
+      await page.getByRole('button', { name: light, exact: true }).click();
+      await tour(page, async (name) => assert.deepEqual(await violations(page), [], name));
+    });
+  }
+}
+
+test('at 320 px, and at 200 % text, nothing scrolls sideways', async (t) => {
+  const page = await begin(t, { viewport: { width: 320, height: 640 } });
+  const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+  await tour(page, async (name) => {
+    assert.ok((await wide()) <= 0, `${name}, ${await wide()} px too wide`);
+    await page.evaluate(() => (document.documentElement.style.fontSize = '200%'));
+    const more = await wide();
+    await page.evaluate(() => (document.documentElement.style.fontSize = ''));
+    assert.ok(more <= 0, `${name} at 200 % text, ${more} px too wide`);
+  });
+});

@@ -1,0 +1,77 @@
+// A recipe is written, changed, copied and deleted; the starters come once.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { usable } from '../harness.mjs';
+import { begin, goTo, kept, texts } from './steps.mjs';
+
+const recipes = async (page) => (await kept(page, 'recipe/')).map(({ data }) => data);
+
+test('a new recipe is written: a cure, a line from the pantry, a step moved; each change stored as it is made', async (t) => {
+  const page = await begin(t);
+  await goTo(page, '#/recipes');
+  await page.getByRole('button', { name: 'Write a new one' }).click();
+  await page.getByLabel('Name').fill('Snipe, cold board');
+  await page.getByLabel('Tag').fill('sn');
+  await page.getByRole('button', { name: 'Add a curing agent' }).click();
+  await page.getByLabel('Aim, going in').fill('140');
+  await page.getByLabel('Add something').fill('juni');
+  await page.getByRole('button', { name: /^Juniper berries, crushed/ }).click();
+  const juniper = page.getByRole('group', { name: /Juniper/ });
+  await juniper.getByLabel('How much').fill('0,3');
+  await page.getByRole('button', { name: /^Move Juniper.* up/ }).click();
+  await page.locator('.line-group').first().getByText(/Juniper/).waitFor();
+
+  await page.reload();
+  await usable(page);
+  const made = (await recipes(page)).find(({ name }) => name === 'Snipe, cold board');
+  assert.equal(made.tag, 'SN');
+  assert.equal(made.cures[0].aim, '140 ppm');
+  assert.deepEqual(made.lines[0].share, { of: 'green_weight', amount: '0.3 %' });
+  assert.match(await page.locator('.verdict').innerText(), /In range/);
+});
+
+test('a field that does not read is marked and keeps what was typed; the card keeps its last good value', async (t) => {
+  const page = await begin(t);
+  await goTo(page, '#/recipes');
+  await page.getByRole('link', { name: /Saltmarsh/ }).click();
+  await page.getByRole('link', { name: 'Change the card' }).click();
+  const aim = page.getByLabel('Aim, going in');
+  await aim.fill('plenty');
+  await page.getByLabel('Name').focus();
+  await page.locator('.errsum').waitFor();
+  assert.equal(await aim.inputValue(), 'plenty');
+  assert.equal((await recipes(page)).find(({ tag }) => tag === 'SD').cures[0].aim, '150 ppm');
+  await aim.fill('900');
+  await page.getByLabel('Name').focus();
+  await page.locator('.verdict.stop').waitFor();
+  assert.equal(await page.locator('.errsum').count(), 0);
+});
+
+test('a rub turned into a brine gets water and back again, with Undo', async (t) => {
+  const page = await begin(t);
+  await goTo(page, '#/recipes');
+  await page.getByRole('link', { name: /Saltmarsh/ }).click();
+  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByLabel('Cover brine').check();
+  await page.getByRole('group', { name: 'Water', exact: true }).waitFor();
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await page.getByRole('group', { name: 'Water', exact: true }).waitFor({ state: 'detached' });
+  assert.equal((await recipes(page)).find(({ tag }) => tag === 'SD').method, 'rub');
+});
+
+test('copies, and deletes for good: the starters come once', async (t) => {
+  const page = await begin(t);
+  await goTo(page, '#/recipes');
+  await page.getByRole('button', { name: 'Copy or delete' }).click();
+  await page.getByRole('button', { name: /^Copy Cabin/ }).click();
+  await page.getByText('Cabin jerky strips, copy is written.').waitFor();
+  assert.equal((await recipes(page)).length, 6);
+  for (let left = 6; left > 0; left--) {
+    await page.getByRole('button', { name: /^Delete / }).first().click();
+    await page.waitForFunction((n) => document.querySelectorAll('.tagged').length === n, left - 1);
+  }
+  await page.reload();
+  await usable(page);
+  assert.equal((await recipes(page)).length, 0);
+  assert.deepEqual(await texts(page.locator('.tagged')), []);
+});
