@@ -4,3 +4,4 @@ mod doses;
 mod links;
 mod numbers;
 mod recipes;
+mod rescues;

@@ -6,13 +6,13 @@ use rust_decimal::Decimal;
 
 /// Any value of a kind, from its own bounds and scale.
 fn any_of<K: Kind>() -> impl Strategy<Value = Quantity<K>> {
-    let grain = 10i128.pow(K::SCALE);
+    let grain = 10i128.pow(K::facts().scale);
     let bound = |v: Decimal| v.mantissa() * grain / 10i128.pow(v.scale());
-    let (low, high) = (bound(K::MIN), bound(K::MAX));
+    let (low, high) = (bound(K::facts().min), bound(K::facts().max));
     // Round figures are what people type; odd ones are what arithmetic leaves.
     let round = (low / (grain / 100).max(1)..=high / (grain / 100).max(1)).prop_map(move |v| v * (grain / 100).max(1));
     prop_oneof![round, low..=high].prop_map(move |v| {
-        let value = Decimal::from_i128_with_scale(v.clamp(low, high), K::SCALE);
+        let value = Decimal::from_i128_with_scale(v.clamp(low, high), K::facts().scale);
         Quantity::<K>::new(value).expect("within its bounds")
     })
 }

@@ -1,6 +1,7 @@
 //! Worked doses of the inspectors' handbook and others, through the formulas and through the door.
 
-use cure_reckoner::dose::{Agent, base, cure_for, ingoing};
+use cure_reckoner::dose::{base, cure_for, ingoing};
+use cure_reckoner::pantry::Agent;
 use cure_reckoner::quantity::{Mass, Range};
 use cure_reckoner::recipe::Method;
 use cure_reckoner_tests::{batch, exact, ok, rub, settings, weigh_out};

@@ -6,6 +6,8 @@
 mod dose;
 mod limits;
 mod link;
+mod schedule;
+mod slips;
 mod spoons;
 mod units;
 mod weigh_out;

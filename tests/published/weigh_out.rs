@@ -172,7 +172,7 @@ fn a_limit_of_birds_not_yet_weighed() {
 #[test]
 fn a_tick_keeps_its_weight() {
     let mut begun = batch(&rub("6.25 %", "150 ppm", "2.2 %"), 16, "1480 g");
-    begun["ticks"] = json!([{"of": "cure:0", "at": 1000, "weight": "3.5 g"}]);
+    begun["ticks"] = json!([{"of": "cure:0", "at": 1000, "weight": "3.5 g", "nitrite": "6.25 %", "nitrate": "0 %"}]);
     begun["pieces"][0]["weight"] = json!("1000 g");
     let sheet = weigh_out(&begun, "0.1 g");
     assert_eq!(sheet["bowl"][0]["add"]["text"], "3.5 g");

@@ -433,7 +433,7 @@ export type Job = {
  */
 batch: string, 
 /**
- * Id for its tick: `step:1`, `turn:0:2`, or `weigh` for a batch that is not in the cure yet.
+ * Id for its tick: `step:1`, `turn:0:2`, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
  */
 id: string, 
 /**
@@ -464,6 +464,10 @@ now: boolean,
  * When it was ticked; only in the list of one batch.
  */
 ticked: number | null, 
+/**
+ * True when it was passed over: a later step is ticked.
+ */
+passed: boolean, 
 /**
  * Caution that stands beside it.
  */
@@ -499,7 +503,7 @@ link: string,
  */
 code: string, 
 /**
- * The QR code's side in modules, with no quiet zone.
+ * The QR code's side in modules, with no quiet zone; nought where the link is too long for one.
  */
 qr_size: number, 
 /**
@@ -704,7 +708,7 @@ export type Problem = {
  */
 code: Code, 
 /**
- * Where it is: the field's key in the request, such as `pieces[0].weight`. Empty for the whole.
+ * Where it is, below the question: `batch.pieces[0].weight`. Empty for the whole.
  */
 field: string, 
 /**
@@ -1097,7 +1101,7 @@ settings: Settings, };
  */
 export type Tick = { 
 /**
- * What: `cure:0`, `line:2`, `water`, `rub`, `label`, `step:3`, `turn:0:2`.
+ * What: `cure:0`, `line:2`, `rub`, `label`, `step:3`, `turn:0:2`, `end`.
  */
 of: string, 
 /**
@@ -1107,7 +1111,15 @@ at: number,
 /**
  * For something weighed: what went in.
  */
-weight?: string | null, };
+weight?: string | null, 
+/**
+ * For a cure: the nitrite in what went in, thinned where it was a premix.
+ */
+nitrite?: string | null, 
+/**
+ * For a cure: the nitrate in what went in.
+ */
+nitrate?: string | null, };
 
 /**
  * A job to tick that is not weighing.
@@ -1216,9 +1228,13 @@ is_cure: boolean,
  */
 add: Figure, 
 /**
- * The same in grams, `3.5 g`, to be kept with the tick.
+ * The same in grams, `3.5 g`.
  */
 weight: string, 
+/**
+ * The tick to keep when it is in the bowl; the page puts its time in.
+ */
+tick: Tick, 
 /**
  * Before rounding, in grams: `3.552 g`.
  */
@@ -1281,7 +1297,7 @@ bowl: Array<WeighLine>,
  */
 bowl_total: Figure, 
 /**
- * Water and other liquids, each in a vessel of its own. Empty for a rub.
+ * The water of a brine, in a vessel of its own. Empty for a rub.
  */
 vessel: Array<WeighLine>, 
 /**

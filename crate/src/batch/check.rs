@@ -1,11 +1,11 @@
 //! The rules a batch and the settings keep, for a person typing, a backup and a stored record alike.
 
 use super::model::{Batch, Piece, PutIn, Tick};
-use crate::dose::measured;
-use crate::pantry::{self, OWN};
+use crate::dose::{Portion, measured};
+use crate::pantry::{self, Agent, OWN};
 use crate::quantity::{Code, Problem};
 use crate::recipe::{MOST_NAME, MOST_TEXT, name, tag, text};
-use rust_decimal::dec;
+use rust_decimal::{Decimal, dec};
 
 /// Most size classes.
 pub const MOST_CLASSES: usize = 40;
@@ -24,7 +24,12 @@ impl Batch {
         found.extend(day(&self.killed).err().map(|p| p.at("killed")));
         found.extend(self.recipe.problems().into_iter().map(|p| p.at("recipe")));
         found.extend(classes(&self.pieces));
-        found.extend(self.put_in.as_ref().and_then(|p| p.problem()).map(|p| p.at("put_in")));
+        found.extend(
+            self.put_in
+                .as_ref()
+                .and_then(|p| p.portion(dec!(0.1)).err())
+                .map(|p| p.at("put_in")),
+        );
         if self.ticks.len() > MOST_TICKS || self.ticks.iter().any(|t| !t.is_good()) {
             found.push(
                 Problem::new(
@@ -105,8 +110,16 @@ impl Piece {
 }
 
 impl PutIn {
-    fn problem(&self) -> Option<Problem> {
-        measured(&self.amount, None, dec!(0.1)).err().map(|p| p.at("amount"))
+    /// What went in; its strength is not known where no percentage was given.
+    ///
+    /// # Errors
+    /// The problem of the amount, at `amount`, or of the strength, at `nitrite` or `nitrate`.
+    pub fn portion(&self, step: Decimal) -> Result<Portion, Problem> {
+        let agent = self.nitrite.map(|nitrite| Agent::printed(nitrite, self.nitrate));
+        match agent.and_then(Agent::problem) {
+            Some(problem) => Err(problem),
+            None => measured(&self.amount, agent, step).map_err(|p| p.at("amount")),
+        }
     }
 }
 
@@ -116,7 +129,15 @@ impl Tick {
             .of
             .bytes()
             .all(|b| b.is_ascii_lowercase() || b.is_ascii_digit() || b == b':');
-        known && (1..=24).contains(&self.of.len()) && (0..=32_503_680_000_000).contains(&self.at)
+        let (cure, line) = (self.of.starts_with("cure:"), self.of.starts_with("line:"));
+        let whole =
+            (!cure && !line || self.weight.is_some()) && (!cure || self.agent().is_some_and(|a| a.problem().is_none()));
+        known && whole && (1..=24).contains(&self.of.len()) && (0..=32_503_680_000_000).contains(&self.at)
+    }
+
+    /// The strength of a cure that was ticked.
+    pub fn agent(&self) -> Option<Agent> {
+        self.nitrite.map(|nitrite| Agent::printed(nitrite, self.nitrate))
     }
 }
 
@@ -136,14 +157,21 @@ fn day(value: &str) -> Result<(), Problem> {
         return Err(wrong());
     };
     let number = |text: &str, len: usize| {
-        if text.len() == len {
-            text.parse::<u32>().ok()
-        } else {
-            None
-        }
+        let digits = text.len() == len && text.bytes().all(|b| b.is_ascii_digit());
+        if digits { text.parse::<u32>().ok() } else { None }
     };
-    let good = number(year, 4).is_some_and(|y| (1900..=2200).contains(&y))
-        && number(month, 2).is_some_and(|m| (1..=12).contains(&m))
-        && number(day, 2).is_some_and(|d| (1..=31).contains(&d));
+    let good = match (number(year, 4), number(month, 2), number(day, 2)) {
+        (Some(y @ 1900..=2200), Some(m @ 1..=12), Some(d)) => {
+            let leap = y.is_multiple_of(4) && (!y.is_multiple_of(100) || y.is_multiple_of(400));
+            let days = match m {
+                2 if leap => 29,
+                2 => 28,
+                4 | 6 | 9 | 11 => 30,
+                _ => 31,
+            };
+            (1..=days).contains(&d)
+        }
+        _ => false,
+    };
     if good { Ok(()) } else { Err(wrong()) }
 }

@@ -104,7 +104,7 @@ pub struct PutIn {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct Tick {
-    /// What: `cure:0`, `line:2`, `water`, `rub`, `label`, `step:3`, `turn:0:2`.
+    /// What: `cure:0`, `line:2`, `rub`, `label`, `step:3`, `turn:0:2`, `end`.
     pub of: String,
     /// When, in milliseconds since 1970-01-01 UTC.
     #[cfg_attr(feature = "types", ts(type = "number"))]
@@ -113,4 +113,12 @@ pub struct Tick {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub weight: Option<Mass>,
+    /// For a cure: the nitrite in what went in, thinned where it was a premix.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub nitrite: Option<Fraction>,
+    /// For a cure: the nitrate in what went in.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub nitrate: Option<Fraction>,
 }

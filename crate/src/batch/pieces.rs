@@ -1,7 +1,7 @@
 //! The pieces on the board: each size class, and green weight in all.
 
 use super::model::Piece;
-use crate::pantry;
+use crate::pantry::{self, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Kind, Mass, MassKind, Problem, Range, System};
 use rust_decimal::{Decimal, dec};
@@ -54,6 +54,10 @@ pub struct Green {
     pub count: u32,
     /// True when every class has a weight.
     pub weighed: bool,
+    /// True when every class has a weight or a figure in the table.
+    pub known: bool,
+    /// Half-steps of the scale in the sum: one for each weighing.
+    pub weighings: u32,
 }
 
 /// Grams of one class: what was weighed, or the range of the table. `None` where neither is there.
@@ -74,40 +78,38 @@ fn class_grams(piece: &Piece) -> Option<Range> {
 /// # Errors
 /// [`Code::TooLarge`] above the most that a weight may be.
 pub fn green(pieces: &[Piece]) -> Result<Green, Problem> {
-    let mut sum = Range::point(Decimal::ZERO);
-    let mut count = 0u32;
+    let mut all = Green {
+        grams: Range::point(Decimal::ZERO),
+        count: 0,
+        weighed: !pieces.is_empty(),
+        known: true,
+        weighings: 0,
+    };
     for piece in pieces {
-        let grams = class_grams(piece).unwrap_or(Range::point(Decimal::ZERO));
-        sum = sum
-            .plus(grams)
-            .filter(|s| s.high <= MassKind::facts().max)
-            .ok_or_else(|| {
-                Problem::new(
-                    Code::TooLarge,
-                    "All pieces together weigh more than a tonne. Check the weights.",
-                )
-                .at("pieces")
-            })?;
-        count = count.saturating_add(piece.count);
+        let grams = class_grams(piece);
+        let sum = all.grams.plus(grams.unwrap_or(Range::point(Decimal::ZERO)));
+        all.grams = sum.filter(|s| s.high <= MassKind::facts().max).ok_or_else(|| {
+            Problem::new(
+                Code::TooLarge,
+                "All pieces together weigh more than a tonne. Check the weights.",
+            )
+            .at("pieces")
+        })?;
+        all.count = all.count.saturating_add(piece.count);
+        all.weighed &= piece.weight.is_some();
+        all.known &= grams.is_some();
+        // The weight of each was read once and counts so many times.
+        all.weighings = all.weighings.saturating_add(if piece.each { piece.count } else { 1 });
     }
-    let weighed = !pieces.is_empty() && pieces.iter().all(|p| p.weight.is_some());
-    Ok(Green {
-        grams: sum,
-        count,
-        weighed,
-    })
+    Ok(all)
 }
 
-/// Kinds of the pieces (`bird`, `red`, `boar`, `hare`), each once; empty where none is known.
+/// Kinds of the pieces (`bird`, `red`, `boar`, `hare`, `own`).
 pub fn kinds(pieces: &[Piece]) -> Vec<&'static str> {
-    let mut kinds: Vec<&str> = pieces
+    pieces
         .iter()
-        .filter_map(|p| pantry::cut(&p.cut))
-        .map(|c| c.kind)
-        .collect();
-    kinds.sort_unstable();
-    kinds.dedup();
-    kinds
+        .map(|p| pantry::cut(&p.cut).map_or(OWN, |c| c.kind))
+        .collect()
 }
 
 /// What a class is called: the user's word, or the table's.

@@ -4,7 +4,7 @@ use super::read::{ReadValues, read};
 use super::request::{AskDose, Record, Request};
 use super::starters::{self, Starters};
 use crate::batch::{self, PieceSheet};
-use crate::dose::{self, Agent, Case, Profile, Put, Verdict};
+use crate::dose::{self, Case, Profile, Verdict};
 use crate::pantry::{self, Cut, Ingredient};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Range};
@@ -159,15 +159,11 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         );
     }
     let step = ask.settings.scale_step.base();
-    let agent = ask.put_in.nitrite.map(|n| Agent {
-        nitrite: n.base(),
-        nitrate: ask.put_in.nitrate.map_or(Decimal::ZERO, |n| n.base()),
-    });
-    let measured = dose::measured(&ask.put_in.amount, agent, step);
-    let (Some(profile), Result::Ok(measured), true) =
-        (dose::profile(&ask.settings.profile), &measured, problems.is_empty())
+    let put_in = ask.put_in.portion(step).map_err(|p| p.at("put_in"));
+    let (Some(profile), Result::Ok(portion), true) =
+        (dose::profile(&ask.settings.profile), &put_in, problems.is_empty())
     else {
-        problems.extend(measured.err().map(|p| p.at("put_in.amount")));
+        problems.extend(put_in.err());
         return Err(problems);
     };
     let lost = || {
@@ -185,7 +181,7 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
     let pickle = [
         ask.water.map(Mass::base),
         ask.dissolved.map(Mass::base),
-        Some(measured.weight.typical),
+        Some(portion.weight.typical),
     ]
     .into_iter()
     .flatten()
@@ -199,7 +195,7 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         green,
         base,
         weighed: true,
-        put: Put::Measured(measured.clone()),
+        portions: vec![portion.clone()],
         step,
         units: ask.settings.units,
     };

@@ -53,7 +53,7 @@ pub enum FieldKind {
     Time,
     /// A share of a recipe, 0 to 1000 %.
     Share,
-    /// A printed percentage of nitrite or nitrate, 0 to 100 %.
+    /// A printed percentage of nitrite, 0 to 20 %.
     Printed,
     /// A whole number of pieces, 1 to 10 000.
     Count,
@@ -105,20 +105,16 @@ pub fn read(ask: &ReadFields) -> Result<ReadValues, Vec<Problem>> {
         match field.read(ask.units) {
             Ok(value) => values.push(value),
             Err(mut problem) => {
-                problem.message = format!("{}: {}", field.label, lower_first(&problem.message));
+                // Behind a label and a colon a sentence goes on in small letters.
+                if let Some(first) = problem.message.get_mut(..1) {
+                    first.make_ascii_lowercase();
+                }
+                problem.message = format!("{}: {}", field.label, problem.message);
                 problems.push(problem.at(&field.key));
             }
         }
     }
     Ok(ReadValues { values, problems })
-}
-
-/// Behind a label and a colon a sentence goes on in small letters.
-fn lower_first(message: &str) -> String {
-    let mut rest = message.chars();
-    rest.next()
-        .map(|c| c.to_lowercase().chain(rest).collect())
-        .unwrap_or_default()
 }
 
 impl ReadField {
@@ -144,7 +140,7 @@ impl ReadField {
                 Ok(self.plain(self.text.trim()))
             }
             FieldKind::Tag => {
-                let tag = self.text.trim().to_uppercase();
+                let tag = self.text.trim().to_ascii_uppercase();
                 crate::recipe::tag(&tag, 3)?;
                 Ok(self.plain(&tag))
             }
@@ -188,12 +184,8 @@ impl ReadField {
 
     fn printed(&self, units: System) -> Result<ReadValue, Problem> {
         let printed = Fraction::read(&self.text, self.unit())?;
-        if printed.base() > rust_decimal::dec!(20) {
-            let text = printed.show(units).text;
-            return Err(Problem::new(
-                Code::TooLarge,
-                format!("{text} is too strong to be a cure. Read the packet again: most say 6.25 % or less."),
-            ));
+        if let Some(problem) = crate::pantry::too_strong(printed.base()) {
+            return Err(problem);
         }
         self.quantity(printed, units)
     }

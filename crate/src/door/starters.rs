@@ -40,7 +40,7 @@ fn table() -> Result<Table, String> {
 #[cfg(target_arch = "wasm32")]
 fn table() -> Result<Table, String> {
     let value = js_sys::JSON::parse(TABLE).map_err(|_| "The table of starters is no JSON.".to_owned())?;
-    super::js::from_js(value).map_err(|(_, why)| why)
+    super::js::from_js(value)
 }
 
 /// The starters.

@@ -1,57 +1,31 @@
-//! What is to be judged: a list of weighed cures, or what somebody says went in.
+//! What is to be judged: every portion of cure, weighed by the list or put in by another measure.
 
-use super::agent::Agent;
 use super::formula::{Ingoing, ingoing};
+use super::judge::{Finding, find};
 use super::limits::Profile;
+use crate::pantry::{self, Agent, Group};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Kind, Mass, MassKind, Problem, Range, System, Volume, plain};
+use crate::quantity::{Code, Kind, Mass, MassKind, Problem, Range, System, Volume};
 use crate::recipe::{Eaten, Method};
 use rust_decimal::{Decimal, dec};
 
-/// One cure in the bowl.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Dosed {
-    /// Its strength.
-    pub agent: Agent,
-    /// Grams of it, with the scale's half-step either way.
+/// One portion of cure.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Portion {
+    /// As it is said: `3.5 g`, `1 tbsp`.
+    pub said: String,
+    /// Its strength; nothing when not known.
+    pub agent: Option<Agent>,
+    /// Grams of it.
     pub weight: Range,
     /// Proportion by which its strength may be off: nought for a packet, more for a premix.
     pub spread: Decimal,
-    /// What the recipe aims at, ppm.
-    pub aim: Decimal,
-}
-
-/// Where the dose comes from.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub enum Put {
-    /// Weighed by the list.
-    Weighed(Vec<Dosed>),
-    /// Put in by another measure.
-    Measured(Measured),
-    /// The recipe has no cure in it.
-    NoCure,
-}
-
-/// What somebody says went in.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Measured {
-    /// As it was said: `1 tbsp`.
-    pub said: String,
-    /// Grams of it.
-    pub weight: Range,
-    /// Level teaspoons in the spoon and how many such spoons, where it was a spoon.
-    pub spoon: Option<SpoonUsed>,
-    /// Its strength; nothing when not known.
-    pub agent: Option<Agent>,
-}
-
-/// A level spoon and how many of it.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct SpoonUsed {
-    /// `teaspoon` or `tablespoon`.
-    pub name: &'static str,
-    /// How many.
-    pub count: Decimal,
+    /// One part cure in so many, for a premix.
+    pub parts: Option<u32>,
+    /// `teaspoon` or `tablespoon`, where it was a spoon.
+    pub spoon: Option<&'static str>,
+    /// True where it is on the meat already; false where the list only asks for it.
+    pub done: bool,
 }
 
 /// All that a verdict needs.
@@ -61,7 +35,7 @@ pub struct Case<'a> {
     pub profile: &'a Profile,
     /// Cooked, or hung for months.
     pub eaten: Eaten,
-    /// How it was put on.
+    /// How it is put on.
     pub method: Method,
     /// Green weight, grams.
     pub green: Range,
@@ -69,8 +43,8 @@ pub struct Case<'a> {
     pub base: Range,
     /// False while some pieces have no weight.
     pub weighed: bool,
-    /// What goes in.
-    pub put: Put,
+    /// What goes in; none for a recipe without cure.
+    pub portions: Vec<Portion>,
     /// The scale's step, grams.
     pub step: Decimal,
     /// Units for reading.
@@ -78,62 +52,135 @@ pub struct Case<'a> {
 }
 
 impl Case<'_> {
-    /// What goes in, in ppm; `None` when the strength or a weight is not known.
+    /// What goes in, in ppm; `None` when a strength is not known, or on overflow.
     pub fn ingoing(&self) -> Option<Ingoing> {
-        match &self.put {
-            Put::Weighed(dosed) => {
-                let nought = Ingoing {
-                    nitrite: Range::point(Decimal::ZERO),
-                    nitrate: Range::point(Decimal::ZERO),
-                };
-                dosed.iter().try_fold(nought, |sum, d| {
-                    let one = ingoing(d.agent, d.weight, self.base, d.spread)?;
-                    Some(Ingoing {
-                        nitrite: sum.nitrite.plus(one.nitrite)?,
-                        nitrate: sum.nitrate.plus(one.nitrate)?,
-                    })
+        let nought = Range::point(Decimal::ZERO);
+        self.portions.iter().try_fold(
+            Ingoing {
+                nitrite: nought,
+                nitrate: nought,
+            },
+            |sum, p| {
+                let one = ingoing(p.agent?, p.weight, self.base, p.spread)?;
+                Some(Ingoing {
+                    nitrite: sum.nitrite.plus(one.nitrite)?,
+                    nitrate: sum.nitrate.plus(one.nitrate)?,
                 })
-            }
-            Put::Measured(m) => ingoing(m.agent?, m.weight, self.base, Decimal::ZERO),
-            Put::NoCure => None,
+            },
+        )
+    }
+
+    /// The finding on this case. Hanging for months matters for a dry rub alone.
+    pub fn find(&self, ingoing: Ingoing) -> Finding {
+        let eaten = if self.method == Method::Rub {
+            self.eaten
+        } else {
+            Eaten::Cooked
+        };
+        find(ingoing, self.profile, eaten)
+    }
+
+    /// True where cure is on the meat already.
+    pub fn is_done(&self) -> bool {
+        self.portions.iter().any(|p| p.done)
+    }
+
+    /// True where the strength of a portion is not known.
+    pub fn is_unknown(&self) -> bool {
+        self.portions.iter().any(|p| p.agent.is_none())
+    }
+
+    /// True where something went in as cure that holds neither nitrite nor nitrate.
+    pub fn is_no_cure(&self) -> bool {
+        !self.portions.is_empty()
+            && self
+                .portions
+                .iter()
+                .all(|p| p.agent.is_some_and(|a| a.active().is_zero()))
+    }
+
+    /// The spoon that was used, if one was.
+    pub fn spoon(&self) -> Option<&'static str> {
+        self.portions.iter().find_map(|p| p.spoon)
+    }
+
+    /// The same with so many grams more meat.
+    pub fn with_meat(&self, grams: Decimal) -> Option<Self> {
+        let add = |r: Range| r.map(|g| g.plus(grams));
+        Some(Self {
+            green: add(self.green)?,
+            base: add(self.base)?,
+            ..self.clone()
+        })
+    }
+
+    /// The same with so many grams more of an agent, weighed on the scale.
+    pub fn with_cure(&self, agent: Agent, grams: Decimal) -> Option<Self> {
+        let mut more = self.clone();
+        let weight = Range::weighed(grams, self.step)?;
+        let portion = Portion {
+            said: String::new(),
+            agent: Some(agent),
+            weight,
+            spread: Decimal::ZERO,
+            parts: None,
+            spoon: None,
+            done: true,
+        };
+        more.portions.push(portion);
+        if self.method == Method::CoverBrine {
+            more.base = self.base.map(|b| b.plus(grams))?;
         }
+        Some(more)
     }
 }
 
-/// Reads `1 tbsp`, `2½ tsp` or `3.5 g` of cure. A spoon is a range: 4.2 to 8.3 g a level teaspoon.
+/// Grams in a level teaspoon of a cure: the weighings of the 6.25 % kind where it is of that strength, else the
+/// widest of all kinds.
+fn level(agent: Option<Agent>) -> Option<Range> {
+    let kinds = || {
+        pantry::ingredients()
+            .iter()
+            .filter(|i| i.group == Group::Cure)
+            .filter_map(|i| i.spoon?.range())
+    };
+    let first = kinds().next()?;
+    if agent.is_some_and(|a| a.nitrite >= dec!(4)) {
+        return Some(first);
+    }
+    kinds().try_fold(first, |wide, r| {
+        Some(Range {
+            low: wide.low.min(r.low),
+            typical: wide.typical,
+            high: wide.high.max(r.high),
+        })
+    })
+}
+
+/// Reads `1 tbsp`, `2½ tsp` or `3.5 g` of cure that is in already. A spoon is a range.
 ///
 /// # Errors
 /// The problem of the text; [`Code::TooSmall`] for nought.
-pub fn measured(said: &str, agent: Option<Agent>, step: Decimal) -> Result<Measured, Problem> {
-    let teaspoon = dec!(4.92892159375);
+pub fn measured(said: &str, agent: Option<Agent>, step: Decimal) -> Result<Portion, Problem> {
     let (weight, spoon) = match (Mass::read(said, None), Volume::read(said, None)) {
         (Ok(mass), _) => (Range::weighed(mass.base(), step), None),
         (Err(_), Ok(volume)) => {
-            let spoons = volume.base().over(teaspoon).map(|t| t.round_dp(8));
-            let of_three = |t: Decimal| {
-                t.over(dec!(3))
-                    .filter(|c| c.times(dec!(4)).is_some_and(|q| q.fract().is_zero()))
-            };
-            let in_tablespoons = said.to_lowercase().contains("tb") || said.to_lowercase().contains("table");
-            let used = spoons.map(|t| match of_three(t).filter(|_| in_tablespoons) {
-                Some(count) => SpoonUsed {
-                    name: "tablespoon",
-                    count,
-                },
-                None => SpoonUsed {
-                    name: "teaspoon",
-                    count: t,
-                },
-            });
-            let level = crate::pantry::ingredient("cure-1")
-                .and_then(|i| i.spoon)
-                .and_then(|s| s.range());
-            (spoons.zip(level).and_then(|(t, level)| level.map(|g| g.times(t))), used)
+            let teaspoon = Volume::read("1 tsp", None).ok().map(Volume::base);
+            let spoons = teaspoon.and_then(|t| volume.base().over(t)).map(|t| t.round_dp(8));
+            let weight = spoons
+                .zip(level(agent))
+                .and_then(|(n, level)| level.map(|g| g.times(n)));
+            let lower = said.to_ascii_lowercase();
+            let tablespoon = lower.contains("tb") || lower.contains("table");
+            (weight, Some(if tablespoon { "tablespoon" } else { "teaspoon" }))
         }
         (Err(as_mass), Err(as_volume)) => {
             // The kinds know of different units; the one that knew the unit says more.
-            let told = [as_mass, as_volume].into_iter().find(|p| p.code != Code::WrongUnit);
-            return Err(told.filter(|p| p.code != Code::NotRead).unwrap_or_else(|| {
+            let told = [as_mass, as_volume]
+                .into_iter()
+                .find(|p| !matches!(p.code, Code::WrongUnit | Code::NotRead | Code::NoUnit));
+            return Err(told.unwrap_or_else(|| {
+                let said = crate::quantity::shorten(said);
                 Problem::new(
                     Code::NotRead,
                     format!("“{said}” is not read. Type level spoons or a weight, such as 1 tbsp, 2½ tsp or 3.5 g."),
@@ -148,18 +195,19 @@ pub fn measured(said: &str, agent: Option<Agent>, step: Decimal) -> Result<Measu
         )
     })?;
     if weight.typical.is_zero() {
+        let said = crate::quantity::shorten(said);
         return Err(Problem::new(
             Code::TooSmall,
-            format!(
-                "“{said}” is nothing. Type what went in, such as 1 tsp or {} g.",
-                plain(dec!(3.5))
-            ),
+            format!("“{said}” is nothing. Type what went in, such as 1 tsp or 3.5 g."),
         ));
     }
-    Ok(Measured {
+    Ok(Portion {
         said: said.trim().to_owned(),
-        weight,
-        spoon,
         agent,
+        weight,
+        spread: Decimal::ZERO,
+        parts: None,
+        spoon,
+        done: true,
     })
 }

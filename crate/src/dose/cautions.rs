@@ -10,32 +10,33 @@ pub fn cautions(keys: &[&str]) -> Vec<Caution> {
         .collect()
 }
 
-/// Keys for a cure on meat of these kinds (`bird`, `red`, `boar`, `hare`).
+/// Keys for meat of these kinds (`bird`, `red`, `boar`, `hare`, `own` for what the user named), with cure or without.
 pub fn keys_for(has_cure: bool, kinds: &[&str]) -> Vec<&'static str> {
-    const BY_KIND: [(&str, &str); 4] = [
-        ("boar", "boar-160"),
-        ("bird", "birds-165"),
-        ("hare", "hare-165"),
-        ("red", "red-145"),
-    ];
     let mut keys = if has_cure {
         vec!["nitrite-locked", "weigh-it"]
     } else {
         Vec::new()
     };
     keys.push("keep-cold");
-    if kinds.is_empty() {
-        keys.extend(["birds-165", "boar-160"]);
-    }
-    keys.extend(
-        BY_KIND
-            .iter()
-            .filter(|(kind, _)| kinds.contains(kind))
-            .map(|(_, key)| *key),
-    );
-    if kinds.iter().any(|k| *k == "bird" || *k == "hare") {
+    keys.extend(heat_keys(kinds));
+    if kinds.iter().any(|k| matches!(*k, "bird" | "hare")) {
         keys.push("shot-guests");
     }
     keys.push("local-rules");
     keys
+}
+
+/// Keys for how hot meat of these kinds must get. What the page cannot know gets the two that hurt most.
+pub fn heat_keys(kinds: &[&str]) -> Vec<&'static str> {
+    let unknown = kinds.is_empty() || kinds.contains(&"own");
+    [
+        ("boar", "boar-160"),
+        ("bird", "birds-165"),
+        ("hare", "hare-165"),
+        ("red", "red-145"),
+    ]
+    .into_iter()
+    .filter(|(kind, _)| kinds.contains(kind) || (unknown && matches!(*kind, "boar" | "bird")))
+    .map(|(_, key)| key)
+    .collect()
 }

@@ -4,7 +4,7 @@
 //! Cover brine left until equal: ppm = nitrite × 10⁶ / (green weight + pickle weight) (the same, p. 22), where the
 //! pickle is water, salt, sugar, cure and all else dissolved.
 
-use super::agent::{Agent, PPM};
+use crate::pantry::{Agent, PPM};
 use crate::quantity::Range;
 use crate::quantity::exact::Exact;
 use crate::recipe::Method;

@@ -58,6 +58,13 @@ pub fn find(ingoing: Ingoing, profile: &Profile, eaten: Eaten) -> Finding {
         }
         return over(nitrite.low > limit);
     }
+    if nitrite.high.is_zero() && nitrate.high > Decimal::ZERO {
+        // Nitrate alone: within its limit, but the rule has no least for it.
+        return Finding {
+            word: "Cannot tell",
+            ..UNKNOWN
+        };
+    }
     if nitrite.low < least {
         let sure = nitrite.high < least;
         return Finding {

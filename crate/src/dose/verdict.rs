@@ -1,8 +1,8 @@
 //! A verdict: never a bare number. Range, limit, basis, source, word and next step.
 
-use super::case::{Case, Put};
+use super::case::{Case, Portion};
 use super::formula::Ingoing;
-use super::judge::{Finding, UNKNOWN, axis, find, ppm};
+use super::judge::{Finding, UNKNOWN, axis, ppm};
 use super::next_step::{slip, steps};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, fixed, plain};
@@ -120,40 +120,37 @@ pub struct Verdict {
 /// [`Code::TooLarge`] where the figures leave the range of exact arithmetic.
 pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem> {
     let ingoing = case.ingoing();
-    let lost = || {
-        Problem::new(
+    if ingoing.is_none() && !case.is_unknown() {
+        return Err(Problem::new(
             Code::TooLarge,
             "These weights are too far apart to reckon exactly. Check each of them.",
-        )
-    };
-    let known = matches!(&case.put, Put::Weighed(_)) || matches!(&case.put, Put::Measured(m) if m.agent.is_some());
-    if known && ingoing.is_none() {
-        return Err(lost());
+        ));
     }
-    let finding = match (&ingoing, &case.put) {
-        (_, Put::NoCure) => Finding {
+    let ingoing = ingoing.filter(|_| !case.portions.is_empty());
+    let finding = match ingoing {
+        _ if case.portions.is_empty() || case.is_no_cure() => Finding {
             word: "No cure in it",
             ..UNKNOWN
         },
-        (Some(ingoing), _) if case.weighed => find(*ingoing, case.profile, case.eaten),
+        Some(ingoing) if case.weighed => case.find(ingoing),
         _ => UNKNOWN,
     };
-    let unknown_strength = matches!(&case.put, Put::Measured(m) if m.agent.is_none());
-    let high = ingoing.map_or(Decimal::ZERO, |i| i.nitrite.high);
+    // What is on the meat and cannot be vouched for is held, not only what is surely over.
+    let doubtful = case.is_done() && finding.outcome == Outcome::CannotTell && case.weighed;
     Ok(Verdict {
         outcome: finding.outcome,
         sure: finding.sure,
         word: finding.word.to_owned(),
         mark: finding.mark,
         says: says(case, finding, ingoing.as_ref()),
-        held: finding.outcome == Outcome::Over || unknown_strength,
+        held: finding.outcome == Outcome::Over || case.is_unknown() || doubtful,
         nitrite: ingoing.map(|i| ppm(i.nitrite)),
         nitrate: ingoing
             .filter(|i| i.nitrate.high > Decimal::ZERO)
             .map(|i| ppm(i.nitrate)),
         least: case.profile.least,
         limit: case.profile.limit,
-        axis: axis(high, case.profile.limit),
+        axis: axis(ingoing.map_or(Decimal::ZERO, |i| i.nitrite.high), case.profile.limit),
         basis: match case.method {
             Method::Rub => "Ingoing sodium nitrite, counted on green weight.".to_owned(),
             Method::CoverBrine => "Ingoing sodium nitrite, counted on green weight and brine together.".to_owned(),
@@ -167,52 +164,63 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
 
 /// One or two plain sentences: the fact, then what the range comes from.
 fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> String {
-    let green = Mass::new(case.green.typical)
-        .map(|m| m.show(case.units).text)
-        .unwrap_or_default();
-    let whole = match case.method {
-        Method::Rub => green.clone(),
-        Method::CoverBrine => {
-            let base = Mass::new(case.base.typical)
-                .map(|m| m.show(case.units).text)
-                .unwrap_or_default();
-            format!("{green} of meat in {base} of meat and brine")
-        }
-    };
-    let step = plain(case.step);
-    match &case.put {
-        Put::NoCure => "Nothing here holds nitrite or nitrate.".to_owned(),
-        Put::Weighed(_) if !case.weighed => "Some pieces have no weight yet, so the dose is an estimate.".to_owned(),
-        Put::Weighed(dosed) => {
-            let cure = dosed
-                .iter()
-                .try_fold(Decimal::ZERO, |sum, d| sum.plus(d.weight.typical))
-                .unwrap_or_default();
-            let cure = plain(cure);
-            if finding.outcome == Outcome::CannotTell {
-                return format!(
-                    "{cure} g of cure on {whole}. Above {} ppm this rule counts the finished meat, and what goes in cannot decide it.",
-                    case.profile.limit
-                );
-            }
-            format!("{cure} g of cure on {whole}. The scale steps by {step} g, so the dose lies between these ends.")
-        }
-        Put::Measured(m) if m.agent.is_none() => format!("{} of a cure of unknown strength on {whole}.", m.said),
-        Put::Measured(m) => {
-            let range = m.spoon.map_or_else(
-                || format!("{} of cure on {whole}.", m.said),
-                |_| {
-                    let [low, typical, high] = [m.weight.low, m.weight.typical, m.weight.high].map(|g| fixed(g, 1));
-                    format!(
-                        "{} of cure holds {low} to {high} g, usually {typical} g, and it went on {whole}.",
-                        m.said
-                    )
-                },
-            );
-            let slipped = ingoing
-                .filter(|_| finding.outcome == Outcome::Over)
-                .and_then(|i| slip(case, m, i.nitrite));
-            slipped.map_or(range.clone(), |s| format!("{range} {s}"))
-        }
+    if case.portions.is_empty() {
+        return "Nothing here holds nitrite or nitrate.".to_owned();
     }
+    if !case.weighed {
+        return "Some pieces have no weight yet, so the dose is an estimate.".to_owned();
+    }
+    let show = |grams: Decimal| Mass::new(grams).map(|m| m.show(case.units).text).unwrap_or_default();
+    let whole = match case.method {
+        Method::Rub => show(case.green.typical),
+        Method::CoverBrine => format!(
+            "{} of meat, {} with its brine",
+            show(case.green.typical),
+            show(case.base.typical)
+        ),
+    };
+    let parts: Vec<String> = case.portions.iter().map(said).collect();
+    let mut text = format!("{} on {whole}.", parts.join(" and "));
+    if case.is_unknown() {
+        text.push_str(" The strength of the cure is not known.");
+    } else if finding.outcome == Outcome::CannotTell && !case.is_no_cure() {
+        let nitrate_only = ingoing.is_some_and(|i| i.nitrite.high.is_zero());
+        text.push_str(&if nitrate_only {
+            " Nitrate alone works only as it slowly turns to nitrite; the rule gives no least for it.".to_owned()
+        } else {
+            format!(
+                " Above {} ppm this rule counts the finished meat, and what goes in cannot decide it.",
+                case.profile.limit
+            )
+        });
+    } else if case.spoon().is_none() {
+        text.push_str(&format!(
+            " The scale steps by {} g, so the dose lies between these ends.",
+            plain(case.step)
+        ));
+    }
+    if let Some(slipped) = ingoing.and_then(|i| slip(case, i.nitrite)) {
+        text.push(' ');
+        text.push_str(slipped);
+    }
+    text
+}
+
+/// `3.5 g of cure`, `35.5 g of premix (3.55 g of cure)`, `1 tbsp of cure (12.6 to 24.9 g, usually 17.0 g)`.
+fn said(portion: &Portion) -> String {
+    if let Some(parts) = portion.parts {
+        let neat = portion
+            .weight
+            .typical
+            .over(Decimal::from(parts))
+            .map(|g| plain(g.round_dp(2)))
+            .unwrap_or_default();
+        return format!("{} of premix ({neat} g of cure)", portion.said);
+    }
+    if portion.spoon.is_some() {
+        let [low, typical, high] =
+            [portion.weight.low, portion.weight.typical, portion.weight.high].map(|g| fixed(g, 1));
+        return format!("{} of cure ({low} to {high} g, usually {typical} g)", portion.said);
+    }
+    format!("{} of cure", portion.said)
 }

@@ -1,8 +1,11 @@
 //! Ingredients, curing agents and cuts: names, what a level teaspoon weighs, allergens, source. Data in `tables/`.
 
+mod agent;
 mod cut;
 mod ingredient;
 
+pub(crate) use agent::PPM;
+pub use agent::{Agent, too_strong};
 pub use cut::Cut;
 pub use ingredient::{Group, Ingredient, SpoonWeight};
 

@@ -245,6 +245,16 @@ static VOLUME: Facts = Facts {
     },
 };
 
+impl super::Quantity<FractionKind> {
+    /// A dose for reading: in ppm, to a tenth.
+    pub fn ppm(self) -> Figure {
+        Figure::new(
+            plain_to(self.base().checked_mul(dec!(10_000)).unwrap_or_default(), 1),
+            "ppm",
+        )
+    }
+}
+
 fn quotient(value: Decimal, by: Decimal) -> Decimal {
     value.checked_div(by).unwrap_or_default()
 }

@@ -65,7 +65,7 @@ impl Facts {
                     }
                     _ => return Err(self.not_read(&shown)),
                 },
-                Found::Unknown(word) if word.chars().any(char::is_alphabetic) => {
+                Found::Unknown(word) if word.contains(|c: char| c.is_ascii_alphabetic() || !c.is_ascii()) => {
                     let word = shorten(word);
                     return Err(self.problem(Code::WrongUnit, format!("“{word}” is no unit of {} here.", self.what)));
                 }

@@ -1,7 +1,7 @@
 //! The rules a recipe keeps, for a person typing, a link, a backup and a stored record alike.
 
-use super::model::{Cure, Line, Method, Recipe, Share, Step};
-use crate::pantry::{self, Group, OWN};
+use super::model::{Cure, Do, Eaten, Line, Method, Recipe, Share, Step};
+use crate::pantry::{self, Agent, Group, OWN};
 use crate::quantity::{Code, Problem};
 use rust_decimal::{Decimal, dec};
 
@@ -18,8 +18,6 @@ pub const MOST_NOTE: usize = 200;
 /// Most curing agents.
 pub const MOST_CURES: usize = 2;
 
-/// Strongest cure taken, per cent nitrite: home cures are made to 6.25 % or less (common practice, no source).
-const STRONGEST: Decimal = dec!(20);
 /// Highest aim taken, ppm; above it nothing is a cure for food.
 const HIGHEST_AIM: Decimal = dec!(3000);
 
@@ -54,6 +52,18 @@ impl Recipe {
         for (i, step) in self.steps.iter().enumerate() {
             found.extend(step.problem().map(|p| p.at(&format!("steps[{i}]"))));
         }
+        if self.eaten == Eaten::HungForMonths {
+            let why = match self.method {
+                Method::CoverBrine => {
+                    Some("Hanging for months goes with a dry rub on a whole muscle. Choose cooked, or the rub.")
+                }
+                Method::Rub if self.steps.iter().any(|s| matches!(s.act, Do::Cook | Do::DryOut)) => {
+                    Some("What is cooked or dried out does not hang for months. Choose cooked, or take that step out.")
+                }
+                Method::Rub => None,
+            };
+            found.extend(why.map(|why| Problem::new(Code::Conflict, why).at("eaten")));
+        }
         if self.method == Method::CoverBrine && !self.lines.iter().any(Line::is_water) {
             found.push(
                 Problem::new(
@@ -83,18 +93,7 @@ impl Cure {
             );
         }
         let (nitrite, nitrate) = (self.nitrite.base(), self.nitrate.base());
-        if nitrite > STRONGEST {
-            found.push(Problem::new(Code::TooLarge, format!("{} nitrite is stronger than any cure for the home. Read the packet again: most say 6.25 % or less.", self.nitrite.show(Default::default()).text)).at("nitrite"));
-        }
-        if nitrate > Decimal::ONE_HUNDRED || nitrite.checked_add(nitrate).is_none_or(|s| s > Decimal::ONE_HUNDRED) {
-            found.push(
-                Problem::new(
-                    Code::Conflict,
-                    "Nitrite and nitrate together are more than 100 %. Read the packet again.",
-                )
-                .at("nitrate"),
-            );
-        }
+        found.extend(Agent::printed(self.nitrite, Some(self.nitrate)).problem());
         if nitrite.is_zero() && nitrate.is_zero() {
             found.push(Problem::new(Code::Conflict, "A cure holds nitrite or nitrate. Type the per cent printed on the packet; pink salt for the table has none and is no cure.").at("nitrite"));
         }
@@ -171,6 +170,9 @@ impl Line {
                 return Some(problem.at("name"));
             }
         }
+        if says_cure(&self.name) {
+            return Some(Problem::new(Code::Conflict, "This sounds like a curing agent. It goes under cures, with its printed per cent and an aim; else no verdict counts it.").at("name"));
+        }
         let brine_only = matches!(self.share, Share::Brine(_) | Share::MeatAndWater(_));
         if brine_only && method == Method::Rub {
             return Some(
@@ -229,7 +231,36 @@ pub fn name(value: &str) -> Result<(), Problem> {
             "Nothing is typed here. Type a name of up to 60 characters.",
         ));
     }
+    if value.contains('\n') {
+        return Err(Problem::new(
+            Code::NotRead,
+            "A name is one line. Take the line break out.",
+        ));
+    }
     text(value, MOST_NAME)
+}
+
+/// True for a name that says nitrite or nitrate: such a thing is weighed as a cure or not at all.
+fn says_cure(value: &str) -> bool {
+    const WORDS: [&str; 9] = [
+        "nitrit",
+        "nitrat",
+        "saltpet",
+        "salpet",
+        "curing salt",
+        "pink salt",
+        "pink cure",
+        "cure no",
+        "cure #",
+    ];
+    let lower = value.to_ascii_lowercase();
+    let is_known = || {
+        let cures = pantry::ingredients().iter().filter(|i| i.group == Group::Cure);
+        cures
+            .flat_map(|i| i.others.iter().chain([&i.name]))
+            .any(|n| n.eq_ignore_ascii_case(value.trim()))
+    };
+    lower.trim() == "cure" || WORDS.iter().any(|w| lower.contains(w)) || is_known()
 }
 
 /// Text of at most `most` characters without control characters other than a line break.
@@ -244,13 +275,18 @@ pub fn text(value: &str, most: usize) -> Result<(), Problem> {
             format!("This is {long} characters long; at most {most} are kept. Shorten it."),
         ));
     }
-    if value.chars().any(|c| c.is_control() && c != '\n') {
+    if value.chars().any(|c| (c.is_control() && c != '\n') || is_hidden(c)) {
         return Err(Problem::new(
             Code::NotRead,
             "There is a character in it that cannot be shown. Type it again.",
         ));
     }
     Ok(())
+}
+
+/// Characters that turn or hide the text around them: what is read must be what is there.
+fn is_hidden(c: char) -> bool {
+    matches!(c, '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2060}'..='\u{2069}' | '\u{feff}')
 }
 
 /// Two capital letters, with up to `digits` digits behind them.

@@ -34,8 +34,11 @@ pub fn line(step: &Step, units: System) -> String {
             .map(|t| format!("until the coldest piece reads {}", t.show(units).text)),
     );
     let mut text = parts.join(", ");
-    if let Some(first) = text.get(..1) {
-        text = format!("{}{}.", first.to_uppercase(), text.get(1..).unwrap_or_default());
+    if !text.is_empty() {
+        text.push('.');
+    }
+    if let Some(first) = text.get_mut(..1) {
+        first.make_ascii_uppercase();
     }
     if !step.note.is_empty() {
         if !text.is_empty() {

@@ -18,7 +18,7 @@ pub struct NextList {
 pub struct Job {
     /// The batch's id as it came with the request.
     pub batch: String,
-    /// Id for its tick: `step:1`, `turn:0:2`, or `weigh` for a batch that is not in the cure yet.
+    /// Id for its tick: `step:1`, `turn:0:2`, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
     pub id: String,
     /// `Turn the pieces`, `Rinse`.
     pub head: String,
@@ -37,6 +37,8 @@ pub struct Job {
     /// When it was ticked; only in the list of one batch.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub ticked: Option<i64>,
+    /// True when it was passed over: a later step is ticked.
+    pub passed: bool,
     /// Caution that stands beside it.
     pub caution: Option<String>,
 }

@@ -3,7 +3,7 @@
 
 use super::model::{Job, NextList, Stage, State};
 use crate::batch::{Batch, green, kinds};
-use crate::dose::{Outcome, cautions};
+use crate::dose::{Outcome, cautions, heat_keys};
 use crate::quantity::{Mass, Problem, Span, System};
 use crate::recipe::{Do, Method, Step, head, line};
 use crate::weigh::{Settings, verdict};
@@ -31,8 +31,8 @@ pub fn next(batches: &[(&str, &Batch)], now: i64, settings: &Settings) -> Result
         }
         states.push(state);
     }
-    // Without a clock yet comes after what has one.
-    jobs.sort_by_key(|j: &Job| (j.due.is_none(), j.due));
+    // What is due now comes first, also where it has no clock yet.
+    jobs.sort_by_key(|j: &Job| (!j.now, j.due));
     Ok(NextList { jobs, batches: states })
 }
 
@@ -46,18 +46,13 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings) -> State {
         finished: batch.closed,
         jobs: Vec::new(),
     };
-    let verdict = match verdict(batch, settings) {
-        Ok(verdict) => verdict,
-        Err(problems) => {
-            let says = problems.first().map(|p| p.message.clone()).unwrap_or_default();
-            return State { says, ..base };
-        }
-    };
-    if verdict.held {
-        let says = if verdict.outcome == Outcome::Over {
-            "Held: dose is over the limit"
-        } else {
-            "Held: strength of the cure is not known"
+    let verdict = verdict(batch, settings);
+    if let Ok(verdict) = &verdict
+        && verdict.held
+    {
+        let says = match verdict.outcome {
+            Outcome::Over => "Held: dose is over the limit",
+            _ => "Held: the dose cannot be vouched for",
         };
         return State {
             held: true,
@@ -68,46 +63,25 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings) -> State {
     }
     let green = green(&batch.pieces).ok();
     let Some(begun) = batch.tick("rub").map(|t| t.at) else {
-        let weighed = green.is_some_and(|g| g.weighed);
-        let (stage, says) = if weighed {
-            (Stage::Weigh, "Not weighed out yet")
-        } else {
-            (Stage::Pieces, "Pieces to weigh")
-        };
-        let text = if weighed {
-            "Cure first, then the rest into the same bowl."
-        } else {
-            "Put every size class on the scale."
-        };
-        let heading = if weighed {
-            "Weigh out the cure"
-        } else {
-            "Weigh the pieces"
-        };
-        let job = Job {
-            batch: id.to_owned(),
-            id: "weigh".to_owned(),
-            head: heading.to_owned(),
-            text: text.to_owned(),
-            stage,
-            due: None,
-            ends: None,
-            now: true,
-            ticked: None,
-            caution: None,
-        };
+        let job = first_job(id, batch, green.is_some_and(|g| g.weighed));
         return State {
-            stage,
-            says: says.to_owned(),
+            stage: job.stage,
+            says: waiting(&job).to_owned(),
             jobs: vec![job],
             ..base
         };
     };
+    if let Err(problems) = verdict {
+        let says = problems.first().map(|p| p.message.clone()).unwrap_or_default();
+        return State { says, ..base };
+    }
     let jobs = all_jobs(id, batch, begun, now, settings.units);
-    let steps = || jobs.iter().filter(|j| j.id.starts_with("step:"));
-    let finished = steps().all(|j| j.ticked.is_some());
-    let stage = steps().find(|j| j.ticked.is_none()).map_or(Stage::Pack, |j| j.stage);
-    // The last step begun says where the meat is; while it cures, the stage in hand is still the cure.
+    let open = || jobs.iter().filter(|j| is_open(j));
+    let finished = open().next().is_none();
+    let stage = open()
+        .find(|j| !j.id.starts_with("turn:"))
+        .map_or(Stage::Pack, |j| j.stage);
+    // The last step begun says where the meat is.
     let last = batch
         .recipe
         .steps
@@ -117,10 +91,12 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings) -> State {
         .find(|(i, _)| tick_of(batch, *i, begun).is_some());
     let where_now = match last {
         _ if finished => "Finished".to_owned(),
-        Some((_, step)) if step.act == Do::Cure => format!(
-            "In the cure, day {}",
-            (now.saturating_sub(begun).max(0) / DAY).saturating_add(1)
-        ),
+        Some((_, step)) if step.act == Do::Cure => {
+            format!(
+                "In the cure, day {}",
+                (now.saturating_sub(begun).max(0) / DAY).saturating_add(1)
+            )
+        }
         Some((_, step)) => doing(step.act).to_owned(),
         None => "Cure is on".to_owned(),
     };
@@ -134,6 +110,64 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings) -> State {
         finished: finished || batch.closed,
         jobs,
         ..base
+    }
+}
+
+/// What is to be done before the clock runs: weigh the pieces, weigh out, rub in. Never asks for cure that is in.
+fn first_job(id: &str, batch: &Batch, weighed: bool) -> Job {
+    let cure_in = batch.put_in.is_some() || batch.ticks.iter().any(|t| t.of.starts_with("cure:"));
+    let all_in = (0..batch.recipe.lines.len()).all(|i| batch.tick(&format!("line:{i}")).is_some());
+    let cured = cure_in || batch.recipe.cures.is_empty();
+    let (stage, head, text) = match batch.recipe.method {
+        _ if batch.pieces.is_empty() => (
+            Stage::Pieces,
+            "Say what is on the board",
+            "How many pieces, what they weigh, how thick.",
+        ),
+        _ if !weighed => (Stage::Pieces, "Weigh the pieces", "Put every size class on the scale."),
+        Method::Rub if cured && all_in => (
+            Stage::Weigh,
+            "Rub it in",
+            "All is weighed. The clock starts when the rub is on.",
+        ),
+        Method::CoverBrine if cured && all_in => (
+            Stage::Weigh,
+            "Put the meat in the brine",
+            "All is weighed. The clock starts when the meat is under.",
+        ),
+        _ if cure_in => (
+            Stage::Weigh,
+            "Weigh out the rest",
+            "The cure is in already: add no more of it.",
+        ),
+        _ if batch.recipe.cures.is_empty() => {
+            (Stage::Weigh, "Weigh out the salt and spice", "This recipe has no cure.")
+        }
+        _ => (
+            Stage::Weigh,
+            "Weigh out the cure",
+            "Cure first, then the rest into the same bowl.",
+        ),
+    };
+    Job {
+        batch: id.to_owned(),
+        id: "weigh".to_owned(),
+        head: head.to_owned(),
+        text: text.to_owned(),
+        stage,
+        due: None,
+        ends: None,
+        now: true,
+        ticked: None,
+        passed: false,
+        caution: None,
+    }
+}
+
+const fn waiting(job: &Job) -> &'static str {
+    match job.stage {
+        Stage::Pieces => "Pieces to weigh",
+        _ => "Not in the cure yet",
     }
 }
 
@@ -173,52 +207,75 @@ fn millis(span: Option<Span>) -> i64 {
         .unwrap_or(0)
 }
 
-/// Every step and turn, in order of time.
+/// Every step and turn, in order of time, and the end where the last step takes time.
 fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, units: System) -> Vec<Job> {
     let steps = &batch.recipe.steps;
     let kinds = kinds(&batch.pieces);
+    let last_ticked = (0..steps.len()).rev().find(|i| tick_of(batch, *i, begun).is_some());
+    let ended = batch.tick("end").map(|t| t.at);
+    let job = |of: String, act: Do, head: &str, text: String, due: i64, ticked: Option<i64>, passed: bool| Job {
+        batch: id.to_owned(),
+        id: of,
+        head: head.to_owned(),
+        text,
+        stage: stage(act),
+        due: Some(due),
+        ends: None,
+        now: ticked.is_none() && !passed && due <= now,
+        ticked,
+        passed: ticked.is_none() && passed,
+        caution: None,
+    };
     let mut jobs = Vec::new();
     let mut due = begun;
     for (i, step) in steps.iter().enumerate() {
+        // A step that is not ticked while a later one is was passed over.
+        let over = last_ticked.is_some_and(|last| last > i) || ended.is_some();
         let ticked = tick_of(batch, i, begun);
-        let start = ticked.unwrap_or(due);
+        // Nothing is begun before the cure is on, whatever a clock said.
+        let start = ticked.unwrap_or(due).max(begun);
         let length = millis(step.lasts);
-        let job = |id_in: String, head: &str, text: String, due: i64, ticked: Option<i64>| Job {
-            batch: id.to_owned(),
-            id: id_in,
-            head: head.to_owned(),
-            text,
-            stage: stage(step.act),
-            due: Some(due),
-            ends: None,
-            now: ticked.is_none() && due <= now,
-            ticked,
-            caution: None,
-        };
         jobs.push(Job {
             ends: step.lasts.map(|_| start.saturating_add(length)),
-            caution: caution(step.act, &kinds),
-            ..job(format!("step:{i}"), head(step.act), line(step, units), due, ticked)
+            caution: caution(step.act, steps, &kinds),
+            ..job(
+                format!("step:{i}"),
+                step.act,
+                head(step.act),
+                line(step, units),
+                due,
+                ticked,
+                over,
+            )
         });
-        let over = (i..steps.len())
-            .skip(1)
-            .any(|later| tick_of(batch, later, begun).is_some());
         for (k, at) in turns(step, start).into_iter().enumerate() {
-            let tick = format!("turn:{i}:{k}");
-            let done = batch.tick(&tick).map(|t| t.at);
+            let of = format!("turn:{i}:{k}");
+            let done = batch.tick(&of).map(|t| t.at);
             if done.is_some() || !over {
-                jobs.push(job(
-                    tick,
-                    turn_head(batch.recipe.method),
-                    turn_text(batch.recipe.method).to_owned(),
-                    at,
-                    done,
-                ));
+                let text = turn_text(batch.recipe.method).to_owned();
+                jobs.push(job(of, step.act, turn_head(batch.recipe.method), text, at, done, false));
             }
         }
         due = start.saturating_add(length);
     }
+    if steps.last().is_none_or(|s| s.lasts.is_some()) {
+        let text = "The last step is over. Put the batch away.".to_owned();
+        jobs.push(job(
+            "end".to_owned(),
+            Do::Pack,
+            "Finish the batch",
+            text,
+            due,
+            ended,
+            false,
+        ));
+    }
     jobs
+}
+
+/// Still to be done.
+fn is_open(job: &Job) -> bool {
+    job.ticked.is_none() && !job.passed
 }
 
 /// Times of the turns within a step, its end left out: then the next step is due.
@@ -250,49 +307,29 @@ const fn turn_text(method: Method) -> &'static str {
 
 /// What may be done soonest: the next step, and of the turns the last that is overdue and the first that is to come.
 fn soonest(state: &State) -> Vec<Job> {
-    let open = |prefix: &'static str| {
-        state
-            .jobs
-            .iter()
-            .filter(move |j| j.id.starts_with(prefix) && j.ticked.is_none())
-    };
-    let last_turned = state
-        .jobs
-        .iter()
-        .rposition(|j| j.id.starts_with("turn:") && j.ticked.is_some());
+    let is_turn = |job: &Job| job.id.starts_with("turn:");
+    let last_turned = state.jobs.iter().rposition(|j| is_turn(j) && j.ticked.is_some());
     let missed = state
         .jobs
         .iter()
         .enumerate()
-        .filter(|(at, j)| {
-            j.id.starts_with("turn:") && j.ticked.is_none() && j.now && last_turned.is_none_or(|t| *at > t)
-        })
+        .filter(|(at, j)| is_turn(j) && is_open(j) && j.now && last_turned.is_none_or(|t| *at > t))
         .map(|(_, j)| j)
         .next_back();
-    let coming = open("turn:").find(|j| !j.now);
-    let step = open("step:").next();
-    let weigh = open("weigh").next();
-    missed
-        .into_iter()
-        .chain(coming)
-        .chain(step)
-        .chain(weigh)
-        .cloned()
-        .collect()
+    let coming = state.jobs.iter().find(|j| is_turn(j) && is_open(j) && !j.now);
+    let step = state.jobs.iter().find(|j| !is_turn(j) && is_open(j));
+    missed.into_iter().chain(coming).chain(step).cloned().collect()
 }
 
 /// The caution beside a step.
-fn caution(act: Do, kinds: &[&str]) -> Option<String> {
+fn caution(act: Do, steps: &[Step], kinds: &[&str]) -> Option<String> {
     let keys: Vec<&str> = match act {
         Do::Cure | Do::Dry | Do::Soak => vec!["keep-cold"],
-        Do::Smoke | Do::Cook | Do::DryOut => {
-            let all = crate::dose::keys_for(false, kinds);
-            all.into_iter()
-                .filter(|k| !matches!(*k, "keep-cold" | "local-rules" | "shot-guests"))
-                .collect()
-        }
+        Do::Smoke | Do::Cook | Do::DryOut if steps.iter().any(|s| s.act == Do::DryOut) => vec!["jerky-heat"],
+        Do::Smoke | Do::Cook | Do::DryOut => heat_keys(kinds),
+        Do::Chill => vec!["cool-fast"],
         Do::Pack => vec!["local-rules"],
-        Do::Rinse | Do::Rest | Do::Chill => Vec::new(),
+        Do::Rinse | Do::Rest => Vec::new(),
     };
     let texts: Vec<&str> = cautions(&keys).into_iter().map(|c| c.text).collect();
     (!texts.is_empty()).then(|| texts.join(" "))

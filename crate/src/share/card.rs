@@ -91,7 +91,7 @@ pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> 
         Some(CardRow {
             name: line.name.clone(),
             share: share_of(line, weight),
-            note: Some(format!("aim {}", cure.aim.show(settings.units).text)),
+            note: Some(format!("aim {}", cure.aim.ppm().text)),
             amount: line.add.clone(),
         })
     });

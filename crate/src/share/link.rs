@@ -20,7 +20,7 @@ pub struct Link {
     pub link: String,
     /// What stands behind the `#`.
     pub code: String,
-    /// The QR code's side in modules, with no quiet zone.
+    /// The QR code's side in modules, with no quiet zone; nought where the link is too long for one.
     pub qr_size: u32,
     /// The dark modules as an SVG path in module units: `M0 0h7v1h-7z…`.
     pub qr_path: String,
@@ -57,12 +57,7 @@ pub fn write(recipe: &Recipe, page: &str) -> Result<Link, Vec<Problem>> {
     if link.len() > MOST_LINK {
         return Err(too_long());
     }
-    let (qr_size, qr_path) = qr::draw(&link).ok_or_else(|| {
-        vec![Problem::new(
-            Code::TooLong,
-            "This recipe is too long for a QR code. Send the link, or shorten the notes.",
-        )]
-    })?;
+    let (qr_size, qr_path) = qr::draw(&link).unwrap_or_default();
     Ok(Link {
         link,
         code,
@@ -90,7 +85,13 @@ fn decode(text: &str) -> Result<Vec<u8>, Problem> {
             "This is longer than any link of this page. Ask for the link again.",
         ));
     }
-    let code = text.trim().rsplit('#').next().unwrap_or_default();
+    // A message may have wrapped the link, and a mail program may have escaped its mark.
+    let text: String = text.chars().filter(|c| !c.is_whitespace()).collect();
+    let code = text
+        .rsplit("%23")
+        .next()
+        .and_then(|t| t.rsplit('#').next())
+        .unwrap_or_default();
     if code.is_empty() {
         return Err(Problem::new(
             Code::Missing,
@@ -105,7 +106,7 @@ fn decode(text: &str) -> Result<Vec<u8>, Problem> {
         return Err(match version {
             Some(number) if !number.is_empty() && number.bytes().all(|b| b.is_ascii_digit()) => Problem::new(
                 Code::Version,
-                "This link was written by a newer page. Take the newest version of the page and open the link again.",
+                "This link was written by another version of the page. Take the newest version and open the link again.",
             ),
             _ if HEAD.starts_with(code) => cut(),
             _ => Problem::new(
@@ -114,13 +115,28 @@ fn decode(text: &str) -> Result<Vec<u8>, Problem> {
             ),
         });
     };
-    // A cut may leave a lone character at the end that stands for no whole byte.
-    let whole = if body.len() % 4 == 1 {
-        body.get(..body.len().saturating_sub(1)).unwrap_or_default()
-    } else {
-        body
-    };
+    // What follows the code in a sentence is not part of it.
+    let end = body
+        .find(|c: char| !(c.is_ascii_alphanumeric() || c == '-' || c == '_'))
+        .unwrap_or(body.len());
+    let (letters, after) = body.split_at_checked(end).unwrap_or((body, ""));
+    match content(letters) {
+        // A foreign character within the code was changed, not cut.
+        Err(problem) if problem.code == Code::Cut && !after.is_empty() => Err(altered()),
+        read => read,
+    }
+}
+
+/// The content of a code without its head, held against its length and its checksum.
+fn content(letters: &str) -> Result<Vec<u8>, Problem> {
+    // A cut may leave characters at the end that stand for no whole byte.
     let lenient = GeneralPurpose::new(&URL_SAFE, NO_PAD.with_decode_allow_trailing_bits(true));
+    let lone = letters.len() % 4 == 1;
+    let whole = if lone {
+        letters.get(..letters.len().saturating_sub(1)).unwrap_or_default()
+    } else {
+        letters
+    };
     let bytes = lenient.decode(whole).map_err(|_| altered())?;
     let Some((length, rest)) = bytes.split_first_chunk::<2>() else {
         return Err(cut());
@@ -129,14 +145,12 @@ fn decode(text: &str) -> Result<Vec<u8>, Problem> {
     let Some((content, sum)) = rest.split_at_checked(length) else {
         return Err(cut());
     };
-    match <[u8; 4]>::try_from(sum) {
-        Ok(sum) if u32::from_be_bytes(sum) == CRC.checksum(content) && whole.len() == body.len() => {
-            Ok(content.to_vec())
-        }
-        Ok(_) => Err(altered()),
-        Err(_) if sum.len() < 4 => Err(cut()),
-        Err(_) => Err(altered()),
+    if sum.len() < 4 {
+        return Err(cut());
     }
+    // One text for one recipe: no spare bits, no spare characters.
+    let good = sum == CRC.checksum(content).to_be_bytes() && URL_SAFE_NO_PAD.encode(&bytes) == letters;
+    if good { Ok(content.to_vec()) } else { Err(altered()) }
 }
 
 fn cut() -> Problem {

@@ -2,7 +2,7 @@
 
 use super::lines::on_scale;
 use super::model::{Coarse, Premix};
-use super::plan::{self, Plan};
+use super::plan::Plan;
 use crate::dose::{Advice, Ppm};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, plain};
@@ -106,9 +106,4 @@ fn enough(step: Decimal) -> Figure {
         step.over(TOO_MUCH).and_then(|g| g.up_to(step)).unwrap_or_default(),
         step,
     )
-}
-
-/// Grams of premix a plan asks for, cures together.
-pub fn premix_grams(plan: &plan::Plan) -> Option<Decimal> {
-    plan.cures.iter().try_fold(Decimal::ZERO, |sum, grams| sum.plus(*grams))
 }

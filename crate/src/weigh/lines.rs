@@ -4,25 +4,38 @@ use super::model::WeighLine;
 use super::plan::{self, Plan};
 use super::spoon::spoons;
 use crate::batch::{Batch, Tick};
-use crate::dose::Agent;
-use crate::pantry::{self, Group, Ingredient, OWN};
+use crate::dose::Portion;
+use crate::pantry::{self, Agent, Group, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Figure, Mass, fixed, grouped, plain};
-use crate::recipe::{Line, Recipe};
+use crate::quantity::{Figure, Fraction, Mass, Range, fixed, grouped, plain};
+use crate::recipe::Line;
 use rust_decimal::{Decimal, dec};
+
+/// A cure on the list.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Cured {
+    /// Its strength: as ticked, else as the list asks for it, thinned for a premix.
+    pub agent: Agent,
+    /// Grams: as ticked, else rounded down to the step.
+    pub grams: Decimal,
+    /// Grams before rounding.
+    pub exact: Decimal,
+    /// One part in so many, where the list asks for a premix.
+    pub parts: Option<u32>,
+    /// True where it was ticked.
+    pub done: bool,
+}
 
 /// What goes into the bowl, on one scale.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Rounded {
-    /// The agents with their aims, thinned for a premix.
-    pub agents: Vec<(Agent, Decimal)>,
-    /// Grams of each cure: ticked, or rounded down to the step.
-    pub cures: Vec<Decimal>,
+    /// One for each cure of the recipe; none where the cure was put in by another measure.
+    pub cures: Vec<Cured>,
     /// Grams of each line: ticked, or rounded to the nearest step, the salt of the cure taken off.
     pub lines: Vec<Decimal>,
     /// Each line before rounding, the salt of the cure taken off.
     pub exact: Vec<Decimal>,
-    /// Salt that the cure brings.
+    /// Salt that all cures bring.
     pub cure_salt: Decimal,
 }
 
@@ -36,51 +49,119 @@ pub fn line_id(i: usize) -> String {
     format!("line:{i}")
 }
 
-fn ticked(batch: &Batch, id: &str) -> Option<Decimal> {
-    batch.tick(id).and_then(|t| t.weight).map(Mass::base)
-}
-
-/// Rounds a plan to the scale's step. A curing agent rounds down, all else to the nearest. `already` is the salt of
-/// a cure that was put in by another measure; then no cure is weighed.
+/// Rounds a plan to the scale's step. A curing agent rounds down, all else to the nearest. `put_in` is a cure that
+/// was put in by another measure; then the list asks for none.
 pub fn round(
     batch: &Batch,
     plan: &Plan,
-    agents: Vec<(Agent, Decimal)>,
+    parts: Option<u32>,
     step: Decimal,
-    already: Option<Decimal>,
+    put_in: Option<&Portion>,
 ) -> Option<Rounded> {
-    let cures = plan
-        .cures
-        .iter()
+    let agents = plan::agents(&batch.recipe, parts)?;
+    let planned = agents
+        .into_iter()
+        .zip(&plan.cures)
         .enumerate()
-        .map(|(i, grams)| ticked(batch, &cure_id(i)).map_or_else(|| grams.down_to(step), Some))
-        .collect::<Option<Vec<Decimal>>>()?;
-    let cure_salt = already.map_or_else(|| plan::salt_in(&agents, &cures), Some)?;
+        .filter(|_| put_in.is_none());
+    let cures = planned
+        .map(|(i, ((agent, _), exact))| {
+            let tick = batch.tick(&cure_id(i));
+            let ticked = tick.and_then(|t| Some((t.agent()?, t.weight?.base())));
+            Some(match ticked {
+                Some((agent, grams)) => Cured {
+                    agent,
+                    grams,
+                    exact: *exact,
+                    parts,
+                    done: true,
+                },
+                None => Cured {
+                    agent,
+                    grams: exact.down_to(step)?,
+                    exact: *exact,
+                    parts,
+                    done: false,
+                },
+            })
+        })
+        .collect::<Option<Vec<Cured>>>()?;
+    let put_salt = put_in.map_or(Some(Decimal::ZERO), |p| {
+        p.agent
+            .map_or(Some(Decimal::ZERO), |a| a.salt()?.times(p.weight.typical))
+    })?;
+    let cure_salt = cures
+        .iter()
+        .try_fold(put_salt, |sum, c| sum.plus(c.grams.times(c.agent.salt()?)?))?;
     let salt = plan::salt_line(&batch.recipe);
+    let less_salt = |(i, grams): (usize, &Decimal)| {
+        if salt == Some(i) {
+            grams.less(cure_salt).map(|g| g.max(Decimal::ZERO))
+        } else {
+            Some(*grams)
+        }
+    };
     let exact = plan
         .lines
         .iter()
         .enumerate()
-        .map(|(i, grams)| {
-            if salt == Some(i) {
-                grams.less(cure_salt).map(|g| g.max(Decimal::ZERO))
-            } else {
-                Some(*grams)
-            }
-        })
+        .map(less_salt)
         .collect::<Option<Vec<Decimal>>>()?;
+    let on_scale = |(i, grams): (usize, &Decimal)| {
+        let ticked = batch.tick(&line_id(i)).and_then(|t| t.weight);
+        ticked.map_or_else(|| grams.nearest(step), |w| Some(w.base()))
+    };
     let lines = exact
         .iter()
         .enumerate()
-        .map(|(i, grams)| ticked(batch, &line_id(i)).map_or_else(|| grams.nearest(step), Some))
+        .map(on_scale)
         .collect::<Option<Vec<Decimal>>>()?;
     Some(Rounded {
-        agents,
         cures,
         lines,
         exact,
         cure_salt,
     })
+}
+
+/// What the verdict counts: what the list asks for, what was ticked, and what was put in by another measure.
+pub fn portions(
+    batch: &Batch,
+    rounded: &Rounded,
+    step: Decimal,
+    spread: Decimal,
+    put_in: Option<&Portion>,
+) -> Option<Vec<Portion>> {
+    let portion = |agent: Agent, grams: Decimal, parts: Option<u32>, done: bool| {
+        Some(Portion {
+            said: on_scale(grams, step).text,
+            agent: Some(agent),
+            weight: Range::weighed(grams, step)?,
+            // A ticked premix was made on this scale as well: its strength is as uncertain.
+            spread: if parts.is_some() { spread } else { Decimal::ZERO },
+            parts,
+            spoon: None,
+            done,
+        })
+    };
+    let ticks = batch.ticks.iter().filter(|t| t.of.starts_with("cure:"));
+    let ticked = ticks.filter_map(|t| Some((t.agent()?, t.weight?.base())));
+    // Every ticked cure counts, also one that the recipe no longer asks for or that was ticked twice.
+    let done = ticked.map(|(agent, grams)| portion(agent, grams, thinned(batch, agent), true));
+    let open = rounded
+        .cures
+        .iter()
+        .filter(|c| !c.done)
+        .map(|c| portion(c.agent, c.grams, c.parts, false));
+    let put = put_in.map(|p| Some(p.clone()));
+    put.into_iter().chain(done).chain(open).collect()
+}
+
+/// The parts of a ticked premix: how many times the packet is stronger, where that is a premix of this page.
+fn thinned(batch: &Batch, agent: Agent) -> Option<u32> {
+    let neat = plan::agents(&batch.recipe, None)?;
+    let is = |parts: u32| neat.iter().any(|(a, _)| a.thinned(Decimal::from(parts)) == Some(agent));
+    plan::PARTS.into_iter().find(|parts| is(*parts))
 }
 
 /// Grams with as many decimals as the scale shows.
@@ -98,136 +179,170 @@ pub fn line_name(line: &Line) -> String {
         .unwrap_or_default()
 }
 
-/// What a cure is called: by its printed strength.
-pub fn cure_name(recipe: &Recipe, i: usize, parts: Option<u32>) -> String {
-    let Some(cure) = recipe.cures.get(i) else {
-        return String::new();
-    };
-    let nitrite = (!cure.nitrite.base().is_zero()).then(|| format!("{} % nitrite", plain(cure.nitrite.base())));
-    let nitrate = (!cure.nitrate.base().is_zero()).then(|| format!("{} % nitrate", plain(cure.nitrate.base())));
-    let strength: Vec<String> = nitrite.into_iter().chain(nitrate).collect();
-    match parts {
-        Some(parts) => format!("Premix, 1 part cure in {parts}"),
-        None => format!("Cure, {}", strength.join(" and ")),
+/// What a cure is called: by its strength, or as a premix.
+fn cure_name(agent: Agent, parts: Option<u32>) -> String {
+    if let Some(parts) = parts {
+        return format!("Premix, 1 part cure in {parts}");
     }
+    let said = |percent: Decimal, what: &str| (!percent.is_zero()).then(|| format!("{} % {what}", plain(percent)));
+    let strength: Vec<String> = said(agent.nitrite, "nitrite")
+        .into_iter()
+        .chain(said(agent.nitrate, "nitrate"))
+        .collect();
+    format!("Cure, {}", strength.join(" and "))
 }
 
-/// All that a line needs to be drawn.
-struct Draft<'a> {
-    id: String,
-    name: String,
-    is_cure: bool,
-    grams: Decimal,
-    exact: Decimal,
-    ends: Option<(Decimal, Decimal)>,
-    item: Option<&'a Ingredient>,
-    why: Option<String>,
-}
-
-impl Draft<'_> {
-    fn line(self, batch: &Batch, step: Decimal, reads: Option<Decimal>) -> WeighLine {
-        let tick: Option<&Tick> = batch.tick(&self.id);
-        let wanted = if self.is_cure {
-            self.exact.down_to(step)
-        } else {
-            self.exact.nearest(step)
-        }
-        .unwrap_or_default();
-        WeighLine {
-            add: on_scale(self.grams, step),
-            weight: format!("{} g", plain(self.grams)),
-            exact: format!("{} g", plain(self.exact.round_dp(6))),
-            range: self.ends.map(|(low, high)| (on_scale(low, step), on_scale(high, step))),
-            reads: reads.map(|g| on_scale(g, step)),
-            spoon: self.item.and_then(|item| spoons(item, self.grams)),
-            ticked: tick.map(|t| t.at),
-            changed: tick.filter(|_| wanted != self.grams).map(|_| {
-                format!(
-                    "{} is in the bowl. The list now asks for {}.",
-                    on_scale(self.grams, step).text,
-                    on_scale(wanted, step).text
-                )
-            }),
-            id: self.id,
-            name: self.name,
-            is_cure: self.is_cure,
-            why: self.why,
-        }
-    }
-}
-
-/// The bowl, cure first, and the vessel, with low and high from `ends` where not all is weighed.
+/// The bowl, cure first, with its total; and the vessel. `ends` are low and high where not all is weighed.
 pub fn draw(
     batch: &Batch,
     rounded: &Rounded,
     plan: &Plan,
     ends: Option<&[Rounded; 2]>,
     step: Decimal,
-    parts: Option<u32>,
-    weigh_cure: bool,
 ) -> Option<(Vec<WeighLine>, Vec<WeighLine>, Decimal)> {
-    let recipe = &batch.recipe;
-    let mut bowl = Vec::new();
-    let mut total = Decimal::ZERO;
-    for (i, grams) in rounded.cures.iter().enumerate().filter(|_| weigh_cure) {
-        total = total.plus(*grams)?;
-        let exact = *plan.cures.get(i)?;
-        let draft = Draft {
-            id: cure_id(i),
-            name: cure_name(recipe, i, parts),
-            is_cure: true,
-            grams: *grams,
-            exact,
-            ends: ends.and_then(|[low, high]| Some((*low.cures.get(i)?, *high.cures.get(i)?))),
-            item: recipe.cures.get(i).and_then(|c| pantry::ingredient(&c.item)),
-            why: (exact != *grams && batch.tick(&cure_id(i)).is_none())
-                .then(|| format!("{} g, rounded down to the scale's step.", plain(exact.round_dp(3)))),
-        };
-        bowl.push(draft.line(batch, step, Some(total)));
+    let (mut bowl, mut vessel, mut total) = (Vec::new(), Vec::new(), Decimal::ZERO);
+    for (i, cure) in rounded.cures.iter().enumerate() {
+        total = total.plus(cure.grams)?;
+        bowl.push(cure_line(batch, i, cure, ends, step, total)?);
     }
-    let salt = plan::salt_line(recipe);
-    let mut order: Vec<usize> = (0..recipe.lines.len()).collect();
-    order.sort_by_key(|i| recipe.lines.get(*i).map_or(9, |l| rank(plan::group(l))));
-    let mut vessel = Vec::new();
-    for i in order {
-        let (line, grams) = (recipe.lines.get(i)?, *rounded.lines.get(i)?);
-        let whole = *plan.lines.get(i)?;
-        let takes_off = salt == Some(i) && rounded.cure_salt > Decimal::ZERO;
-        let draft = Draft {
-            id: line_id(i),
-            name: line_name(line),
-            is_cure: false,
-            grams,
-            exact: *rounded.exact.get(i)?,
-            ends: ends.and_then(|[low, high]| Some((*low.lines.get(i)?, *high.lines.get(i)?))),
-            item: pantry::ingredient(&line.item),
-            why: takes_off.then(|| {
-                format!(
-                    "{} g in all, less {} g that is already in the cure.",
-                    fixed(whole, 1),
-                    fixed(rounded.cure_salt, 1)
-                )
-            }),
-        };
-        if line.is_water() {
-            vessel.push(draft.line(batch, step, None));
-        } else {
-            total = total.plus(grams)?;
-            bowl.push(draft.line(batch, step, Some(total)));
+    // Salt, sugar, spice, liquid; within each as the recipe has it.
+    for group in [Group::Salt, Group::Sugar, Group::Spice, Group::Liquid] {
+        for (i, line) in batch
+            .recipe
+            .lines
+            .iter()
+            .enumerate()
+            .filter(|(_, l)| plan::group(l) == group)
+        {
+            let grams = *rounded.lines.get(i)?;
+            if line.is_water() {
+                vessel.push(plain_line(batch, i, rounded, plan, ends, step, None)?);
+            } else {
+                total = total.plus(grams)?;
+                bowl.push(plain_line(batch, i, rounded, plan, ends, step, Some(total))?);
+            }
         }
     }
     Some((bowl, vessel, total))
 }
 
-/// Order of weighing after the cure.
-const fn rank(group: Group) -> u8 {
-    match group {
-        Group::Cure => 0,
-        Group::Salt => 1,
-        Group::Sugar => 2,
-        Group::Spice => 3,
-        Group::Liquid => 4,
-    }
+fn cure_line(
+    batch: &Batch,
+    i: usize,
+    cure: &Cured,
+    ends: Option<&[Rounded; 2]>,
+    step: Decimal,
+    total: Decimal,
+) -> Option<WeighLine> {
+    let asked = batch.recipe.cures.get(i)?;
+    let parts = if cure.done {
+        thinned(batch, cure.agent)
+    } else {
+        cure.parts
+    };
+    let item = pantry::ingredient(&asked.item).filter(|_| parts.is_none());
+    let range = ends.and_then(|[low, high]| Some((low.cures.get(i)?.grams, high.cures.get(i)?.grams)));
+    let rounded_off = cure.exact != cure.grams && !cure.done;
+    let strength = |percent: Decimal| Fraction::new(percent).ok();
+    let same_kind = parts == cure.parts;
+    Some(WeighLine {
+        is_cure: true,
+        spoon: item.and_then(|item| spoons(item, cure.grams)),
+        why: rounded_off.then(|| format!("{} g, rounded down to the scale's step.", plain(cure.exact.round_dp(3)))),
+        changed: changed(cure.done && same_kind, cure.grams, cure.exact.down_to(step)?, step),
+        tick: Tick {
+            nitrite: strength(cure.agent.nitrite),
+            nitrate: strength(cure.agent.nitrate),
+            ..tick(batch, cure_id(i), cure.grams)?
+        },
+        ..line(
+            cure_id(i),
+            cure_name(cure.agent, parts),
+            batch,
+            cure.grams,
+            cure.exact,
+            range,
+            step,
+            Some(total),
+        )?
+    })
+}
+
+fn plain_line(
+    batch: &Batch,
+    i: usize,
+    rounded: &Rounded,
+    plan: &Plan,
+    ends: Option<&[Rounded; 2]>,
+    step: Decimal,
+    total: Option<Decimal>,
+) -> Option<WeighLine> {
+    let row = batch.recipe.lines.get(i)?;
+    let (grams, exact, whole) = (*rounded.lines.get(i)?, *rounded.exact.get(i)?, *plan.lines.get(i)?);
+    let range = ends.and_then(|[low, high]| Some((*low.lines.get(i)?, *high.lines.get(i)?)));
+    let takes_off = plan::salt_line(&batch.recipe) == Some(i) && rounded.cure_salt > Decimal::ZERO;
+    Some(WeighLine {
+        spoon: pantry::ingredient(&row.item).and_then(|item| spoons(item, grams)),
+        why: takes_off.then(|| {
+            format!(
+                "{} g in all, less {} g that is already in the cure.",
+                fixed(whole, 1),
+                fixed(rounded.cure_salt, 1)
+            )
+        }),
+        changed: changed(batch.tick(&line_id(i)).is_some(), grams, exact.nearest(step)?, step),
+        ..line(line_id(i), line_name(row), batch, grams, exact, range, step, total)?
+    })
+}
+
+/// Said where it was ticked and the list now asks for something else.
+fn changed(done: bool, is: Decimal, wanted: Decimal, step: Decimal) -> Option<String> {
+    (done && is != wanted).then(|| {
+        format!(
+            "{} is in the bowl. The list now asks for {}.",
+            on_scale(is, step).text,
+            on_scale(wanted, step).text
+        )
+    })
+}
+
+fn tick(batch: &Batch, id: String, grams: Decimal) -> Option<Tick> {
+    let at = batch.tick(&id).map_or(0, |t| t.at);
+    Some(Tick {
+        of: id,
+        at,
+        weight: Some(Mass::new(grams).ok()?),
+        nitrite: None,
+        nitrate: None,
+    })
+}
+
+#[expect(clippy::too_many_arguments, reason = "each is one field of the line")]
+fn line(
+    id: String,
+    name: String,
+    batch: &Batch,
+    grams: Decimal,
+    exact: Decimal,
+    range: Option<(Decimal, Decimal)>,
+    step: Decimal,
+    reads: Option<Decimal>,
+) -> Option<WeighLine> {
+    Some(WeighLine {
+        name,
+        is_cure: false,
+        add: on_scale(grams, step),
+        weight: format!("{} g", plain(grams)),
+        exact: format!("{} g", plain(exact.round_dp(6))),
+        range: range.map(|(low, high)| (on_scale(low, step), on_scale(high, step))),
+        reads: reads.map(|g| on_scale(g, step)),
+        spoon: None,
+        why: None,
+        ticked: batch.tick(&id).map(|t| t.at),
+        tick: tick(batch, id.clone(), grams)?,
+        changed: None,
+        id,
+    })
 }
 
 /// Lines that the scale cannot show, and salt that the cure alone exceeds.
@@ -254,6 +369,12 @@ pub fn remarks(batch: &Batch, rounded: &Rounded, plan: &Plan) -> Vec<String> {
             fixed(rounded.cure_salt, 1)
         )),
         _ => {}
+    }
+    if batch.recipe.cures.iter().any(|c| c.item == "cure-sweet") {
+        remarks.push(
+            "All of the cure but nitrite and nitrate is reckoned as salt. A sweet cure holds sugar too: taste a test slice."
+                .to_owned(),
+        );
     }
     remarks
 }

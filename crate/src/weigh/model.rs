@@ -1,5 +1,6 @@
 //! The weigh-out sheet as it is answered.
 
+use crate::batch::Tick;
 use crate::dose::Verdict;
 use crate::quantity::Figure;
 use serde::Serialize;
@@ -22,7 +23,7 @@ pub struct WeighSheet {
     pub bowl: Vec<WeighLine>,
     /// What the scale shows at the end.
     pub bowl_total: Figure,
-    /// Water and other liquids, each in a vessel of its own. Empty for a rub.
+    /// The water of a brine, in a vessel of its own. Empty for a rub.
     pub vessel: Vec<WeighLine>,
     /// Jobs after weighing, to be ticked.
     pub todo: Vec<Todo>,
@@ -50,8 +51,10 @@ pub struct WeighLine {
     pub is_cure: bool,
     /// What to add, rounded to the scale's step; what was added once ticked.
     pub add: Figure,
-    /// The same in grams, `3.5 g`, to be kept with the tick.
+    /// The same in grams, `3.5 g`.
     pub weight: String,
+    /// The tick to keep when it is in the bowl; the page puts its time in.
+    pub tick: Tick,
     /// Before rounding, in grams: `3.552 g`.
     pub exact: String,
     /// Low and high where some pieces are not weighed yet.

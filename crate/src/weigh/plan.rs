@@ -1,7 +1,7 @@
 //! From proportions to grams, exact, before any rounding.
 
-use crate::dose::{Agent, base, cure_for};
-use crate::pantry::{self, Group};
+use crate::dose::{base, cure_for};
+use crate::pantry::{self, Agent, Group};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Problem, Range};
 use crate::recipe::{Line, Method, Recipe, Share};
@@ -22,10 +22,7 @@ pub fn agents(recipe: &Recipe, parts: Option<u32>) -> Option<Vec<(Agent, Decimal
         .cures
         .iter()
         .map(|cure| {
-            let neat = Agent {
-                nitrite: cure.nitrite.base(),
-                nitrate: cure.nitrate.base(),
-            };
+            let neat = Agent::printed(cure.nitrite, Some(cure.nitrate));
             let agent = parts.map_or(Some(neat), |parts| neat.thinned(Decimal::from(parts)))?;
             Some((agent, cure.aim.base()))
         })
@@ -97,16 +94,6 @@ pub fn dissolved(recipe: &Recipe, lines: &[Decimal]) -> Option<Decimal> {
         .try_fold(Decimal::ZERO, |sum, (_, grams)| sum.plus(*grams))
 }
 
-/// Grams of salt in cures of these weights.
-pub fn salt_in(agents: &[(Agent, Decimal)], cures: &[Decimal]) -> Option<Decimal> {
-    agents
-        .iter()
-        .zip(cures)
-        .try_fold(Decimal::ZERO, |sum, ((agent, _), grams)| {
-            sum.plus(grams.times(agent.salt()?)?)
-        })
-}
-
 /// What the ppm are counted on, with the weights as they were rounded.
 pub fn base_of(recipe: &Recipe, green: Range, lines: &[Decimal], cures: &[Decimal]) -> Option<Range> {
     let pickle = cures
@@ -118,18 +105,20 @@ pub fn base_of(recipe: &Recipe, green: Range, lines: &[Decimal], cures: &[Decima
 /// Parts of a premix, the thinnest first: one part cure in so many.
 pub const PARTS: [u32; 2] = [10, 5];
 
-/// The thinnest premix whose salt is at most a tenth above the salt aimed at, else the strongest.
+/// The thinnest premix whose salt is at most a tenth above the salt aimed at; `None` where none is, where the recipe
+/// has no salt to give way, or with two cures, whose premixes could be mistaken for each other.
 pub fn premix_parts(recipe: &Recipe, green: Decimal, pieces: u32) -> Option<u32> {
+    if recipe.cures.len() != 1 {
+        return None;
+    }
     let fits = |parts: u32| {
         let plan = plan(recipe, green, pieces, Some(parts)).ok()?;
         let wanted = salt_line(recipe).and_then(|i| plan.lines.get(i).copied())?;
-        let brings = salt_in(&agents(recipe, Some(parts))?, &plan.cures)?;
+        let (agent, _) = agents(recipe, Some(parts))?.pop()?;
+        let brings = plan.cures.first()?.times(agent.salt()?)?;
         Some(brings <= wanted.times(dec!(1.1))?)
     };
-    PARTS
-        .into_iter()
-        .find(|p| fits(*p) == Some(true))
-        .or(PARTS.last().copied())
+    PARTS.into_iter().find(|p| fits(*p) == Some(true))
 }
 
 fn too_large() -> Problem {

@@ -1,12 +1,12 @@
 //! The weigh-out of a batch, put together.
 
 use super::coarse;
-use super::lines::{Rounded, draw, on_scale, remarks, round};
+use super::lines::{Rounded, draw, on_scale, portions, remarks, round};
 use super::model::{Fact, Todo, WeighSheet};
 use super::plan::{self, Plan, plan};
 use super::settings::Settings;
 use crate::batch::{Batch, Green, green, kinds};
-use crate::dose::{self, Agent, Case, Dosed, Measured, Profile, Put, Verdict};
+use crate::dose::{self, Case, Portion, Profile, Verdict};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Mass, Problem, Range, plain};
 use crate::recipe::Method;
@@ -22,16 +22,15 @@ struct Work<'a> {
     parts: Option<u32>,
     plan: Plan,
     rounded: Rounded,
-    measured: Option<Measured>,
+    put_in: Option<Portion>,
 }
 
 /// The weigh-out of a batch.
 ///
 /// # Errors
-/// Every problem of the batch and the settings; [`Code::Missing`] while there are no pieces.
+/// Every problem of the batch and the settings; [`Code::Missing`] while there is nothing to reckon from.
 pub fn sheet(batch: &Batch, settings: &Settings) -> Result<WeighSheet, Vec<Problem>> {
-    let work = Work::new(batch, settings)?;
-    work.sheet()
+    Work::new(batch, settings)?.sheet()
 }
 
 /// The verdict alone, for lists over many batches.
@@ -59,41 +58,27 @@ impl<'a> Work<'a> {
         };
         let step = settings.scale_step.base();
         let green = green(&batch.pieces).map_err(|p| vec![p.at("batch")])?;
-        if batch.pieces.is_empty() {
-            return Err(vec![
-                Problem::new(
-                    Code::Missing,
-                    "Nothing is on the board yet. Add the pieces first: how many, and what they weigh.",
-                )
-                .at("pieces"),
-            ]);
+        let missing = if batch.pieces.is_empty() {
+            Some("Nothing is on the board yet. Add the pieces first: how many, and what they weigh.")
+        } else if !green.known {
+            Some("No figure is known for some of these pieces. Weigh them: the list is reckoned from their weight.")
+        } else {
+            None
+        };
+        if let Some(missing) = missing {
+            return Err(vec![Problem::new(Code::Missing, missing).at("batch.pieces")]);
         }
+        let put_in = batch.put_in.as_ref().map(|p| p.portion(step)).transpose();
+        let put_in = put_in.map_err(|p| vec![p.at("batch.put_in")])?;
         let typical = green.grams.typical;
-        let wants_premix = batch.premix && !batch.recipe.cures.is_empty() && batch.put_in.is_none();
+        let wants_premix = batch.premix && put_in.is_none();
         let parts = if wants_premix {
             plan::premix_parts(&batch.recipe, typical, green.count)
         } else {
             None
         };
-        let measured = match &batch.put_in {
-            None => None,
-            Some(put) => {
-                let agent = put.nitrite.map(|n| Agent {
-                    nitrite: n.base(),
-                    nitrate: put.nitrate.map_or(Decimal::ZERO, |n| n.base()),
-                });
-                Some(dose::measured(&put.amount, agent, step).map_err(|p| vec![p.at("batch.put_in.amount")])?)
-            }
-        };
-        let already = measured.as_ref().map(|m| {
-            m.agent
-                .and_then(Agent::salt)
-                .and_then(|s| s.times(m.weight.typical))
-                .unwrap_or_default()
-        });
         let plan = plan(&batch.recipe, typical, green.count, parts).map_err(|p| vec![p.at("batch.recipe")])?;
-        let agents = plan::agents(&batch.recipe, parts).ok_or_else(lost)?;
-        let rounded = round(batch, &plan, agents, step, already).ok_or_else(lost)?;
+        let rounded = round(batch, &plan, parts, step, put_in.as_ref()).ok_or_else(lost)?;
         Ok(Self {
             batch,
             settings,
@@ -103,98 +88,85 @@ impl<'a> Work<'a> {
             parts,
             plan,
             rounded,
-            measured,
+            put_in,
         })
     }
 
-    /// Green weight with the scale's half-step for each class that was weighed.
+    /// What may be off by the scale's half-step, that many times over.
+    fn off(&self, weighings: u32) -> Option<Decimal> {
+        self.step.over(Decimal::TWO)?.times(Decimal::from(weighings))
+    }
+
+    /// Green weight with a half-step for each weighing that it is the sum of; never down to nought, since the dose
+    /// is counted on it.
     fn green_range(&self) -> Option<Range> {
-        let classes = u32::try_from(self.batch.pieces.len()).ok()?;
-        let half = self.step.over(Decimal::TWO)?.times(Decimal::from(classes))?;
-        let grams = self.green.grams;
-        // Never to nought: the dose is counted on it.
-        let low = grams.low.less(half)?.max(grams.low.over(Decimal::TWO)?);
+        let (grams, off) = (self.green.grams, self.off(self.green.weighings)?);
         Some(Range {
-            low,
+            low: grams.low.less(off)?.max(grams.low.over(Decimal::TWO)?),
             typical: grams.typical,
-            high: grams.high.plus(half)?,
+            high: grams.high.plus(off)?,
         })
     }
 
-    fn put(&self) -> Option<Put> {
-        if let Some(measured) = &self.measured {
-            return Some(Put::Measured(measured.clone()));
-        }
-        if self.batch.recipe.cures.is_empty() {
-            return Some(Put::NoCure);
-        }
-        let spread = match self.parts {
-            Some(parts) => coarse::making(coarse::premix_grams(&self.plan)?, parts, self.step)?.2,
-            None => Decimal::ZERO,
+    /// What the ppm are counted on: green weight, and in a brine all that is dissolved, each weighed once.
+    fn base(&self, green: Range) -> Option<Range> {
+        let weighed: Vec<Decimal> = self.rounded.cures.iter().map(|c| c.grams).collect();
+        let put_in = self.put_in.as_ref().map(|p| p.weight.typical);
+        let cures: Vec<Decimal> = weighed.into_iter().chain(put_in).collect();
+        let base = plan::base_of(&self.batch.recipe, green, &self.rounded.lines, &cures)?;
+        let lines = u32::try_from(self.batch.recipe.lines.len()).ok()?;
+        let off = match self.batch.recipe.method {
+            Method::Rub => Decimal::ZERO,
+            Method::CoverBrine => self.off(lines)?,
         };
-        let dosed = self
-            .rounded
-            .agents
-            .iter()
-            .zip(&self.rounded.cures)
-            .map(|((agent, aim), grams)| {
-                Some(Dosed {
-                    agent: *agent,
-                    weight: Range::weighed(*grams, self.step)?,
-                    spread,
-                    aim: aim.times(dec!(10_000))?,
-                })
-            });
-        Some(Put::Weighed(dosed.collect::<Option<Vec<Dosed>>>()?))
+        Some(Range {
+            low: base.low.less(off)?.max(base.low.over(Decimal::TWO)?),
+            high: base.high.plus(off)?,
+            ..base
+        })
+    }
+
+    /// By how much a premix made on this scale may be off.
+    fn spread(&self) -> Option<Decimal> {
+        let ticked = || self.rounded.cures.iter().map(|c| c.grams).max();
+        let parts = self.parts.or(plan::PARTS.last().copied())?;
+        Some(coarse::making(ticked().unwrap_or_default(), parts, self.step)?.2)
     }
 
     fn verdict(&self) -> Result<Verdict, Vec<Problem>> {
         let green = self.green_range().ok_or_else(lost)?;
-        let cures: Vec<Decimal> = match &self.measured {
-            Some(m) => vec![m.weight.typical],
-            None => self.rounded.cures.clone(),
-        };
-        let base = plan::base_of(&self.batch.recipe, green, &self.rounded.lines, &cures).ok_or_else(lost)?;
-        let put = self.put().ok_or_else(lost)?;
-        let has_cure = !matches!(put, Put::NoCure);
+        let spread = self.spread().ok_or_else(lost)?;
+        let portions = portions(self.batch, &self.rounded, self.step, spread, self.put_in.as_ref()).ok_or_else(lost)?;
+        let keys = dose::keys_for(!portions.is_empty(), &kinds(&self.batch.pieces));
         let case = Case {
             profile: self.profile,
             eaten: self.batch.recipe.eaten,
             method: self.batch.recipe.method,
             green,
-            base,
+            base: self.base(green).ok_or_else(lost)?,
             weighed: self.green.weighed,
-            put,
+            portions,
             step: self.step,
             units: self.settings.units,
         };
-        let keys = dose::keys_for(has_cure, &kinds(&self.batch.pieces));
         dose::judge(&case, dose::cautions(&keys)).map_err(|p| vec![p])
     }
 
     fn sheet(&self) -> Result<WeighSheet, Vec<Problem>> {
         let verdict = self.verdict()?;
         let ends = if self.green.weighed { None } else { Some(self.ends()?) };
-        let weigh_cure = self.measured.is_none();
-        let (bowl, vessel, total) = draw(
-            self.batch,
-            &self.rounded,
-            &self.plan,
-            ends.as_ref(),
-            self.step,
-            self.parts,
-            weigh_cure,
-        )
-        .ok_or_else(lost)?;
+        let (bowl, vessel, total) =
+            draw(self.batch, &self.rounded, &self.plan, ends.as_ref(), self.step).ok_or_else(lost)?;
         let show =
             |grams: Decimal| Mass::new(grams).map_or_else(|_| Figure::new("", ""), |m| m.show(self.settings.units));
         let grams = self.green.grams;
-        let is_coarse = weigh_cure && !self.batch.recipe.cures.is_empty() && coarse::is_coarse(&self.plan, self.step);
-        let notice = verdict
+        let is_coarse = self.rounded.cures.iter().any(|c| !c.done) && coarse::is_coarse(&self.plan, self.step);
+        let told = verdict
             .nitrite
             .as_ref()
-            .or(verdict.nitrate.as_ref())
-            .filter(|_| is_coarse && self.green.weighed);
+            .filter(|n| n.high > 0)
+            .or(verdict.nitrate.as_ref());
+        let notice = told.filter(|_| is_coarse && self.green.weighed);
         Ok(WeighSheet {
             green: show(grams.typical),
             green_range: (!grams.is_point()).then(|| (show(grams.low), show(grams.high))),
@@ -205,7 +177,7 @@ impl<'a> Work<'a> {
             coarse: notice.map(|ppm| coarse::notice(ppm, &self.plan, self.step, self.premix_range())),
             premix: self
                 .parts
-                .and_then(|parts| coarse::premix(coarse::premix_grams(&self.plan)?, parts, self.step)),
+                .and_then(|parts| coarse::premix(*self.plan.cures.first()?, parts, self.step)),
             facts: self.facts(),
             remarks: self.remarks(),
             todo: self.todo(),
@@ -219,7 +191,7 @@ impl<'a> Work<'a> {
     fn ends(&self) -> Result<[Rounded; 2], Vec<Problem>> {
         let at = |grams: Decimal| {
             let plan = plan(&self.batch.recipe, grams, self.green.count, self.parts).map_err(|p| vec![p])?;
-            round(self.batch, &plan, self.rounded.agents.clone(), self.step, None).ok_or_else(lost)
+            round(self.batch, &plan, self.parts, self.step, self.put_in.as_ref()).ok_or_else(lost)
         };
         Ok([at(self.green.grams.low)?, at(self.green.grams.high)?])
     }
@@ -243,10 +215,13 @@ impl<'a> Work<'a> {
     fn remarks(&self) -> Vec<String> {
         let mut list = remarks(self.batch, &self.rounded, &self.plan);
         list.extend(
-            self.measured
+            self.put_in
                 .as_ref()
-                .map(|m| format!("The cure is in already: {}. It is not on this list.", m.said)),
+                .map(|p| format!("The cure is in already: {}. It is not on this list.", p.said)),
         );
+        if self.batch.premix && self.parts.is_none() && self.put_in.is_none() {
+            list.push("A premix does not suit this recipe: it wants one cure, and enough salt to stand the salt in the premix.".to_owned());
+        }
         list
     }
 
@@ -261,7 +236,7 @@ impl<'a> Work<'a> {
             Mass::new(self.green.grams.typical).map_or_else(|_| String::new(), |m| m.show(self.settings.units).text),
         )];
         for cure in &recipe.cures {
-            facts.push(fact("Aim", cure.aim.show(self.settings.units).text));
+            facts.push(fact("Aim", cure.aim.ppm().text));
         }
         facts.extend(self.salt().map(|(label, percent)| fact(label, format!("{percent} %"))));
         facts.push(fact("Scale", format!("{} g steps", plain(self.step))));

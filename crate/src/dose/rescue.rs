@@ -1,0 +1,84 @@
+//! What would bring a dose that is already on the meat in range. Each figure is judged again before it is promised.
+
+use super::case::Case;
+use super::verdict::Outcome;
+use crate::pantry::{Agent, PPM};
+use crate::quantity::System;
+use crate::quantity::exact::Exact;
+use rust_decimal::{Decimal, dec};
+
+/// Raw meat beside what is there, so that even the heaviest reading is within the limits: rounded up to 10 g or to
+/// a whole ounce. `None` where it is within them already.
+pub fn more_meat(case: &Case<'_>) -> Option<Decimal> {
+    let found = case.ingoing()?;
+    let needed = |high: Decimal, limit: u32| high.times(case.base.low)?.over(Decimal::from(limit));
+    let base =
+        needed(found.nitrite.high, case.profile.limit)?.max(needed(found.nitrate.high, case.profile.nitrate_limit)?);
+    let extra = base.less(case.base.low)?;
+    let grain = match case.units {
+        System::Metric => dec!(10),
+        System::Us => dec!(28.349523125),
+    };
+    let extra = (extra > Decimal::ZERO).then(|| extra.up_to(grain)).flatten()?;
+    (outcome(&case.with_meat(extra)?) != Outcome::Over).then_some(extra)
+}
+
+/// Grams of the same cure to add so that the whole range lies between the least and the limits; `None` where the
+/// range is too wide for that.
+pub fn more_cure(case: &Case<'_>) -> Option<Decimal> {
+    let (agent, found) = (agent(case)?, case.ingoing()?);
+    let strength = agent.nitrite.times(PPM)?;
+    let half = case.step.over(Decimal::TWO)?;
+    // Nitrite that is missing at the low end and nitrite that still fits at the high end, each over the strength.
+    let missing = Decimal::from(case.profile.least)
+        .less(found.nitrite.low)?
+        .times(case.base.high)?
+        .over(strength)?;
+    let fits = Decimal::from(case.profile.limit)
+        .less(found.nitrite.high)?
+        .times(case.base.low)?
+        .over(strength)?;
+    let middle = missing
+        .plus(half)?
+        .plus(fits.less(half)?)?
+        .over(Decimal::TWO)?
+        .down_to(case.step)?;
+    let good = middle > Decimal::ZERO && outcome(&case.with_cure(agent, middle)?) == Outcome::InRange;
+    good.then_some(middle)
+}
+
+/// Least and most grams of this cure, weighed on the scale, that are in range on this meat; `None` where none are.
+pub fn in_range(case: &Case<'_>) -> Option<(Decimal, Decimal)> {
+    let agent = agent(case)?;
+    let half = case.step.over(Decimal::TWO)?;
+    let strength = agent.nitrite.times(PPM)?;
+    let least = Decimal::from(case.profile.least)
+        .times(case.base.high)?
+        .over(strength)?
+        .plus(half)?
+        .up_to(case.step)?;
+    let most = Decimal::from(case.profile.limit)
+        .times(case.base.low)?
+        .over(strength)?
+        .less(half)?
+        .down_to(case.step)?;
+    let alone = Case {
+        portions: Vec::new(),
+        ..case.clone()
+    };
+    let good = |grams| Some(outcome(&alone.with_cure(agent, grams)?) == Outcome::InRange);
+    (least <= most && good(least)? && good(most)?).then_some((least, most))
+}
+
+/// The agent of the first portion that holds nitrite.
+fn agent(case: &Case<'_>) -> Option<Agent> {
+    case.portions
+        .iter()
+        .filter_map(|p| p.agent)
+        .find(|a| !a.nitrite.is_zero())
+}
+
+fn outcome(case: &Case<'_>) -> Outcome {
+    case.ingoing()
+        .map_or(Outcome::CannotTell, |found| case.find(found).outcome)
+}

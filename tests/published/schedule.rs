@@ -1,0 +1,167 @@
+//! What comes next and when. The recipe is our own; the arithmetic of the clock is checked by hand.
+
+use cure_reckoner_tests::{batch, ok, rub, settings};
+use serde_json::{Value, json};
+
+const HOUR: i64 = 3_600_000;
+const RUB: i64 = 1_000 * HOUR;
+
+fn cured(ticks: Value) -> Value {
+    let mut recipe = rub("6.25 %", "150 ppm", "2.2 %");
+    recipe["steps"] = json!([
+        {"do": "cure", "lasts": "36 h", "turn_every": "12 h", "at": "3 °C"},
+        {"do": "rinse"},
+        {"do": "dry", "lasts": "24 h"},
+        {"do": "smoke", "lasts": "2.5 h", "at": "71 °C"},
+        {"do": "chill", "lasts": "6 h"}
+    ]);
+    let mut batch = batch(&recipe, 16, "1480 g");
+    batch["ticks"] = ticks;
+    batch
+}
+
+fn rubbed(more: &[(&str, i64)]) -> Value {
+    let mut ticks = vec![json!({"of": "rub", "at": RUB})];
+    ticks.extend(
+        more.iter()
+            .map(|(of, hours)| json!({"of": of, "at": RUB + hours * HOUR})),
+    );
+    cured(json!(ticks))
+}
+
+/// The list at so many hours after the rub.
+fn at(batch: &Value, hours: i64) -> Value {
+    ok(
+        &json!({"next": {"batches": [{"id": "b", "batch": batch}], "now": RUB + hours * HOUR, "settings": settings("0.1 g")}}),
+    )
+}
+
+/// Head and hour of each job.
+fn jobs(list: &Value) -> Vec<(String, Option<i64>)> {
+    let jobs = list["jobs"].as_array().expect("jobs");
+    jobs.iter()
+        .map(|j| {
+            (
+                j["head"].as_str().unwrap_or_default().to_owned(),
+                j["due"].as_i64().map(|d| (d - RUB) / HOUR),
+            )
+        })
+        .collect()
+}
+
+#[test]
+fn the_clock_starts_with_the_rub() {
+    let list = at(&rubbed(&[]), 1);
+    assert_eq!(
+        jobs(&list),
+        [
+            ("Turn the pieces".into(), Some(12)),
+            ("Rinse off the cure".into(), Some(36))
+        ]
+    );
+    assert_eq!(list["batches"][0]["says"], "In the cure, day 1. 1480 g");
+    assert_eq!(list["batches"][0]["stage"], "cure");
+}
+
+#[test]
+fn of_missed_turns_only_the_last_is_asked_for() {
+    let list = at(&rubbed(&[]), 30);
+    assert_eq!(
+        jobs(&list),
+        [
+            ("Turn the pieces".into(), Some(24)),
+            ("Rinse off the cure".into(), Some(36))
+        ]
+    );
+    assert_eq!(list["jobs"][0]["now"], true);
+    let turned = at(&rubbed(&[("turn:0:1", 25)]), 30);
+    assert_eq!(jobs(&turned), [("Rinse off the cure".into(), Some(36))]);
+}
+
+#[test]
+fn a_late_tick_moves_all_that_follows() {
+    let list = at(&rubbed(&[("step:1", 40), ("step:2", 41)]), 42);
+    assert_eq!(jobs(&list), [("Smoke".into(), Some(65))]);
+    assert_eq!(list["batches"][0]["says"], "Drying to a pellicle. 1480 g");
+    assert_eq!(list["batches"][0]["stage"], "fire");
+}
+
+#[test]
+fn a_step_passed_over_is_not_asked_for() {
+    let list = at(&rubbed(&[("step:3", 70)]), 71);
+    assert_eq!(jobs(&list), [("Chill".into(), Some(72))]);
+    assert_eq!(
+        list["batches"][0]["jobs"]
+            .as_array()
+            .expect("jobs")
+            .iter()
+            .filter(|j| j["passed"] == true)
+            .count(),
+        2
+    );
+}
+
+/// A batch is finished when its last step is over and said to be, not when it is begun.
+#[test]
+fn a_batch_is_finished_when_its_last_step_is_over() {
+    let begun = at(
+        &rubbed(&[("step:1", 36), ("step:2", 37), ("step:3", 61), ("step:4", 64)]),
+        65,
+    );
+    assert_eq!(begun["batches"][0]["finished"], false);
+    assert_eq!(jobs(&begun), [("Finish the batch".into(), Some(70))]);
+    let over = at(
+        &rubbed(&[
+            ("step:1", 36),
+            ("step:2", 37),
+            ("step:3", 61),
+            ("step:4", 64),
+            ("end", 70),
+        ]),
+        71,
+    );
+    assert_eq!(
+        (
+            over["batches"][0]["finished"].as_bool(),
+            over["batches"][0]["says"].as_str()
+        ),
+        (Some(true), Some("Finished. 1480 g"))
+    );
+    assert!(jobs(&over).is_empty());
+}
+
+#[test]
+fn a_cure_alone_is_not_finished_when_it_is_rubbed() {
+    let mut only = rubbed(&[]);
+    only["recipe"]["steps"] = json!([{"do": "cure", "lasts": "36 h"}]);
+    let list = at(&only, 1);
+    assert_eq!(list["batches"][0]["finished"], false);
+    assert_eq!(jobs(&list), [("Finish the batch".into(), Some(36))]);
+}
+
+/// What is due comes first, over all batches, and a batch that waits for its weigh-out is due.
+#[test]
+fn what_is_due_comes_first() {
+    let waiting = cured(json!([]));
+    let list = ok(&json!({"next": {
+        "batches": [{"id": "in", "batch": rubbed(&[])}, {"id": "new", "batch": waiting}], "now": RUB + HOUR, "settings": settings("0.1 g")
+    }}));
+    assert_eq!(list["jobs"][0]["batch"], "new");
+    assert_eq!(list["jobs"][0]["head"], "Weigh out the cure");
+}
+
+/// Chilling stands beside its limit: FDA Food Code 3-501.14, published.
+#[test]
+fn cautions_stand_beside_the_steps() {
+    let list = at(&rubbed(&[]), 1);
+    let of = |head: &str| {
+        let all = list["batches"][0]["jobs"].as_array().expect("jobs");
+        all.iter()
+            .find(|j| j["head"] == head)
+            .and_then(|j| j["caution"].as_str())
+            .unwrap_or_default()
+            .to_owned()
+    };
+    assert!(of("Smoke").contains("74 °C (165 °F)"), "{}", of("Smoke"));
+    assert!(of("Chill").contains("within 2 hours"), "{}", of("Chill"));
+}

@@ -1,0 +1,243 @@
+//! Slips that cooks make, each answered so that nobody is hurt. Common practice, no source, unless said.
+
+use cure_reckoner_tests::{batch, exact, ok, problems, rub, settings, texts, weigh_out};
+use serde_json::{Value, json};
+
+fn trial() -> Value {
+    batch(&rub("6.25 %", "150 ppm", "2.2 %"), 16, "1480 g")
+}
+
+fn neat(at: u64, weight: &str) -> Value {
+    json!({"of": "cure:0", "at": at, "weight": weight, "nitrite": "6.25 %", "nitrate": "0 %"})
+}
+
+fn next(batch: &Value) -> Value {
+    ok(&json!({"next": {"batches": [{"id": "b", "batch": batch}], "now": 1_000_000, "settings": settings("0.1 g")}}))
+}
+
+/// Cure that is in is never asked for again.
+#[test]
+fn the_cure_is_not_asked_for_twice() {
+    let mut done = trial();
+    assert_eq!(next(&done)["jobs"][0]["head"], "Weigh out the cure");
+    done["ticks"] = json!([neat(1000, "3.5 g")]);
+    assert_eq!(next(&done)["jobs"][0]["head"], "Weigh out the rest");
+    done["ticks"] = json!([neat(1000, "3.5 g"), {"of": "line:0", "at": 2000, "weight": "29.3 g"}]);
+    assert_eq!(next(&done)["jobs"][0]["head"], "Rub it in");
+    let mut spooned = trial();
+    spooned["put_in"] = json!({"amount": "3.5 g", "nitrite": "6.25 %"});
+    assert_eq!(next(&spooned)["jobs"][0]["head"], "Weigh out the rest");
+    assert!(
+        texts(&weigh_out(&spooned, "0.1 g"), "bowl", "add").len() == 1,
+        "the salt alone"
+    );
+}
+
+/// A portion that was ticked keeps its own strength when the batch goes over to a premix.
+#[test]
+fn neat_cure_in_the_bowl_is_not_taken_for_premix() {
+    let mut mixed = trial();
+    mixed["ticks"] = json!([neat(1000, "3.5 g")]);
+    mixed["premix"] = json!(true);
+    let sheet = weigh_out(&mixed, "0.1 g");
+    assert_eq!(sheet["bowl"][0]["name"], "Cure, 6.25 % nitrite");
+    assert!(sheet["bowl"][0]["changed"].is_null());
+    assert_eq!(sheet["verdict"]["outcome"], "in_range");
+    assert!(exact(&sheet["verdict"], "nitrite")[1] > 147.0);
+}
+
+/// A premix is never called cure.
+#[test]
+fn a_premix_says_that_it_is_one() {
+    let mut premixed = trial();
+    premixed["premix"] = json!(true);
+    let sheet = weigh_out(&premixed, "0.1 g");
+    assert_eq!(sheet["bowl"][0]["name"], "Premix, 1 part cure in 10");
+    let says = sheet["verdict"]["says"].as_str().expect("a sentence");
+    assert!(
+        says.starts_with("35.5 g of premix (3.55 g of cure) on 1480 g."),
+        "{says}"
+    );
+}
+
+/// What was ticked and what was put in by the spoon both count, and so does a cure that was ticked twice.
+#[test]
+fn every_portion_counts() {
+    let mut both = trial();
+    both["ticks"] = json!([neat(1000, "3.5 g")]);
+    both["put_in"] = json!({"amount": "3.5 g", "nitrite": "6.25 %"});
+    let verdict = weigh_out(&both, "0.1 g")["verdict"].clone();
+    assert!((exact(&verdict, "nitrite")[1] - 7.0 * 62500.0 / 1480.0).abs() < 0.001);
+    assert_eq!(verdict["outcome"], "over");
+    let mut twice = trial();
+    twice["ticks"] = json!([neat(1000, "3.5 g"), neat(2000, "3.5 g")]);
+    assert_eq!(weigh_out(&twice, "0.1 g")["verdict"]["outcome"], "over");
+    // Also where the recipe no longer asks for cure.
+    let mut dropped = trial();
+    dropped["ticks"] = json!([neat(1000, "30 g")]);
+    dropped["recipe"]["cures"] = json!([]);
+    assert_eq!(weigh_out(&dropped, "0.1 g")["verdict"]["word"], "Stop: over the limit");
+}
+
+/// Cure that is on the meat gets the advice for cure that is on the meat.
+#[test]
+fn too_much_in_the_bowl_is_not_told_to_aim_lower() {
+    let mut over = trial();
+    over["ticks"] = json!([neat(1000, "10.5 g"), {"of": "rub", "at": 2000}]);
+    let verdict = weigh_out(&over, "0.1 g")["verdict"].clone();
+    assert_eq!(verdict["next"][0]["head"], "Do not cook it or taste it.");
+    assert!(
+        verdict["next"]
+            .as_array()
+            .is_some_and(|n| n.iter().any(|a| a["head"] == "Has someone eaten some?"))
+    );
+}
+
+/// Hanging for months excuses nothing but a weighed dry rub, and that is held until it is measured once it is on.
+#[test]
+fn hanging_for_months_is_no_pass() {
+    let ask = |method: &str, amount: &str| {
+        let mut ask = json!({"method": method, "green": "3000 g", "eaten": "hung_for_months", "put_in": {"amount": amount, "nitrite": "6.25 %"}, "settings": settings("0.1 g")});
+        if method == "cover_brine" {
+            ask["water"] = json!("100 g");
+        }
+        ok(&json!({"check_dose": ask}))
+    };
+    assert_eq!(ask("cover_brine", "17 g")["outcome"], "over");
+    let spoon = ask("rub", "1 tbsp");
+    assert_eq!(
+        (spoon["outcome"].as_str(), spoon["held"].as_bool()),
+        (Some("cannot_tell"), Some(true))
+    );
+    assert!(
+        spoon["says"]
+            .as_str()
+            .is_some_and(|s| s.contains("was a tablespoon used"))
+    );
+    let mut cooked = rub("6.25 %", "150 ppm", "2.2 %");
+    cooked["eaten"] = json!("hung_for_months");
+    cooked["steps"] = json!([{"do": "cook"}]);
+    let found = problems(&json!({"check": {"recipe": cooked}}));
+    assert_eq!(
+        (found[0]["code"].as_str(), found[0]["field"].as_str()),
+        (Some("conflict"), Some("recipe.eaten"))
+    );
+}
+
+/// Pink salt for the table is no cure, and a packet of 625 % is read again.
+#[test]
+fn a_packet_that_cannot_be() {
+    let ask = |nitrite: &str| json!({"check_dose": {"method": "rub", "green": "1480 g", "put_in": {"amount": "5 g", "nitrite": nitrite}, "settings": settings("0.1 g")}});
+    let none = ok(&ask("0 %"));
+    assert_eq!(
+        (none["word"].as_str(), none["held"].as_bool()),
+        (Some("No cure in it"), Some(true))
+    );
+    assert_eq!(none["next"][0]["head"], "Treat it as fresh meat.");
+    for strong in ["62.5 %", "625 %"] {
+        assert_eq!(problems(&ask(strong))[0]["field"], "put_in.nitrite", "{strong}");
+    }
+}
+
+/// A cure under another name does not slip past the verdict.
+#[test]
+fn a_cure_under_another_name_is_refused() {
+    for name in ["Pink cure no. 1", "Saltpetre", "sodium NITRITE", "curing salt", "Cure"] {
+        let mut hidden = rub("6.25 %", "150 ppm", "2.2 %");
+        hidden["lines"][0] = json!({"item": "own", "name": name, "share": {"of": "green_weight", "amount": "2 %"}});
+        let found = problems(&json!({"check": {"recipe": hidden}}));
+        assert_eq!(found[0]["field"], "recipe.lines[0].name", "{name}");
+    }
+}
+
+/// Nitrate alone has no least in the rule: it cannot be told, and over 500 ppm it is over (21 CFR 172.170, published).
+#[test]
+fn nitrate_alone_cannot_be_told() {
+    let ask = |amount: &str| {
+        ok(
+            &json!({"check_dose": {"method": "rub", "green": "1000 g", "put_in": {"amount": amount, "nitrite": "0 %", "nitrate": "98 %"}, "settings": settings("0.01 g")}}),
+        )
+    };
+    assert_eq!(ask("0.3 g")["outcome"], "cannot_tell");
+    assert_eq!(ask("0.6 g")["outcome"], "over");
+}
+
+/// Weights of each piece were read once and count many times: the scale's half-step does too.
+#[test]
+fn a_weight_of_each_is_as_uncertain_as_its_count() {
+    let mut each = trial();
+    each["pieces"] = json!([{"cut": "mallard-breast", "count": 40, "weight": "37 g", "each": true}]);
+    let [low, _, high] = exact(&weigh_out(&each, "1 g")["verdict"], "nitrite");
+    // 3 g ± 0.5 g on 1480 g ± 20 g
+    assert!(
+        (low - 2.5 * 62500.0 / 1500.0).abs() < 0.001 && (high - 3.5 * 62500.0 / 1460.0).abs() < 0.001,
+        "{low} to {high}"
+    );
+}
+
+/// Pieces with no figure of their own are weighed before anything is reckoned, and the batch stays on the list.
+#[test]
+fn pieces_without_a_figure_are_weighed_first() {
+    let mut geese = trial();
+    geese["pieces"] = json!([{"cut": "goose-breast", "count": 4}]);
+    let found = problems(&json!({"weigh_out": {"batch": geese, "settings": settings("0.1 g")}}));
+    assert_eq!(found[0]["code"], "missing");
+    assert_eq!(next(&geese)["jobs"][0]["head"], "Weigh the pieces");
+    geese["pieces"] = json!([]);
+    assert_eq!(next(&geese)["jobs"][0]["head"], "Say what is on the board");
+}
+
+/// What the user named may be boar or bear: the caution stands.
+#[test]
+fn unnamed_meat_gets_the_cautions_that_hurt_most() {
+    let mut own = trial();
+    own["pieces"] = json!([{"cut": "own", "name": "Bear ham", "count": 1, "weight": "2 kg"}, {"cut": "mallard-breast", "count": 2, "weight": "200 g"}]);
+    let keys: Vec<String> = weigh_out(&own, "0.1 g")["verdict"]["cautions"]
+        .as_array()
+        .expect("cautions")
+        .iter()
+        .map(|c| c["key"].as_str().unwrap_or_default().to_owned())
+        .collect();
+    for key in [
+        "nitrite-locked",
+        "weigh-it",
+        "keep-cold",
+        "boar-160",
+        "birds-165",
+        "local-rules",
+    ] {
+        assert!(keys.iter().any(|k| k == key), "{key} in {keys:?}");
+    }
+}
+
+/// Names hold no characters that turn or hide text, and are one line.
+#[test]
+fn names_are_what_they_look_like() {
+    for name in ["Duck\u{202e}kcuD", "Du\u{200b}ck", "Duck\nbreast", "", "  "] {
+        let mut turned = rub("6.25 %", "150 ppm", "2.2 %");
+        turned["name"] = json!(name);
+        assert_eq!(
+            problems(&json!({"check": {"recipe": turned}}))[0]["field"],
+            "recipe.name",
+            "{name:?}"
+        );
+    }
+}
+
+/// A day is a day of the calendar (Gregorian, ISO 8601; published).
+#[test]
+fn a_day_that_is_none_is_refused() {
+    for (day, good) in [
+        ("2026-11-14", true),
+        ("2024-02-29", true),
+        ("2026-02-29", false),
+        ("2026-04-31", false),
+        ("2026-+1-14", false),
+        ("14.11.2026", false),
+    ] {
+        let mut killed = trial();
+        killed["killed"] = json!(day);
+        let answer = cure_reckoner_tests::answer(&json!({"check": {"batch": killed}}));
+        assert_eq!(answer["ok"].is_object(), good, "{day}");
+    }
+}
