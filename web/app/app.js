@@ -65,6 +65,7 @@ export class App {
   async act(work, undo) {
     this.undo = null;
     this.fault = null;
+    const held = document.activeElement;
     try {
       await work();
       await this.shelf.read;
@@ -76,6 +77,8 @@ export class App {
       return false;
     } finally {
       this.draw();
+      // What was pressed may be gone with what it was about; the keyboard must not start from nowhere.
+      if (held && !held.isConnected) /** @type {HTMLElement | null} */ (document.querySelector('h1'))?.focus();
     }
   }
 

@@ -17,17 +17,18 @@ async function tour(page, look) {
   await look('pieces, about the batch');
   await weighOut(page, demo);
   await look('weigh-out');
+  await page.getByText('Another scale here?').click();
+  await page.getByLabel('1 g', { exact: true }).check();
+  await page.getByText('Scale too coarse').waitFor();
+  await look('weigh-out, scale too coarse');
+  await page.getByLabel('0.1 g', { exact: true }).check();
+  await page.getByText('Scale too coarse').waitFor({ state: 'detached' });
   await page.locator('[data-tick="cure:0"]').check();
   await page.locator('[data-tick="line:0"]').check();
   await page.locator('[data-tick="cure:0"]').click();
   await page.getByRole('group', { name: 'Take the tick away' }).waitFor();
   await look('weigh-out, a tick in question');
   await page.getByRole('button', { name: 'Keep it' }).click();
-  await page.getByText('Another scale here?').click();
-  await page.getByLabel('1 g', { exact: true }).check();
-  await page.getByText('Scale too coarse').waitFor();
-  await look('weigh-out, scale too coarse');
-  await page.getByLabel('0.1 g', { exact: true }).check();
   for (const of of ['line:1', 'line:2', 'line:3', 'rub', 'label']) {
     await page.locator(`[data-tick="${of}"]`).check();
     await page.locator(`[data-tick="${of}"]:checked`).waitFor();

@@ -44,18 +44,19 @@ export function dose(app) {
       ...(packet === 'known'
         ? /** @type {Read[]} */ ([
             { key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' },
+            { key: 'nitrate', label: 'Nitrate printed on the packet', kind: 'printed', unit: '%', optional: true },
           ])
         : []),
     ];
   }
 
   /** @param {Record<string, string | null>} values @returns {AskDose} */
-  function question({ green, water, dissolved, amount, nitrite }) {
+  function question({ green, water, dissolved, amount, nitrite, nitrate }) {
     return {
       method,
       eaten,
       green: green ?? '',
-      put_in: nitrite ? { amount: amount ?? '', nitrite } : { amount: amount ?? '' },
+      put_in: { amount: amount ?? '', ...(nitrite && { nitrite }), ...(nitrate && { nitrate }) },
       settings: app.settings,
       ...(water && { water }),
       ...(dissolved && { dissolved }),
@@ -133,16 +134,28 @@ export function dose(app) {
         )}
         ${
           packet === 'known'
-            ? field(
-                form,
-                {
-                  key: 'nitrite',
-                  label: 'Nitrite printed on the packet',
-                  hint: 'Read it off the packet. Pink salt for the table has none.',
-                  unit: '%',
-                },
-                on,
-              )
+            ? [
+                field(
+                  form,
+                  {
+                    key: 'nitrite',
+                    label: 'Nitrite printed on the packet',
+                    hint: 'Read it off the packet. Pink salt for the table has none.',
+                    unit: '%',
+                  },
+                  on,
+                ),
+                field(
+                  form,
+                  {
+                    key: 'nitrate',
+                    label: 'Nitrate printed on the packet',
+                    hint: 'Cure no. 2 has some. Empty: none.',
+                    unit: '%',
+                  },
+                  on,
+                ),
+              ]
             : nothing
         }
         ${field(

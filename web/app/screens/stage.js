@@ -4,7 +4,7 @@ import { ask } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
 import { batchHead } from '../widgets/batch-head.js';
 import { icon } from '../widgets/icon.js';
-import { Ticker, boxId } from '../widgets/tick.js';
+import { Ticker, boxId, onceOnly } from '../widgets/tick.js';
 import { strip } from '../widgets/verdict.js';
 import { week } from '../widgets/week.js';
 import { glue } from '../words/glue.js';
@@ -33,7 +33,7 @@ export function stage(app, id, stage) {
     const { ok, problems } = ask('next', { batches: [{ id, batch }], now: app.now(), settings: app.settings });
     const state = ok?.batches[0] ?? null;
     const jobs = state?.jobs.filter((job) => job.stage === stage) ?? [];
-    const hand = state?.jobs.find(({ ticked }) => ticked === null);
+    const hand = state?.jobs.find(({ ticked, passed }) => ticked === null && !passed);
     const leaf = html`<div class="leaf">
       ${batchHead(id, batch, state, stage)}
       <section class="sec">
@@ -90,10 +90,8 @@ export function stage(app, id, stage) {
         given
           ? html`<span class="box given">${icon('s-tick', '')}</span>
               <div class="nm"><b>${job.head}</b><span class="stamp">${dayTime(job.ticked ?? 0, app.now())}</span></div>`
-          : html`${ticker.box({ id, batch, of: job.id, label: job.head, disabled: held })}
-              <div class="nm">
-                <label for=${boxId(id, job.id)}>${job.head}</label>${ticker.stamp(id, batch, job.id)}
-              </div>`
+          : html`${ticker.box({ id, batch, mark: { of: job.id }, label: job.head, disabled: held })}
+              <div class="nm"><label for=${boxId(id, job.id)}>${job.head}</label>${ticker.stamp(batch, job.id)}</div>`
       }
       ${
         job.ticked !== null && job.ends !== null
@@ -101,7 +99,12 @@ export function stage(app, id, stage) {
           : nothing
       }
       ${
-        job.ticked === null && job.due !== null
+        job.passed
+          ? html`<p class="flag care">${icon('s-care', '')}<span>Passed over: a later step is ticked.</span></p>`
+          : nothing
+      }
+      ${
+        job.ticked === null && !job.passed && job.due !== null
           ? html`<p class="text">
               <b class="nowrap">${dayTime(job.due, app.now())}</b>${
                 job.ends !== null && job.ends !== job.due
@@ -116,7 +119,11 @@ export function stage(app, id, stage) {
       ${ticker.wayBack(id, batch, job.id, job.head)}
       ${
         now
-          ? html`<button type="button" class="btn main" @click=${() => ticker.set(id, job.id)}>
+          ? html`<button
+              type="button"
+              class="btn main"
+              @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && ticker.set(id, { of: job.id })}
+            >
               ${job.ends === null ? 'Done just now' : 'Begun just now'}<span class="vh">: ${job.head}</span>
             </button>`
           : nothing

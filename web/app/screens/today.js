@@ -1,5 +1,6 @@
 /** Today: what is due over all batches, what is under way, and the doors to everything else. */
 import { html, nothing } from 'lit-html';
+import { repeat } from 'lit-html/directives/repeat.js';
 import { ask } from '../ask.js';
 import { newId } from '../shelf.js';
 import { problemStrip } from '../widgets/answer.js';
@@ -38,12 +39,16 @@ export function today(app) {
     const states = ok?.batches ?? [];
     const nearest = new Set();
     const shown = all ? jobs : jobs.slice(0, FIRST_JOBS);
-    const rows = shown.map((job, at) => {
-      const batch = app.shelf.batches.get(job.batch);
-      const first = !nearest.has(job.batch);
-      nearest.add(job.batch);
-      return batch ? jobRow({ app, ticker, job, batch, tickable: job.now || first, first: at === 0 }) : nothing;
-    });
+    const rows = repeat(
+      shown,
+      ({ batch, id }) => `${batch} ${id}`,
+      (job, at) => {
+        const batch = app.shelf.batches.get(job.batch);
+        const first = !nearest.has(job.batch);
+        nearest.add(job.batch);
+        return batch ? jobRow({ app, ticker, job, batch, tickable: job.now || first, first: at === 0 }) : nothing;
+      },
+    );
     const empty = open.length === 0;
 
     const leaf = html`<div class="leaf">
@@ -54,7 +59,7 @@ export function today(app) {
       </div>
       ${problems ? problemStrip(app, problems) : nothing} ${empty ? welcome(app) : nothing}
       ${
-        rows.length
+        shown.length
           ? html`<ol class="days" aria-label="What comes next">
                 ${rows}
               </ol>

@@ -171,8 +171,8 @@ export function weigh(app, id) {
               ${sheet.todo.map(
                 ({ id: of, text }) =>
                   html`<li class="line ${batch.ticks.some((tick) => tick.of === of) ? 'done' : ''}">
-                    ${ticker.box({ id, batch, of, label: text, disabled: !sheet.can_tick })}
-                    <div class="nm"><label for=${boxId(id, of)}>${text}</label>${ticker.stamp(id, batch, of)}</div>
+                    ${ticker.box({ id, batch, mark: { of }, label: text, disabled: !sheet.can_tick })}
+                    <div class="nm"><label for=${boxId(id, of)}>${text}</label>${ticker.stamp(batch, of)}</div>
                     ${ticker.wayBack(id, batch, of, text)}
                   </li>`,
               )}

@@ -33,6 +33,9 @@ export class HandOn {
 
   /** @param {Link} link @param {Recipe} recipe */
   #square({ qr_size, qr_path }, recipe) {
+    if (qr_size === 0) {
+      return html`<p class="gap">This recipe is too long for a square. Send the link.</p>`;
+    }
     const red = lightNow() === 'red';
     if (red && !this.#wanted) {
       return html`<div class="gap noprint">

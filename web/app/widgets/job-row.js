@@ -22,7 +22,7 @@ export function jobRow({ app, ticker, job, batch, tickable, first }) {
     <a class="job" href="#/batch/${job.batch}/${job.stage}"
       ><b>${job.head}</b><span class="p">${tagMark(batch.tag, true)}${batch.name}</span></a
     >
-    ${boxed ? ticker.box({ id: job.batch, batch, of: job.id, label: `${job.head}, ${batch.name}` }) : icon('s-go')}
+    ${boxed ? ticker.box({ id: job.batch, batch, mark: { of: job.id }, label: `${job.head}, ${batch.name}`, says: `${job.head}: ticked.` }) : icon('s-go')}
   </li>`;
 }
 

@@ -87,7 +87,18 @@ export class PutInForm {
             label: 'Nitrite printed on the packet',
             hint: 'Read it off the packet. Empty: I do not know.',
             unit: '%',
-            stored: this.#printed(batch) ?? '',
+            stored: this.#printed(batch).nitrite ?? '',
+          },
+          on,
+        )}
+        ${field(
+          this.#form,
+          {
+            key: 'nitrate',
+            label: 'Nitrate printed on the packet',
+            hint: 'Cure no. 2 has some. Empty: none.',
+            unit: '%',
+            stored: this.#printed(batch).nitrate ?? '',
           },
           on,
         )}
@@ -109,9 +120,9 @@ export class PutInForm {
     </details>`;
   }
 
-  /** @param {Batch} batch */
-  #printed(batch) {
-    return batch.put_in ? batch.put_in.nitrite : batch.recipe.cures[0]?.nitrite;
+  /** What the packet says, as far as it is known: of what was put in, or of the recipe's cure. @param {Batch} batch */
+  #printed({ put_in, recipe }) {
+    return put_in ?? recipe.cures[0] ?? { nitrite: '', nitrate: '' };
   }
 
   /** @param {Event} event @param {Batch} batch @param {Measure} measure */
@@ -132,7 +143,15 @@ export class PutInForm {
           kind: 'printed',
           unit: '%',
           optional: true,
-          stored: this.#printed(batch) ?? '',
+          stored: this.#printed(batch).nitrite ?? '',
+        },
+        {
+          key: 'nitrate',
+          label: 'Nitrate printed on the packet',
+          kind: 'printed',
+          unit: '%',
+          optional: true,
+          stored: this.#printed(batch).nitrate ?? '',
         },
       ],
       this.app.settings.units,
@@ -144,9 +163,7 @@ export class PutInForm {
     /** @type {PutIn} */
     const now = { amount: values.amount };
     if (values.nitrite) now.nitrite = values.nitrite;
-    // The packet in hand is the recipe's, or the same as said before: then its nitrate counts as well.
-    const nitrate = batch.put_in?.nitrate ?? batch.recipe.cures[0]?.nitrate;
-    if (values.nitrite && nitrate && values.nitrite === this.#printed(batch)) now.nitrate = nitrate;
+    if (values.nitrate) now.nitrate = values.nitrate;
     await this.put(batch, now, `Judged now: ${values.amount} of cure went in.`);
   }
 

@@ -6,7 +6,10 @@ import { icon } from './icon.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
-/** @typedef {import('../types').Tick} Tick */
+/**
+ * A tick before it has its time.
+ * @typedef {Omit<import('../types').Tick, 'at'>} Mark
+ */
 
 /** Sets and takes away ticks of batches. The newest tick goes at a touch; an older one is asked about first. */
 export class Ticker {
@@ -20,17 +23,18 @@ export class Ticker {
 
   /**
    * @param {string} id of the batch
-   * @param {string} of
-   * @param {string | null} [weight]
+   * @param {Mark} mark
+   * @param {string} [says] what to say beside Undo, where the line goes away once it is ticked
    */
-  set(id, of, weight) {
-    /** @type {Tick} */
-    const tick = weight ? { of, at: this.app.now(), weight } : { of, at: this.app.now() };
+  set(id, mark, says) {
+    const tick = { ...mark, at: this.app.now() };
     this.#asking = '';
-    return this.app.act(() =>
-      this.app.shelf.changeBatch(id, (batch) =>
-        batch.ticks.some((old) => old.of === of) ? batch : { ...batch, ticks: [...batch.ticks, tick] },
-      ),
+    return this.app.act(
+      () =>
+        this.app.shelf.changeBatch(id, (batch) =>
+          batch.ticks.some(({ of }) => of === mark.of) ? batch : { ...batch, ticks: [...batch.ticks, tick] },
+        ),
+      says ? { says, back: () => this.#without(id, mark.of) } : undefined,
     );
   }
 
@@ -40,49 +44,55 @@ export class Ticker {
    */
   take(id, of) {
     this.#asking = '';
-    return this.app.act(() =>
-      this.app.shelf.changeBatch(id, (batch) => ({ ...batch, ticks: batch.ticks.filter((tick) => tick.of !== of) })),
-    );
+    return this.app.act(() => this.#without(id, of));
+  }
+
+  /** @param {string} id @param {string} of */
+  #without(id, of) {
+    return this.app.shelf.changeBatch(id, (batch) => ({
+      ...batch,
+      ticks: batch.ticks.filter((tick) => tick.of !== of),
+    }));
   }
 
   /**
    * @param {string} id
    * @param {Batch} batch
-   * @param {string} of
-   * @param {string | null} [weight]
+   * @param {Mark} mark
+   * @param {string} [says]
    */
-  turn(id, batch, of, weight) {
-    if (!batch.ticks.some((tick) => tick.of === of)) return this.set(id, of, weight);
-    if (isNewest(batch, of)) return this.take(id, of);
-    this.#asking = `${id} ${of}`;
+  turn(id, batch, mark, says) {
+    if (!batch.ticks.some(({ of }) => of === mark.of)) return this.set(id, mark, says);
+    if (isNewest(batch, mark.of)) return this.take(id, mark.of);
+    this.#asking = `${id} ${mark.of}`;
     this.app.draw();
   }
 
   /**
-   * @param {{ id: string, batch: Batch, of: string, label: string, disabled?: boolean, weight?: string | null }} spec
+   * @param {{ id: string, batch: Batch, mark: Mark, label: string, disabled?: boolean, says?: string }} spec
    */
-  box({ id, batch, of, label, disabled = false, weight }) {
-    const ticked = batch.ticks.some((tick) => tick.of === of);
+  box({ id, batch, mark, label, disabled = false, says }) {
+    const ticked = batch.ticks.some(({ of }) => of === mark.of);
     return html`<span class="box"
       ><input
         type="checkbox"
-        id=${boxId(id, of)}
-        data-tick=${of}
+        id=${boxId(id, mark.of)}
+        data-tick=${mark.of}
         aria-label=${label}
         ?disabled=${disabled && !ticked}
         .checked=${live(ticked)}
-        @change=${() => this.turn(id, batch, of, weight)}
+        @click=${onceOnly}
+        @change=${() => this.turn(id, batch, mark, says)}
       />${icon('s-tick', '')}</span
     >`;
   }
 
   /**
    * When it was ticked.
-   * @param {string} id
    * @param {Batch} batch
    * @param {string} of
    */
-  stamp(id, batch, of) {
+  stamp(batch, of) {
     const tick = batch.ticks.find((one) => one.of === of);
     if (!tick) return nothing;
     return html`<span class="stamp">${dayTime(tick.at, this.app.now())}</span>`;
@@ -120,6 +130,15 @@ export class Ticker {
       </div>
     </div>`;
   }
+}
+
+/**
+ * The second click of a double click is nobody's wish: after the first, another line may lie under the finger.
+ * @param {MouseEvent} event
+ */
+export function onceOnly(event) {
+  if (event.detail > 1) event.preventDefault();
+  return event.detail <= 1;
 }
 
 /** @param {string} id @param {string} of */

@@ -3,7 +3,7 @@ import { html, nothing } from 'lit-html';
 import { glue } from '../words/glue.js';
 import { ends, num } from './figure.js';
 import { icon } from './icon.js';
-import { boxId } from './tick.js';
+import { boxId, onceOnly } from './tick.js';
 
 /** @typedef {import('../types').WeighLine} WeighLine */
 /** @typedef {import('../types').Spoon} Spoon */
@@ -21,8 +21,8 @@ import { boxId } from './tick.js';
 export function weighLine({ id, batch, ticker, line, now, open, place }) {
   const ticked = line.ticked !== null;
   return html`<li class="line ${ticked ? 'done' : now ? 'now' : ''}">
-    ${ticker.box({ id, batch, of: line.id, label: `${line.name}, ${line.add.text}`, disabled: !open, weight: line.weight })}
-    <div class="nm"><label for=${boxId(id, line.id)}>${line.name}</label>${ticker.stamp(id, batch, line.id)}</div>
+    ${ticker.box({ id, batch, mark: line.tick, label: `${line.name}, ${line.add.text}`, disabled: !open })}
+    <div class="nm"><label for=${boxId(id, line.id)}>${line.name}</label>${ticker.stamp(batch, line.id)}</div>
     <div class="fig">
       <div><span class="cap">${ticked ? 'Added' : 'Add'}</span>${num(line.add, 'add')}</div>
       ${
@@ -38,7 +38,11 @@ export function weighLine({ id, batch, ticker, line, now, open, place }) {
     ${ticker.wayBack(id, batch, line.id, line.name)}
     ${
       now && open
-        ? html`<button type="button" class="btn main" @click=${() => ticker.set(id, line.id, line.weight)}>
+        ? html`<button
+            type="button"
+            class="btn main"
+            @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && ticker.set(id, line.tick)}
+          >
             Tick: ${line.add.text} is ${place}
           </button>`
         : nothing
