@@ -114,6 +114,22 @@ impl Case<'_> {
         })
     }
 
+    /// The same before any cure went in.
+    pub fn without_cure(&self) -> Option<Self> {
+        let mut bare = Self {
+            portions: Vec::new(),
+            ..self.clone()
+        };
+        if self.method == Method::CoverBrine {
+            let cure = self
+                .portions
+                .iter()
+                .try_fold(Decimal::ZERO, |sum, p| sum.plus(p.weight.typical))?;
+            bare.base = self.base.map(|b| b.less(cure))?;
+        }
+        Some(bare)
+    }
+
     /// The same with so many grams more of an agent, weighed on the scale.
     pub fn with_cure(&self, agent: Agent, grams: Decimal) -> Option<Self> {
         let mut more = self.clone();

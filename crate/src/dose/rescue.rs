@@ -5,6 +5,7 @@ use super::verdict::Outcome;
 use crate::pantry::{Agent, PPM};
 use crate::quantity::System;
 use crate::quantity::exact::Exact;
+use crate::recipe::Method;
 use rust_decimal::{Decimal, dec};
 
 /// Raw meat beside what is there, so that even the heaviest reading is within the limits: rounded up to 10 g or to
@@ -49,23 +50,24 @@ pub fn more_cure(case: &Case<'_>) -> Option<Decimal> {
 
 /// Least and most grams of this cure, weighed on the scale, that are in range on this meat; `None` where none are.
 pub fn in_range(case: &Case<'_>) -> Option<(Decimal, Decimal)> {
-    let agent = agent(case)?;
+    let (agent, alone) = (agent(case)?, case.without_cure()?);
     let half = case.step.over(Decimal::TWO)?;
     let strength = agent.nitrite.times(PPM)?;
-    let least = Decimal::from(case.profile.least)
-        .times(case.base.high)?
-        .over(strength)?
+    // In a brine the cure's own weight counts too.
+    let own = |ppm: Decimal| {
+        if case.method == Method::CoverBrine {
+            strength.less(ppm)
+        } else {
+            Some(strength)
+        }
+    };
+    let grams = |ppm: u32, base: Decimal| Decimal::from(ppm).times(base)?.over(own(ppm.into())?);
+    let least = grams(case.profile.least, alone.base.high)?
         .plus(half)?
         .up_to(case.step)?;
-    let most = Decimal::from(case.profile.limit)
-        .times(case.base.low)?
-        .over(strength)?
+    let most = grams(case.profile.limit, alone.base.low)?
         .less(half)?
         .down_to(case.step)?;
-    let alone = Case {
-        portions: Vec::new(),
-        ..case.clone()
-    };
     let good = |grams| Some(outcome(&alone.with_cure(agent, grams)?) == Outcome::InRange);
     (least <= most && good(least)? && good(most)?).then_some((least, most))
 }

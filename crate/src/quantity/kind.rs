@@ -83,10 +83,12 @@ impl<K: Kind> Quantity<K> {
     /// # Errors
     /// [`Code::TooSmall`](super::Code) or [`Code::TooLarge`](super::Code) outside the kind's bounds.
     pub fn new(base: Decimal) -> Result<Self, super::Problem> {
-        let facts = K::facts();
-        let kept = base.round_dp_with_strategy(facts.scale, rust_decimal::RoundingStrategy::MidpointAwayFromZero);
-        facts.within(kept)?;
-        Ok(Self(kept.normalize(), PhantomData))
+        K::facts().keep(base).map(Self::kept)
+    }
+
+    /// A value that is within the bounds and rounded already.
+    pub(super) const fn kept(base: Decimal) -> Self {
+        Self(base, PhantomData)
     }
 
     /// The value in the base unit.

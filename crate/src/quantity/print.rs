@@ -42,17 +42,7 @@ impl<K: Kind> Quantity<K> {
     /// # Ok::<(), cure_reckoner::quantity::Problem>(())
     /// ```
     pub fn print(self, system: System) -> String {
-        let facts = K::facts();
-        let other = if system == System::Metric {
-            System::Us
-        } else {
-            System::Metric
-        };
-        let exact = |text: &String| Self::read(text, None).is_ok_and(|v| v == self);
-        let short = |system| facts.candidates(self.base(), system).into_iter().find(exact);
-        short(system)
-            .or_else(|| short(other))
-            .unwrap_or_else(|| join(&plain(self.base()), facts.base_name()))
+        K::facts().print(self.base(), system)
     }
 
     /// Rounded for reading, in `system`.
@@ -62,20 +52,33 @@ impl<K: Kind> Quantity<K> {
 }
 
 impl Facts {
-    /// Texts for a value in one system, the likeliest first: pounds and ounces, then the shortest.
-    fn candidates(&self, base: Decimal, system: System) -> Vec<String> {
-        let mut texts: Vec<String> = self.printed(system).filter_map(|unit| in_unit(base, unit)).collect();
-        let mut pairs = self.pairs.iter().filter_map(|(large, small)| {
+    fn print(&'static self, base: Decimal, system: System) -> String {
+        let other = if system == System::Metric {
+            System::Us
+        } else {
+            System::Metric
+        };
+        let short = |system| self.short(base, system);
+        short(system)
+            .or_else(|| short(other))
+            .unwrap_or_else(|| join(&plain(base), self.base_name()))
+    }
+
+    /// The likeliest exact text in one system: pounds and ounces where they are, else the shortest.
+    fn short(&'static self, base: Decimal, system: System) -> Option<String> {
+        let exact = |text: &String| self.read(text, None).is_ok_and(|v| v == base);
+        let pair = self.pairs.iter().find_map(|(large, small)| {
             let find = |name| self.printed(system).find(|u| u.name() == name);
-            in_pair(base, find(*large)?, find(*small)?)
+            in_pair(base, find(*large)?, find(*small)?).filter(exact)
         });
-        if system == System::Us && self.base_name() == "g" {
-            texts.sort_by_key(|t| t.chars().count());
-            return pairs.chain(texts).collect();
+        if pair.as_ref().is_some_and(|text| text.contains("lb")) {
+            return pair;
         }
-        texts.extend(&mut pairs);
-        texts.sort_by_key(|t| t.chars().count());
-        texts
+        let single = self
+            .printed(system)
+            .filter_map(|unit| in_unit(base, unit))
+            .filter(exact);
+        single.chain(pair).min_by_key(String::len)
     }
 }
 

@@ -10,7 +10,7 @@ use super::kind::{Facts, Kind, Quantity, System, Unit};
 use super::number::{self, Reading};
 use super::print::plain;
 use super::problem::{Code, Problem};
-use rust_decimal::Decimal;
+use rust_decimal::{Decimal, RoundingStrategy};
 
 /// Longest text taken for one quantity, in bytes.
 pub const MOST_TEXT: usize = 64;
@@ -32,13 +32,13 @@ impl<K: Kind> Quantity<K> {
     /// # Ok::<(), cure_reckoner::quantity::Problem>(())
     /// ```
     pub fn read(text: &str, default: Option<&str>) -> Result<Self, Problem> {
-        K::facts().read(text, default).and_then(Self::new)
+        K::facts().read(text, default).map(Self::kept)
     }
 }
 
 impl Facts {
-    /// The value of a text in the base unit, not yet held against the bounds.
-    fn read(&'static self, text: &str, default: Option<&str>) -> Result<Decimal, Problem> {
+    /// The value of a text in the base unit, within the bounds and rounded to the decimals kept.
+    pub(crate) fn read(&'static self, text: &str, default: Option<&str>) -> Result<Decimal, Problem> {
         let shown = shorten(text);
         if text.len() > MOST_TEXT {
             return Err(self.problem(Code::TooLong, format!("“{shown}” is too long for a {}.", self.what)));
@@ -97,7 +97,7 @@ impl Facts {
         if last.is_none() {
             Err(self.not_read(&shown))
         } else {
-            Ok(sum)
+            self.keep(sum)
         }
     }
 
@@ -125,13 +125,18 @@ impl Facts {
         }
     }
 
-    /// Refuses what lies outside the bounds.
-    pub(crate) fn within(&self, base: Decimal) -> Result<(), Problem> {
+    /// A value rounded to the decimals kept, half away from nought; refused where it lies outside the bounds.
+    pub(crate) fn keep(&self, base: Decimal) -> Result<Decimal, Problem> {
+        let base = base.round_dp_with_strategy(self.scale, RoundingStrategy::MidpointAwayFromZero);
         if base < self.min {
             let least = join(&plain(self.min), self.base_name());
             return Err(self.problem(Code::TooSmall, format!("A {} here is at least {least}.", self.what)));
         }
-        if base > self.max { Err(self.too_large()) } else { Ok(()) }
+        if base > self.max {
+            Err(self.too_large())
+        } else {
+            Ok(base.normalize())
+        }
     }
 
     fn too_large(&self) -> Problem {

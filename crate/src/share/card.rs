@@ -107,14 +107,15 @@ pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> 
             amount: line.add.clone(),
         })
     });
-    let mut allergens: Vec<String> = recipe
-        .lines
-        .iter()
-        .filter_map(|l| pantry::ingredient(&l.item))
-        .flat_map(|i| i.allergen.split(", ").filter(|a| !a.is_empty()).map(str::to_owned))
-        .collect();
-    allergens.sort();
-    allergens.dedup();
+    // In the order in which they are first met, each once.
+    let mut allergens: Vec<String> = Vec::new();
+    for item in recipe.lines.iter().filter_map(|l| pantry::ingredient(&l.item)) {
+        for allergen in item.allergen.split(", ").filter(|a| !a.is_empty()) {
+            if !allergens.iter().any(|known| known == allergen) {
+                allergens.push(allergen.to_owned());
+            }
+        }
+    }
     let rows = cures.chain(lines).collect();
     Ok(RecipeCard {
         weight: sheet.green.clone(),

@@ -3,11 +3,10 @@
 use super::{qr, wire};
 use crate::quantity::{Code, Problem};
 use crate::recipe::Recipe;
-use base64::Engine as _;
-use base64::alphabet::URL_SAFE;
-use base64::engine::general_purpose::{GeneralPurpose, NO_PAD, URL_SAFE_NO_PAD};
-use crc::{CRC_32_ISO_HDLC, Crc};
+use base64ct::{Base64UrlUnpadded, Encoding};
+use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
 use serde::Serialize;
+use std::cmp::Ordering;
 
 /// Longest link that is opened, in bytes.
 pub const MOST_LINK: usize = 4096;
@@ -28,7 +27,8 @@ pub struct Link {
 
 /// First characters of every code of this version: `r` for recipe, `1` for the format.
 const HEAD: &str = "r1.";
-const CRC: Crc<u32> = Crc::<u32>::new(&CRC_32_ISO_HDLC);
+/// Without a table: a recipe is short, and a table is a kilobyte that does not compress.
+const CRC: Crc<u32, NoTable> = Crc::<u32, NoTable>::new(&CRC_32_ISO_HDLC);
 
 /// Writes a recipe as a link behind `page`, with its QR code.
 ///
@@ -52,7 +52,7 @@ pub fn write(recipe: &Recipe, page: &str) -> Result<Link, Vec<Problem>> {
     let length = u16::try_from(content.len()).map_err(|_| too_long())?;
     let sum = CRC.checksum(&content);
     let bytes = [&length.to_be_bytes()[..], &content, &sum.to_be_bytes()[..]].concat();
-    let code = format!("{HEAD}{}", URL_SAFE_NO_PAD.encode(bytes));
+    let code = format!("{HEAD}{}", Base64UrlUnpadded::encode_string(&bytes));
     let link = format!("{}#{code}", page.split('#').next().unwrap_or_default());
     if link.len() > MOST_LINK {
         return Err(too_long());
@@ -129,28 +129,26 @@ fn decode(text: &str) -> Result<Vec<u8>, Problem> {
 
 /// The content of a code without its head, held against its length and its checksum.
 fn content(letters: &str) -> Result<Vec<u8>, Problem> {
-    // A cut may leave characters at the end that stand for no whole byte.
-    let lenient = GeneralPurpose::new(&URL_SAFE, NO_PAD.with_decode_allow_trailing_bits(true));
-    let lone = letters.len() % 4 == 1;
-    let whole = if lone {
-        letters.get(..letters.len().saturating_sub(1)).unwrap_or_default()
-    } else {
-        letters
-    };
-    let bytes = lenient.decode(whole).map_err(|_| altered())?;
-    let Some((length, rest)) = bytes.split_first_chunk::<2>() else {
-        return Err(cut());
+    // The first four characters hold the length, and from it how many characters there must be.
+    let first = letters.get(..4).ok_or_else(cut)?;
+    let first = Base64UrlUnpadded::decode_vec(first).map_err(|_| altered())?;
+    let Some((length, _)) = first.split_first_chunk::<2>() else {
+        return Err(altered());
     };
     let length = usize::from(u16::from_be_bytes(*length));
-    let Some((content, sum)) = rest.split_at_checked(length) else {
-        return Err(cut());
-    };
-    if sum.len() < 4 {
-        return Err(cut());
+    let whole = length.saturating_add(6).saturating_mul(4).div_ceil(3);
+    match letters.len().cmp(&whole) {
+        Ordering::Less => return Err(cut()),
+        Ordering::Greater => return Err(altered()),
+        Ordering::Equal => {}
     }
-    // One text for one recipe: no spare bits, no spare characters.
-    let good = sum == CRC.checksum(content).to_be_bytes() && URL_SAFE_NO_PAD.encode(&bytes) == letters;
-    if good { Ok(content.to_vec()) } else { Err(altered()) }
+    // The decoder takes one text for one content: no spare bits.
+    let bytes = Base64UrlUnpadded::decode_vec(letters).map_err(|_| altered())?;
+    let content = bytes.get(2..).and_then(|rest| rest.split_at_checked(length));
+    match content {
+        Some((content, sum)) if sum == CRC.checksum(content).to_be_bytes() => Ok(content.to_vec()),
+        _ => Err(altered()),
+    }
 }
 
 fn cut() -> Problem {
