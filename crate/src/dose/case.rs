@@ -182,7 +182,7 @@ pub fn measured(said: &str, agent: Option<Agent>, step: Decimal) -> Result<Porti
         (Ok(mass), _) => (Range::weighed(mass.base(), step), None),
         (Err(_), Ok(volume)) => {
             let teaspoon = Volume::read("1 tsp", None).ok().map(Volume::base);
-            let spoons = teaspoon.and_then(|t| volume.base().over(t)).map(|t| t.round_dp(8));
+            let spoons = teaspoon.and_then(|t| volume.base().over(t)).map(|t| t.half_away(8));
             let weight = spoons
                 .zip(level(agent))
                 .and_then(|(n, level)| level.map(|g| g.times(n)));

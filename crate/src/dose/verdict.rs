@@ -213,7 +213,7 @@ fn said(portion: &Portion) -> String {
             .weight
             .typical
             .over(Decimal::from(parts))
-            .map(|g| plain(g.round_dp(2)))
+            .map(|g| plain(g.half_away(2)))
             .unwrap_or_default();
         return format!("{} of premix ({neat} g of cure)", portion.said);
     }

@@ -18,31 +18,42 @@ pub trait Exact: Sized {
     fn nearest(self, step: Self) -> Option<Self>;
     /// The smallest whole number of `step` that is not below.
     fn up_to(self, step: Self) -> Option<Self>;
+    /// Rounded to so many decimals, halves away from nought: `round_dp` alone would round them to even.
+    fn half_away(self, places: u32) -> Self;
 }
 
+// Not inlined: each is a few kilobytes of code, and they are called everywhere.
 impl Exact for Decimal {
+    #[inline(never)]
     fn plus(self, other: Self) -> Option<Self> {
         self.checked_add(other)
     }
+    #[inline(never)]
     fn less(self, other: Self) -> Option<Self> {
         self.checked_sub(other)
     }
+    #[inline(never)]
     fn times(self, other: Self) -> Option<Self> {
         self.checked_mul(other)
     }
+    #[inline(never)]
     fn over(self, other: Self) -> Option<Self> {
         self.checked_div(other)
     }
+    #[inline(never)]
     fn down_to(self, step: Self) -> Option<Self> {
         self.over(step)?.floor().times(step).map(|v| v.normalize())
     }
+    #[inline(never)]
     fn nearest(self, step: Self) -> Option<Self> {
-        let whole = self
-            .over(step)?
-            .round_dp_with_strategy(0, RoundingStrategy::MidpointAwayFromZero);
-        whole.times(step).map(|v| v.normalize())
+        self.over(step)?.half_away(0).times(step).map(|v| v.normalize())
     }
+    #[inline(never)]
     fn up_to(self, step: Self) -> Option<Self> {
         self.over(step)?.ceil().times(step).map(|v| v.normalize())
+    }
+    #[inline(never)]
+    fn half_away(self, places: u32) -> Self {
+        self.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero)
     }
 }

@@ -1,8 +1,9 @@
 //! The kinds: mass, length, temperature, time, share and volume, with their bounds, units and exact factors.
 
+use super::exact::Exact;
 use super::kind::{Facts, Kind, System, Unit};
 use super::print::{Figure, grouped, plain, plain_to, whole};
-use rust_decimal::{Decimal, RoundingStrategy, dec};
+use rust_decimal::{Decimal, dec};
 
 const METRIC: Option<System> = Some(System::Metric);
 const US: Option<System> = Some(System::Us);
@@ -165,7 +166,7 @@ static TEMPERATURE: Facts = Facts {
     show: |fahrenheit, system| match system {
         System::Us => Figure::new(plain_to(fahrenheit, 0), "°F"),
         System::Metric => {
-            let celsius = quotient(fahrenheit.checked_sub(dec!(32)).unwrap_or_default(), dec!(1.8));
+            let celsius = quotient(fahrenheit.less(dec!(32)).unwrap_or_default(), dec!(1.8));
             Figure::new(plain_to(celsius, 1), "°C")
         }
     },
@@ -248,15 +249,12 @@ static VOLUME: Facts = Facts {
 impl super::Quantity<FractionKind> {
     /// A dose for reading: in ppm, to a tenth.
     pub fn ppm(self) -> Figure {
-        Figure::new(
-            plain_to(self.base().checked_mul(dec!(10_000)).unwrap_or_default(), 1),
-            "ppm",
-        )
+        Figure::new(plain_to(self.base().times(dec!(10_000)).unwrap_or_default(), 1), "ppm")
     }
 }
 
 fn quotient(value: Decimal, by: Decimal) -> Decimal {
-    value.checked_div(by).unwrap_or_default()
+    value.over(by).unwrap_or_default()
 }
 
 /// Two decimals under 10 g, one under 100 g, none above; ounces to a thousandth, a hundredth, a tenth.
@@ -280,12 +278,9 @@ fn show_mass(grams: Decimal, system: System) -> Figure {
         o if o < dec!(16) => 2,
         _ => 1,
     };
-    let ounces = ounces.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero);
+    let ounces = ounces.half_away(places);
     let pounds = quotient(ounces, dec!(16)).floor();
-    let rest = pounds
-        .checked_mul(dec!(16))
-        .and_then(|p| ounces.checked_sub(p))
-        .unwrap_or_default();
+    let rest = pounds.times(dec!(16)).and_then(|p| ounces.less(p)).unwrap_or_default();
     match (pounds.is_zero(), rest.is_zero()) {
         (true, _) => Figure::new(plain(ounces), "oz"),
         (_, true) => Figure::new(plain(pounds), "lb"),

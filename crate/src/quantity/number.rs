@@ -12,6 +12,7 @@
 //! A single comma before exactly three digits (`1,480`) is refused as ambiguous: it is a thousand to one
 //! reader and one and a half to another. A point is always a decimal mark. Digits are plain ASCII.
 
+use super::exact::Exact;
 use rust_decimal::{Decimal, dec};
 use winnow::ascii::digit1;
 use winnow::combinator::{alt, opt, preceded, repeat};
@@ -81,7 +82,7 @@ fn mixed(input: &mut &str) -> ModalResult<Reading> {
     // "1 480/3" is no mixed number: its end is left, and refused as a second number without a unit.
     let proper = fraction.verify(|part| *part < Decimal::ONE);
     let part = opt(preceded(opt(alt(('-', '+', is_gap_char))), alt((proper, glyph)))).parse_next(input)?;
-    Ok(Reading::One(part.and_then(|p| whole.checked_add(p)).unwrap_or(whole)))
+    Ok(Reading::One(part.and_then(|p| whole.plus(p)).unwrap_or(whole)))
 }
 
 fn is_gap_char(input: &mut &str) -> ModalResult<char> {
@@ -96,7 +97,7 @@ fn fraction(input: &mut &str) -> ModalResult<Decimal> {
                 Decimal::from(n.parse::<u32>().ok()?),
                 Decimal::from(d.parse::<u32>().ok()?),
             );
-            n.checked_div(d)
+            n.over(d)
         })
         .parse_next(input)
 }
@@ -109,7 +110,7 @@ fn glyph(input: &mut &str) -> ModalResult<Decimal> {
     one_of(|c: char| GLYPHS.iter().any(|g| g.0 == c))
         .verify_map(|c: char| {
             let (_, n, d) = GLYPHS.iter().find(|g| g.0 == c)?;
-            Decimal::from(*n).checked_div(Decimal::from(*d))
+            Decimal::from(*n).over(Decimal::from(*d))
         })
         .parse_next(input)
 }
@@ -196,7 +197,7 @@ fn assemble(whole: &str, decimals: &str) -> Reading {
 pub(crate) fn glyph_of(part: Decimal) -> Option<char> {
     let tolerance = dec!(0.000_000_001);
     GLYPHS.iter().find_map(|(c, n, d)| {
-        let exact = Decimal::from(*n).checked_div(Decimal::from(*d))?;
-        (part.checked_sub(exact)?.abs() < tolerance).then_some(*c)
+        let exact = Decimal::from(*n).over(Decimal::from(*d))?;
+        (part.less(exact)?.abs() < tolerance).then_some(*c)
     })
 }

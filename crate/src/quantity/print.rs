@@ -1,9 +1,10 @@
 //! Quantity to text. [`Quantity::print`] reads back to the same value; [`Quantity::show`] is rounded for reading.
 
+use super::exact::Exact;
 use super::kind::{Facts, Kind, Quantity, System, Unit};
 use super::number::glyph_of;
 use super::read::join;
-use rust_decimal::{Decimal, RoundingStrategy};
+use rust_decimal::Decimal;
 use serde::Serialize;
 
 /// A number and its unit, apart, so that a page can set the number large.
@@ -83,16 +84,14 @@ impl Facts {
 }
 
 fn in_unit(base: Decimal, unit: &Unit) -> Option<String> {
-    let value = base.checked_sub(unit.offset)?.checked_div(unit.factor)?;
+    let value = base.less(unit.offset)?.over(unit.factor)?;
     Some(join(&spell(value), unit.name()))
 }
 
 /// `7 lb 3 oz`, `1 d 12 h`.
 fn in_pair(base: Decimal, large: &Unit, small: &Unit) -> Option<String> {
-    let count = base.checked_div(large.factor)?.floor();
-    let rest = base
-        .checked_sub(count.checked_mul(large.factor)?)?
-        .checked_div(small.factor)?;
+    let count = base.over(large.factor)?.floor();
+    let rest = base.less(count.times(large.factor)?)?.over(small.factor)?;
     (count > Decimal::ZERO && rest > Decimal::ZERO).then(|| {
         format!(
             "{} {}",
@@ -104,7 +103,7 @@ fn in_pair(base: Decimal, large: &Unit, small: &Unit) -> Option<String> {
 
 /// A number with few decimals, its fraction as a glyph where it has no short decimal.
 fn spell(value: Decimal) -> String {
-    let part = value.checked_sub(value.trunc()).unwrap_or_default();
+    let part = value.less(value.trunc()).unwrap_or_default();
     match glyph_of(part).filter(|_| part.scale() > READABLE) {
         Some(glyph) if value.trunc().is_zero() => glyph.to_string(),
         Some(glyph) => format!("{}{glyph}", plain(value.trunc())),
@@ -119,12 +118,12 @@ pub fn plain(value: Decimal) -> String {
 
 /// Rounded to `places`, without trailing noughts.
 pub(crate) fn plain_to(value: Decimal, places: u32) -> String {
-    plain(value.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero))
+    plain(value.half_away(places))
 }
 
 /// Half away from nought, at `places` decimals, with the noughts kept.
 pub fn fixed(value: Decimal, places: u32) -> String {
-    let mut rounded = value.round_dp_with_strategy(places, RoundingStrategy::MidpointAwayFromZero);
+    let mut rounded = value.half_away(places);
     rounded.rescale(places);
     rounded.to_string()
 }

@@ -6,11 +6,12 @@
 //! term     = number gap [unit]                     a unit may be left out where the field has one of its own
 //! ```
 
+use super::exact::Exact;
 use super::kind::{Facts, Kind, Quantity, System, Unit};
 use super::number::{self, Reading};
 use super::print::plain;
 use super::problem::{Code, Problem};
-use rust_decimal::{Decimal, RoundingStrategy};
+use rust_decimal::Decimal;
 
 /// Longest text taken for one quantity, in bytes.
 pub const MOST_TEXT: usize = 64;
@@ -81,16 +82,14 @@ impl Facts {
                 );
                 return Err(self.problem(Code::NotRead, why));
             }
-            let part = value.checked_mul(unit.factor).and_then(|part| {
+            let part = value.times(unit.factor).and_then(|part| {
                 if negative.is_some() {
-                    unit.offset.checked_sub(part)
+                    unit.offset.less(part)
                 } else {
-                    unit.offset.checked_add(part)
+                    unit.offset.plus(part)
                 }
             });
-            sum = part
-                .and_then(|part| sum.checked_add(part))
-                .ok_or_else(|| self.too_large())?;
+            sum = part.and_then(|part| sum.plus(part)).ok_or_else(|| self.too_large())?;
             last = Some(unit);
             let _ = number::gap(&mut rest);
         }
@@ -127,7 +126,7 @@ impl Facts {
 
     /// A value rounded to the decimals kept, half away from nought; refused where it lies outside the bounds.
     pub(crate) fn keep(&self, base: Decimal) -> Result<Decimal, Problem> {
-        let base = base.round_dp_with_strategy(self.scale, RoundingStrategy::MidpointAwayFromZero);
+        let base = base.half_away(self.scale);
         if base < self.min {
             let least = join(&plain(self.min), self.base_name());
             return Err(self.problem(Code::TooSmall, format!("A {} here is at least {least}.", self.what)));

@@ -2,6 +2,7 @@
 
 use super::model::{Cure, Do, Eaten, Line, Method, Recipe, Share, Step};
 use crate::pantry::{self, Agent, Group, OWN};
+use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Problem};
 use rust_decimal::{Decimal, dec};
 
@@ -97,7 +98,7 @@ impl Cure {
         if nitrite.is_zero() && nitrate.is_zero() {
             found.push(Problem::new(Code::Conflict, "A cure holds nitrite or nitrate. Type the per cent printed on the packet; pink salt for the table has none and is no cure.").at("nitrite"));
         }
-        let aim = self.aim.base().checked_mul(dec!(10_000)).unwrap_or(Decimal::MAX);
+        let aim = self.aim.base().times(dec!(10_000)).unwrap_or(Decimal::MAX);
         if aim.is_zero() {
             found.push(
                 Problem::new(
@@ -212,7 +213,7 @@ impl Step {
     fn problem(&self) -> Option<Problem> {
         text(&self.note, MOST_NOTE).err().map(|p| p.at("note")).or_else(|| {
             let turned_too_often = self.turn_every.zip(self.lasts).is_some_and(|(every, lasts)| {
-                every.base() < dec!(30) || lasts.base().checked_div(every.base()).is_none_or(|n| n > dec!(200))
+                every.base() < dec!(30) || lasts.base().over(every.base()).is_none_or(|n| n > dec!(200))
             });
             let no_length = self.turn_every.is_some() && self.lasts.is_none();
             (turned_too_often || no_length).then(|| Problem::new(Code::Conflict, "Turning goes with a step that lasts, every 30 minutes or more and at most 200 times. Type both, such as 36 h, turned every 12 h.").at("turn_every"))

@@ -4,6 +4,7 @@
 use super::model::{Job, NextList, Stage, State};
 use crate::batch::{Batch, green, kinds};
 use crate::dose::{Outcome, cautions, heat_keys};
+use crate::quantity::exact::Exact;
 use crate::quantity::{Mass, Problem, Span, System};
 use crate::recipe::{Do, Method, Step, head, line};
 use crate::weigh::{Settings, verdict};
@@ -202,7 +203,7 @@ fn tick_of(batch: &Batch, i: usize, begun: i64) -> Option<i64> {
 }
 
 fn millis(span: Option<Span>) -> i64 {
-    span.and_then(|s| s.base().checked_mul(Decimal::from(MINUTE)))
+    span.and_then(|s| s.base().times(Decimal::from(MINUTE)))
         .and_then(|m| m.round().to_i64())
         .unwrap_or(0)
 }

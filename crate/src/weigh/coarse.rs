@@ -87,7 +87,7 @@ pub fn notice(range: &Ppm, plan: &Plan, step: Decimal, premix_range: Option<(u32
         word: "Scale too coarse".to_owned(),
         says: format!(
             "The dose is {} g of cure and the scale steps by {} g. What it shows may mean {} to {} ppm.",
-            plain(cure.round_dp(2)),
+            plain(cure.half_away(2)),
             plain(step),
             range.low,
             range.high

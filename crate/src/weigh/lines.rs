@@ -248,7 +248,12 @@ fn cure_line(
     Some(WeighLine {
         is_cure: true,
         spoon: item.and_then(|item| spoons(item, cure.grams)),
-        why: rounded_off.then(|| format!("{} g, rounded down to the scale's step.", plain(cure.exact.round_dp(3)))),
+        why: rounded_off.then(|| {
+            format!(
+                "{} g, rounded down to the scale's step.",
+                plain(cure.exact.half_away(3))
+            )
+        }),
         changed: changed(cure.done && same_kind, cure.grams, cure.exact.down_to(step)?, step),
         tick: Tick {
             nitrite: strength(cure.agent.nitrite),
@@ -333,7 +338,7 @@ fn line(
         is_cure: false,
         add: on_scale(grams, step),
         weight: format!("{} g", plain(grams)),
-        exact: format!("{} g", plain(exact.round_dp(6))),
+        exact: format!("{} g", plain(exact.half_away(6))),
         range: range.map(|(low, high)| (on_scale(low, step), on_scale(high, step))),
         reads: reads.map(|g| on_scale(g, step)),
         spoon: None,
@@ -353,7 +358,7 @@ pub fn remarks(batch: &Batch, rounded: &Rounded, plan: &Plan) -> Vec<String> {
             remarks.push(format!(
                 "{}: {} g is less than this scale can show. Take it by the spoon, or weigh it on a finer scale.",
                 line_name(line),
-                plain(exact.round_dp(2))
+                plain(exact.half_away(2))
             ));
         }
     }
