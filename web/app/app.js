@@ -8,7 +8,10 @@ import { go } from './router.js';
 /** @typedef {import('./types').Starters} Starters */
 /** @typedef {import('./types').Settings} Settings */
 /** @typedef {import('./trouble.js').Trouble} Trouble */
-/** @typedef {{ says: string, back: () => Promise<unknown> }} Undo */
+/**
+ * `here`: it can be taken back on its screen just as well, so the offer ends when the person goes elsewhere.
+ * @typedef {{ says: string, back: () => Promise<unknown>, here?: boolean }} Undo
+ */
 /**
  * What a screen draws. `one`: a single column on a wide screen too.
  * @typedef {{ title: string, back?: { href: string, text: string }, one?: boolean, view: unknown }} Drawn
@@ -80,6 +83,11 @@ export class App {
       // What was pressed may be gone with what it was about; the keyboard must not start from nowhere.
       if (held && !held.isConnected) /** @type {HTMLElement | null} */ (document.querySelector('h1'))?.focus();
     }
+  }
+
+  /** The person goes to another screen. */
+  goOn() {
+    if (this.undo?.here) this.undo = null;
   }
 
   async takeBack() {

@@ -51,6 +51,7 @@ async function begin() {
   let first = true;
   follow((place) => {
     screen?.leave?.();
+    app.goOn();
     screen = (SCREENS[place.screen] ?? today)(app, place);
     // A new screen starts from nothing, so that no field of the old one lives on in it.
     if (!first) render(html``, root);

@@ -22,7 +22,10 @@ test('the demo batch from the board to the label, and then put away', async (t) 
   const [turn] = await texts(page.locator('.day'));
   assert.match(turn, /\d\d:\d\d Turn the pieces/);
   await page.locator('.day .box input').first().click();
-  await page.waitForFunction((was) => document.querySelector('.day')?.innerText.replace(/\s+/g, ' ').trim() !== was, turn);
+  await page.waitForFunction(
+    (was) => document.querySelector('.day')?.innerText.replace(/\s+/g, ' ').trim() !== was,
+    turn,
+  );
 
   for (const stage of ['cure', 'fire', 'pack']) {
     await goTo(page, `#/batch/${batch}/${stage}`);

@@ -42,7 +42,10 @@ export async function weighOut(page, batch) {
 
 /** Says that another amount of cure went in. */
 export async function putIn(page, amount, measure) {
-  await page.getByText(/^(I put in something else|Change what was put in)$/).last().click();
+  await page
+    .getByText(/^(I put in something else|Change what was put in)$/)
+    .last()
+    .click();
   await page.getByLabel('Cure that went in').fill(amount);
   await page.getByLabel(measure, { exact: true }).check();
   await page.getByRole('button', { name: 'Judge what went in' }).click();

@@ -100,3 +100,20 @@ test('at 320 px, and at 200 % text, nothing scrolls sideways', async (t) => {
     assert.ok(more <= 0, `${name} at 200 % text, ${more} px too wide`);
   });
 });
+
+test('the weigh-out and the card each print on one A4 side, from any light', async (t) => {
+  const page = await begin(t);
+  await page.getByRole('button', { name: 'Dark', exact: true }).click();
+  const sides = async () => {
+    const pdf = await page.pdf({ preferCSSPageSize: true });
+    return pdf.toString('latin1').match(/\/Type\s*\/Page\b/g).length;
+  };
+  const batch = await startBatch(page, /Fallow/);
+  await addPieces(page, { cut: 'Fallow haunch', weight: '2220' });
+  await weighOut(page, batch);
+  assert.equal(await sides(), 1);
+  await goTo(page, '#/recipes');
+  await page.getByRole('link', { name: /Fallow/ }).click();
+  await page.locator('#link-text').waitFor();
+  assert.equal(await sides(), 1);
+});

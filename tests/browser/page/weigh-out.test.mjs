@@ -38,7 +38,11 @@ test('ticks are stamped, kept over a reload, undone at a touch, and later only a
   const [record] = await kept(page, 'batch/');
   assert.deepEqual(
     record.data.ticks.map(({ of, weight }) => [of, weight]),
-    [['cure:0', '3.5 g'], ['line:0', '29.3 g'], ['line:1', '11.8 g']],
+    [
+      ['cure:0', '3.5 g'],
+      ['line:0', '29.3 g'],
+      ['line:1', '11.8 g'],
+    ],
   );
   for (const { at } of record.data.ticks) assert.ok(Math.abs(Date.now() - at) < 60_000);
 

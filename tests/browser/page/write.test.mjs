@@ -19,7 +19,11 @@ test('a new recipe is written: a cure, a line from the pantry, a step moved; eac
   const juniper = page.getByRole('group', { name: /Juniper/ });
   await juniper.getByLabel('How much').fill('0,3');
   await page.getByRole('button', { name: /^Move Juniper.* up/ }).click();
-  await page.locator('.line-group').first().getByText(/Juniper/).waitFor();
+  await page
+    .locator('.line-group')
+    .first()
+    .getByText(/Juniper/)
+    .waitFor();
 
   await page.reload();
   await usable(page);
@@ -67,7 +71,10 @@ test('copies, and deletes for good: the starters come once', async (t) => {
   await page.getByText('Cabin jerky strips, copy is written.').waitFor();
   assert.equal((await recipes(page)).length, 6);
   for (let left = 6; left > 0; left--) {
-    await page.getByRole('button', { name: /^Delete / }).first().click();
+    await page
+      .getByRole('button', { name: /^Delete / })
+      .first()
+      .click();
     await page.waitForFunction((n) => document.querySelectorAll('.tagged').length === n, left - 1);
   }
   await page.reload();

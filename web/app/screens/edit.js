@@ -48,7 +48,7 @@ export function edit(app, { id }) {
     }
     return app.act(
       () => app.shelf.changeRecipe(id, change),
-      undo ? { says: undo, back: () => app.shelf.changeRecipe(id, () => was) } : undefined,
+      undo ? { says: undo, back: () => app.shelf.changeRecipe(id, () => was), here: true } : undefined,
     );
   }
 

@@ -52,9 +52,7 @@ export function recipe(app, { id }) {
         {
           key: 'weight',
           label: 'For how much meat',
-          hint: unit
-            ? 'Trimmed, in grams, or with its unit: 2.2 kg, 4 lb. Empty: 1 kg.'
-            : 'Trimmed, for example 3 lb 4 oz. Empty: 1 kg.',
+          hint: unit ? 'Trimmed, in grams. Empty: 1 kg.' : 'Trimmed, for example 3 lb 4 oz. Empty: 1 kg.',
           unit,
         },
         { typed: app.draw },

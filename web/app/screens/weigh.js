@@ -159,9 +159,15 @@ export function weigh(app, id) {
       ${
         sheet.bowl.some(({ spoon }) => spoon)
           ? html`<p class="small spoonkey near">
-              Spoon lines run from the least to the most a level spoon may hold; the bold one is usual. They are there
-              to catch a slip, not to weigh by.
-            </p>`
+                Spoon lines run from the least to the most a level spoon may hold; the bold one is usual. They are there
+                to catch a slip, not to weigh by.
+              </p>
+              <details class="noprint">
+                <summary>Where the spoon figures come from</summary>
+                <ul class="small">
+                  ${sheet.bowl.map(({ name, spoon }) => (spoon ? html`<li><b>${name}:</b> ${spoon.source}</li>` : nothing))}
+                </ul>
+              </details>`
           : nothing
       }
       ${sheet.remarks.map((remark) => html`<p class="near">${glue(remark)}</p>`)}
@@ -259,6 +265,7 @@ export function weigh(app, id) {
     return app.act(() => set(premix), {
       says: premix ? 'The list works with a premix now.' : 'The list works with the neat cure now.',
       back: () => set(!premix),
+      here: true,
     });
   }
 

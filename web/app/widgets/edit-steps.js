@@ -52,7 +52,16 @@ export function stepFields({ app, form, set, left }) {
     const entry = (part, label, unit, kind) =>
       field(
         form,
-        { key: `${key}-${part}`, label, unit, stored: step[part] ?? '', look: 'small', optional: true },
+        {
+          key: `${key}-${part}`,
+          label,
+          unit,
+          stored: step[part] ?? '',
+          look: 'small',
+          optional: true,
+          // Days and minutes are typed with their unit.
+          ...(kind === 'time' && { keys: 'text' }),
+        },
         {
           typed: app.draw,
           left: left(

@@ -15,6 +15,7 @@ import { icon } from './icon.js';
  * @property {[string, string]} [stepper] what the two buttons say to a screen reader
  * @property {number} [by] how much a step is, 1 if not given
  * @property {number} [least] the stepper goes no lower
+ * @property {'text' | 'numeric' | 'decimal'} [keys] the keys a phone shows; those for numbers, where there is a unit
  * @property {boolean} [optional]
  * @property {string} [says] how it was read
  */
@@ -79,7 +80,7 @@ export function field(form, spec, { typed = () => {}, left = () => {} } = {}) {
         autocomplete="off"
         autocapitalize=${look === 'words' ? 'sentences' : 'off'}
         spellcheck="false"
-        inputmode=${look === 'words' ? 'text' : 'text'}
+        inputmode=${spec.keys ?? (unit && look !== 'words' ? 'decimal' : 'text')}
         enterkeyhint="done"
         .value=${live(text)}
         aria-invalid=${problem ? 'true' : nothing}

@@ -110,6 +110,7 @@ export class PieceForm {
           key: 'count',
           label: 'How many pieces',
           unit: 'pieces',
+          keys: 'numeric',
           stored: String(old?.count ?? 1),
           stepper: ['One fewer', 'One more'],
           least: 1,
@@ -122,7 +123,7 @@ export class PieceForm {
           key: 'weight',
           label: this.#of === 'all' ? 'Weight of all of them' : 'Weight of each',
           hint: units.mass
-            ? 'Grams, or type the unit: 1.48 kg. Empty: not weighed yet.'
+            ? 'In grams. Empty: not weighed yet.'
             : 'For example 3 lb 4 oz, or 1480 g. Empty: not weighed yet.',
           unit: units.mass,
           stored: old?.weight ?? '',
@@ -253,7 +254,7 @@ export class PieceForm {
   #store(batch, pieces, says) {
     const before = batch.pieces;
     const put = (/** @type {Piece[]} */ now) => this.app.shelf.changeBatch(this.id, (one) => ({ ...one, pieces: now }));
-    return this.app.act(() => put(pieces), { says, back: () => put(before) });
+    return this.app.act(() => put(pieces), { says, back: () => put(before), here: true });
   }
 
   #reset() {

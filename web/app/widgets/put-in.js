@@ -171,7 +171,7 @@ export class PutInForm {
   async put(batch, now, says) {
     const set = (/** @type {PutIn | undefined} */ value) =>
       this.app.shelf.changeBatch(this.id, ({ put_in, ...rest }) => (value ? { ...rest, put_in: value } : rest));
-    const kept = await this.app.act(() => set(now), { says, back: () => set(batch.put_in) });
+    const kept = await this.app.act(() => set(now), { says, back: () => set(batch.put_in), here: true });
     if (!kept) return;
     this.#form.clear();
     this.#measure = null;

@@ -51,8 +51,8 @@ export function weighLine({ id, batch, ticker, line, now, open, place }) {
 }
 
 /** @param {Spoon} spoon @param {boolean} cure */
-function spoonLine({ unit, low, typical, high, source }, cure) {
-  return html`<p class="spoon" title=${source}>
+function spoonLine({ unit, low, typical, high }, cure) {
+  return html`<p class="spoon">
     ${unit[0]?.toUpperCase()}${unit.slice(1)}<span class="lth"
       ><span class="vh">at least</span>${low}<i></i><span class="vh">usually</span><b>${typical}</b><i></i
       ><span class="vh">at most</span>${high}</span
