@@ -58,7 +58,6 @@ export function stepFields({ app, form, set, left }) {
           unit,
           stored: step[part] ?? '',
           look: 'small',
-          optional: true,
           // Days and minutes are typed with their unit.
           ...(kind === 'time' && { keys: 'text' }),
         },
@@ -88,6 +87,7 @@ export function stepFields({ app, form, set, left }) {
         },
         (act) => set(put(at, { do: /** @type {Do} */ (act) })),
       )}
+      <p class="small gap">Leave empty what does not count for this step.</p>
       <div class="twofold">
         ${entry('lasts', 'How long', 'h', 'time')} ${turned ? entry('turn_every', 'Turn every', 'h', 'time') : nothing}
         ${entry('at', 'Kept at', temperature, 'temperature')}
@@ -95,7 +95,7 @@ export function stepFields({ app, form, set, left }) {
       </div>
       ${field(
         form,
-        { key: `${key}-note`, label: 'In your own words', stored: step.note ?? '', look: 'words', optional: true },
+        { key: `${key}-note`, label: 'In your own words', stored: step.note ?? '', look: 'words' },
         {
           typed: app.draw,
           left: () => set(put(at, { note: form.text(`${key}-note`, step.note).trim() })),

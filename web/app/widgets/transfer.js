@@ -2,7 +2,8 @@
 import { html, nothing } from 'lit-html';
 import { exportAll, importAll } from '../backup.js';
 import { count } from '../words/names.js';
-import { fullDate } from '../words/time.js';
+import { clock, fullDate } from '../words/time.js';
+import { icon } from './icon.js';
 import { strip } from './verdict.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -83,9 +84,12 @@ export class Transfer {
     };
     const radio = (/** @type {'mine' | 'theirs'} */ which, /** @type {string} */ word) =>
       html`<label
-        ><input type="radio" name="choice-${row.key}" .checked=${choice === which} @change=${() => set(which)} /><span
-          >${word}</span
-        ></label
+        ><input
+          type="radio"
+          name="choice-${row.key}"
+          .checked=${choice === which}
+          @change=${() => set(which)}
+        />${icon('s-tick', 'tick')}<span>${word}</span></label
       >`;
     return html`<li>
       <fieldset>
@@ -155,5 +159,7 @@ function nameOf({ key, theirs, mine }) {
 
 /** @param {import('../records.js').Rec | undefined} record */
 function whenOf(record) {
-  return record ? fullDate(Date.parse(record.at)) : 'no date';
+  if (!record) return 'no date';
+  const ms = Date.parse(record.at);
+  return `${fullDate(ms)}, ${clock(ms)}`;
 }
