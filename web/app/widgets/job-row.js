@@ -29,6 +29,7 @@ export function jobRow({ app, ticker, job, batch, tickable, first }) {
 /** @param {Job} job @param {number} now */
 function when(job, now) {
   if (job.due === null) return html`<span class="d">Next</span>`;
-  return html`<span class="d">${job.now ? html`<b>Due</b> ` : nothing}${dayWord(job.due, now)}</span
+  const day = dayWord(job.due, now);
+  return html`<span class="d">${job.now ? `Due ${day === 'Today' ? 'today' : day}` : day}</span
     ><span class="num">${clock(job.due)}</span>`;
 }
