@@ -1,5 +1,5 @@
 /** Writes a recipe. What reads is stored at once; what does not read stays in its field, marked. */
-import { html, nothing } from 'lit-html';
+import { html } from 'lit-html';
 import { ask } from '../ask.js';
 import { answered } from '../widgets/answer.js';
 import { cardSteps, cardTable } from '../widgets/card.js';

@@ -69,7 +69,7 @@ export function weigh(app, id) {
       <section class="sec">
         <h2>Weigh-out</h2>
         ${sheet.coarse ? coarse(batch, sheet.coarse) : nothing} ${sheet.weighed ? nothing : notWeighed(sheet)}
-        ${sheet.premix ? makePremix(batch, sheet.premix) : nothing}
+        ${sheet.premix ? makePremix(sheet.premix) : nothing}
         <p class="lead">Zero the scale <b>once</b>, with the empty bowl on it. Then only watch what it shows.</p>
         ${list(batch, sheet)}
       </section>
@@ -221,8 +221,8 @@ export function weigh(app, id) {
       <div class="noprint">${advice(coarse.ways)}</div>`;
   }
 
-  /** @param {Batch} batch @param {Premix} premix */
-  function makePremix(batch, premix) {
+  /** @param {Premix} premix */
+  function makePremix(premix) {
     return html`<section class="block">
       <h3>First make the premix, 1 part cure in ${premix.parts}</h3>
       ${advice(premix.steps)}

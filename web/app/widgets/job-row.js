@@ -1,5 +1,5 @@
 /** One job on the clock rail: when on the left, what on the right, and a box to tick it. */
-import { html, nothing } from 'lit-html';
+import { html } from 'lit-html';
 import { clock, dayWord } from '../words/time.js';
 import { icon, tagMark } from './icon.js';
 
