@@ -64,32 +64,52 @@ fn pantry() -> String {
 }
 
 fn cuts() -> String {
-    table("CUTS", "crate::pantry::Cut", &rows("cuts.csv", 8), |r| {
+    table("CUTS", "crate::pantry::Cut", &rows("cuts.csv", 9), |r| {
         format!(
-            "crate::pantry::Cut {{ key: {:?}, name: {:?}, kind: {:?}, grams: {}, source: {:?}, status: {:?} }}",
+            "crate::pantry::Cut {{ key: {:?}, name: {:?}, kind: {:?}, belly: {}, grams: {}, source: {:?}, status: {:?} }}",
             &r[0],
             &r[1],
             &r[2],
-            triple(r, 3, |l, t, h| format!("({l}, {t}, {h})")),
-            &r[6],
-            &r[7]
+            yes(&r[3]),
+            triple(r, 4, |l, t, h| format!("({l}, {t}, {h})")),
+            &r[7],
+            &r[8]
         )
     })
 }
 
+fn yes(cell: &str) -> bool {
+    assert!(["yes", "no"].contains(&cell), "{cell} is neither yes nor no");
+    cell == "yes"
+}
+
+/// A decimal as a constant expression, or `None` for an empty cell.
+fn decimal(cell: &str) -> String {
+    if cell.is_empty() {
+        "None".into()
+    } else {
+        format!("Some(rust_decimal::dec!({cell}))")
+    }
+}
+
 fn limits() -> String {
-    table("PROFILES", "crate::dose::Profile", &rows("limits.csv", 9), |r| {
+    table("RULES", "crate::dose::Rule", &rows("limits.csv", 12), |r| {
+        let basis = format!("{}{}", r[7][..1].to_uppercase(), &r[7][1..]);
         format!(
-            "crate::dose::Profile {{ key: {:?}, name: {:?}, limit: {}, nitrate_limit: {}, undecided_to: {}, least: {}, \
-             source: {:?}, status: {:?} }}",
+            "crate::dose::Rule {{ key: {:?}, name: {:?}, method: {:?}, cut: {:?}, limit: rust_decimal::dec!({}), \
+             nitrate: {}, together: {}, basis: crate::dose::Basis::{basis}, undecided_to: rust_decimal::dec!({}), \
+             least: rust_decimal::dec!({}), source: {:?}, status: {:?} }}",
             &r[0],
             &r[1],
             &r[2],
             &r[3],
             &r[4],
-            &r[5],
-            format!("{} {}", &r[6], &r[7]),
-            &r[8]
+            decimal(&r[5]),
+            yes(&r[6]),
+            &r[8],
+            &r[9],
+            &r[10],
+            &r[11]
         )
     })
 }

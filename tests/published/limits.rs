@@ -1,18 +1,23 @@
 //! Limits and leasts: each boundary, from just inside to just outside.
 
-use cure_reckoner::dose::{Ingoing, Outcome, find, profile};
+use cure_reckoner::dose::{Ingoing, Outcome, Rule, find, rule};
 use cure_reckoner::quantity::Range;
 use cure_reckoner::recipe::Eaten;
+use cure_reckoner::recipe::Method;
 use cure_reckoner_tests::{ok, problems, settings};
 use rust_decimal::{Decimal, dec};
 use serde_json::json;
+
+fn of(key: &str, method: Method, belly: bool) -> &'static Rule {
+    rule(key, method, belly).expect("a rule")
+}
 
 fn outcome(low: Decimal, high: Decimal, nitrate: Decimal, eaten: Eaten) -> (Outcome, bool, &'static str) {
     let ingoing = Ingoing {
         nitrite: Range::new(low, low, high),
         nitrate: Range::point(nitrate),
     };
-    let found = find(ingoing, profile("us-home").expect("the default profile"), eaten);
+    let found = find(ingoing, of("us-home", Method::Rub, false), eaten);
     (found.outcome, found.sure, found.word)
 }
 
@@ -98,4 +103,117 @@ fn a_brine_needs_its_water() {
         (found[0]["code"].as_str(), found[0]["field"].as_str()),
         (Some("missing"), Some("water"))
     );
+}
+
+/// Just inside and just outside a limit: what the outcome becomes.
+fn edge(rule: &Rule, nitrate: Decimal) -> (Outcome, Outcome) {
+    let at = |ppm: Decimal| {
+        let ingoing = Ingoing {
+            nitrite: Range::point(ppm),
+            nitrate: Range::point(nitrate),
+        };
+        find(ingoing, rule, Eaten::Cooked).outcome
+    };
+    let room = if rule.together {
+        rule.limit - nitrate
+    } else {
+        rule.limit
+    };
+    (at(room), at(room + dec!(0.0001)))
+}
+
+/// Every row of the table at its limit: within it in range, a hair above it over, or not to be told where the limit
+/// counts what is left (status of each in the table).
+#[test]
+fn every_limit_at_its_edge() {
+    let rows = [
+        // 9 CFR 424.21(c): 1 oz to 100 lb, dry. Quoted.
+        ("us-plant", Method::Rub, false, dec!(625), Outcome::Over),
+        // 9 CFR 424.21(c): 2 lb to 100 gallons of pickle at 10 %, ten pounds to the gallon. Quoted.
+        ("us-plant", Method::CoverBrine, false, dec!(200), Outcome::Over),
+        // 9 CFR 424.22(b), bacon. Quoted.
+        ("us-plant", Method::Rub, true, dec!(200), Outcome::Over),
+        ("us-plant", Method::CoverBrine, true, dec!(120), Outcome::Over),
+        // CFIA manual chapter 4, section 4.13.1. Published; side bacon quoted.
+        ("ca", Method::Rub, false, dec!(200), Outcome::Over),
+        ("ca", Method::Rub, true, dec!(120), Outcome::Over),
+        // Regulation (EC) 1333/2008; UK SI 2007/1778. Published.
+        ("uk", Method::CoverBrine, false, dec!(150), Outcome::Over),
+        // Regulation (EU) 2023/2108, 80 ppm as ion. Basis quoted, figures from memory.
+        ("eu", Method::Rub, false, dec!(119.9778), Outcome::Over),
+        // Codex GSFA, INS 249 and 250, 80 ppm left as ion. Published.
+        ("codex", Method::Rub, false, dec!(119.9778), Outcome::CannotTell),
+        // Standard 1.3.1, Schedule 15. From memory.
+        ("anz", Method::Rub, false, dec!(125), Outcome::Over),
+    ];
+    for (key, method, belly, limit, above) in rows {
+        let rule = of(key, method, belly);
+        assert_eq!(rule.limit, limit, "{key}");
+        assert_eq!(
+            edge(rule, dec!(0)),
+            (Outcome::InRange, above),
+            "{key} {method:?} {belly}"
+        );
+    }
+}
+
+/// NO2 is 0.66679 of NaNO2 by weight, and NO3 0.72951 of NaNO3. Computed from the standard atomic weights.
+#[test]
+fn ions_as_salts() {
+    assert_eq!(
+        (dec!(80) / dec!(0.66679)).round_dp(4),
+        of("eu", Method::Rub, false).limit
+    );
+    assert_eq!(
+        (dec!(80) / dec!(0.66679)).round_dp(4),
+        of("codex", Method::Rub, false).limit
+    );
+    let nitrate = of("eu", Method::Rub, false).nitrate.expect("a limit on nitrate");
+    assert_eq!((dec!(90) / dec!(0.72951)).round_dp(4), nitrate);
+}
+
+/// Where nitrite and nitrate are added together, both count against the one limit.
+#[test]
+fn summed_limits() {
+    assert_eq!(
+        edge(of("ca", Method::Rub, false), dec!(60)),
+        (Outcome::InRange, Outcome::Over)
+    );
+    assert_eq!(
+        edge(of("anz", Method::Rub, false), dec!(60)),
+        (Outcome::InRange, Outcome::Over)
+    );
+}
+
+/// No nitrate in bacon: 9 CFR 424.22(b), quoted. No figure for nitrate in a rule: not to be told.
+#[test]
+fn nitrate_where_a_rule_has_none() {
+    let with = |key, belly, nitrate| {
+        let ingoing = Ingoing {
+            nitrite: Range::point(dec!(100)),
+            nitrate: Range::point(nitrate),
+        };
+        find(ingoing, of(key, Method::Rub, belly), Eaten::Cooked).outcome
+    };
+    assert_eq!(with("us-plant", true, dec!(0.1)), Outcome::Over);
+    assert_eq!(with("codex", false, dec!(0.1)), Outcome::CannotTell);
+    assert_eq!(with("eu", false, dec!(124)), Outcome::Over);
+}
+
+/// A limit from memory says so in the verdict's source.
+#[test]
+fn a_limit_from_memory_says_so() {
+    for (profile, told) in [("anz", true), ("eu", true), ("uk", false), ("us-home", false)] {
+        let mut settings = settings("0.1 g");
+        settings["profile"] = json!(profile);
+        let verdict = ok(&json!({"check_dose": {
+            "method": "rub", "green": "2 kg", "put_in": {"amount": "3.5 g", "nitrite": "6.25 %"}, "settings": settings
+        }}));
+        let source = verdict["source"].as_str().unwrap_or_default();
+        assert_eq!(
+            source.contains("from memory") && source.contains("Its status is memory"),
+            told,
+            "{profile}: {source}"
+        );
+    }
 }

@@ -112,6 +112,11 @@ pub fn kinds(pieces: &[Piece]) -> Vec<&'static str> {
         .collect()
 }
 
+/// True where there is a belly among the pieces: some jurisdictions judge it by rules of its own.
+pub fn has_belly(pieces: &[Piece]) -> bool {
+    pieces.iter().filter_map(|p| pantry::cut(&p.cut)).any(|c| c.belly)
+}
+
 /// What a class is called: the user's word, or the table's.
 fn name_of(piece: &Piece) -> String {
     if !piece.name.is_empty() {

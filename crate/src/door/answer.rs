@@ -131,7 +131,7 @@ fn tables() -> Tables {
     Tables {
         ingredients: pantry::ingredients().to_vec(),
         cuts: pantry::cuts().to_vec(),
-        profiles: dose::profiles().to_vec(),
+        profiles: dose::profiles(),
         scale_steps: weigh::SCALE_STEPS.to_vec(),
         settings: Settings::new_page(),
     }
@@ -160,9 +160,11 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
     }
     let step = ask.settings.scale_step.base();
     let put_in = ask.put_in.portion(step).map_err(|p| p.at("put_in"));
-    let (Some(profile), Result::Ok(portion), true) =
-        (dose::profile(&ask.settings.profile), &put_in, problems.is_empty())
-    else {
+    let (Some(rule), Result::Ok(portion), true) = (
+        dose::rule(&ask.settings.profile, ask.method, false),
+        &put_in,
+        problems.is_empty(),
+    ) else {
         problems.extend(put_in.err());
         return Err(problems);
     };
@@ -189,7 +191,7 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
     .ok_or_else(lost)?;
     let base = dose::base(ask.method, green, pickle).ok_or_else(lost)?;
     let case = Case {
-        profile,
+        rule,
         eaten: ask.eaten,
         method: ask.method,
         green,

@@ -2,7 +2,7 @@
 
 use super::formula::{Ingoing, ingoing};
 use super::judge::{Finding, find};
-use super::limits::Profile;
+use super::limits::Rule;
 use crate::pantry::{self, Agent, Group};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Kind, Mass, MassKind, Problem, Range, System, Volume};
@@ -31,8 +31,8 @@ pub struct Portion {
 /// All that a verdict needs.
 #[derive(Clone, Debug)]
 pub struct Case<'a> {
-    /// The jurisdiction.
-    pub profile: &'a Profile,
+    /// The rule of the jurisdiction for this method and cut.
+    pub rule: &'a Rule,
     /// Cooked, or hung for months.
     pub eaten: Eaten,
     /// How it is put on.
@@ -77,7 +77,7 @@ impl Case<'_> {
         } else {
             Eaten::Cooked
         };
-        find(ingoing, self.profile, eaten)
+        find(ingoing, self.rule, eaten)
     }
 
     /// True where cure is on the meat already.

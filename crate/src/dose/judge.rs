@@ -1,7 +1,7 @@
 //! From a range and a rule to a word. Compared exactly, before anything is rounded for reading.
 
 use super::formula::Ingoing;
-use super::limits::Profile;
+use super::limits::{Basis, Rule, default_rule};
 use super::verdict::{Mark, Outcome, Ppm};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Range, fixed};
@@ -30,47 +30,67 @@ pub const UNKNOWN: Finding = Finding {
     mark: Mark::Ask,
 };
 
-/// The finding on what goes in, under a profile.
+/// The finding on what goes in, under a rule.
 ///
-/// The worst end of the range sets the word. Where the meat hangs for months and is not cooked, the rule speaks of
-/// the finished meat; above the limit and up to the profile's `undecided_to` what goes in cannot decide it.
-pub fn find(ingoing: Ingoing, profile: &Profile, eaten: Eaten) -> Finding {
-    let limit = Decimal::from(profile.limit);
-    let least = Decimal::from(profile.least);
-    let undecided_to = Decimal::from(profile.undecided_to);
-    let nitrate_limit = Decimal::from(profile.nitrate_limit);
+/// The worst end of the range sets the word. A limit on the finished meat decides over what is eaten soon, but not over
+/// what hangs for months; a limit on what is left decides neither. There, up to the rule's `undecided_to`, nothing can be
+/// told. A limit from memory does not bless by itself: the default rule, which is published, must agree.
+pub fn find(ingoing: Ingoing, rule: &Rule, eaten: Eaten) -> Finding {
+    let found = find_alone(ingoing, rule, eaten);
+    let leans = found.outcome == Outcome::InRange && rule.status == "memory";
+    if leans && find_alone(ingoing, default_rule(), eaten).outcome == Outcome::Over {
+        return Finding {
+            word: "Cannot tell",
+            ..UNKNOWN
+        };
+    }
+    found
+}
+
+fn find_alone(ingoing: Ingoing, rule: &Rule, eaten: Eaten) -> Finding {
     let Ingoing { nitrite, nitrate } = ingoing;
+    let undecided = Finding {
+        word: "Cannot tell",
+        ..UNKNOWN
+    };
     let over = |sure: bool| Finding {
         outcome: Outcome::Over,
         sure,
         word: if sure { "Stop: over the limit" } else { "May be over" },
         mark: if sure { Mark::Stop } else { Mark::Care },
     };
-    if nitrate.high > nitrate_limit {
-        return over(nitrate.low > nitrate_limit);
-    }
-    if nitrite.high > limit {
-        if eaten == Eaten::HungForMonths && nitrite.high <= undecided_to {
-            return Finding {
-                word: "Cannot tell",
-                ..UNKNOWN
-            };
+    let counted = if rule.together {
+        nitrite.plus(nitrate).unwrap_or(nitrite)
+    } else {
+        nitrite
+    };
+    if counted.high > rule.limit {
+        let decides = match rule.basis {
+            Basis::Ingoing => true,
+            Basis::Finished => eaten == Eaten::Cooked,
+            Basis::Residual => false,
+        };
+        if !decides && counted.high <= rule.undecided_to {
+            return undecided;
         }
-        return over(nitrite.low > limit);
+        return over(counted.low > rule.limit);
+    }
+    match rule.nitrate.filter(|_| !rule.together) {
+        Some(limit) if nitrate.high > limit => return over(nitrate.low > limit),
+        None if !rule.together && nitrate.high > Decimal::ZERO => return undecided,
+        _ => {}
     }
     if nitrite.high.is_zero() && nitrate.high > Decimal::ZERO {
-        // Nitrate alone: within its limit, but the rule has no least for it.
-        return Finding {
-            word: "Cannot tell",
-            ..UNKNOWN
-        };
+        // Nitrate alone: within its limit, but no rule has a least for it.
+        return undecided;
     }
-    if nitrite.low < least {
-        let sure = nitrite.high < least;
+    if nitrite.low < rule.least {
+        let sure = nitrite.high < rule.least;
+        let word = if sure { "Too low" } else { "May be too low" };
         return Finding {
             outcome: Outcome::TooLittle,
             sure,
-            word: if sure { "Too low" } else { "May be too low" },
+            word,
             mark: Mark::Care,
         };
     }
@@ -94,9 +114,9 @@ pub fn ppm(range: Range) -> Ppm {
 }
 
 /// Right end of the picture's axis: the first of these above the high end.
-pub fn axis(high: Decimal, limit: u32) -> u32 {
+pub fn axis(high: Decimal, limit: Decimal) -> u32 {
     const ENDS: [u32; 8] = [300, 700, 1500, 3000, 7000, 15_000, 70_000, 1_000_000];
     ENDS.into_iter()
-        .find(|e| Decimal::from(*e) > high && *e > limit)
+        .find(|e| Decimal::from(*e) > high && Decimal::from(*e) > limit)
         .unwrap_or(1_000_000)
 }

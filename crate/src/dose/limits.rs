@@ -1,8 +1,51 @@
-//! Limits by jurisdiction.
+//! Limits by jurisdiction, method and cut. The figures are in `tables/limits.csv`.
 
+use crate::recipe::Method;
+use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
 use serde::Serialize;
 
-/// A jurisdiction's rule for home use.
+/// What a limit counts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Basis {
+    /// What goes in.
+    Ingoing,
+    /// The finished meat: what goes in meets it at or under it, and does not exceed it in what is eaten soon.
+    Finished,
+    /// What is left when it is eaten: what goes in meets it at or under it and cannot tell above it.
+    Residual,
+}
+
+/// One rule: figures in ppm as the sodium salts.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Rule {
+    /// Key of the jurisdiction, `us-home`.
+    pub key: &'static str,
+    /// Its name.
+    pub name: &'static str,
+    /// `rub`, `cover_brine` or `any`.
+    pub method: &'static str,
+    /// `belly` or `any`.
+    pub cut: &'static str,
+    /// Most nitrite.
+    pub limit: Decimal,
+    /// Most nitrate; nothing where the rule gives no figure.
+    pub nitrate: Option<Decimal>,
+    /// True where nitrite and nitrate are summed against the limit.
+    pub together: bool,
+    /// What the limit counts.
+    pub basis: Basis,
+    /// Up to here a limit on the finished meat or on what is left does not decide over what goes in.
+    pub undecided_to: Decimal,
+    /// Effective least of nitrite.
+    pub least: Decimal,
+    /// The rule in words, with where it is published.
+    pub source: &'static str,
+    /// `published`, `quoted` or `memory`.
+    pub status: &'static str,
+}
+
+/// A jurisdiction, for a picker.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Profile {
@@ -10,26 +53,54 @@ pub struct Profile {
     pub key: &'static str,
     /// `US, home curing`.
     pub name: &'static str,
-    /// Most ingoing sodium nitrite, ppm.
+    /// Most nitrite by its general rule, ppm as the sodium salt, rounded down.
     pub limit: u32,
-    /// Most sodium nitrate, ppm.
-    pub nitrate_limit: u32,
-    /// Up to here the rule, which counts the finished meat, does not decide over what hangs for months, ppm.
-    pub undecided_to: u32,
-    /// Effective least of ingoing sodium nitrite, ppm.
-    pub least: u32,
-    /// What the limit counts and where it is published.
+    /// What its general rule counts and where it is published.
     pub source: &'static str,
     /// `published`, `quoted` or `memory`.
     pub status: &'static str,
 }
 
-/// Every profile, the default first.
-pub fn profiles() -> &'static [Profile] {
-    &crate::tables::PROFILES
+/// Every jurisdiction, the default first.
+pub fn profiles() -> Vec<Profile> {
+    let mut list: Vec<Profile> = Vec::new();
+    for rule in &crate::tables::RULES {
+        if !list.iter().any(|p| p.key == rule.key) {
+            let Rule {
+                key,
+                name,
+                source,
+                status,
+                ..
+            } = *rule;
+            list.push(Profile {
+                key,
+                name,
+                limit: rule.limit.floor().to_u32().unwrap_or_default(),
+                source,
+                status,
+            });
+        }
+    }
+    list
 }
 
-/// The profile of a key.
-pub fn profile(key: &str) -> Option<&'static Profile> {
-    profiles().iter().find(|p| p.key == key)
+/// The rule of a jurisdiction for a method and a cut: its own where there is one, else the general one.
+pub fn rule(key: &str, method: Method, belly: bool) -> Option<&'static Rule> {
+    let method = match method {
+        Method::Rub => "rub",
+        Method::CoverBrine => "cover_brine",
+    };
+    let cut = if belly { "belly" } else { "any" };
+    let fits =
+        |rule: &&Rule| rule.key == key && [method, "any"].contains(&rule.method) && [cut, "any"].contains(&rule.cut);
+    // The narrower the rule, the fewer of its columns say "any".
+    let wide = |rule: &&Rule| u8::from(rule.method == "any").saturating_add(u8::from(rule.cut == "any"));
+    crate::tables::RULES.iter().filter(fits).min_by_key(wide)
+}
+
+/// The default rule: the one that other findings lean on where theirs is from memory.
+pub fn default_rule() -> &'static Rule {
+    let [first, ..] = &crate::tables::RULES;
+    first
 }

@@ -13,6 +13,6 @@ pub use case::{Case, Portion, measured};
 pub use cautions::{cautions, heat_keys, keys_for};
 pub use formula::{Ingoing, base, cure_for, ingoing};
 pub use judge::{Finding, axis, find, ppm};
-pub use limits::{Profile, profile, profiles};
+pub use limits::{Basis, Profile, Rule, default_rule, profiles, rule};
 pub use rescue::{in_range, more_cure, more_meat};
 pub use verdict::{Advice, Caution, Mark, Outcome, Ppm, Verdict, judge};

@@ -39,7 +39,10 @@ pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
         (false, Outcome::Over) => vec![
             advice(
                 "Do not weigh this out.",
-                "Lower the aim in the recipe, or weigh on a finer scale. 150 ppm leaves room on both sides.",
+                format!(
+                    "Lower the aim in the recipe, or weigh on a finer scale. {} ppm leaves room on both sides.",
+                    middle(case)
+                ),
             ),
             advice(
                 "Check the pieces.",
@@ -50,8 +53,10 @@ pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
             advice(
                 "Raise the aim or use a finer scale.",
                 format!(
-                    "All of the range should lie between {} and {} ppm. Aim at 150 ppm.",
-                    case.profile.least, case.profile.limit
+                    "All of the range should lie between {} and {} ppm. Aim at {} ppm.",
+                    plain(case.rule.least),
+                    plain(case.rule.limit),
+                    middle(case)
                 ),
             ),
             fresh(),
@@ -67,6 +72,16 @@ pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
             )],
         },
     }
+}
+
+/// An aim with room on both sides, to ten ppm.
+fn middle(case: &Case<'_>) -> String {
+    let middle = case
+        .rule
+        .least
+        .plus(case.rule.limit)
+        .and_then(|sum| sum.over(Decimal::TWO)?.down_to(dec!(10)));
+    middle.map(plain).unwrap_or_default()
 }
 
 fn fresh() -> Advice {
@@ -111,7 +126,8 @@ fn undecided(case: &Case<'_>) -> Vec<Advice> {
             "Aim at the limit or under.",
             format!(
                 "At {} ppm of nitrite or less, with {} of nitrate or less, the rule is met however long it hangs.",
-                case.profile.limit, case.profile.nitrate_limit
+                plain(case.rule.limit),
+                case.rule.nitrate.map(plain).unwrap_or_else(|| "0".to_owned())
             ),
         ),
         advice(
@@ -194,7 +210,7 @@ fn spread_it(case: &Case<'_>) -> Option<Advice> {
         Method::Rub => "Take all the rub there is and work it over all of the meat again",
         Method::CoverBrine => "Put it into the same brine, stir, and keep all of it under",
     };
-    let low = if then.nitrite.low < Decimal::from(case.profile.least) {
+    let low = if then.nitrite.low < case.rule.least {
         " The light end may then be too low: have it judged again."
     } else {
         ""
@@ -232,7 +248,7 @@ fn too_little(case: &Case<'_>) -> Vec<Advice> {
 /// Said where a dose over the limit would be in range at a third: the slip of a tablespoon for a teaspoon.
 pub fn slip(case: &Case<'_>, nitrite: Range) -> Option<&'static str> {
     let third = nitrite.map(|v| v.over(dec!(3)))?;
-    let (least, limit) = (Decimal::from(case.profile.least), Decimal::from(case.profile.limit));
+    let (least, limit) = (case.rule.least, case.rule.limit);
     let tablespoon = case.spoon() == Some("tablespoon") && nitrite.high > limit;
     (tablespoon && third.low <= limit && third.high >= least)
         .then_some("A third of it could be in range: was a tablespoon used where a teaspoon was meant?")

@@ -12,9 +12,17 @@ use rust_decimal::{Decimal, dec};
 /// a whole ounce. `None` where it is within them already.
 pub fn more_meat(case: &Case<'_>) -> Option<Decimal> {
     let found = case.ingoing()?;
-    let needed = |high: Decimal, limit: u32| high.times(case.base.low)?.over(Decimal::from(limit));
-    let base =
-        needed(found.nitrite.high, case.profile.limit)?.max(needed(found.nitrate.high, case.profile.nitrate_limit)?);
+    let needed = |high: Decimal, limit: Decimal| high.times(case.base.low)?.over(limit);
+    let counted = if case.rule.together {
+        found.nitrite.high.plus(found.nitrate.high)?
+    } else {
+        found.nitrite.high
+    };
+    let nitrate = match case.rule.nitrate {
+        Some(limit) if !case.rule.together && limit > Decimal::ZERO => needed(found.nitrate.high, limit)?,
+        _ => Decimal::ZERO,
+    };
+    let base = needed(counted, case.rule.limit)?.max(nitrate);
     let extra = base.less(case.base.low)?;
     let grain = match case.units {
         System::Metric => dec!(10),
@@ -31,11 +39,15 @@ pub fn more_cure(case: &Case<'_>) -> Option<Decimal> {
     let strength = agent.nitrite.times(PPM)?;
     let half = case.step.over(Decimal::TWO)?;
     // Nitrite that is missing at the low end and nitrite that still fits at the high end, each over the strength.
-    let missing = Decimal::from(case.profile.least)
+    let missing = case
+        .rule
+        .least
         .less(found.nitrite.low)?
         .times(case.base.high)?
         .over(strength)?;
-    let fits = Decimal::from(case.profile.limit)
+    let fits = case
+        .rule
+        .limit
         .less(found.nitrite.high)?
         .times(case.base.low)?
         .over(strength)?;
@@ -61,13 +73,9 @@ pub fn in_range(case: &Case<'_>) -> Option<(Decimal, Decimal)> {
             Some(strength)
         }
     };
-    let grams = |ppm: u32, base: Decimal| Decimal::from(ppm).times(base)?.over(own(ppm.into())?);
-    let least = grams(case.profile.least, alone.base.high)?
-        .plus(half)?
-        .up_to(case.step)?;
-    let most = grams(case.profile.limit, alone.base.low)?
-        .less(half)?
-        .down_to(case.step)?;
+    let grams = |ppm: Decimal, base: Decimal| ppm.times(base)?.over(own(ppm)?);
+    let least = grams(case.rule.least, alone.base.high)?.plus(half)?.up_to(case.step)?;
+    let most = grams(case.rule.limit, alone.base.low)?.less(half)?.down_to(case.step)?;
     let good = |grams| Some(outcome(&alone.with_cure(agent, grams)?) == Outcome::InRange);
     (least <= most && good(least)? && good(most)?).then_some((least, most))
 }

@@ -8,6 +8,7 @@ use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, fixed, plain};
 use crate::recipe::Method;
 use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
 use serde::Serialize;
 
 /// What can be said of a dose.
@@ -148,18 +149,30 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
         nitrate: ingoing
             .filter(|i| i.nitrate.high > Decimal::ZERO)
             .map(|i| ppm(i.nitrate)),
-        least: case.profile.least,
-        limit: case.profile.limit,
-        axis: axis(ingoing.map_or(Decimal::ZERO, |i| i.nitrite.high), case.profile.limit),
+        least: whole_ppm(case.rule.least),
+        limit: whole_ppm(case.rule.limit),
+        axis: axis(ingoing.map_or(Decimal::ZERO, |i| i.nitrite.high), case.rule.limit),
         basis: match case.method {
             Method::Rub => "Ingoing sodium nitrite, counted on green weight.".to_owned(),
             Method::CoverBrine => "Ingoing sodium nitrite, counted on green weight and brine together.".to_owned(),
         },
-        profile: case.profile.name.to_owned(),
-        source: case.profile.source.to_owned(),
+        profile: case.rule.name.to_owned(),
+        source: if case.rule.status == "memory" {
+            format!(
+                "{} Its status is memory: it has not been seen, and “in range” rests on the published US limit for home curing as well.",
+                case.rule.source
+            )
+        } else {
+            case.rule.source.to_owned()
+        },
         next: steps(case, finding),
         cautions,
     })
+}
+
+/// Whole ppm, downward, for reading.
+fn whole_ppm(ppm: Decimal) -> u32 {
+    ppm.floor().to_u32().unwrap_or_default()
 }
 
 /// One or two plain sentences: the fact, then what the range comes from.
@@ -190,7 +203,7 @@ fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> String 
         } else {
             format!(
                 " Above {} ppm this rule counts the finished meat, and what goes in cannot decide it.",
-                case.profile.limit
+                whole_ppm(case.rule.limit)
             )
         });
     } else if case.spoon().is_none() {

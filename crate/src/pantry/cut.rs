@@ -12,6 +12,8 @@ pub struct Cut {
     pub name: &'static str,
     /// `bird`, `red`, `boar`, `hare`: decides cautions and temperatures.
     pub kind: &'static str,
+    /// True for a belly, which some jurisdictions judge by rules of its own.
+    pub belly: bool,
     /// Grams a piece: low, typical, high; nothing where no range is known.
     pub grams: Option<(u32, u32, u32)>,
     /// Where the range comes from.

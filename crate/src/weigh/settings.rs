@@ -1,6 +1,6 @@
 //! What a person sets once.
 
-use crate::dose::profile;
+use crate::dose::{default_rule, profiles};
 use crate::quantity::{Code, Mass, Problem, System};
 use serde::{Deserialize, Serialize};
 
@@ -28,10 +28,7 @@ impl Settings {
         Self {
             units: System::Metric,
             scale_step: Mass::read("0.1 g", None).unwrap_or_default(),
-            profile: crate::dose::profiles()
-                .first()
-                .map(|p| p.key.to_owned())
-                .unwrap_or_default(),
+            profile: default_rule().key.to_owned(),
         }
     }
 
@@ -48,7 +45,7 @@ impl Settings {
                     .at("settings.scale_step"),
             );
         }
-        if profile(&self.profile).is_none() {
+        if !profiles().iter().any(|p| p.key == self.profile) {
             found.push(
                 Problem::new(
                     Code::Unknown,

@@ -5,8 +5,8 @@ use super::lines::{Rounded, draw, on_scale, portions, remarks, round};
 use super::model::{Fact, Todo, WeighSheet};
 use super::plan::{self, Plan, plan};
 use super::settings::Settings;
-use crate::batch::{Batch, Green, green, kinds};
-use crate::dose::{self, Case, Portion, Profile, Verdict};
+use crate::batch::{Batch, Green, green, has_belly, kinds};
+use crate::dose::{self, Case, Portion, Rule, Verdict};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Mass, Problem, Range, plain};
 use crate::recipe::Method;
@@ -16,7 +16,7 @@ use rust_decimal::{Decimal, dec};
 struct Work<'a> {
     batch: &'a Batch,
     settings: &'a Settings,
-    profile: &'a Profile,
+    rule: &'a Rule,
     step: Decimal,
     green: Green,
     parts: Option<u32>,
@@ -52,8 +52,8 @@ impl<'a> Work<'a> {
     fn new(batch: &'a Batch, settings: &'a Settings) -> Result<Self, Vec<Problem>> {
         let mut problems: Vec<Problem> = settings.problems();
         problems.extend(batch.problems().into_iter().map(|p| p.at("batch")));
-        let profile = dose::profile(&settings.profile);
-        let (Some(profile), true) = (profile, problems.is_empty()) else {
+        let rule = dose::rule(&settings.profile, batch.recipe.method, has_belly(&batch.pieces));
+        let (Some(rule), true) = (rule, problems.is_empty()) else {
             return Err(problems);
         };
         let step = settings.scale_step.base();
@@ -82,7 +82,7 @@ impl<'a> Work<'a> {
         Ok(Self {
             batch,
             settings,
-            profile,
+            rule,
             step,
             green,
             parts,
@@ -139,7 +139,7 @@ impl<'a> Work<'a> {
         let portions = portions(self.batch, &self.rounded, self.step, spread, self.put_in.as_ref()).ok_or_else(lost)?;
         let keys = dose::keys_for(!portions.is_empty(), &kinds(&self.batch.pieces));
         let case = Case {
-            profile: self.profile,
+            rule: self.rule,
             eaten: self.batch.recipe.eaten,
             method: self.batch.recipe.method,
             green,
