@@ -313,6 +313,10 @@ name: string,
  */
 kind: string, 
 /**
+ * True for a belly, which some jurisdictions judge by rules of its own.
+ */
+belly: boolean, 
+/**
  * Grams a piece: low, typical, high; nothing where no range is known.
  */
 grams: [number, number, number] | null, 
@@ -721,7 +725,7 @@ message: string,
 choices?: Array<string>, };
 
 /**
- * A jurisdiction's rule for home use.
+ * A jurisdiction, for a picker.
  */
 export type Profile = { 
 /**
@@ -733,23 +737,11 @@ key: string,
  */
 name: string, 
 /**
- * Most ingoing sodium nitrite, ppm.
+ * Most nitrite by its general rule, ppm as the sodium salt, rounded down.
  */
 limit: number, 
 /**
- * Most sodium nitrate, ppm.
- */
-nitrate_limit: number, 
-/**
- * Up to here the rule, which counts the finished meat, does not decide over what hangs for months, ppm.
- */
-undecided_to: number, 
-/**
- * Effective least of ingoing sodium nitrite, ppm.
- */
-least: number, 
-/**
- * What the limit counts and where it is published.
+ * What its general rule counts and where it is published.
  */
 source: string, 
 /**
