@@ -57,7 +57,11 @@ pub fn recipe() -> impl Strategy<Value = Value> {
                         json!({"item": "water", "share": {"of": "green_weight", "amount": format!("{water} %")}}),
                     );
                 }
-                let method = if brine { "cover_brine" } else { "rub" };
+                let method = match (brine, water % 2) {
+                    (true, _) => "cover_brine",
+                    (false, 0) => "ground",
+                    (false, _) => "rub",
+                };
                 json!({"name": "Any", "tag": "AN", "method": method, "cures": cures, "lines": lines})
             })
     })

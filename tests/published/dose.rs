@@ -29,10 +29,10 @@ fn dose(method: Method, agent: Agent, cure: &str, green: &str, pickle: Decimal, 
     )
 }
 
-/// FSIS Directive 7620.3 (1995), p. 15, ground meat, the same formula as a rub. Quoted.
+/// FSIS Directive 7620.3 (1995), p. 15, ground meat. Quoted.
 #[test]
 fn one_ounce_in_25_pounds() {
-    assert_eq!(dose(Method::Rub, CURE, "1 oz", "25 lb", dec!(0), 6).0, dec!(156.25));
+    assert_eq!(dose(Method::Ground, CURE, "1 oz", "25 lb", dec!(0), 6).0, dec!(156.25));
 }
 
 /// FSIS Directive 7620.3 (1995), p. 24, dry cure. Quoted.
@@ -185,4 +185,30 @@ fn salt_in_the_cure_counts_as_salt() {
     assert_eq!(sheet["bowl"][0]["weight"], "2.4 g");
     // 22 g − 2.4 × 0.9375 g
     assert_eq!(sheet["bowl"][1]["weight"], "19.75 g");
+}
+
+/// Mince is weighed and judged as a rub is, and stands under its own heat: 71 °C (160 °F) all through (USDA FSIS safe
+/// temperature chart, 2025, published).
+#[test]
+fn mince_through_the_door() {
+    let mut recipe = rub("6.25 %", "150 ppm", "1.8 %");
+    recipe["method"] = json!("ground");
+    let sheet = weigh_out(&batch(&recipe, 1, "25 lb"), "0.1 g");
+    assert_eq!(sheet["bowl"][0]["exact"], "27.215542 g");
+    assert_eq!(
+        sheet["verdict"]["basis"],
+        "Ingoing sodium nitrite, counted on the green weight of the mince."
+    );
+    let keys: Vec<&str> = sheet["verdict"]["cautions"]
+        .as_array()
+        .expect("cautions")
+        .iter()
+        .filter_map(|c| c["key"].as_str())
+        .collect();
+    assert!(keys.contains(&"mince-160") && !keys.contains(&"red-145"), "{keys:?}");
+    let linked = ok(&json!({"link": {"recipe": recipe, "base": "https://larder.example/"}}));
+    assert_eq!(
+        ok(&json!({"open_link": {"text": linked["code"]}}))["recipe"]["method"],
+        "ground"
+    );
 }

@@ -131,6 +131,8 @@ fn every_limit_at_its_edge() {
         ("us-plant", Method::Rub, false, dec!(625), Outcome::Over),
         // 9 CFR 424.21(c): 2 lb to 100 gallons of pickle at 10 %, ten pounds to the gallon. Quoted.
         ("us-plant", Method::CoverBrine, false, dec!(200), Outcome::Over),
+        // 9 CFR 424.21(c): 1/4 oz to 100 lb, chopped. Quoted.
+        ("us-plant", Method::Ground, false, dec!(156.25), Outcome::Over),
         // 9 CFR 424.22(b), bacon. Quoted.
         ("us-plant", Method::Rub, true, dec!(200), Outcome::Over),
         ("us-plant", Method::CoverBrine, true, dec!(120), Outcome::Over),

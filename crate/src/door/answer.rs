@@ -8,7 +8,7 @@ use crate::dose::{self, Case, Profile, Verdict};
 use crate::pantry::{self, Cut, Ingredient};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Range};
-use crate::recipe::{Method, Recipe};
+use crate::recipe::Recipe;
 use crate::schedule::{self, NextList};
 use crate::share::{self, Link, RecipeCard};
 use crate::weigh::{self, Settings, WeighSheet};
@@ -149,7 +149,7 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
             .at("green"),
         );
     }
-    if ask.method == Method::CoverBrine && ask.water.is_none() {
+    if ask.method.has_brine() && ask.water.is_none() {
         problems.push(
             Problem::new(
                 Code::Missing,
@@ -201,5 +201,5 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         step,
         units: ask.settings.units,
     };
-    dose::judge(&case, dose::cautions(&dose::keys_for(true, &[]))).map_err(|p| vec![p])
+    dose::judge(&case, dose::cautions(&dose::keys_for(true, ask.method, &[]))).map_err(|p| vec![p])
 }

@@ -6,7 +6,7 @@ use super::limits::Rule;
 use crate::pantry::{self, Agent, Group};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Kind, Mass, MassKind, Problem, Range, System, Volume};
-use crate::recipe::{Eaten, Method};
+use crate::recipe::{Counted, Eaten, Method};
 use rust_decimal::{Decimal, dec};
 
 /// One portion of cure.
@@ -120,7 +120,7 @@ impl Case<'_> {
             portions: Vec::new(),
             ..self.clone()
         };
-        if self.method == Method::CoverBrine {
+        if self.method.counted() == Counted::GreenAndPickle {
             let cure = self
                 .portions
                 .iter()
@@ -144,7 +144,7 @@ impl Case<'_> {
             done: true,
         };
         more.portions.push(portion);
-        if self.method == Method::CoverBrine {
+        if self.method.counted() == Counted::GreenAndPickle {
             more.base = self.base.map(|b| b.plus(grams))?;
         }
         Some(more)

@@ -1,5 +1,6 @@
 //! Ingoing nitrite and nitrate, and the cure for an aim.
 //!
+//! Mince: ppm = cure × fraction × 10⁶ / green weight (FSIS Directive 7620.3, 1995, p. 15).
 //! Dry rub: ppm = cure × fraction × 10⁶ / green weight (FSIS Directive 7620.3, 1995, p. 24).
 //! Cover brine left until equal: ppm = nitrite × 10⁶ / (green weight + pickle weight) (the same, p. 22), where the
 //! pickle is water, salt, sugar, cure and all else dissolved.
@@ -7,7 +8,7 @@
 use crate::pantry::{Agent, PPM};
 use crate::quantity::Range;
 use crate::quantity::exact::Exact;
-use crate::recipe::Method;
+use crate::recipe::{Counted, Method};
 use rust_decimal::Decimal;
 
 /// Ingoing sodium nitrite and sodium nitrate, ppm.
@@ -39,11 +40,11 @@ pub fn ingoing(agent: Agent, weight: Range, base: Range, spread: Decimal) -> Opt
     })
 }
 
-/// What the ppm are counted on: green weight for a rub, green weight and pickle for a cover brine. Grams.
+/// What the ppm are counted on: green weight for a rub or mince, green weight and pickle for a cover brine. Grams.
 pub fn base(method: Method, green: Range, pickle: Decimal) -> Option<Range> {
-    match method {
-        Method::Rub => Some(green),
-        Method::CoverBrine => green.plus(Range::point(pickle)),
+    match method.counted() {
+        Counted::Green => Some(green),
+        Counted::GreenAndPickle => green.plus(Range::point(pickle)),
     }
 }
 
@@ -59,9 +60,9 @@ pub fn cure_for(method: Method, fixed: Decimal, agents: &[(Agent, Decimal)], sav
         .iter()
         .map(|(agent, aim)| aim.over(agent.active()))
         .collect::<Option<Vec<Decimal>>>()?;
-    let base = match method {
-        Method::Rub => fixed,
-        Method::CoverBrine => {
+    let base = match method.counted() {
+        Counted::Green => fixed,
+        Counted::GreenAndPickle => {
             let mut left = Decimal::ONE;
             for ((agent, _), share) in agents.iter().zip(&shares) {
                 let weighs = if saves_salt {

@@ -23,7 +23,7 @@ pub struct Rule {
     pub key: &'static str,
     /// Its name.
     pub name: &'static str,
-    /// `rub`, `cover_brine` or `any`.
+    /// Key of a method, or `any`.
     pub method: &'static str,
     /// `belly` or `any`.
     pub cut: &'static str,
@@ -87,10 +87,7 @@ pub fn profiles() -> Vec<Profile> {
 
 /// The rule of a jurisdiction for a method and a cut: its own where there is one, else the general one.
 pub fn rule(key: &str, method: Method, belly: bool) -> Option<&'static Rule> {
-    let method = match method {
-        Method::Rub => "rub",
-        Method::CoverBrine => "cover_brine",
-    };
+    let method = method.words().key;
     let cut = if belly { "belly" } else { "any" };
     let fits =
         |rule: &&Rule| rule.key == key && [method, "any"].contains(&rule.method) && [cut, "any"].contains(&rule.cut);

@@ -6,7 +6,6 @@ use super::rescue::{in_range, more_cure, more_meat};
 use super::verdict::{Advice, Outcome};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Mass, Range, plain};
-use crate::recipe::Method;
 use rust_decimal::{Decimal, dec};
 
 fn advice(head: impl Into<String>, text: impl Into<String>) -> Advice {
@@ -30,6 +29,7 @@ pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
             "The list is an estimate until every size class has a weight.",
         )];
     }
+    let words = case.method.words();
     match (case.is_done(), finding.outcome) {
         (true, Outcome::Over) => over(case, finding.sure),
         (true, Outcome::TooLittle) => too_little(case),
@@ -61,16 +61,7 @@ pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
             ),
             fresh(),
         ],
-        (false, Outcome::InRange) => match case.method {
-            Method::Rub => vec![advice(
-                "Weigh in this order into one bowl.",
-                "Mix it, rub all of it in, and keep what falls off with the meat.",
-            )],
-            Method::CoverBrine => vec![advice(
-                "Stir until nothing lies on the bottom.",
-                "Chill the brine to 4 °C (40 °F) before the meat goes in, and keep every piece under.",
-            )],
-        },
+        (false, Outcome::InRange) => vec![advice(words.use_it.0, words.use_it.1)],
     }
 }
 
@@ -151,10 +142,7 @@ fn undecided_done() -> Vec<Advice> {
 }
 
 fn in_place(case: &Case<'_>) -> Vec<Advice> {
-    let keep = match case.method {
-        Method::Rub => "Rub it well, keep it cold, and do not add more cure.",
-        Method::CoverBrine => "Stir it well, keep every piece under and cold, and do not add more cure.",
-    };
+    let keep = case.method.words().keep;
     let mut list = vec![advice("Leave the cure as it is.", keep)];
     if let Some(portion) = case.portions.iter().find(|p| p.spoon.is_some()) {
         list.push(advice(
@@ -206,10 +194,7 @@ fn spread_it(case: &Case<'_>) -> Option<Advice> {
     let extra = more_meat(case)?;
     let then = case.with_meat(extra)?.ingoing()?;
     let range = ppm(then.nitrite);
-    let how = match case.method {
-        Method::Rub => "Take all the rub there is and work it over all of the meat again",
-        Method::CoverBrine => "Put it into the same brine, stir, and keep all of it under",
-    };
+    let how = case.method.words().more_meat;
     let low = if then.nitrite.low < case.rule.least {
         " The light end may then be too low: have it judged again."
     } else {
@@ -227,10 +212,7 @@ fn spread_it(case: &Case<'_>) -> Option<Advice> {
 fn too_little(case: &Case<'_>) -> Vec<Advice> {
     let first = match (more_cure(case), weigh_the_spoon(case)) {
         (Some(add), _) => {
-            let how = match case.method {
-                Method::Rub => "Weighed, mixed with a spoonful of salt so that it spreads, rubbed over all of it.",
-                Method::CoverBrine => "Weighed, stirred into a cup of the brine, and that into the rest.",
-            };
+            let how = case.method.words().more_cure;
             advice(
                 format!("Add {} g of the same cure.", plain(add)),
                 format!("{how} Then the whole range lies between the least and the limit."),

@@ -5,7 +5,7 @@ use super::verdict::Outcome;
 use crate::pantry::{Agent, PPM};
 use crate::quantity::System;
 use crate::quantity::exact::Exact;
-use crate::recipe::Method;
+use crate::recipe::Counted;
 use rust_decimal::{Decimal, dec};
 
 /// Raw meat beside what is there, so that even the heaviest reading is within the limits: rounded up to 10 g or to
@@ -67,7 +67,7 @@ pub fn in_range(case: &Case<'_>) -> Option<(Decimal, Decimal)> {
     let strength = agent.nitrite.times(PPM)?;
     // In a brine the cure's own weight counts too.
     let own = |ppm: Decimal| {
-        if case.method == Method::CoverBrine {
+        if case.method.counted() == Counted::GreenAndPickle {
             strength.less(ppm)
         } else {
             Some(strength)

@@ -6,7 +6,7 @@ use super::judge::{Finding, UNKNOWN, axis, ppm};
 use super::next_step::{slip, steps};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, fixed, plain};
-use crate::recipe::Method;
+use crate::recipe::Counted;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 use serde::Serialize;
@@ -152,10 +152,7 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
         least: whole_ppm(case.rule.least),
         limit: whole_ppm(case.rule.limit),
         axis: axis(ingoing.map_or(Decimal::ZERO, |i| i.nitrite.high), case.rule.limit),
-        basis: match case.method {
-            Method::Rub => "Ingoing sodium nitrite, counted on green weight.".to_owned(),
-            Method::CoverBrine => "Ingoing sodium nitrite, counted on green weight and brine together.".to_owned(),
-        },
+        basis: case.method.words().basis.to_owned(),
         profile: case.rule.name.to_owned(),
         source: if case.rule.status == "memory" {
             format!(
@@ -184,9 +181,9 @@ fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> String 
         return "Some pieces have no weight yet, so the dose is an estimate.".to_owned();
     }
     let show = |grams: Decimal| Mass::new(grams).map(|m| m.show(case.units).text).unwrap_or_default();
-    let whole = match case.method {
-        Method::Rub => show(case.green.typical),
-        Method::CoverBrine => format!(
+    let whole = match case.method.counted() {
+        Counted::Green => show(case.green.typical),
+        Counted::GreenAndPickle => format!(
             "{} of meat, {} with its brine",
             show(case.green.typical),
             show(case.base.typical)

@@ -1,6 +1,7 @@
 //! The rules a recipe keeps, for a person typing, a link, a backup and a stored record alike.
 
-use super::model::{Cure, Do, Eaten, Line, Method, Recipe, Share, Step};
+use super::method::Method;
+use super::model::{Cure, Do, Eaten, Line, Recipe, Share, Step};
 use crate::pantry::{self, Agent, Group, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Problem};
@@ -54,18 +55,17 @@ impl Recipe {
             found.extend(step.problem().map(|p| p.at(&format!("steps[{i}]"))));
         }
         if self.eaten == Eaten::HungForMonths {
+            let cooks = self.steps.iter().any(|s| matches!(s.act, Do::Cook | Do::DryOut));
             let why = match self.method {
-                Method::CoverBrine => {
-                    Some("Hanging for months goes with a dry rub on a whole muscle. Choose cooked, or the rub.")
-                }
-                Method::Rub if self.steps.iter().any(|s| matches!(s.act, Do::Cook | Do::DryOut)) => {
+                Method::Rub if cooks => {
                     Some("What is cooked or dried out does not hang for months. Choose cooked, or take that step out.")
                 }
                 Method::Rub => None,
+                _ => Some("Hanging for months goes with a dry rub on a whole muscle. Choose cooked, or the rub."),
             };
             found.extend(why.map(|why| Problem::new(Code::Conflict, why).at("eaten")));
         }
-        if self.method == Method::CoverBrine && !self.lines.iter().any(Line::is_water) {
+        if self.method.has_brine() && !self.lines.iter().any(Line::is_water) {
             found.push(
                 Problem::new(
                     Code::Missing,
@@ -175,18 +175,18 @@ impl Line {
             return Some(Problem::new(Code::Conflict, "This sounds like a curing agent. It goes under cures, with its printed per cent and an aim; else no verdict counts it.").at("name"));
         }
         let brine_only = matches!(self.share, Share::Brine(_) | Share::MeatAndWater(_));
-        if brine_only && method == Method::Rub {
+        if brine_only && !method.has_brine() {
             return Some(
                 Problem::new(
                     Code::Conflict,
-                    "A rub has no brine. Give this line as a share of green weight or by the piece.",
+                    "There is no brine here. Give this line as a share of green weight or by the piece.",
                 )
                 .at("share"),
             );
         }
-        if self.is_water() && (brine_only || method == Method::Rub) {
-            let how = if method == Method::Rub {
-                "A measured dry rub takes no water. Take the line out, or choose the cover brine."
+        if self.is_water() && (brine_only || !method.has_brine()) {
+            let how = if !method.has_brine() {
+                "Only a brine takes water. Take the line out, or choose the cover brine."
             } else {
                 "Water is given as a share of green weight, such as 60 %."
             };

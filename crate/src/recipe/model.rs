@@ -1,5 +1,6 @@
 //! The recipe as it is stored, shared and sent.
 
+use super::method::Method;
 use crate::quantity::{Fraction, Mass, Span, Temperature};
 use serde::{Deserialize, Serialize};
 
@@ -29,17 +30,6 @@ pub struct Recipe {
     /// Remarks for next time.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub notes: String,
-}
-
-/// How the cure gets into the meat.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Method {
-    /// Measured dry rub: everything is weighed for this meat and stays with it.
-    Rub,
-    /// Cover brine left until meat and brine are equal; the dose counts over both.
-    CoverBrine,
 }
 
 /// When and how the meat is eaten.

@@ -6,7 +6,7 @@ use crate::batch::{Batch, green, kinds};
 use crate::dose::{Outcome, cautions, heat_keys};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Mass, Problem, Span, System};
-use crate::recipe::{Do, Method, Step, head, line};
+use crate::recipe::{Do, Recipe, Step, head, line};
 use crate::weigh::{Settings, verdict};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
@@ -119,36 +119,31 @@ fn first_job(id: &str, batch: &Batch, weighed: bool) -> Job {
     let cure_in = batch.put_in.is_some() || batch.ticks.iter().any(|t| t.of.starts_with("cure:"));
     let all_in = (0..batch.recipe.lines.len()).all(|i| batch.tick(&format!("line:{i}")).is_some());
     let cured = cure_in || batch.recipe.cures.is_empty();
-    let (stage, head, text) = match batch.recipe.method {
-        _ if batch.pieces.is_empty() => (
+    let words = batch.recipe.method.words();
+    let (stage, head, text) = if batch.pieces.is_empty() {
+        (
             Stage::Pieces,
             "Say what is on the board",
             "How many pieces, what they weigh, how thick.",
-        ),
-        _ if !weighed => (Stage::Pieces, "Weigh the pieces", "Put every size class on the scale."),
-        Method::Rub if cured && all_in => (
-            Stage::Weigh,
-            "Rub it in",
-            "All is weighed. The clock starts when the rub is on.",
-        ),
-        Method::CoverBrine if cured && all_in => (
-            Stage::Weigh,
-            "Put the meat in the brine",
-            "All is weighed. The clock starts when the meat is under.",
-        ),
-        _ if cure_in => (
+        )
+    } else if !weighed {
+        (Stage::Pieces, "Weigh the pieces", "Put every size class on the scale.")
+    } else if cured && all_in {
+        (Stage::Weigh, words.job.0, words.job.1)
+    } else if cure_in {
+        (
             Stage::Weigh,
             "Weigh out the rest",
             "The cure is in already: add no more of it.",
-        ),
-        _ if batch.recipe.cures.is_empty() => {
-            (Stage::Weigh, "Weigh out the salt and spice", "This recipe has no cure.")
-        }
-        _ => (
+        )
+    } else if batch.recipe.cures.is_empty() {
+        (Stage::Weigh, "Weigh out the salt and spice", "This recipe has no cure.")
+    } else {
+        (
             Stage::Weigh,
             "Weigh out the cure",
             "Cure first, then the rest into the same bowl.",
-        ),
+        )
     };
     Job {
         batch: id.to_owned(),
@@ -238,7 +233,7 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, units: System) -> Vec
         let length = millis(step.lasts);
         jobs.push(Job {
             ends: step.lasts.map(|_| start.saturating_add(length)),
-            caution: caution(step.act, steps, &kinds),
+            caution: caution(step.act, &batch.recipe, &kinds),
             ..job(
                 format!("step:{i}"),
                 step.act,
@@ -253,8 +248,8 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, units: System) -> Vec
             let of = format!("turn:{i}:{k}");
             let done = batch.tick(&of).map(|t| t.at);
             if done.is_some() || !over {
-                let text = turn_text(batch.recipe.method).to_owned();
-                jobs.push(job(of, step.act, turn_head(batch.recipe.method), text, at, done, false));
+                let (head, text) = batch.recipe.method.words().turn;
+                jobs.push(job(of, step.act, head, text.to_owned(), at, done, false));
             }
         }
         due = start.saturating_add(length);
@@ -292,20 +287,6 @@ fn turns(step: &Step, start: i64) -> Vec<i64> {
         .collect()
 }
 
-const fn turn_head(method: Method) -> &'static str {
-    match method {
-        Method::Rub => "Turn the pieces",
-        Method::CoverBrine => "Turn the pieces in the brine",
-    }
-}
-
-const fn turn_text(method: Method) -> &'static str {
-    match method {
-        Method::Rub => "Rub the liquid over them again and look for leaks.",
-        Method::CoverBrine => "Stir, and see that every piece is under.",
-    }
-}
-
 /// What may be done soonest: the next step, and of the turns the last that is overdue and the first that is to come.
 fn soonest(state: &State) -> Vec<Job> {
     let is_turn = |job: &Job| job.id.starts_with("turn:");
@@ -323,11 +304,11 @@ fn soonest(state: &State) -> Vec<Job> {
 }
 
 /// The caution beside a step.
-fn caution(act: Do, steps: &[Step], kinds: &[&str]) -> Option<String> {
+fn caution(act: Do, recipe: &Recipe, kinds: &[&str]) -> Option<String> {
     let keys: Vec<&str> = match act {
         Do::Cure | Do::Dry | Do::Soak => vec!["keep-cold"],
-        Do::Smoke | Do::Cook | Do::DryOut if steps.iter().any(|s| s.act == Do::DryOut) => vec!["jerky-heat"],
-        Do::Smoke | Do::Cook | Do::DryOut => heat_keys(kinds),
+        Do::Smoke | Do::Cook | Do::DryOut if recipe.steps.iter().any(|s| s.act == Do::DryOut) => vec!["jerky-heat"],
+        Do::Smoke | Do::Cook | Do::DryOut => heat_keys(recipe.method, kinds),
         Do::Chill => vec!["cool-fast"],
         Do::Pack => vec!["local-rules"],
         Do::Rinse | Do::Rest => Vec::new(),

@@ -18,7 +18,7 @@ type Number = u64;
 struct Wire {
     name: String,
     tag: [u8; 2],
-    /// Bit 0: cover brine. Bit 1: hung for months. Bit 2: notes stand last among the texts.
+    /// Bits 0 to 2: the method. Bit 3: hung for months. Bit 4: notes stand last among the texts.
     how: u8,
     /// Number in the pantry, nitrite, nitrate, aim.
     cures: Vec<(u32, Number, Number, Number)>,
@@ -45,9 +45,10 @@ const ACTS: [Do; 10] = [
     Do::Pack,
 ];
 
-const BRINE: u8 = 1;
-const HUNG: u8 = 2;
-const NOTES: u8 = 4;
+const METHODS: [Method; 3] = [Method::Rub, Method::CoverBrine, Method::Ground];
+const METHOD: u8 = 7;
+const HUNG: u8 = 1 << 3;
+const NOTES: u8 = 1 << 4;
 
 const ACT: u16 = 0xf;
 const LASTS: u16 = 1 << 4;
@@ -75,9 +76,8 @@ pub fn write(recipe: &Recipe) -> Result<Vec<u8>, Problem> {
         .iter()
         .map(|step| write_step(step, &mut figures, &mut texts))
         .collect::<Result<_, Problem>>()?;
-    let mut how = 0;
+    let mut how = position(&METHODS, recipe.method);
     for (bit, set) in [
-        (BRINE, recipe.method == Method::CoverBrine),
         (HUNG, recipe.eaten == Eaten::HungForMonths),
         (NOTES, keep(&recipe.notes, &mut texts)),
     ] {
@@ -106,11 +106,10 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
     let recipe = Recipe {
         name: wire.name,
         tag: String::from_utf8(wire.tag.to_vec()).map_err(|_| not_read())?,
-        method: if wire.how & BRINE == 0 {
-            Method::Rub
-        } else {
-            Method::CoverBrine
-        },
+        method: METHODS
+            .get(usize::from(wire.how & METHOD))
+            .copied()
+            .ok_or_else(not_read)?,
         eaten: if wire.how & HUNG == 0 {
             Eaten::Cooked
         } else {
@@ -145,7 +144,7 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
         },
     };
     let all_used = rest.is_empty() && texts.next().is_none() && figures.next().is_none();
-    if all_used && wire.how & !(BRINE | HUNG | NOTES) == 0 {
+    if all_used && wire.how & !(METHOD | HUNG | NOTES) == 0 {
         Ok(recipe)
     } else {
         Err(not_read())
@@ -157,6 +156,14 @@ fn not_read() -> Problem {
         Code::Altered,
         "What is in this link is not a recipe. Ask for the link again.",
     )
+}
+
+/// The place of a value in a list that has them all.
+fn position<T: PartialEq>(list: &[T], value: T) -> u8 {
+    list.iter()
+        .position(|known| *known == value)
+        .and_then(|i| u8::try_from(i).ok())
+        .unwrap_or_default()
 }
 
 /// Puts a text behind, if there is any.
@@ -242,11 +249,7 @@ fn read_line((head, amount): (u32, Number), texts: &mut impl Iterator<Item = Str
 }
 
 fn write_step(step: &Step, figures: &mut Vec<Number>, texts: &mut Vec<String>) -> Result<u16, Problem> {
-    let mut head = ACTS
-        .iter()
-        .position(|a| *a == step.act)
-        .and_then(|i| u16::try_from(i).ok())
-        .unwrap_or(0);
+    let mut head = u16::from(position(&ACTS, step.act));
     let spans = [(LASTS, step.lasts), (TURNED, step.turn_every)];
     let degrees = [(AT, step.at), (UNTIL, step.until)];
     for (bit, span) in spans.into_iter().filter_map(|(bit, s)| Some((bit, s?))) {

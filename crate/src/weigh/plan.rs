@@ -4,7 +4,7 @@ use crate::dose::{base, cure_for};
 use crate::pantry::{self, Agent, Group};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Problem, Range};
-use crate::recipe::{Line, Method, Recipe, Share};
+use crate::recipe::{Counted, Line, Recipe, Share};
 use rust_decimal::{Decimal, dec};
 
 /// A recipe worked for one green weight, in grams.
@@ -46,9 +46,9 @@ pub fn salt_line(recipe: &Recipe) -> Option<usize> {
 pub fn plan(recipe: &Recipe, green: Decimal, pieces: u32, parts: Option<u32>) -> Result<Plan, Problem> {
     let lines = lines(recipe, green, pieces).ok_or_else(too_large)?;
     let agents = agents(recipe, parts).ok_or_else(too_large)?;
-    let fixed = match recipe.method {
-        Method::Rub => Some(green),
-        Method::CoverBrine => green.plus(dissolved(recipe, &lines).ok_or_else(too_large)?),
+    let fixed = match recipe.method.counted() {
+        Counted::Green => Some(green),
+        Counted::GreenAndPickle => green.plus(dissolved(recipe, &lines).ok_or_else(too_large)?),
     };
     let fixed = fixed.ok_or_else(too_large)?;
     let cures = cure_for(recipe.method, fixed, &agents, salt_line(recipe).is_some()).ok_or_else(|| {

@@ -9,7 +9,7 @@ use crate::batch::{Batch, Green, green, has_belly, kinds};
 use crate::dose::{self, Case, Portion, Rule, Verdict};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Mass, Problem, Range, plain};
-use crate::recipe::Method;
+use crate::recipe::Counted;
 use rust_decimal::{Decimal, dec};
 
 /// What the sheet and its verdict are worked from.
@@ -115,9 +115,9 @@ impl<'a> Work<'a> {
         let cures: Vec<Decimal> = weighed.into_iter().chain(put_in).collect();
         let base = plan::base_of(&self.batch.recipe, green, &self.rounded.lines, &cures)?;
         let lines = u32::try_from(self.batch.recipe.lines.len()).ok()?;
-        let off = match self.batch.recipe.method {
-            Method::Rub => Decimal::ZERO,
-            Method::CoverBrine => self.off(lines)?,
+        let off = match self.batch.recipe.method.counted() {
+            Counted::Green => Decimal::ZERO,
+            Counted::GreenAndPickle => self.off(lines)?,
         };
         Some(Range {
             low: base.low.less(off)?.max(base.low.over(Decimal::TWO)?),
@@ -137,7 +137,11 @@ impl<'a> Work<'a> {
         let green = self.green_range().ok_or_else(lost)?;
         let spread = self.spread().ok_or_else(lost)?;
         let portions = portions(self.batch, &self.rounded, self.step, spread, self.put_in.as_ref()).ok_or_else(lost)?;
-        let keys = dose::keys_for(!portions.is_empty(), &kinds(&self.batch.pieces));
+        let keys = dose::keys_for(
+            !portions.is_empty(),
+            self.batch.recipe.method,
+            &kinds(&self.batch.pieces),
+        );
         let case = Case {
             rule: self.rule,
             eaten: self.batch.recipe.eaten,
@@ -254,9 +258,9 @@ impl<'a> Work<'a> {
                 water = water.plus(*grams)?;
             }
         }
-        let (label, base) = match self.batch.recipe.method {
-            Method::Rub => ("Salt, cure included, on green weight", self.green.grams.typical),
-            Method::CoverBrine => (
+        let (label, base) = match self.batch.recipe.method.counted() {
+            Counted::Green => ("Salt, cure included, on green weight", self.green.grams.typical),
+            Counted::GreenAndPickle => (
                 "Salt, cure included, on meat and water",
                 self.green.grams.typical.plus(water)?,
             ),
@@ -268,26 +272,21 @@ impl<'a> Work<'a> {
     }
 
     fn todo(&self) -> Vec<Todo> {
-        let n = self.green.count;
-        let (pieces, all) = if n == 1 {
-            ("1 piece".to_owned(), "the piece".to_owned())
-        } else {
-            (format!("{n} pieces"), format!("all {n} pieces"))
+        let words = self.batch.recipe.method.words();
+        let pieces = match self.green.count {
+            1 => "1 piece".to_owned(),
+            n => format!("{n} pieces"),
         };
-        let put = match self.batch.recipe.method {
-            Method::Rub => format!("Rub all of it in, {pieces}"),
-            Method::CoverBrine => format!("Stir until clear, chill to 4 °C (40 °F), then put {all} under the brine"),
-        };
-        let close = match self.batch.recipe.method {
-            Method::Rub => "Label the bag, then close it",
-            Method::CoverBrine => "Label the vessel, then cover it",
-        };
-        [("rub", put.as_str()), ("label", close)]
-            .map(|(id, text)| Todo {
-                id: id.to_owned(),
-                text: text.to_owned(),
-                ticked: self.batch.tick(id).map(|t| t.at),
-            })
-            .to_vec()
+        let (before, behind) = words.put;
+        [
+            ("rub", format!("{before}{pieces}{behind}")),
+            ("label", words.close.to_owned()),
+        ]
+        .map(|(id, text)| Todo {
+            id: id.to_owned(),
+            text,
+            ticked: self.batch.tick(id).map(|t| t.at),
+        })
+        .to_vec()
     }
 }

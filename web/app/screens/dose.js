@@ -87,6 +87,7 @@ export function dose(app) {
             options: [
               ['rub', 'Rubbed, in a bag'],
               ['cover_brine', 'In a brine'],
+              ['ground', 'Mixed into mince'],
             ],
             value: method,
           },

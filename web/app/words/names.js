@@ -4,7 +4,7 @@
 export const STAGES = { pieces: 'Pieces', weigh: 'Weigh', cure: 'Cure', fire: 'Fire', pack: 'Pack' };
 
 /** @type {Record<import('../types').Method, string>} */
-export const METHODS = { rub: 'Dry rub, weighed', cover_brine: 'Cover brine' };
+export const METHODS = { rub: 'Dry rub, weighed', cover_brine: 'Cover brine', ground: 'Mixed into mince' };
 
 /** @type {Record<import('../types').Eaten, string>} */
 export const EATEN = {

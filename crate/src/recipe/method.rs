@@ -1,0 +1,131 @@
+//! How the cure gets into the meat: what the dose is counted on, and the words for it, one row for each method.
+
+use serde::{Deserialize, Serialize};
+
+/// How the cure gets into the meat.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Method {
+    /// Measured dry rub: everything is weighed for this meat and stays with it.
+    Rub,
+    /// Cover brine left until meat and brine are equal; the dose counts over both.
+    CoverBrine,
+    /// Mixed into minced meat.
+    Ground,
+}
+
+/// What the ppm are counted on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Counted {
+    /// Green weight.
+    Green,
+    /// Green weight and pickle.
+    GreenAndPickle,
+}
+
+/// The words of a method, where they differ.
+#[derive(Debug)]
+pub struct Words {
+    /// Key in the table of limits.
+    pub key: &'static str,
+    /// What the dose is counted on, as a sentence.
+    pub basis: &'static str,
+    /// The job when all is weighed: its heading, and what starts the clock.
+    pub job: (&'static str, &'static str),
+    /// The job on the sheet, before the number of pieces and behind it.
+    pub put: (&'static str, &'static str),
+    /// Closing up.
+    pub close: &'static str,
+    /// How to use what is weighed.
+    pub use_it: (&'static str, &'static str),
+    /// What to do with a dose that is all right.
+    pub keep: &'static str,
+    /// How more cure is put in.
+    pub more_cure: &'static str,
+    /// How more meat is brought in.
+    pub more_meat: &'static str,
+    /// The turning job: its heading, and how.
+    pub turn: (&'static str, &'static str),
+}
+
+impl Method {
+    /// True where there is a brine, with water of its own.
+    pub const fn has_brine(self) -> bool {
+        matches!(self, Self::CoverBrine)
+    }
+
+    /// What the ppm are counted on.
+    pub const fn counted(self) -> Counted {
+        match self {
+            Self::Rub | Self::Ground => Counted::Green,
+            Self::CoverBrine => Counted::GreenAndPickle,
+        }
+    }
+
+    /// Its words.
+    pub const fn words(self) -> &'static Words {
+        match self {
+            Self::Rub => &RUB,
+            Self::CoverBrine => &COVER_BRINE,
+            Self::Ground => &GROUND,
+        }
+    }
+}
+
+static RUB: Words = Words {
+    key: "rub",
+    basis: "Ingoing sodium nitrite, counted on green weight.",
+    job: ("Rub it in", "All is weighed. The clock starts when the rub is on."),
+    put: ("Rub all of it in, ", ""),
+    close: "Label the bag, then close it",
+    use_it: (
+        "Weigh in this order into one bowl.",
+        "Mix it, rub all of it in, and keep what falls off with the meat.",
+    ),
+    keep: "Rub it well, keep it cold, and do not add more cure.",
+    more_cure: "Weighed, mixed with a spoonful of salt so that it spreads, rubbed over all of it.",
+    more_meat: "Take all the rub there is and work it over all of the meat again",
+    turn: ("Turn the pieces", "Rub the liquid over them again and look for leaks."),
+};
+
+static COVER_BRINE: Words = Words {
+    key: "cover_brine",
+    basis: "Ingoing sodium nitrite, counted on green weight and brine together.",
+    job: (
+        "Put the meat in the brine",
+        "All is weighed. The clock starts when the meat is under.",
+    ),
+    put: (
+        "Stir until clear, chill to 4 °C (40 °F), then put under the brine: ",
+        "",
+    ),
+    close: "Label the vessel, then cover it",
+    use_it: (
+        "Stir until nothing lies on the bottom.",
+        "Chill the brine to 4 °C (40 °F) before the meat goes in, and keep every piece under.",
+    ),
+    keep: "Stir it well, keep every piece under and cold, and do not add more cure.",
+    more_cure: "Weighed, stirred into a cup of the brine, and that into the rest.",
+    more_meat: "Put it into the same brine, stir, and keep all of it under",
+    turn: (
+        "Turn the pieces in the brine",
+        "Stir, and see that every piece is under.",
+    ),
+};
+
+static GROUND: Words = Words {
+    key: "ground",
+    basis: "Ingoing sodium nitrite, counted on the green weight of the mince.",
+    job: ("Mix it in", "All is weighed. The clock starts when it is mixed in."),
+    put: ("Mix all of it through the cold mince, in two lots, ", ""),
+    close: "Label it, then cover it",
+    use_it: (
+        "Weigh in this order into one bowl.",
+        "Stir the cure into a little ice water, pour it over the mince with the rest, and mix until nothing shows.",
+    ),
+    keep: "Mix it well, keep it cold, and do not add more cure.",
+    more_cure: "Weighed, stirred into a little ice water, mixed through all of it.",
+    more_meat: "Mince it and mix it through all there is",
+    turn: ("Mix it once more", "Cold hands, cold mince."),
+};
