@@ -523,7 +523,7 @@ export type Mark = "ok" | "care" | "stop" | "ask";
 /**
  * How the cure gets into the meat.
  */
-export type Method = "rub" | "cover_brine";
+export type Method = "rub" | "cover_brine" | "ground";
 
 /**
  * A batch with the id it is kept under.
