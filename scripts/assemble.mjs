@@ -34,6 +34,16 @@ const TAGS = {
   main: '<script type="module" src="app/main.js"></script>',
 };
 
+// Templates are indented for whoever reads the source; HTML folds white space anyway.
+const outdent = {
+  name: 'outdent',
+  setup(build) {
+    build.onLoad({ filter: /[/\\]web[/\\]app[/\\].*\.js$/ }, async ({ path }) => ({
+      contents: (await readFile(path, 'utf8')).replace(/\n\s+/g, '\n'),
+    }));
+  },
+};
+
 const page = await readPage();
 await rm(dist, { recursive: true, force: true });
 await mkdir(dist);
@@ -143,7 +153,7 @@ async function bundle(entry, { as = 'unnamed', hosted, define, ...options } = {}
     outdir: dist,
     write: false,
     loader: { '.wasm': 'file', '.svg': 'dataurl' },
-    plugins: hosted ? [] : [embedCore],
+    plugins: hosted ? [outdent] : [embedCore, outdent],
     define: define ?? { HOSTED: String(hosted) },
     ...options,
   });
