@@ -89,8 +89,9 @@ function lane(state, batch, y, { at, begin, end, now }) {
  * @param {number} y
  * @param {(ms: number) => string} at
  */
-function wedge({ due, ends }, y, at) {
-  const from = parseFloat(at(Number(due)));
+function wedge({ due, ends, ticked }, y, at) {
+  // What was begun early or late runs from its tick.
+  const from = parseFloat(at(Number(ticked ?? due)));
   const to = parseFloat(at(Number(ends)));
   // Stretched in width only; it holds no text and no line whose thickness matters.
   return svg`<svg x="${from}%" y=${y} width="${to - from}%" height="34" viewBox="0 0 100 34" preserveAspectRatio="none"><path class="fill" d="M0 34L100 0V34z"/></svg>`;
