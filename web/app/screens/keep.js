@@ -65,7 +65,7 @@ export function keep(app) {
           name: 'profile',
           legend: 'Whose limits judge a dose',
           look: 'long',
-          options: tables.profiles.map(({ key, name, limit }) => [key, `${name}: ${limit} ppm nitrite at most`]),
+          options: tables.profiles.map(({ key, name }) => [key, name]),
           value: settings.profile,
         },
         (profile) => change({ profile }),
