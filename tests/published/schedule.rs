@@ -165,3 +165,11 @@ fn cautions_stand_beside_the_steps() {
     assert!(of("Smoke").contains("74 °C (165 °F)"), "{}", of("Smoke"));
     assert!(of("Chill").contains("within 2 hours"), "{}", of("Chill"));
 }
+
+/// A job whose time is still to come says how far off it is, so that it can be asked about before it is ticked.
+#[test]
+fn an_early_job_says_so() {
+    let list = at(&rubbed(&[]), 1);
+    assert_eq!(list["jobs"][1]["early"], "It is due in 35 h.");
+    assert!(at(&rubbed(&[("turn:0:0", 12), ("turn:0:1", 24)]), 36)["jobs"][0]["early"].is_null());
+}

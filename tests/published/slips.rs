@@ -241,3 +241,75 @@ fn a_day_that_is_none_is_refused() {
         assert_eq!(answer["ok"].is_object(), good, "{day}");
     }
 }
+
+/// What was weighed on a coarse scale stays as uncertain as it was when a finer scale is set later.
+#[test]
+fn a_finer_scale_does_not_bless_what_a_coarse_one_weighed() {
+    let mut coarse = batch(&rub("6.25 %", "150 ppm", "2.2 %"), 16, "1500 g");
+    let ticked = weigh_out(&coarse, "1 g")["bowl"][0]["tick"].clone();
+    assert_eq!(
+        (ticked["weight"].as_str(), ticked["step"].as_str()),
+        (Some("3 g"), Some("1 g"))
+    );
+    coarse["ticks"] = json!([ticked]);
+    for step in ["1 g", "0.1 g", "0.01 g"] {
+        let verdict = weigh_out(&coarse, step)["verdict"].clone();
+        assert_eq!(verdict["word"], "May be too low", "{step}");
+        assert!(
+            verdict["says"].as_str().is_some_and(|s| s.contains("steps by 1 g")),
+            "{step}"
+        );
+    }
+    let mut put = batch(&rub("6.25 %", "150 ppm", "2.2 %"), 16, "1500 g");
+    put["put_in"] = json!({"amount": "3 g", "nitrite": "6.25 %", "step": "1 g"});
+    assert_eq!(weigh_out(&put, "0.01 g")["verdict"]["word"], "May be too low");
+}
+
+/// Cure that the scale cannot show at all is never ticked as done.
+#[test]
+fn nought_grams_of_cure_cannot_be_ticked() {
+    let sheet = weigh_out(&batch(&rub("6.25 %", "150 ppm", "2.2 %"), 4, "416 g"), "1 g");
+    assert_eq!(
+        (sheet["bowl"][0]["weight"].as_str(), sheet["can_tick"].as_bool()),
+        (Some("0 g"), Some(false))
+    );
+    assert!(sheet["remarks"].as_array().is_some_and(|r| {
+        r.iter()
+            .any(|t| t.as_str().is_some_and(|t| t.contains("cannot show the cure")))
+    }));
+}
+
+/// A nought too many in a weight is asked about, on the board and on the list.
+#[test]
+fn a_nought_too_many_is_doubted() {
+    for (weight, doubted) in [("14800 g", true), ("1480 g", false), ("1.48 g", true)] {
+        let pieces = json!([{"cut": "mallard-breast", "count": 12, "weight": weight}]);
+        let sheet = ok(&json!({"pieces": {"pieces": pieces, "settings": settings("0.1 g")}}));
+        assert_eq!(sheet["rows"][0]["doubt"].is_string(), doubted, "{weight}");
+        let mut heavy = trial();
+        heavy["pieces"] = pieces;
+        let remarks = weigh_out(&heavy, "0.01 g")["remarks"].to_string();
+        assert_eq!(remarks.contains("One nought too many"), doubted, "{weight}");
+    }
+}
+
+/// A packet's strength is read in per cent alone.
+#[test]
+fn a_packet_is_read_in_per_cent() {
+    let read = |text: &str| {
+        ok(
+            &json!({"read": {"fields": [{"key": "n", "label": "Nitrite printed", "kind": "printed", "text": text, "unit": "%"}]}}),
+        )
+    };
+    assert_eq!(read("6.25")["values"][0]["value"], "6.25 %");
+    for text in ["150 ppm", "62.5 g/kg", ""] {
+        let problem = read(text)["problems"][0]["message"]
+            .as_str()
+            .unwrap_or_default()
+            .to_owned();
+        assert!(
+            problem.starts_with("Nitrite printed: ") && problem.contains("such as 6.25 %"),
+            "{text}: {problem}"
+        );
+    }
+}

@@ -473,6 +473,10 @@ ticked: number | null,
  */
 passed: boolean, 
 /**
+ * Said of a job whose time is still to come, for a question before it is ticked: `It is due in 36 h.`
+ */
+early: string | null, 
+/**
  * Caution that stands beside it.
  */
 caution: string | null, };
@@ -630,7 +634,11 @@ source: string | null,
 /**
  * The thickest part.
  */
-thickness: Figure | null, };
+thickness: Figure | null, 
+/**
+ * Said where a weight is so far from the usual that a nought or a unit may be wrong.
+ */
+doubt: string | null, };
 
 /**
  * The pieces screen.
@@ -764,7 +772,11 @@ nitrite?: string | null,
 /**
  * Sodium nitrate printed on the packet; nothing for none.
  */
-nitrate?: string | null, };
+nitrate?: string | null, 
+/**
+ * The step of the scale that weighed it; nothing for the scale of the settings.
+ */
+step?: string | null, };
 
 /**
  * One field.
@@ -1111,7 +1123,11 @@ nitrite?: string | null,
 /**
  * For a cure: the nitrate in what went in.
  */
-nitrate?: string | null, };
+nitrate?: string | null, 
+/**
+ * For a cure: the step of the scale that weighed it; a finer scale later does not make it more certain.
+ */
+step?: string | null, };
 
 /**
  * A job to tick that is not weighing.

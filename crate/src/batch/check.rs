@@ -3,7 +3,7 @@
 use super::model::{Batch, Piece, PutIn, Tick};
 use crate::dose::{Portion, measured};
 use crate::pantry::{self, Agent, OWN};
-use crate::quantity::{Code, Problem};
+use crate::quantity::{Code, Mass, Problem};
 use crate::recipe::{MOST_NAME, MOST_TEXT, name, tag, text};
 use rust_decimal::{Decimal, dec};
 
@@ -118,7 +118,7 @@ impl PutIn {
         let agent = self.nitrite.map(|nitrite| Agent::printed(nitrite, self.nitrate));
         match agent.and_then(Agent::problem) {
             Some(problem) => Err(problem),
-            None => measured(&self.amount, agent, step).map_err(|p| p.at("amount")),
+            None => measured(&self.amount, agent, self.step.map_or(step, Mass::base)).map_err(|p| p.at("amount")),
         }
     }
 }

@@ -97,6 +97,10 @@ pub struct PutIn {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub nitrate: Option<Fraction>,
+    /// The step of the scale that weighed it; nothing for the scale of the settings.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub step: Option<Mass>,
 }
 
 /// Something done, with its time.
@@ -121,4 +125,8 @@ pub struct Tick {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub nitrate: Option<Fraction>,
+    /// For a cure: the step of the scale that weighed it; a finer scale later does not make it more certain.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub step: Option<Mass>,
 }

@@ -3,7 +3,7 @@
 use super::model::Piece;
 use crate::pantry::{self, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Figure, Kind, Mass, MassKind, Problem, Range, System};
+use crate::quantity::{Code, Figure, Kind, Mass, MassKind, Problem, Range, System, plain};
 use rust_decimal::{Decimal, dec};
 use serde::Serialize;
 
@@ -43,6 +43,8 @@ pub struct PieceRow {
     pub source: Option<String>,
     /// The thickest part.
     pub thickness: Option<Figure>,
+    /// Said where a weight is so far from the usual that a nought or a unit may be wrong.
+    pub doubt: Option<String>,
 }
 
 /// Green weight of all pieces.
@@ -149,11 +151,14 @@ pub fn sheet(pieces: &[Piece], units: System) -> Result<PieceSheet, Vec<Problem>
                 all: show(grams.typical),
                 range: ends(grams),
                 source: match (cut, piece.weight) {
-                    (Some(c), _) if c.grams.is_some() => Some(format!("{}. Status: {}.", c.source, c.status)),
+                    (Some(c), _) if c.grams.is_some() => {
+                        Some(format!("{} ({}).", c.source, pantry::in_words(c.status)))
+                    }
                     (_, None) => Some("No figure is known for this cut. Weigh it.".to_owned()),
                     _ => None,
                 },
                 thickness: piece.thickness.map(|t| t.show(units)),
+                doubt: doubt(piece),
             }
         })
         .collect();
@@ -165,6 +170,26 @@ pub fn sheet(pieces: &[Piece], units: System) -> Result<PieceSheet, Vec<Problem>
         weighed: all.weighed,
         mixed: mixed(pieces, units),
     })
+}
+
+/// Said where the weight of a piece is less than half the least that is usual, or more than twice the most.
+fn doubt(piece: &Piece) -> Option<String> {
+    let (low, _, high) = pantry::cut(&piece.cut)?.grams?;
+    piece.weight?;
+    let each = class_grams(piece)?.typical.over(Decimal::from(piece.count))?;
+    let odd = each.times(Decimal::TWO)? < Decimal::from(low) || each > Decimal::from(high).times(Decimal::TWO)?;
+    odd.then(|| {
+        format!(
+            "{} weighs {} g a piece; {low} to {high} g is usual. One nought too many or too few?",
+            name_of(piece),
+            plain(each.nearest(dec!(0.1)).unwrap_or(each))
+        )
+    })
+}
+
+/// Every such doubt.
+pub fn doubts(pieces: &[Piece]) -> Vec<String> {
+    pieces.iter().filter_map(doubt).collect()
 }
 
 /// Said where the thickest class is a quarter thicker than the thinnest or more: cure time goes with thickness.

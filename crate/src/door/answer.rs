@@ -201,5 +201,5 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         step,
         units: ask.settings.units,
     };
-    dose::judge(&case, dose::cautions(&dose::keys_for(true, ask.method, &[]))).map_err(|p| vec![p])
+    dose::judge(&case, dose::cautions(&dose::keys_for(true, ask.method, ask.eaten, &[]))).map_err(|p| vec![p])
 }

@@ -183,7 +183,24 @@ impl ReadField {
     }
 
     fn printed(&self, units: System) -> Result<ReadValue, Problem> {
-        let printed = Fraction::read(&self.text, self.unit())?;
+        let text = self.text.trim();
+        let what = "the per cent that is printed on the packet, such as 6.25 %";
+        if text.is_empty() {
+            return Err(Problem::new(
+                Code::Missing,
+                format!("Nothing is typed here. Type {what}."),
+            ));
+        }
+        if ["ppm", "mg", "g/"]
+            .iter()
+            .any(|unit| text.to_ascii_lowercase().contains(unit))
+        {
+            return Err(Problem::new(
+                Code::WrongUnit,
+                format!("A packet gives its strength in per cent. Type {what}."),
+            ));
+        }
+        let printed = Fraction::read(text, self.unit())?;
         if let Some(problem) = crate::pantry::too_strong(printed.base()) {
             return Err(problem);
         }

@@ -24,6 +24,8 @@ pub struct Portion {
     pub parts: Option<u32>,
     /// `teaspoon` or `tablespoon`, where it was a spoon.
     pub spoon: Option<&'static str>,
+    /// The step of the scale that weighed it, grams.
+    pub step: Decimal,
     /// True where it is on the meat already; false where the list only asks for it.
     pub done: bool,
 }
@@ -141,6 +143,7 @@ impl Case<'_> {
             spread: Decimal::ZERO,
             parts: None,
             spoon: None,
+            step: self.step,
             done: true,
         };
         more.portions.push(portion);
@@ -224,6 +227,7 @@ pub fn measured(said: &str, agent: Option<Agent>, step: Decimal) -> Result<Porti
         spread: Decimal::ZERO,
         parts: None,
         spoon,
+        step,
         done: true,
     })
 }

@@ -1,7 +1,7 @@
 //! Which cautions stand beside a figure. Their words are in `tables/cautions.csv`.
 
 use super::verdict::Caution;
-use crate::recipe::Method;
+use crate::recipe::{Eaten, Method};
 
 /// Cautions of these keys, in this order; a key that is in no row is left out.
 pub fn cautions(keys: &[&str]) -> Vec<Caution> {
@@ -13,13 +13,16 @@ pub fn cautions(keys: &[&str]) -> Vec<Caution> {
 
 /// Keys for meat of these kinds (`bird`, `red`, `boar`, `hare`, `own` for what the user named) by this method, with
 /// cure or without.
-pub fn keys_for(has_cure: bool, method: Method, kinds: &[&str]) -> Vec<&'static str> {
+pub fn keys_for(has_cure: bool, method: Method, eaten: Eaten, kinds: &[&str]) -> Vec<&'static str> {
     let mut keys = if has_cure {
         vec!["nitrite-locked", "weigh-it"]
     } else {
         Vec::new()
     };
     keys.push("keep-cold");
+    if eaten == Eaten::HungForMonths {
+        keys.push("raw-hung");
+    }
     keys.extend(heat_keys(method, kinds));
     if kinds.iter().any(|k| matches!(*k, "bird" | "hare")) {
         keys.push("shot-guests");

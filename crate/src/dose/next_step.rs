@@ -49,6 +49,17 @@ pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
                 "A weight typed too small raises the dose. Weigh the lot together and type that.",
             ),
         ],
+        // The usual figure is all right and only the scale's step takes it under.
+        (false, Outcome::TooLittle) if !finding.sure => vec![
+            advice(
+                "Use a finer scale, or a premix.",
+                format!(
+                    "On this scale's step the dose may fall under the least of {} ppm.",
+                    plain(case.rule.least)
+                ),
+            ),
+            fresh(),
+        ],
         (false, Outcome::TooLittle) => vec![
             advice(
                 "Raise the aim or use a finer scale.",
@@ -163,11 +174,18 @@ fn weigh_the_spoon(case: &Case<'_>) -> Option<Advice> {
     let (spoon, (least, most)) = (case.spoon()?, in_range(case)?);
     Some(advice(
         format!("Weigh one level {spoon} of the same cure."),
-        format!(
-            "Between {} and {} g in all is in range. Type the weight here in place of the spoon.",
-            plain(least),
-            plain(most)
-        ),
+        if least == most {
+            format!(
+                "{} g in all is in range. Type the weight here in place of the spoon.",
+                plain(least)
+            )
+        } else {
+            format!(
+                "Between {} and {} g in all is in range. Type the weight here in place of the spoon.",
+                plain(least),
+                plain(most)
+            )
+        },
     ))
 }
 

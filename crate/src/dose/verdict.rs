@@ -204,9 +204,10 @@ fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> String 
             )
         });
     } else if case.spoon().is_none() {
+        let step = case.portions.iter().map(|p| p.step).max().unwrap_or(case.step);
         text.push_str(&format!(
             " The scale steps by {} g, so the dose lies between these ends.",
-            plain(case.step)
+            plain(step)
         ));
     }
     if let Some(slipped) = ingoing.and_then(|i| slip(case, i.nitrite)) {

@@ -36,3 +36,13 @@ pub fn cuts() -> &'static [Cut] {
 pub fn cut(key: &str) -> Option<&'static Cut> {
     cuts().iter().find(|c| c.key == key)
 }
+
+/// A status in words that a cook knows.
+pub fn in_words(status: &str) -> &str {
+    match status {
+        "memory" => "from memory, not looked up",
+        "uncontrolled" => "weighed at home, not controlled",
+        "judgement" => "our own judgement",
+        other => other,
+    }
+}

@@ -39,6 +39,8 @@ pub struct Job {
     pub ticked: Option<i64>,
     /// True when it was passed over: a later step is ticked.
     pub passed: bool,
+    /// Said of a job whose time is still to come, for a question before it is ticked: `It is due in 36 h.`
+    pub early: Option<String>,
     /// Caution that stands beside it.
     pub caution: Option<String>,
 }

@@ -156,6 +156,7 @@ fn first_job(id: &str, batch: &Batch, weighed: bool) -> Job {
         now: true,
         ticked: None,
         passed: false,
+        early: None,
         caution: None,
     }
 }
@@ -220,6 +221,7 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, units: System) -> Vec
         now: ticked.is_none() && !passed && due <= now,
         ticked,
         passed: ticked.is_none() && passed,
+        early: early(due, now, units).filter(|_| ticked.is_none() && !passed),
         caution: None,
     };
     let mut jobs = Vec::new();
@@ -269,6 +271,13 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, units: System) -> Vec
     jobs
 }
 
+/// How far off a job is, from half an hour on.
+fn early(due: i64, now: i64, units: System) -> Option<String> {
+    let minutes = due.saturating_sub(now) / MINUTE;
+    let span = Span::new(Decimal::from(minutes)).ok().filter(|_| minutes >= 30)?;
+    Some(format!("It is due in {}.", span.show(units).text))
+}
+
 /// Still to be done.
 fn is_open(job: &Job) -> bool {
     job.ticked.is_none() && !job.passed
@@ -310,7 +319,7 @@ fn caution(act: Do, recipe: &Recipe, kinds: &[&str]) -> Option<String> {
         Do::Smoke | Do::Cook | Do::DryOut if recipe.steps.iter().any(|s| s.act == Do::DryOut) => vec!["jerky-heat"],
         Do::Smoke | Do::Cook | Do::DryOut => heat_keys(recipe.method, kinds),
         Do::Chill => vec!["cool-fast"],
-        Do::Pack => vec!["local-rules"],
+        Do::Pack => vec!["pack-words"],
         Do::Rinse | Do::Rest => Vec::new(),
     };
     let texts: Vec<&str> = cautions(&keys).into_iter().map(|c| c.text).collect();

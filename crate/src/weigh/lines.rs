@@ -132,9 +132,10 @@ pub fn portions(
     spread: Decimal,
     put_in: Option<&Portion>,
 ) -> Option<Vec<Portion>> {
-    let portion = |agent: Agent, grams: Decimal, parts: Option<u32>, done: bool| {
+    let portion = |agent: Agent, grams: Decimal, step: Decimal, parts: Option<u32>, done: bool| {
         Some(Portion {
             said: on_scale(grams, step).text,
+            step,
             agent: Some(agent),
             weight: Range::weighed(grams, step)?,
             // A ticked premix was made on this scale as well: its strength is as uncertain.
@@ -145,14 +146,15 @@ pub fn portions(
         })
     };
     let ticks = batch.ticks.iter().filter(|t| t.of.starts_with("cure:"));
-    let ticked = ticks.filter_map(|t| Some((t.agent()?, t.weight?.base())));
-    // Every ticked cure counts, also one that the recipe no longer asks for or that was ticked twice.
-    let done = ticked.map(|(agent, grams)| portion(agent, grams, thinned(batch, agent), true));
+    let ticked = ticks.filter_map(|t| Some((t.agent()?, t.weight?.base(), t.step.map_or(step, Mass::base))));
+    // Every ticked cure counts, also one that the recipe no longer asks for or that was ticked twice; each as exact as
+    // the scale that weighed it.
+    let done = ticked.map(|(agent, grams, step)| portion(agent, grams, step, thinned(batch, agent), true));
     let open = rounded
         .cures
         .iter()
         .filter(|c| !c.done)
-        .map(|c| portion(c.agent, c.grams, c.parts, false));
+        .map(|c| portion(c.agent, c.grams, step, c.parts, false));
     let put = put_in.map(|p| Some(p.clone()));
     put.into_iter().chain(done).chain(open).collect()
 }
@@ -215,6 +217,10 @@ pub fn draw(
             .filter(|(_, l)| plan::group(l) == group)
         {
             let grams = *rounded.lines.get(i)?;
+            // Salt that the cure brings in full is no line to tick.
+            if rounded.exact.get(i)?.is_zero() && batch.tick(&line_id(i)).is_none() {
+                continue;
+            }
             if line.is_water() {
                 vessel.push(plain_line(batch, i, rounded, plan, ends, step, None)?);
             } else {
@@ -258,6 +264,7 @@ fn cure_line(
         tick: Tick {
             nitrite: strength(cure.agent.nitrite),
             nitrate: strength(cure.agent.nitrate),
+            step: batch.tick(&cure_id(i)).map_or_else(|| Mass::new(step).ok(), |t| t.step),
             ..tick(batch, cure_id(i), cure.grams)?
         },
         ..line(
@@ -319,6 +326,7 @@ fn tick(batch: &Batch, id: String, grams: Decimal) -> Option<Tick> {
         weight: Some(Mass::new(grams).ok()?),
         nitrite: None,
         nitrate: None,
+        step: None,
     })
 }
 
@@ -365,7 +373,12 @@ pub fn remarks(batch: &Batch, rounded: &Rounded, plan: &Plan) -> Vec<String> {
     let wanted = plan::salt_line(&batch.recipe).and_then(|i| plan.lines.get(i));
     match wanted {
         Some(wanted) if rounded.cure_salt > *wanted => remarks.push(format!(
-            "The cure alone brings {} g of salt, more than the {} g aimed at. No more salt is needed.",
+            "The {} alone brings {} g of salt, more than the {} g aimed at. No more salt is needed.",
+            if rounded.cures.iter().any(|c| c.parts.is_some()) {
+                "premix"
+            } else {
+                "cure"
+            },
             fixed(rounded.cure_salt, 1),
             fixed(*wanted, 1)
         )),

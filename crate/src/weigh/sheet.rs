@@ -5,7 +5,7 @@ use super::lines::{Rounded, draw, on_scale, portions, remarks, round};
 use super::model::{Fact, Todo, WeighSheet};
 use super::plan::{self, Plan, plan};
 use super::settings::Settings;
-use crate::batch::{Batch, Green, green, has_belly, kinds};
+use crate::batch::{Batch, Green, doubts, green, has_belly, kinds};
 use crate::dose::{self, Case, Portion, Rule, Verdict};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Mass, Problem, Range, plain};
@@ -130,7 +130,10 @@ impl<'a> Work<'a> {
     fn spread(&self) -> Option<Decimal> {
         let ticked = || self.rounded.cures.iter().map(|c| c.grams).max();
         let parts = self.parts.or(plan::PARTS.last().copied())?;
-        Some(coarse::making(ticked().unwrap_or_default(), parts, self.step)?.2)
+        // A premix that was ticked is no more exact than the scale it was made on.
+        let ticked_on = self.batch.ticks.iter().filter_map(|t| t.step).map(Mass::base).max();
+        let step = ticked_on.map_or(self.step, |s| s.max(self.step));
+        Some(coarse::making(ticked().unwrap_or_default(), parts, step)?.2)
     }
 
     fn verdict(&self) -> Result<Verdict, Vec<Problem>> {
@@ -140,6 +143,7 @@ impl<'a> Work<'a> {
         let keys = dose::keys_for(
             !portions.is_empty(),
             self.batch.recipe.method,
+            self.batch.recipe.eaten,
             &kinds(&self.batch.pieces),
         );
         let case = Case {
@@ -176,7 +180,7 @@ impl<'a> Work<'a> {
             green_range: (!grams.is_point()).then(|| (show(grams.low), show(grams.high))),
             weighed: self.green.weighed,
             pieces: self.green.count,
-            can_tick: self.green.weighed && !verdict.held,
+            can_tick: self.green.weighed && !verdict.held && !self.weighs_nothing(),
             bowl_total: on_scale(total, self.step),
             coarse: notice.map(|ppm| coarse::notice(ppm, &self.plan, self.step, self.premix_range())),
             premix: self
@@ -189,6 +193,11 @@ impl<'a> Work<'a> {
             vessel,
             verdict,
         })
+    }
+
+    /// True where the scale cannot show a cure at all: a list without it is not this recipe.
+    fn weighs_nothing(&self) -> bool {
+        self.rounded.cures.iter().any(|c| !c.done && c.grams.is_zero())
     }
 
     /// The same at the low and at the high green weight.
@@ -218,6 +227,13 @@ impl<'a> Work<'a> {
 
     fn remarks(&self) -> Vec<String> {
         let mut list = remarks(self.batch, &self.rounded, &self.plan);
+        if self.weighs_nothing() {
+            list.push(
+                "This scale cannot show the cure at all. Take one of the ways out before anything is weighed."
+                    .to_owned(),
+            );
+        }
+        list.extend(doubts(&self.batch.pieces));
         list.extend(
             self.put_in
                 .as_ref()
