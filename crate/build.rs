@@ -10,6 +10,11 @@ fn main() {
     let out = [pantry(), cuts(), limits(), cautions()].concat();
     let path = Path::new(&env::var("OUT_DIR").expect("cargo sets OUT_DIR")).join("tables.rs");
     fs::write(path, out).expect("the build folder can be written");
+    // The indentation is for whoever reads the table; no text in it holds a line break.
+    let starters = fs::read_to_string("tables/starters.json").expect("table is there");
+    let short: String = starters.lines().map(str::trim).collect();
+    let path = Path::new(&env::var("OUT_DIR").expect("cargo sets OUT_DIR")).join("starters.json");
+    fs::write(path, short).expect("the build folder can be written");
 }
 
 fn rows(name: &str, columns: usize) -> Rows {

@@ -29,7 +29,7 @@ struct Demo {
     pieces: Vec<Piece>,
 }
 
-const TABLE: &str = include_str!("../../tables/starters.json");
+const TABLE: &str = include_str!(concat!(env!("OUT_DIR"), "/starters.json"));
 
 /// Natively a JSON reader of our own; in the browser the browser's, so that the page does not ship a second one.
 #[cfg(not(target_arch = "wasm32"))]

@@ -33,7 +33,7 @@ pub fn next(batches: &[(&str, &Batch)], now: i64, settings: &Settings) -> Result
         states.push(state);
     }
     // What is due now comes first, also where it has no clock yet.
-    jobs.sort_by_key(|j: &Job| (!j.now, j.due));
+    jobs.sort_unstable_by_key(|j: &Job| (!j.now, j.due));
     Ok(NextList { jobs, batches: states })
 }
 
