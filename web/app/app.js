@@ -21,6 +21,13 @@ import { go } from './router.js';
  * @typedef {{ draw: () => Drawn, arrive?: () => void, leave?: () => void }} Screen
  */
 
+/** What was pressed is gone with what it was about: the line in hand takes the focus, and the page does not jump. */
+function focusNext() {
+  const next = document.querySelector('.line.now button.main, .line.now input:enabled') ?? document.querySelector('h1');
+  /** @type {HTMLElement | null} */ (next)?.focus({ preventScroll: true });
+  next?.closest('.line')?.scrollIntoView({ block: 'nearest' });
+}
+
 /** A verdict that changes with every key is spoken only once the keys rest. */
 const REST_MS = 600;
 
@@ -80,14 +87,17 @@ export class App {
       return false;
     } finally {
       this.draw();
-      // What was pressed may be gone with what it was about; the keyboard must not start from nowhere.
-      if (held && !held.isConnected) /** @type {HTMLElement | null} */ (document.querySelector('h1'))?.focus();
+      if (held && !held.isConnected) focusNext();
     }
   }
 
   /** The person goes to another screen. */
   goOn() {
     if (this.undo?.here) this.undo = null;
+    // What was said of one screen is not true of the next.
+    clearTimeout(this.#timer);
+    this.#said = '';
+    for (const id of ['spoken', 'spoken-now']) document.getElementById(id)?.replaceChildren();
   }
 
   async takeBack() {

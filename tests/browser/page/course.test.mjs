@@ -21,18 +21,28 @@ test('the demo batch from the board to the label, and then put away', async (t) 
   await today();
   const [turn] = await texts(page.locator('.day'));
   assert.match(turn, /\d\d:\d\d Turn the pieces/);
-  await page.locator('.day .box input').first().click();
-  await page.waitForFunction(
-    (was) => document.querySelector('.day')?.innerText.replace(/\s+/g, ' ').trim() !== was,
-    turn,
-  );
+  // Twelve hours off: it is opened, not ticked.
+  assert.equal(await page.locator('.day .box input').count(), 0);
+
+  const boxes = page.locator('.line [data-tick]');
+  const open = page.locator('.line [data-tick]:not(:checked)');
+  await goTo(page, `#/batch/${batch}/cure`);
+  const before = await open.count();
+  await open.first().click();
+  await page.getByText(/It is due in 1[12](\.\d)? h\. Begin it all the same\?/).waitFor();
+  await page.getByRole('button', { name: 'Not yet' }).click();
+  assert.equal(await open.count(), before, 'what is early is asked about, and No is no');
 
   for (const stage of ['cure', 'fire', 'pack']) {
     await goTo(page, `#/batch/${batch}/${stage}`);
-    for (let left = await page.locator('.line:not(.done) [data-tick]').count(); left > 0; left--) {
-      await page.locator('.line:not(.done) [data-tick]').first().check();
-      await page.waitForFunction((n) => document.querySelectorAll('.line:not(.done)').length <= n, left - 1);
+    for (let left = await open.count(); left > 0; left = await open.count()) {
+      await open.first().click();
+      const asked = page.getByRole('button', { name: 'Begin it' });
+      if (await asked.count()) await asked.click();
+      await page.waitForFunction((n) => document.querySelectorAll('.line [data-tick]:not(:checked)').length < n, left);
     }
+    assert.ok(await boxes.count());
+    if (stage !== 'pack') await page.getByRole('link', { name: /^Go to (Fire|Pack)$/ }).waitFor();
   }
   await page.getByRole('button', { name: 'Put the batch away' }).click();
   await page.getByText('is put away.').waitFor();

@@ -40,7 +40,7 @@ export function dose(app) {
             { key: 'dissolved', label: 'Salt and sugar in the brine', kind: 'mass', unit, optional: true },
           ])
         : []),
-      { key: 'amount', label: 'I already put in', kind: 'amount', unit: measure, stored: '1' },
+      { key: 'amount', label: 'I already put in', kind: 'amount', unit: measure },
       ...(packet === 'known'
         ? /** @type {Read[]} */ ([
             { key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' },
@@ -56,7 +56,12 @@ export function dose(app) {
       method,
       eaten,
       green: green ?? '',
-      put_in: { amount: amount ?? '', ...(nitrite && { nitrite }), ...(nitrate && { nitrate }) },
+      put_in: {
+        amount: amount ?? '',
+        step: app.settings.scale_step,
+        ...(nitrite && { nitrite }),
+        ...(nitrate && { nitrate }),
+      },
       settings: app.settings,
       ...(water && { water }),
       ...(dissolved && { dissolved }),
@@ -164,7 +169,6 @@ export function dose(app) {
           {
             key: 'amount',
             label: 'I already put in',
-            stored: '1',
             unit: measure === 'g' ? 'g' : 'level',
             ...(measure !== 'g' && {
               stepper: /** @type {[string, string]} */ (['Less', 'More']),
@@ -205,7 +209,7 @@ export function dose(app) {
               : strip(
                   'ask',
                   'Cannot say yet',
-                  'No dose is shown until the meat is weighed and the packet is read. A guess here could do harm.',
+                  'No dose is shown until the meat, the packet and what went in are all there. A guess here could do harm.',
                 )
         }
       </div>

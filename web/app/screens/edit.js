@@ -69,7 +69,15 @@ export function edit(app, { id }) {
 
   /** @param {Recipe['method']} method */
   const turnTo = (method) =>
-    set((recipe) => withMethod(recipe, method), 'The method is changed. Look at what each share is of.');
+    set(
+      (recipe) =>
+        withMethod(recipe, method, (item) =>
+          ['salt', 'sugar'].includes(app.tables.ingredients.find(({ key }) => key === item)?.group ?? ''),
+        ),
+      method === 'cover_brine'
+        ? 'The method is changed. Salt and sugar now count on meat and water.'
+        : 'The method is changed. Look at what each share is of.',
+    );
 
   function draw() {
     const recipe = app.shelf.recipes.get(id);
@@ -152,21 +160,26 @@ export function edit(app, { id }) {
   return { draw };
 }
 
+const GREEN_WEIGHT = /** @type {const} */ ('green_weight');
+const MEAT_AND_WATER = /** @type {const} */ ('meat_and_water');
+
 /**
- * The other method with the same lines: a brine begins with some water, a rub has none and all its shares are of meat.
+ * The other method with the same lines. A brine begins with some water, and its salt and sugar count over meat and
+ * water, or a rub's 2.2 % would be 1.4 %; without a brine all shares are of meat again.
  * @param {Recipe} recipe
  * @param {Recipe['method']} method
+ * @param {(item: string) => boolean} dissolves
  * @returns {Recipe}
  */
-function withMethod(recipe, method) {
+function withMethod(recipe, method, dissolves) {
   const dry = recipe.lines.filter(({ item }) => item !== 'water');
-  if (method === 'cover_brine') {
-    return { ...recipe, method, lines: [{ item: 'water', share: { of: 'green_weight', amount: '60 %' } }, ...dry] };
-  }
-  const lines = dry.map((line) =>
-    line.share.of === 'piece'
-      ? line
-      : { ...line, share: { of: /** @type {const} */ ('green_weight'), amount: line.share.amount } },
-  );
-  return { ...recipe, method, lines };
+  const brine = method === 'cover_brine';
+  const lines = dry.map((line) => {
+    if (line.share.of === 'piece') return line;
+    const of = brine && dissolves(line.item) ? MEAT_AND_WATER : GREEN_WEIGHT;
+    return { ...line, share: { of, amount: line.share.amount } };
+  });
+  /** @type {Recipe['lines']} */
+  const water = brine ? [{ item: 'water', share: { of: 'green_weight', amount: '60 %' } }] : [];
+  return { ...recipe, method, lines: [...water, ...lines] };
 }

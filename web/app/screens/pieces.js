@@ -5,7 +5,7 @@ import { aboutBatch } from '../widgets/about-batch.js';
 import { problemStrip } from '../widgets/answer.js';
 import { batchHead, stateOf } from '../widgets/batch-head.js';
 import { ends, num } from '../widgets/figure.js';
-import { shape } from '../widgets/icon.js';
+import { icon, shape } from '../widgets/icon.js';
 import { PieceForm } from '../widgets/piece-form.js';
 import { strip } from '../widgets/verdict.js';
 import { count } from '../words/names.js';
@@ -89,13 +89,14 @@ export function pieces(app, id) {
   /** @param {PieceRow} row @param {number} at */
   function row(row, at) {
     const weighed = row.range === null;
-    return html`<tr>
+    return html`<tr id="class-${at}">
       <td>
         ${shape(at)}${row.name}<small
           >${weighed ? '' : 'usually '}${row.each.text}
           each${row.thickness ? `, ${row.thickness.text} thick` : ''}</small
         >
         ${row.source ? html`<small>${row.source}</small>` : nothing}
+        ${row.doubt ? html`<p class="flag care">${icon('s-care', '')}<span>${row.doubt}</span></p>` : nothing}
       </td>
       <td>
         ${

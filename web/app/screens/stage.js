@@ -24,6 +24,9 @@ const LEADS = {
   pack: 'Chill fast, then pack and label.',
 };
 
+/** @type {Partial<Record<Stage, Stage>>} */
+const NEXT = { cure: 'fire', fire: 'pack' };
+
 /** @param {App} app @param {string} id @param {Stage} stage @returns {import('../app.js').Screen} */
 export function stage(app, id, stage) {
   const ticker = new Ticker(app);
@@ -34,6 +37,8 @@ export function stage(app, id, stage) {
     const state = ok?.batches[0] ?? null;
     const jobs = state?.jobs.filter((job) => job.stage === stage) ?? [];
     const hand = state?.jobs.find(({ ticked, passed }) => ticked === null && !passed);
+    const running = state?.jobs.findLast(({ id: of, ticked }) => of.startsWith('step:') && ticked !== null)?.id ?? '';
+    const over = jobs.length > 0 && jobs.every(({ ticked, passed }) => ticked !== null || passed);
     const leaf = html`<div class="leaf">
       ${batchHead(id, batch, state, stage)}
       <section class="sec">
@@ -44,13 +49,16 @@ export function stage(app, id, stage) {
           jobs.length
             ? html`<p class="lead">${LEADS[stage]}</p>
                 <ol class="tally">
-                  ${jobs.map((job) => line(batch, job, job === hand && !state?.held, state?.held ?? false))}
+                  ${jobs.map((job) => line(batch, job, job === hand && !state?.held, state?.held ?? false, running))}
                 </ol>`
             : state
-              ? html`<p class="lead">This recipe has nothing to do in this stage.</p>`
+              ? html`<p class="lead">
+                  ${state.stage === 'pieces' || state.stage === 'weigh' ? 'The steps of this stage are listed once the meat is in the cure; until then they stand on the recipe.' : 'This recipe has nothing to do in this stage.'}
+                </p>`
               : nothing
         }
       </section>
+      ${over && NEXT[stage] ? html`<div class="block noprint"><a class="btn wide main" href="#/batch/${id}/${NEXT[stage]}">Go to ${STAGES[NEXT[stage]]}</a></div>` : nothing}
       ${state?.finished && !batch.closed ? finish(batch) : nothing} ${stage === 'pack' ? handOn(batch) : nothing}
     </div>`;
     const plate = html`<div class="plate wide-only">
@@ -80,17 +88,19 @@ export function stage(app, id, stage) {
     </div>`;
   }
 
-  /** @param {Batch} batch @param {Job} job @param {boolean} now @param {boolean} held */
-  function line(batch, job, now, held) {
+  /** @param {Batch} batch @param {Job} job @param {boolean} now @param {boolean} held @param {string} running */
+  function line(batch, job, now, held, running) {
     const own = batch.ticks.some((tick) => tick.of === job.id);
     // The first step begins with the last tick of the weigh-out, so there is nothing to tick.
     const given = job.ticked !== null && !own;
-    return html`<li class="line ${job.ticked !== null ? 'done' : now ? 'now' : ''}">
+    // Begun is not done: what takes time is done when its end is past or a later step is begun.
+    const runs = job.ticked !== null && job.ends !== null && job.ends > app.now() && job.id === running;
+    return html`<li class="line ${runs ? 'begun' : job.ticked !== null ? 'done' : now ? 'now' : ''}">
       ${
         given
           ? html`<span class="box given">${icon('s-tick', '')}</span>
               <div class="nm"><b>${job.head}</b><span class="stamp">${dayTime(job.ticked ?? 0, app.now())}</span></div>`
-          : html`${ticker.box({ id, batch, mark: { of: job.id }, label: job.head, disabled: held })}
+          : html`${ticker.box({ id, batch, mark: { of: job.id }, label: job.head, disabled: held, early: job.early })}
               <div class="nm"><label for=${boxId(id, job.id)}>${job.head}</label>${ticker.stamp(batch, job.id)}</div>`
       }
       ${
@@ -108,7 +118,7 @@ export function stage(app, id, stage) {
           ? html`<p class="text">
               <b class="nowrap">${dayTime(job.due, app.now())}</b>${
                 job.ends !== null && job.ends !== job.due
-                  ? html`, done by <b class="nowrap">${dayTime(job.ends, app.now())}</b>`
+                  ? html`, ends <b class="nowrap">${dayTime(job.ends, app.now())}</b>`
                   : nothing
               }${job.now ? html` <span class="flag now">due</span>` : nothing}
             </p>`
@@ -116,13 +126,13 @@ export function stage(app, id, stage) {
       }
       ${job.text ? html`<p class="text">${glue(job.text)}</p>` : nothing}
       ${job.caution ? html`<p class="caution">${glue(job.caution)}</p>` : nothing}
-      ${ticker.wayBack(id, batch, job.id, job.head)}
+      ${ticker.wayBack(id, batch, job.id, job.head)} ${ticker.ahead(id, job)}
       ${
         now
           ? html`<button
               type="button"
               class="btn main"
-              @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && ticker.set(id, { of: job.id })}
+              @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && ticker.turn(id, batch, { of: job.id }, { early: job.early })}
             >
               ${job.ends === null ? 'Done just now' : 'Begun just now'}<span class="vh">: ${job.head}</span>
             </button>`

@@ -15,8 +15,8 @@ import { icon, tagMark } from './icon.js';
  * @param {boolean} spec.first
  */
 export function jobRow({ app, ticker, job, batch, tickable, first }) {
-  // Weighing is not one tick but a list of its own.
-  const boxed = tickable && job.id !== 'weigh';
+  // Weighing is not one tick but a list of its own, and what is early is asked about on its stage.
+  const boxed = tickable && job.id !== 'weigh' && !job.early;
   return html`<li class="day ${first ? 'first' : ''}">
     <span class="when">${when(job, app.now())}</span>
     <a class="job" href="#/batch/${job.batch}/${job.stage}"

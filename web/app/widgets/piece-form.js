@@ -38,8 +38,8 @@ export class PieceForm {
     this.#cut = piece.cut;
     this.#of = piece.each ? 'each' : 'all';
     this.app.draw();
-    document.getElementById('piece-h')?.scrollIntoView({ block: 'nearest' });
-    document.getElementById('piece-h')?.focus();
+    document.getElementById('piece-h')?.scrollIntoView({ block: 'start' });
+    document.getElementById('piece-h')?.focus({ preventScroll: true });
   }
 
   /** @param {Batch} batch @param {boolean} any a class is there already */
@@ -236,6 +236,10 @@ export class PieceForm {
     this.#reset();
     this.app.draw();
     this.app.say(old ? 'Changed.' : 'Added to the card.');
+    // What was added is shown, or it would be added twice.
+    const row = document.getElementById(`class-${at}`);
+    row?.scrollIntoView({ block: 'center' });
+    row?.querySelector('button')?.focus({ preventScroll: true });
   }
 
   /** @param {Batch} batch */

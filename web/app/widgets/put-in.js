@@ -161,7 +161,7 @@ export class PutInForm {
       return focusErrors();
     }
     /** @type {PutIn} */
-    const now = { amount: values.amount };
+    const now = { amount: values.amount, step: this.app.settings.scale_step };
     if (values.nitrite) now.nitrite = values.nitrite;
     if (values.nitrate) now.nitrate = values.nitrate;
     await this.put(batch, now, `Judged now: ${values.amount} of cure went in.`);

@@ -59,19 +59,20 @@ export class Ticker {
    * @param {string} id
    * @param {Batch} batch
    * @param {Mark} mark
-   * @param {string} [says]
+   * @param {{ says?: string, early?: string | null }} [more] `early`: its time is still to come, so it is asked about
    */
-  turn(id, batch, mark, says) {
-    if (!batch.ticks.some(({ of }) => of === mark.of)) return this.set(id, mark, says);
-    if (isNewest(batch, mark.of)) return this.take(id, mark.of);
+  turn(id, batch, mark, { says, early } = {}) {
+    if (!batch.ticks.some(({ of }) => of === mark.of)) {
+      if (!early) return this.set(id, mark, says);
+    } else if (isNewest(batch, mark.of)) return this.take(id, mark.of);
     this.#asking = `${id} ${mark.of}`;
     this.app.draw();
   }
 
   /**
-   * @param {{ id: string, batch: Batch, mark: Mark, label: string, disabled?: boolean, says?: string }} spec
+   * @param {{ id: string, batch: Batch, mark: Mark, label: string, disabled?: boolean, says?: string, early?: string | null }} spec
    */
-  box({ id, batch, mark, label, disabled = false, says }) {
+  box({ id, batch, mark, label, disabled = false, says, early }) {
     const ticked = batch.ticks.some(({ of }) => of === mark.of);
     return html`<span class="box"
       ><input
@@ -82,7 +83,7 @@ export class Ticker {
         ?disabled=${disabled && !ticked}
         .checked=${live(ticked)}
         @click=${onceOnly}
-        @change=${() => this.turn(id, batch, mark, says)}
+        @change=${() => this.turn(id, batch, mark, { says, early })}
       />${icon('s-tick', '')}</span
     >`;
   }
@@ -118,15 +119,40 @@ export class Ticker {
       </button>`;
     }
     if (!tick || this.#asking !== `${id} ${of}`) return nothing;
-    const keep = () => {
+    return this.#question({
+      asks: `${name} was ticked ${dayTime(tick.at, this.app.now())}, and other things since. Take the tick away?`,
+      no: 'Keep it',
+      yes: 'Take it away',
+      act: () => this.take(id, of),
+    });
+  }
+
+  /**
+   * The question before a job whose time is still to come, once its box was touched.
+   * @param {string} id
+   * @param {import('../types').Job} job
+   */
+  ahead(id, { id: of, head, early, ticked }) {
+    if (!early || ticked !== null || this.#asking !== `${id} ${of}`) return nothing;
+    return this.#question({
+      asks: `${head}: ${early} Begin it all the same?`,
+      no: 'Not yet',
+      yes: 'Begin it',
+      act: () => this.set(id, { of }),
+    });
+  }
+
+  /** @param {{ asks: string, no: string, yes: string, act: () => unknown }} spec */
+  #question({ asks, no, yes, act }) {
+    const leave = () => {
       this.#asking = '';
       this.app.draw();
     };
-    return html`<div class="asks noprint" role="group" aria-label="Take the tick away">
-      <p>${name} was ticked ${dayTime(tick.at, this.app.now())}, and other things since. Take the tick away?</p>
+    return html`<div class="asks noprint" role="group" aria-label=${asks}>
+      <p>${asks}</p>
       <div class="acts">
-        <button type="button" class="btn quiet less" @click=${keep}>Keep it</button>
-        <button type="button" class="btn less" @click=${() => this.take(id, of)}>Take it away</button>
+        <button type="button" class="btn less" @click=${leave}>${no}</button>
+        <button type="button" class="btn less" @click=${act}>${yes}</button>
       </div>
     </div>`;
   }
