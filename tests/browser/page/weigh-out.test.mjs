@@ -112,3 +112,29 @@ test('a brine has its water in a vessel of its own, and the dose counts meat and
   assert.match((await texts(page.locator('.tally').nth(1)))[0], /Water.*1332/);
   assert.match(await page.locator('figcaption').innerText(), /brine/);
 });
+
+test('the tick button keeps the place on the page and hands the keyboard to the next line', async (t) => {
+  const page = await begin(t);
+  await weighOut(page, await startDemo(page));
+  for (const grams of ['3.5', '29.3', '11.8', '5.9']) {
+    const button = page.getByRole('button', { name: `Tick: ${grams} g is in the bowl` });
+    await button.scrollIntoViewIfNeeded();
+    const from = await page.evaluate(() => scrollY);
+    await button.click();
+    await button.waitFor({ state: 'detached' });
+    const held = await page.evaluate(() => ({
+      at: scrollY,
+      next: document.activeElement.closest('.line.now') !== null,
+    }));
+    assert.ok(held.next, `after ${grams} g the focus is on the line in hand`);
+    assert.ok(Math.abs(held.at - from) < 400, `after ${grams} g the page moved from ${from} to ${held.at}`);
+  }
+});
+
+test('a nought too many is doubted on the board', async (t) => {
+  const page = await begin(t);
+  await startBatch(page, /Saltmarsh duck breasts/);
+  await addPieces(page, { cut: 'Mallard breast', count: '12', weight: '14800' });
+  await page.getByText(/One nought too many or too few\?/).waitFor();
+  assert.ok(await page.locator('#class-0').isVisible());
+});
