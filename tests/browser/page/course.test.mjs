@@ -29,7 +29,7 @@ test('the demo batch from the board to the label, and then put away', async (t) 
   await goTo(page, `#/batch/${batch}/cure`);
   const before = await open.count();
   await open.first().click();
-  await page.getByText(/It is due in 1[12](\.\d)? h\. Begin it all the same\?/).waitFor();
+  await page.getByText(/It is due in 1[12](\.\d)? h\. Now all the same\?/).waitFor();
   await page.getByRole('button', { name: 'Not yet' }).click();
   assert.equal(await open.count(), before, 'what is early is asked about, and No is no');
 
@@ -37,7 +37,7 @@ test('the demo batch from the board to the label, and then put away', async (t) 
     await goTo(page, `#/batch/${batch}/${stage}`);
     for (let left = await open.count(); left > 0; left = await open.count()) {
       await open.first().click();
-      const asked = page.getByRole('button', { name: 'Begin it' });
+      const asked = page.getByRole('button', { name: 'Yes, now' });
       if (await asked.count()) await asked.click();
       await page.waitForFunction((n) => document.querySelectorAll('.line [data-tick]:not(:checked)').length < n, left);
     }

@@ -6,7 +6,7 @@ import { LIGHTS, lightNow, setLight } from '../widgets/light.js';
 import { pick } from '../widgets/pick.js';
 import { Transfer } from '../widgets/transfer.js';
 import { strip } from '../widgets/verdict.js';
-import { count } from '../words/names.js';
+import { count, statusWords } from '../words/names.js';
 import { clock, fullDate } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -70,7 +70,7 @@ export function keep(app) {
         },
         (profile) => change({ profile }),
       )}
-      ${profile ? html`<p class="src">${profile.source} (${profile.status})</p>` : nothing}
+      ${profile ? html`<p class="src">${profile.source} (${statusWords(profile.status)})</p>` : nothing}
       ${pick({ name: 'light', legend: 'Light', options: LIGHTS, value: lightNow() }, (light) => {
         setLight(light);
         app.draw();

@@ -128,7 +128,7 @@ export function stage(app, id, stage) {
       ${job.caution ? html`<p class="caution">${glue(job.caution)}</p>` : nothing}
       ${ticker.wayBack(id, batch, job.id, job.head)} ${ticker.ahead(id, job)}
       ${
-        now
+        now && !ticker.asks(id, job.id)
           ? html`<button
               type="button"
               class="btn main"

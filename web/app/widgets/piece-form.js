@@ -1,7 +1,7 @@
 /** The form that adds a size class to a batch, or changes or removes one. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
-import { KINDS, UNITS } from '../words/names.js';
+import { KINDS, UNITS, statusWords } from '../words/names.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { choose, option, pick } from './pick.js';
@@ -181,7 +181,7 @@ export class PieceForm {
     if (!cut?.grams) return nothing;
     const [low, usual, high] = cut.grams;
     return html`<p class="small near">
-      ${cut.name}, one piece: ${low} to ${high} g, usually ${usual}. ${cut.source} (${cut.status})
+      ${cut.name}, one piece: ${low} to ${high} g, usually ${usual}. ${cut.source} (${statusWords(cut.status)})
     </p>`;
   }
 

@@ -118,7 +118,7 @@ export class Ticker {
         Undo
       </button>`;
     }
-    if (!tick || this.#asking !== `${id} ${of}`) return nothing;
+    if (!tick || !this.asks(id, of)) return nothing;
     return this.#question({
       asks: `${name} was ticked ${dayTime(tick.at, this.app.now())}, and other things since. Take the tick away?`,
       no: 'Keep it',
@@ -127,17 +127,22 @@ export class Ticker {
     });
   }
 
+  /** @param {string} id @param {string} of */
+  asks(id, of) {
+    return this.#asking === `${id} ${of}`;
+  }
+
   /**
    * The question before a job whose time is still to come, once its box was touched.
    * @param {string} id
    * @param {import('../types').Job} job
    */
   ahead(id, { id: of, head, early, ticked }) {
-    if (!early || ticked !== null || this.#asking !== `${id} ${of}`) return nothing;
+    if (!early || ticked !== null || !this.asks(id, of)) return nothing;
     return this.#question({
-      asks: `${head}: ${early} Begin it all the same?`,
+      asks: `${head}: ${early} Now all the same?`,
       no: 'Not yet',
-      yes: 'Begin it',
+      yes: 'Yes, now',
       act: () => this.set(id, { of }),
     });
   }

@@ -55,3 +55,9 @@ export const UNITS = {
 export function count(n, one, many = `${one}s`) {
   return `${n} ${n === 1 ? one : many}`;
 }
+
+/**
+ * A status of the tables in words that a cook knows.
+ * @param {string} status
+ */
+export const statusWords = (status) => (status === 'memory' ? 'from memory, not looked up' : status);
