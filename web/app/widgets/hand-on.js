@@ -26,7 +26,10 @@ export class HandOn {
   draw(recipe) {
     return html`<section class="block hand-on">
       <h2>Hand it on</h2>
-      <p class="small">The whole recipe is in the square and in the link. No signal is needed at either end.</p>
+      <p class="small">
+        The whole recipe is in the square and in the link. Where the page has been opened once, they open with no
+        signal.
+      </p>
       ${answered(this.app, ask('link', { recipe, base: base() }), (link) => [this.#square(link, recipe), this.#link(link, recipe)])}
     </section>`;
   }
@@ -37,15 +40,19 @@ export class HandOn {
       return html`<p class="gap">This recipe is too long for a square. Send the link.</p>`;
     }
     const red = lightNow() === 'red';
-    if (red && !this.#wanted) {
-      return html`<div class="gap noprint">
-        <button type="button" class="btn wide quiet" @click=${() => this.#set({ wanted: true })}>
-          Show the square: it is bright
-        </button>
-      </div>`;
-    }
+    const dim = red && !this.#wanted;
     const side = qr_size + 2 * QUIET;
-    return html`<div class="qrbig">
+    // On paper it stands whatever the light.
+    return html`${
+        dim
+          ? html`<div class="gap noprint">
+              <button type="button" class="btn wide quiet" @click=${() => this.#set({ wanted: true })}>
+                Show the square: it is bright
+              </button>
+            </div>`
+          : nothing
+      }
+      <div class="qrbig ${dim ? 'paper-only' : ''}">
         <svg
           class="qr ${red && this.#white ? 'white' : ''}"
           viewBox="${-QUIET} ${-QUIET} ${side} ${side}"
@@ -57,7 +64,7 @@ export class HandOn {
         </svg>
       </div>
       ${
-        red
+        red && !dim
           ? html`<div class="acts gap noprint">
               <button type="button" class="btn quiet less" @click=${() => this.#set({ wanted: false })}>Hide it</button>
               <button type="button" class="btn quiet less" @click=${() => this.#set({ white: !this.#white })}>
