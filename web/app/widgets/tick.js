@@ -15,6 +15,8 @@ import { icon } from './icon.js';
 export class Ticker {
   /** @type {string} the tick that is asked about */
   #asking = '';
+  /** @type {Map<string, boolean>} boxes whose change is being stored: a drawing meanwhile must not turn them back */
+  #pending = new Map();
 
   /** @param {App} app */
   constructor(app) {
@@ -29,12 +31,16 @@ export class Ticker {
   set(id, mark, says) {
     const tick = { ...mark, at: this.app.now() };
     this.#asking = '';
-    return this.app.act(
-      () =>
-        this.app.shelf.changeBatch(id, (batch) =>
-          batch.ticks.some(({ of }) => of === mark.of) ? batch : { ...batch, ticks: [...batch.ticks, tick] },
-        ),
-      says ? { says, back: () => this.#without(id, mark.of) } : undefined,
+    return this.#hold(
+      `${id} ${mark.of}`,
+      true,
+      this.app.act(
+        () =>
+          this.app.shelf.changeBatch(id, (batch) =>
+            batch.ticks.some(({ of }) => of === mark.of) ? batch : { ...batch, ticks: [...batch.ticks, tick] },
+          ),
+        says ? { says, back: () => this.#without(id, mark.of) } : undefined,
+      ),
     );
   }
 
@@ -44,7 +50,16 @@ export class Ticker {
    */
   take(id, of) {
     this.#asking = '';
-    return this.app.act(() => this.#without(id, of));
+    return this.#hold(`${id} ${of}`, false, this.app.act(() => this.#without(id, of)));
+  }
+
+  /** @param {string} box @param {boolean} ticked @param {Promise<boolean>} work */
+  async #hold(box, ticked, work) {
+    this.#pending.set(box, ticked);
+    const kept = await work;
+    this.#pending.delete(box);
+    if (!kept) this.app.draw();
+    return kept;
   }
 
   /** @param {string} id @param {string} of */
@@ -73,7 +88,7 @@ export class Ticker {
    * @param {{ id: string, batch: Batch, mark: Mark, label: string, disabled?: boolean, says?: string, early?: string | null }} spec
    */
   box({ id, batch, mark, label, disabled = false, says, early }) {
-    const ticked = batch.ticks.some(({ of }) => of === mark.of);
+    const ticked = this.#pending.get(`${id} ${mark.of}`) ?? batch.ticks.some(({ of }) => of === mark.of);
     return html`<span class="box"
       ><input
         type="checkbox"
