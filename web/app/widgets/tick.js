@@ -50,7 +50,11 @@ export class Ticker {
    */
   take(id, of) {
     this.#asking = '';
-    return this.#hold(`${id} ${of}`, false, this.app.act(() => this.#without(id, of)));
+    return this.#hold(
+      `${id} ${of}`,
+      false,
+      this.app.act(() => this.#without(id, of)),
+    );
   }
 
   /** @param {string} box @param {boolean} ticked @param {Promise<boolean>} work */
