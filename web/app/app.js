@@ -21,11 +21,14 @@ import { go } from './router.js';
  * @typedef {{ draw: () => Drawn, arrive?: () => void, leave?: () => void }} Screen
  */
 
-/** What was pressed is gone with what it was about: the line in hand takes the focus, and the page does not jump. */
+/**
+ * What was pressed is gone with what it was about: the line in hand takes the focus, or the way on where all is done,
+ * and the page does not jump.
+ */
 function focusNext() {
-  const next = document.querySelector('.line.now button.main, .line.now input:enabled') ?? document.querySelector('h1');
+  const next = ['.line.now input', '.leaf .btn.main', 'h1'].map((at) => document.querySelector(at)).find(Boolean);
   /** @type {HTMLElement | null} */ (next)?.focus({ preventScroll: true });
-  next?.closest('.line')?.scrollIntoView({ block: 'nearest' });
+  if (next?.tagName !== 'H1') (next?.closest('.line') ?? next)?.scrollIntoView({ block: 'nearest' });
 }
 
 /** A verdict that changes with every key is spoken only once the keys rest. */

@@ -18,19 +18,18 @@ import { UNITS } from '../words/names.js';
 
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function dose(app) {
-  const form = new Form();
-  /** @type {Method} */
-  let method = 'rub';
-  /** @type {Eaten} */
-  let eaten = 'cooked';
-  /** @type {Measure} */
-  let measure = 'tsp';
-  /** @type {'known' | 'unknown'} */
-  let packet = 'known';
+  const form = new Form('f', 'dose');
   let batchId = '';
+  const chosen = () => ({
+    method: /** @type {Method} */ (form.text('method', 'rub')),
+    eaten: /** @type {Eaten} */ (form.text('eaten', 'cooked')),
+    measure: /** @type {Measure} */ (form.text('measure', 'tsp')),
+    packet: form.text('packet', 'known'),
+  });
 
   /** @returns {Read[]} */
   function fields() {
+    const { method, measure, packet } = chosen();
     const unit = UNITS[app.settings.units].mass;
     return [
       { key: 'green', label: 'Meat, green weight', kind: 'mass', unit },
@@ -52,6 +51,7 @@ export function dose(app) {
 
   /** @param {Record<string, string | null>} values @returns {AskDose} */
   function question({ green, water, dissolved, amount, nitrite, nitrate }) {
+    const { method, eaten } = chosen();
     return {
       method,
       eaten,
@@ -73,10 +73,12 @@ export function dose(app) {
     const answer = values ? ask('check_dose', question(values)) : null;
     const verdict = answer?.ok;
     if (verdict) sayVerdict(app, verdict);
+    else app.say('Cannot say yet.');
     const unit = UNITS[app.settings.units].mass;
     const on = { typed: app.draw };
-    const choose = (/** @type {() => void} */ change) => {
-      change();
+    const { method, eaten, measure, packet } = chosen();
+    const put = (/** @type {string} */ key) => (/** @type {string} */ now) => {
+      form.type(key, now);
       app.draw();
     };
 
@@ -96,7 +98,7 @@ export function dose(app) {
             ],
             value: method,
           },
-          (now) => choose(() => (method = now)),
+          put('method'),
         )}
         ${field(form, { key: 'green', label: 'Meat, green weight', hint: unit ? undefined : 'For example 3 lb 4 oz, or 1480 g.', unit }, on)}
         ${
@@ -107,7 +109,7 @@ export function dose(app) {
                   {
                     key: 'water',
                     label: 'Water in the brine',
-                    hint: 'A litre of water weighs 1 kg, a US quart 2 lb 1.4 oz.',
+                    hint: unit ? 'In grams; a litre is 1000 g.' : 'A US quart weighs 2 lb 1.4 oz.',
                     unit,
                   },
                   on,
@@ -136,7 +138,7 @@ export function dose(app) {
             ],
             value: packet,
           },
-          (now) => choose(() => (packet = now)),
+          put('packet'),
         )}
         ${
           packet === 'known'
@@ -178,9 +180,7 @@ export function dose(app) {
           },
           on,
         )}
-        ${pick({ name: 'measure', legend: 'Measure', hidden: true, options: MEASURES, value: measure }, (now) =>
-          choose(() => (measure = now)),
-        )}
+        ${pick({ name: 'measure', legend: 'Measure', hidden: true, options: MEASURES, value: measure }, put('measure'))}
         ${pick(
           {
             name: 'eaten',
@@ -191,7 +191,7 @@ export function dose(app) {
             ],
             value: eaten,
           },
-          (now) => choose(() => (eaten = now)),
+          put('eaten'),
         )}
         <div class="block"><button type="submit" class="btn wide ${verdict?.held ? '' : 'main'}">Check it</button></div>
       </form>
@@ -206,11 +206,7 @@ export function dose(app) {
               ${values ? keepWith(values) : nothing}`
             : answer
               ? problemStrip(app, answer.problems ?? [])
-              : strip(
-                  'ask',
-                  'Cannot say yet',
-                  'No dose is shown until the meat, the packet and what went in are all there. A guess here could do harm.',
-                )
+              : strip('ask', 'Cannot say yet', html`${form.wrong.map(({ message }) => html`<span>${message} </span>`)}`)
         }
       </div>
     </div>`;
@@ -229,7 +225,7 @@ export function dose(app) {
 
   /** @param {Record<string, string | null>} values */
   function keepWith(values) {
-    const open = app.shelf.open().filter(([, batch]) => batch.recipe.method === method);
+    const open = app.shelf.open().filter(([, batch]) => batch.recipe.method === chosen().method);
     if (open.length === 0) return nothing;
     const keep = async () => {
       const was = app.shelf.batches.get(batchId)?.put_in;
@@ -240,7 +236,9 @@ export function dose(app) {
         says: 'What was put in is kept with the batch.',
         back: () => set(was),
       });
-      if (kept) app.go(`#/batch/${batchId}/weigh`);
+      if (!kept) return;
+      form.clear();
+      app.go(`#/batch/${batchId}/weigh`);
     };
     return html`<section class="block noprint">
       <h3>Keep it with a batch</h3>

@@ -28,7 +28,7 @@ import { missing } from './batch.js';
 
 /** @param {App} app @param {import('../router.js').Place} place @returns {import('../app.js').Screen} */
 export function edit(app, { id }) {
-  const form = new Form();
+  const form = new Form('f', `edit.${id}`);
   /** @type {Editor} */
   const editor = { app, form, set, left };
   const cures = cureFields(editor);
@@ -135,8 +135,11 @@ export function edit(app, { id }) {
         <textarea
           id="f-notes"
           rows="3"
-          .value=${recipe.notes ?? ''}
-          @change=${(/** @type {{ target: HTMLTextAreaElement }} */ { target }) => set((r) => ({ ...r, notes: target.value }))}
+          .value=${form.text('notes', recipe.notes)}
+          @input=${(/** @type {{ target: HTMLTextAreaElement }} */ { target }) => form.type('notes', target.value)}
+          @change=${async () => {
+            if (await set((r) => ({ ...r, notes: form.text('notes', r.notes) }))) form.drop('notes');
+          }}
         ></textarea>
       </div>
       <div class="block"><a class="btn main wide" href="#/recipe/${id}">Done</a></div>
@@ -157,7 +160,12 @@ export function edit(app, { id }) {
     return { title: `Change ${recipe.name}`, back: { href: `#/recipe/${id}`, text: 'The card' }, view: [leaf, plate] };
   }
 
-  return { draw };
+  /** What was left in the middle is read as if its field were left now: stored, or marked. */
+  const arrive = () => {
+    for (const key of form.typed) document.getElementById(form.id(key))?.dispatchEvent(new Event('change'));
+  };
+
+  return { draw, arrive };
 }
 
 const GREEN_WEIGHT = /** @type {const} */ ('green_weight');

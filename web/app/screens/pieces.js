@@ -35,9 +35,7 @@ export function pieces(app, id) {
       ${
         any && ok
           ? html`<div class="block">
-              <a class="btn wide ${form.editing === null && !form.begun ? 'main' : ''}" href="#/batch/${id}/weigh"
-                >Go to weigh-out</a
-              >
+              <a class="btn wide ${!form.begun ? 'main' : ''}" href="#/batch/${id}/weigh">Go to weigh-out</a>
             </div>`
           : nothing
       }

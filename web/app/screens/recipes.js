@@ -1,6 +1,5 @@
 /** Recipes: find one, write a new one, copy, delete, or open one that was handed on. */
 import { html, nothing } from 'lit-html';
-import { repeat } from 'lit-html/directives/repeat.js';
 import { newId } from '../shelf.js';
 import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
@@ -64,9 +63,7 @@ export function recipes(app) {
           : nothing
       }
       <div class="doors" role="list">
-        ${repeat(
-          found,
-          ([id]) => id,
+        ${found.map(
           ([id, recipe]) =>
             html`<div role="listitem">
               <a class="tagged" href="#/recipe/${id}"

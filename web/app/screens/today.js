@@ -1,6 +1,5 @@
 /** Today: what is due over all batches, what is under way, and the doors to everything else. */
 import { html, nothing } from 'lit-html';
-import { repeat } from 'lit-html/directives/repeat.js';
 import { ask } from '../ask.js';
 import { newId } from '../shelf.js';
 import { problemStrip } from '../widgets/answer.js';
@@ -39,16 +38,12 @@ export function today(app) {
     const states = ok?.batches ?? [];
     const nearest = new Set();
     const shown = all ? jobs : jobs.slice(0, FIRST_JOBS);
-    const rows = repeat(
-      shown,
-      ({ batch, id }) => `${batch} ${id}`,
-      (job, at) => {
-        const batch = app.shelf.batches.get(job.batch);
-        const first = !nearest.has(job.batch);
-        nearest.add(job.batch);
-        return batch ? jobRow({ app, ticker, job, batch, tickable: job.now || first, first: at === 0 }) : nothing;
-      },
-    );
+    const rows = shown.map((job, at) => {
+      const batch = app.shelf.batches.get(job.batch);
+      const first = !nearest.has(job.batch);
+      nearest.add(job.batch);
+      return batch ? jobRow({ app, ticker, job, batch, tickable: job.now || first, first: at === 0 }) : nothing;
+    });
     const empty = open.length === 0;
 
     const leaf = html`<div class="leaf">

@@ -15,7 +15,7 @@ const AIM = '150 ppm';
 
 /** @param {Editor} editor */
 export function cureFields({ app, form, set, left }) {
-  const rows = new Rows();
+  const rows = new Rows(form, 'cures');
   const agents = app.tables.ingredients.filter(({ group }) => group === 'cure');
 
   /** @param {number} at @param {Partial<Cure>} part @returns {(recipe: Recipe) => Recipe} */

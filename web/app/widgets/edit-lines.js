@@ -16,7 +16,7 @@ const MOST_FOUND = 8;
 
 /** @param {Editor} editor */
 export function lineFields({ app, form, set, left }) {
-  const rows = new Rows();
+  const rows = new Rows(form, 'lines');
   const pantry = app.tables.ingredients;
 
   /** @param {Line} line */

@@ -16,7 +16,7 @@ const HEATED = ['smoke', 'cook', 'dry_out'];
 
 /** @param {Editor} editor */
 export function stepFields({ app, form, set, left }) {
-  const rows = new Rows();
+  const rows = new Rows(form, 'steps');
 
   /** @param {number} at @param {Partial<Step>} part @returns {(recipe: Recipe) => Recipe} */
   const put = (at, part) => (recipe) => ({
@@ -98,7 +98,9 @@ export function stepFields({ app, form, set, left }) {
         { key: `${key}-note`, label: 'In your own words', stored: step.note ?? '', look: 'words' },
         {
           typed: app.draw,
-          left: () => set(put(at, { note: form.text(`${key}-note`, step.note).trim() })),
+          left: async () => {
+            if (await set(put(at, { note: form.text(`${key}-note`, step.note).trim() }))) form.drop(`${key}-note`);
+          },
         },
       )}
       ${rowActs({ name: word, at, length, move: (to) => move(at, to), remove: () => remove(at) })}

@@ -13,10 +13,34 @@ export class Form {
   /** @type {Map<string, Problem>} */
   #problems = new Map();
   #name;
+  #draft;
 
-  /** @param {string} [name] begins the ids of its fields, so that two forms on one screen keep apart */
-  constructor(name = 'f') {
+  /**
+   * @param {string} [name] begins the ids of its fields, so that two forms on one screen keep apart
+   * @param {string} [screen] where given, what is typed outlives the screen and a reload, until it is stored
+   */
+  constructor(name = 'f', screen = '') {
     this.#name = name;
+    this.#draft = screen && `cure-reckoner.draft.${screen}`;
+    try {
+      this.#texts = new Map(JSON.parse((screen && sessionStorage.getItem(this.#draft)) || '[]'));
+    } catch {
+      // A browser that keeps nothing begins with empty fields.
+    }
+  }
+
+  /** What is typed and not stored, by key. */
+  get typed() {
+    return [...this.#texts.keys()];
+  }
+
+  #keep() {
+    if (!this.#draft) return;
+    try {
+      sessionStorage.setItem(this.#draft, JSON.stringify([...this.#texts]));
+    } catch {
+      // It lives as long as the screen then.
+    }
   }
 
   /** @param {string} key @returns {string} id of its element */
@@ -39,6 +63,7 @@ export class Form {
   type(key, text) {
     this.#texts.set(key, text);
     this.#problems.delete(key);
+    this.#keep();
   }
 
   /** @param {string} key */
@@ -54,12 +79,17 @@ export class Form {
   drop(key) {
     this.#texts.delete(key);
     this.#problems.delete(key);
+    this.#keep();
   }
 
   clear() {
     this.#texts.clear();
     this.#problems.clear();
+    this.#keep();
   }
+
+  /** @type {Problem[]} what the last reading found wrong, marked or not */
+  wrong = [];
 
   /** @param {Problem[]} problems that came from elsewhere, `field` being the key of a field */
   mark(problems) {
@@ -77,6 +107,7 @@ export class Form {
     const asked = fields.map(({ stored, ...field }) => ({ ...field, text: this.text(field.key, stored) }));
     const { ok, problems } = ask('read', { fields: asked, units });
     const wrong = problems ?? ok?.problems ?? [];
+    this.wrong = wrong;
     if (!quiet) {
       for (const { key } of fields) this.#problems.delete(key);
       this.mark(failed(wrong) ? [] : wrong);
@@ -115,7 +146,9 @@ export function focusErrors() {
  * @param {string} id
  */
 function toField(event, id) {
-  // The address behind # names a screen here, so the field is reached without it.
+  // The address behind # names a screen here, so the field is reached without it; where there are readings to choose
+  // from, the first of them.
   event.preventDefault();
-  document.getElementById(id)?.focus();
+  const input = document.getElementById(id);
+  /** @type {HTMLElement | null} */ (input?.closest('.field')?.querySelector('.acts button') ?? input)?.focus();
 }

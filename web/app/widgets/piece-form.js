@@ -13,30 +13,34 @@ import { choose, option, pick } from './pick.js';
 const OWN = 'own';
 
 export class PieceForm {
-  /** @type {number | null} the class that is being changed; null: a new one */
-  editing = null;
-  /** True once something was typed or chosen. */
-  begun = false;
-
-  #form = new Form();
-  #cut = '';
-  /** @type {'all' | 'each'} */
-  #of = 'all';
+  #form;
 
   /** @param {App} app @param {string} id */
   constructor(app, id) {
     this.app = app;
     this.id = id;
+    this.#form = new Form('f', `pieces.${id}`);
+  }
+
+  /** True once something was typed or chosen, or a class is being changed. */
+  get begun() {
+    return this.#form.typed.length > 0;
+  }
+
+  /** @returns {number | null} the class that is being changed; null: a new one */
+  get #editing() {
+    const at = this.#form.text('at');
+    return at ? Number(at) : null;
   }
 
   /** @param {number} at */
   edit(at) {
-    this.#reset();
+    this.#form.clear();
     const piece = this.app.shelf.batches.get(this.id)?.pieces[at];
     if (!piece) return;
-    this.editing = at;
-    this.#cut = piece.cut;
-    this.#of = piece.each ? 'each' : 'all';
+    this.#form.type('at', String(at));
+    this.#form.type('cut', piece.cut);
+    this.#form.type('of', piece.each ? 'each' : 'all');
     this.app.draw();
     document.getElementById('piece-h')?.scrollIntoView({ block: 'start' });
     document.getElementById('piece-h')?.focus({ preventScroll: true });
@@ -45,19 +49,20 @@ export class PieceForm {
   /** @param {Batch} batch @param {boolean} any a class is there already */
   draw(batch, any) {
     // The class may have been removed in another tab meanwhile.
-    if (this.editing !== null && !batch.pieces[this.editing]) this.#reset();
-    const old = this.editing === null ? undefined : batch.pieces[this.editing];
+    if (this.#editing !== null && !batch.pieces[this.#editing]) this.#form.clear();
+    const old = batch.pieces[this.#editing ?? -1];
     const units = UNITS[this.app.settings.units];
     // Cautions and temperatures go by the species, so the first one is never guessed.
-    const cut = this.#cut || batch.pieces.at(-1)?.cut || '';
+    const cut = this.#form.text('cut', batch.pieces.at(-1)?.cut);
+    const of = this.#form.text('of', 'all');
     const own = cut === OWN;
     const grams = this.app.tables.cuts.find(({ key }) => key === cut);
     const form = this.#form;
-    const typed = () => {
-      this.begun = true;
+    const on = { typed: this.app.draw };
+    const put = (/** @type {string} */ key) => (/** @type {string} */ now) => {
+      form.type(key, now);
       this.app.draw();
     };
-    const on = { typed };
 
     return html`<form @submit=${(/** @type {Event} */ e) => this.#send(e, batch, cut)} novalidate>
       ${errorSummary(form)}
@@ -86,11 +91,7 @@ export class PieceForm {
             option(OWN, 'Something else', own),
           ],
         },
-        (now) => {
-          this.#cut = now;
-          form.drop('cut');
-          typed();
-        },
+        put('cut'),
       )}
       ${field(
         form,
@@ -121,7 +122,7 @@ export class PieceForm {
         form,
         {
           key: 'weight',
-          label: this.#of === 'all' ? 'Weight of all of them' : 'Weight of each',
+          label: of === 'all' ? 'Weight of all of them' : 'Weight of each',
           hint: units.mass
             ? 'In grams. Empty: not weighed yet.'
             : 'For example 3 lb 4 oz, or 1480 g. Empty: not weighed yet.',
@@ -139,12 +140,9 @@ export class PieceForm {
             ['all', 'of all together'],
             ['each', 'of each'],
           ],
-          value: this.#of,
+          value: of,
         },
-        (now) => {
-          this.#of = now;
-          typed();
-        },
+        put('of'),
       )}
       ${this.#ofTable(grams)}
       ${field(
@@ -161,7 +159,7 @@ export class PieceForm {
         on,
       )}
       <div class="block">
-        <button type="submit" class="btn wide ${this.begun || !any || old ? 'main' : ''}">
+        <button type="submit" class="btn wide ${this.begun || !any ? 'main' : ''}">
           ${old ? 'Save the change' : 'Add to the card'}
         </button>
       </div>
@@ -188,7 +186,7 @@ export class PieceForm {
   /** @param {Event} event @param {Batch} batch @param {string} cut */
   async #send(event, batch, cut) {
     event.preventDefault();
-    const old = this.editing === null ? undefined : batch.pieces[this.editing];
+    const old = batch.pieces[this.#editing ?? -1];
     const units = UNITS[this.app.settings.units];
     const values = this.#form.read(
       [
@@ -212,13 +210,13 @@ export class PieceForm {
       return focusErrors();
     }
     /** @type {Piece} */
-    const piece = { cut, count: Number(values.count), each: this.#of === 'each' };
+    const piece = { cut, count: Number(values.count), each: this.#form.text('of') === 'each' };
     if (values.name) piece.name = values.name;
     if (values.weight) piece.weight = values.weight;
     if (values.thickness) piece.thickness = values.thickness;
-    const at = this.editing ?? batch.pieces.length;
+    const at = this.#editing ?? batch.pieces.length;
     const pieces = batch.pieces.toSpliced(at, 1, piece);
-    const { problems } = ask('pieces', { pieces, settings: this.app.settings });
+    const { ok, problems } = ask('pieces', { pieces, settings: this.app.settings });
     if (problems) {
       // `pieces[0].weight` is the field `weight` here.
       this.#form.mark(
@@ -233,9 +231,8 @@ export class PieceForm {
       old ? 'The size class is changed.' : 'The size class is on the card.',
     );
     if (!kept) return;
-    this.#reset();
-    this.app.draw();
-    this.app.say(old ? 'Changed.' : 'Added to the card.');
+    this.#leave();
+    this.app.say(`${old ? 'Changed' : 'Added to the card'}. ${ok?.rows[at]?.doubt ?? ''}`);
     // What was added is shown, or it would be added twice.
     const row = document.getElementById(`class-${at}`);
     row?.scrollIntoView({ block: 'center' });
@@ -244,13 +241,13 @@ export class PieceForm {
 
   /** @param {Batch} batch */
   async #remove(batch) {
-    if (this.editing === null) return;
-    const pieces = batch.pieces.toSpliced(this.editing, 1);
+    if (this.#editing === null) return;
+    const pieces = batch.pieces.toSpliced(this.#editing, 1);
     if (await this.#store(batch, pieces, 'The size class is removed.')) this.#leave();
   }
 
   #leave() {
-    this.#reset();
+    this.#form.clear();
     this.app.draw();
   }
 
@@ -259,13 +256,5 @@ export class PieceForm {
     const before = batch.pieces;
     const put = (/** @type {Piece[]} */ now) => this.app.shelf.changeBatch(this.id, (one) => ({ ...one, pieces: now }));
     return this.app.act(() => put(pieces), { says, back: () => put(before), here: true });
-  }
-
-  #reset() {
-    this.#form.clear();
-    this.#cut = '';
-    this.#of = 'all';
-    this.editing = null;
-    this.begun = false;
   }
 }

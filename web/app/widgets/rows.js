@@ -5,6 +5,12 @@ export class Rows {
   #names = /** @type {number[]} */ ([]);
   #next = 0;
 
+  /** @param {import('./form.js').Form} form keeps the names with what is typed @param {string} key */
+  constructor(form, key) {
+    this.keep = () => form.type(key, [this.#next, ...this.#names].join());
+    [this.#next = 0, ...this.#names] = form.text(key).split(',').map(Number);
+  }
+
   /** The names of `length` rows. After a change from elsewhere the rows begin afresh. @param {number} length */
   names(length) {
     while (this.#names.length < length) this.#names.push(this.#next++);
@@ -15,11 +21,13 @@ export class Rows {
   /** @param {number} at */
   drop(at) {
     this.#names.splice(at, 1);
+    this.keep();
   }
 
   /** @param {number} at @param {number} to */
   move(at, to) {
     this.#names = moved(this.#names, at, to);
+    this.keep();
   }
 }
 

@@ -86,6 +86,7 @@ export class Ticker {
     } else if (isNewest(batch, mark.of)) return this.take(id, mark.of);
     this.#asking = `${id} ${mark.of}`;
     this.app.draw();
+    /** @type {HTMLElement | null} */ (document.querySelector('.asks button'))?.focus();
   }
 
   /**
@@ -139,6 +140,7 @@ export class Ticker {
     }
     if (!tick || !this.asks(id, of)) return nothing;
     return this.#question({
+      box: boxId(id, of),
       asks: `${name} was ticked ${dayTime(tick.at, this.app.now())}, and other things since. Take the tick away?`,
       no: 'Keep it',
       yes: 'Take it away',
@@ -159,6 +161,7 @@ export class Ticker {
   ahead(id, { id: of, head, early, ticked }) {
     if (!early || ticked !== null || !this.asks(id, of)) return nothing;
     return this.#question({
+      box: boxId(id, of),
       asks: `${head}: ${early} Now all the same?`,
       no: 'Not yet',
       yes: 'Yes, now',
@@ -166,11 +169,12 @@ export class Ticker {
     });
   }
 
-  /** @param {{ asks: string, no: string, yes: string, act: () => unknown }} spec */
-  #question({ asks, no, yes, act }) {
+  /** @param {{ box: string, asks: string, no: string, yes: string, act: () => unknown }} spec */
+  #question({ box, asks, no, yes, act }) {
     const leave = () => {
       this.#asking = '';
       this.app.draw();
+      document.getElementById(box)?.focus();
     };
     return html`<div class="asks noprint" role="group" aria-label=${asks}>
       <p>${asks}</p>
