@@ -12,6 +12,7 @@ import { pick } from '../widgets/pick.js';
 import { cautions, evidence, nextSteps, sayVerdict, verdictStrip } from '../widgets/verdict.js';
 import { EATEN, METHODS } from '../words/names.js';
 import { missing } from './batch.js';
+import { NEW, initials } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Recipe} Recipe */
@@ -91,7 +92,7 @@ export function edit(app, { id }) {
 
     const leaf = html`<div class="leaf">
       ${errorSummary(form)} ${refused.map(({ message }) => html`<div role="alert">${wrong('refused', message)}</div>`)}
-      <h1 tabindex="-1">Change the card</h1>
+      <h1 tabindex="-1">${recipe.name === NEW ? NEW : 'Change the card'}</h1>
       <p class="small near">
         Every entry is stored when you leave its field. Batches under way keep the card they began with.
       </p>
@@ -101,6 +102,8 @@ export function edit(app, { id }) {
         on({ key: 'name', label: 'The name', kind: 'name', stored: recipe.name }, (r, name) => ({
           ...r,
           name: name ?? r.name,
+          // It follows the name until the writer gives another.
+          tag: (r.tag === initials(r.name) && initials(name ?? '')) || r.tag,
         })),
       )}
       ${field(
@@ -152,12 +155,16 @@ export function edit(app, { id }) {
           answer,
           (card) =>
             html`<div class="gap">${verdictStrip(card.verdict)}</div>
-              ${evidence(card.verdict)} ${nextSteps(card.verdict)} ${cardTable(card)} ${cardSteps(card)}
+              ${evidence(card.verdict)} ${nextSteps(card.verdict)} ${cardTable(card)} ${cardSteps(card.steps)}
               ${cautions(card.cautions)}`,
         )}
       </div>
     </div>`;
-    return { title: `Change ${recipe.name}`, back: { href: `#/recipe/${id}`, text: 'The card' }, view: [leaf, plate] };
+    return {
+      title: recipe.name === NEW ? NEW : `Change ${recipe.name}`,
+      back: { href: `#/recipe/${id}`, text: 'The card' },
+      view: [leaf, plate],
+    };
   }
 
   /** What was left in the middle is read as if its field were left now: stored, or marked. */

@@ -7,10 +7,10 @@ import { cardFoot, cardSteps, cardTable } from '../widgets/card.js';
 import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { tagMark } from '../widgets/icon.js';
-import { evidence, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
+import { cautions, evidence, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
 import { EATEN, METHODS } from '../words/names.js';
 import { canonical } from '../records.js';
-import { freeName, pasted } from './recipes.js';
+import { copyOf, pasted } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Recipe} Recipe */
@@ -86,7 +86,7 @@ export function open(app, { part }) {
         <p>Handed on to you. ${METHODS[recipe.method]}. ${EATEN[recipe.eaten]}.</p>
       </div>
       ${question(recipe)}
-      ${answered(app, answer, (card) => html`${cardTable(card)} ${cardSteps(card)} ${cardFoot(card, recipe)}`)}
+      ${answered(app, answer, (card) => html`${cardTable(card)} ${cardSteps(card.steps)} ${cardFoot(card, recipe)}`)}
     </div>`;
     const plate = html`<div class="plate">
       <div class="stick">
@@ -95,7 +95,7 @@ export function open(app, { part }) {
         ${
           answer.ok
             ? html`<div class="gap">${verdictStrip(answer.ok.verdict)}</div>
-                ${evidence(answer.ok.verdict)} ${nextSteps(answer.ok.verdict)}`
+                ${evidence(answer.ok.verdict)} ${nextSteps(answer.ok.verdict)} ${cautions(answer.ok.cautions)}`
             : nothing
         }
       </div>
@@ -118,13 +118,7 @@ export function open(app, { part }) {
       const [mine, was] = same[0];
       return html`<p class="gap">You have another card called <b>${recipe.name}</b>. What shall become of it?</p>
         <div class="pair gap">
-          <button
-            type="button"
-            class="btn"
-            @click=${() => keep(newId(), { ...recipe, name: freeName(app, recipe.name) })}
-          >
-            Keep both
-          </button>
+          <button type="button" class="btn" @click=${() => keep(newId(), copyOf(app, recipe))}>Keep both</button>
           <button type="button" class="btn" @click=${() => keep(mine, recipe, was)}>Replace mine</button>
           <a class="btn quiet" href="#/today">Not now</a>
         </div>`;

@@ -2,12 +2,13 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { answered, problemStrip } from '../widgets/answer.js';
+import { printed } from '../widgets/batch-head.js';
 import { cardFoot, cardSteps, cardTable } from '../widgets/card.js';
 import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { HandOn } from '../widgets/hand-on.js';
 import { tagMark } from '../widgets/icon.js';
-import { evidence, nextSteps, verdictStrip } from '../widgets/verdict.js';
+import { cautions, evidence, nextSteps, verdictStrip } from '../widgets/verdict.js';
 import { EATEN, METHODS, UNITS } from '../words/names.js';
 import { missing } from './batch.js';
 import { copyRecipe, deleteRecipe } from './recipes.js';
@@ -45,7 +46,7 @@ export function recipe(app, { id }) {
       <div class="head">
         ${tagMark(recipe.tag)}
         <h1 tabindex="-1">${recipe.name}</h1>
-        <p>${METHODS[recipe.method]}. ${EATEN[recipe.eaten]}.</p>
+        <p>${METHODS[recipe.method]}. ${EATEN[recipe.eaten]}. ${printed()}</p>
       </div>
       ${field(
         form,
@@ -68,7 +69,7 @@ export function recipe(app, { id }) {
       }
       ${
         answer
-          ? answered(app, answer, (card) => html`${cardTable(card)} ${cardSteps(card)} ${cardFoot(card, recipe)}`)
+          ? answered(app, answer, (card) => html`${cardTable(card)} ${cardSteps(card.steps)} ${cardFoot(card, recipe)}`)
           : html`<div class="gap">${problemStrip(app, form.problems)}</div>`
       }
       <div class="block noprint">
@@ -89,7 +90,7 @@ export function recipe(app, { id }) {
                 ${evidence(answer.ok.verdict)} ${nextSteps(answer.ok.verdict)}`
             : html`<p class="gap">No dose is shown until the card can be worked.</p>`
         }
-        ${handOn.draw(recipe)}
+        ${handOn.draw(recipe)} ${answer?.ok ? cautions(answer.ok.cautions) : nothing}
       </div>
     </div>`;
     return { title: recipe.name, back: { href: '#/recipes', text: 'Recipes' }, view: [leaf, plate] };

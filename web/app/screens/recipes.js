@@ -12,11 +12,14 @@ import { METHODS, count } from '../words/names.js';
 /** From so many cards on a search is worth its place. */
 const MANY = 6;
 
+/** Name of a card that is just begun. */
+export const NEW = 'New card';
+
 /** A plain rub to begin from: salt by weight, cold, rinse, cook through, chill. No cure until the writer adds it. */
 /** @type {Recipe} */
 const BLANK = {
-  name: 'New rub',
-  tag: 'NR',
+  name: NEW,
+  tag: 'NC',
   method: 'rub',
   eaten: 'cooked',
   cures: [],
@@ -136,12 +139,32 @@ export const pasted = { text: '' };
 /** @param {App} app @param {Recipe} recipe @returns {Promise<string | null>} id of the copy */
 export async function copyRecipe(app, recipe) {
   const id = newId();
-  const copy = { ...recipe, name: freeName(app, recipe.name) };
+  const copy = copyOf(app, recipe);
   const kept = await app.act(() => app.shelf.store.put(`recipe/${id}`, copy), {
     says: `${copy.name} is written.`,
     back: () => app.shelf.store.remove(`recipe/${id}`),
   });
   return kept ? id : null;
+}
+
+/**
+ * Under a name of its own, and a tag of its own where the letters of the name have one.
+ * @param {App} app
+ * @param {Recipe} recipe
+ * @returns {Recipe}
+ */
+export function copyOf(app, recipe) {
+  const taken = new Set(app.shelf.cards().map(([, { tag }]) => tag));
+  const tags = [...recipe.name.toUpperCase().replace(/[^A-Z]/g, '')].map((letter) => recipe.tag.charAt(0) + letter);
+  return { ...recipe, name: freeName(app, recipe.name), tag: tags.find((tag) => !taken.has(tag)) ?? recipe.tag };
+}
+
+/**
+ * The first letters of the first two words, where they make a tag: `SC` for `Snipe, cold board`.
+ * @param {string} name
+ */
+export function initials(name) {
+  return /^[^a-z]*([a-z])[a-z]*[^a-z]+([a-z])/i.exec(name)?.slice(1).join('').toUpperCase();
 }
 
 /** @param {App} app @param {string} id */
@@ -158,7 +181,7 @@ export function deleteRecipe(app, id) {
  * @param {App} app
  * @param {string} name
  */
-export function freeName(app, name) {
+function freeName(app, name) {
   const taken = new Set(app.shelf.cards().map(([, recipe]) => recipe.name));
   for (let n = 1; ; n++) {
     const end = n === 1 ? ', copy' : `, copy ${n}`;

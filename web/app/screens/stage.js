@@ -2,7 +2,8 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
-import { batchHead } from '../widgets/batch-head.js';
+import { batchHead, running } from '../widgets/batch-head.js';
+import { cardSteps } from '../widgets/card.js';
 import { icon } from '../widgets/icon.js';
 import { Ticker, boxId, onceOnly } from '../widgets/tick.js';
 import { strip } from '../widgets/verdict.js';
@@ -24,8 +25,9 @@ const LEADS = {
   pack: 'Chill fast, then pack and label.',
 };
 
-/** @type {Partial<Record<Stage, Stage>>} */
-const NEXT = { cure: 'fire', fire: 'pack' };
+/** Where the steps belong, for a batch that has no jobs yet. @param {import('../types').Do} act */
+const stageOf = (act) =>
+  ['cure', 'rinse', 'soak'].includes(act) ? 'cure' : ['chill', 'pack'].includes(act) ? 'pack' : 'fire';
 
 /** @param {App} app @param {string} id @param {Stage} stage @returns {import('../app.js').Screen} */
 export function stage(app, id, stage) {
@@ -37,8 +39,8 @@ export function stage(app, id, stage) {
     const state = ok?.batches[0] ?? null;
     const jobs = state?.jobs.filter((job) => job.stage === stage) ?? [];
     const hand = state?.jobs.find(({ ticked, passed }) => ticked === null && !passed);
-    const running = state?.jobs.findLast(({ id: of, ticked }) => of.startsWith('step:') && ticked !== null)?.id ?? '';
-    const over = jobs.length > 0 && jobs.every(({ ticked, passed }) => ticked !== null || passed);
+    const runs = running(state);
+    const over = jobs.every(({ ticked, passed }) => ticked !== null || passed);
     const leaf = html`<div class="leaf">
       ${batchHead(id, batch, state, stage)}
       <section class="sec">
@@ -49,22 +51,39 @@ export function stage(app, id, stage) {
           jobs.length
             ? html`<p class="lead">${LEADS[stage]}</p>
                 <ol class="tally">
-                  ${jobs.map((job) => line(batch, job, job === hand && !state?.held, state?.held ?? false, running))}
+                  ${jobs.map((job) => line(batch, job, job === hand && !state?.held, state?.held ?? false, job === runs))}
                 </ol>`
             : state
-              ? html`<p class="lead">
-                  ${state.stage === 'pieces' || state.stage === 'weigh' ? 'The steps of this stage are listed once the meat is in the cure; until then they stand on the recipe.' : 'This recipe has nothing to do in this stage.'}
-                </p>`
+              ? toRead(batch, state)
               : nothing
         }
       </section>
-      ${over && NEXT[stage] ? html`<div class="block noprint"><a class="btn wide main" href="#/batch/${id}/${NEXT[stage]}">Go to ${STAGES[NEXT[stage]]}</a></div>` : nothing}
+      ${
+        over && jobs.length && hand && hand.stage !== stage
+          ? html`<div class="block noprint">
+              <a class="btn wide main" href="#/batch/${id}/${hand.stage}"
+                >Go to ${hand.stage === 'fire' ? 'the fire' : hand.stage}</a
+              >
+            </div>`
+          : nothing
+      }
       ${state?.finished && !batch.closed ? finish(batch) : nothing} ${stage === 'pack' ? handOn(batch) : nothing}
     </div>`;
     const plate = html`<div class="plate wide-only">
       <div class="stick">${state ? week([state], app.shelf.batches, app.now()) : nothing}</div>
     </div>`;
     return { title: `${STAGES[stage]}, ${batch.name}`, back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
+  }
+
+  /** The steps of the recipe, where there is no job yet. @param {Batch} batch @param {State} state */
+  function toRead({ recipe }, state) {
+    const steps = ask('card', { recipe, settings: app.settings }).ok?.steps;
+    const own = steps?.filter((_, at) => stageOf(recipe.steps[at]?.do ?? 'rest') === stage) ?? [];
+    if (own.length === 0) return html`<p class="lead">This recipe has nothing to do in this stage.</p>`;
+    return html`<p class="lead">
+        ${state.held ? 'Nothing goes on until the dose is in order. Then:' : 'To read, until the meat is in the cure:'}
+      </p>
+      ${cardSteps(own)}`;
   }
 
   /** @param {State} state */
@@ -88,13 +107,11 @@ export function stage(app, id, stage) {
     </div>`;
   }
 
-  /** @param {Batch} batch @param {Job} job @param {boolean} now @param {boolean} held @param {string} running */
-  function line(batch, job, now, held, running) {
+  /** @param {Batch} batch @param {Job} job @param {boolean} now @param {boolean} held @param {boolean} runs */
+  function line(batch, job, now, held, runs) {
     const own = batch.ticks.some((tick) => tick.of === job.id);
     // The first step begins with the last tick of the weigh-out, so there is nothing to tick.
     const given = job.ticked !== null && !own;
-    // Begun is not done: what takes time is done when its end is past or a later step is begun.
-    const runs = job.ticked !== null && job.ends !== null && job.ends > app.now() && job.id === running;
     return html`<li class="line ${runs ? 'begun' : job.ticked !== null ? 'done' : now ? 'now' : ''}">
       ${
         given
@@ -104,8 +121,11 @@ export function stage(app, id, stage) {
               <div class="nm"><label for=${boxId(id, job.id)}>${job.head}</label>${ticker.stamp(batch, job.id)}</div>`
       }
       ${
-        job.ticked !== null && job.ends !== null
-          ? html`<p class="text">Until <b class="nowrap">${dayTime(job.ends, app.now())}</b></p>`
+        runs
+          ? html`<p class="text">
+              Begun ${dayTime(Number(job.ticked), app.now())}, ends
+              <b class="nowrap">${dayTime(Number(job.ends), app.now())}</b>
+            </p>`
           : nothing
       }
       ${
@@ -160,8 +180,7 @@ export function stage(app, id, stage) {
     if (!same) return nothing;
     return html`<nav class="doors block" aria-label="Next">
       <a href="#/recipe/${same[0]}"
-        ><span
-          ><b>Hand on this recipe</b><span class="small">As a square to scan, or a link. No signal needed.</span></span
+        ><span><b>Hand on this recipe</b><span class="small">As a link or on paper.</span></span
         >${icon('s-go')}</a
       >
     </nav>`;

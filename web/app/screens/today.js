@@ -45,6 +45,17 @@ export function today(app) {
       return batch ? jobRow({ app, ticker, job, batch, tickable: job.now || first, first: at === 0 }) : nothing;
     });
     const empty = open.length === 0;
+    const list = (/** @type {string} */ head, /** @type {boolean} */ over) => {
+      const some = states.filter(({ finished }) => finished === over);
+      return some.length
+        ? html`<section class="block">
+            <h2>${head}</h2>
+            <ul class="days gap">
+              ${some.map((state) => underWay(app, state))}
+            </ul>
+          </section>`
+        : nothing;
+    };
 
     const leaf = html`<div class="leaf">
       ${states.filter(({ held }) => held).map((state) => alarm(app, state))}
@@ -70,12 +81,7 @@ export function today(app) {
       ${
         empty
           ? nothing
-          : html`<section class="block" aria-labelledby="under-way">
-                <h2 id="under-way">Under way</h2>
-                <ul class="days gap">
-                  ${states.map((state) => underWay(app, state))}
-                </ul>
-              </section>
+          : html`${list('Under way', false)} ${list('Finished, to put away', true)}
               <div class="block"><a class="btn main wide" href="#/start">Start a batch</a></div>`
       }
       ${doors(app)}

@@ -64,12 +64,15 @@ export function weigh(app, id) {
 
   /** @param {Batch} batch @param {WeighSheet} sheet @param {unknown} head */
   function free(batch, sheet, head) {
+    // The ways out come before the list, unless those of the scale do.
+    const judged = html`<div class="gap">${verdictStrip(sheet.verdict)} ${putInNote(batch)}</div>`;
+    const above = sheet.verdict.mark === 'care' && !sheet.coarse;
     const leaf = html`<div class="leaf">
       ${head}
       <section class="sec">
         <h2>Weigh-out</h2>
-        ${sheet.coarse ? coarse(batch, sheet.coarse) : nothing} ${sheet.weighed ? nothing : notWeighed(sheet)}
-        ${sheet.premix ? makePremix(sheet.premix) : nothing}
+        ${sheet.coarse ? coarse(batch, sheet.coarse) : above ? [judged, nextSteps(sheet.verdict)] : nothing}
+        ${sheet.weighed ? nothing : notWeighed(sheet)} ${sheet.premix ? makePremix(sheet.premix) : nothing}
         <p class="lead">Zero the scale <b>once</b>, with the empty bowl on it. Then only watch what it shows.</p>
         ${list(batch, sheet)}
       </section>
@@ -78,9 +81,8 @@ export function weigh(app, id) {
     const plate = html`<div class="plate">
       <div class="stick">
         <h2>Dose</h2>
-        ${putInNote(batch)}
-        <div class="gap">${verdictStrip(sheet.verdict)}</div>
-        ${evidence(sheet.verdict)} ${facts(sheet)} ${nextSteps(sheet.verdict)}
+        ${above ? nothing : judged} ${evidence(sheet.verdict)} ${facts(sheet)}
+        ${above ? nothing : nextSteps(sheet.verdict)}
         <div class="block noprint acts">
           <button type="button" class="btn quiet" @click=${() => print()}>Print this sheet</button>
         </div>
@@ -143,11 +145,24 @@ export function weigh(app, id) {
     const lines = [...sheet.bowl, ...sheet.vessel];
     const hand = sheet.can_tick ? lines.find(({ ticked }) => ticked === null)?.id : undefined;
     const draw = (/** @type {WeighLine[]} */ some, /** @type {string} */ place) =>
-      some.map((line) => weighLine({ id, batch, ticker, line, now: line.id === hand, open: sheet.can_tick, place }));
+      some.map((line) =>
+        weighLine({
+          id,
+          batch,
+          ticker,
+          line,
+          now: line.id === hand,
+          open: sheet.can_tick,
+          place,
+          care: sheet.verdict.mark === 'care',
+        }),
+      );
     return html`<ol class="tally">
         ${draw(sheet.bowl, 'in the bowl')}
       </ol>
-      <div class="sumline"><b>All in, the bowl holds</b>${num(sheet.bowl_total)}</div>
+      <div class="sumline">
+        <b>All in, the bowl holds${sheet.weighed ? nothing : ', usually'}</b>${num(sheet.bowl_total)}
+      </div>
       ${
         sheet.vessel.length
           ? html`<h3 class="block">In a vessel of its own</h3>

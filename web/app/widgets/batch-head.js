@@ -2,7 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { STAGES, count } from '../words/names.js';
-import { dayOfDate } from '../words/time.js';
+import { clock, dayOfDate, fullDate } from '../words/time.js';
 import { icon, tagMark } from './icon.js';
 
 /** @typedef {import('../types').Batch} Batch */
@@ -24,6 +24,16 @@ export function stateOf(app, id, batch) {
 }
 
 /**
+ * The step that is begun and not over: begun is not done. What takes time is done when its end is past, or when a later
+ * step is begun.
+ * @param {State | null} state
+ */
+export function running(state) {
+  const last = state?.jobs.findLast(({ id, ticked }) => id.startsWith('step:') && ticked !== null);
+  return !state?.finished && Number(last?.ends) > Date.now() ? last : undefined;
+}
+
+/**
  * @param {string} id
  * @param {Batch} batch
  * @param {State | null} state
@@ -38,6 +48,7 @@ export function batchHead(id, batch, state, shown) {
         ${pieces ? `${count(pieces, 'piece')}. ` : nothing}${
           batch.killed ? `Killed ${dayOfDate(batch.killed)}. ` : nothing
         }${state ? sentence(state.says) : nothing}${batch.closed ? ' Put away.' : nothing}
+        ${printed()}
       </p>
     </div>
     <nav class="punch" aria-label="Stages of this batch">
@@ -54,6 +65,11 @@ export function batchHead(id, batch, state, shown) {
         })}
       </ol>
     </nav>`;
+}
+
+/** On paper, when it was printed. */
+export function printed() {
+  return html`<span class="paper-only">Printed ${fullDate(Date.now())}, ${clock(Date.now())}.</span>`;
 }
 
 /** @param {string} text */
@@ -76,6 +92,6 @@ export function miniPunch(state) {
 function placeOn(stage, state) {
   if (!state) return '';
   if (state.finished) return 'done';
-  const at = ORDER.indexOf(stage) - ORDER.indexOf(state.stage);
+  const at = ORDER.indexOf(stage) - ORDER.indexOf(running(state)?.stage ?? state.stage);
   return at < 0 ? 'done' : at === 0 ? 'hand' : '';
 }

@@ -1,7 +1,6 @@
 /** A recipe worked for one weight: shares, amounts, steps. The same on its own screen, when it is edited and when a link is opened. */
 import { html, nothing } from 'lit-html';
 import { glue } from '../words/glue.js';
-import { cautions } from './verdict.js';
 
 /** @typedef {import('../types').RecipeCard} RecipeCard */
 /** @typedef {import('../types').Recipe} Recipe */
@@ -32,11 +31,11 @@ export function cardTable(card) {
   </table>`;
 }
 
-/** @param {RecipeCard} card */
-export function cardSteps(card) {
-  if (card.steps.length === 0) return nothing;
+/** @param {RecipeCard['steps']} steps */
+export function cardSteps(steps) {
+  if (steps.length === 0) return nothing;
   return html`<ol class="steps card-steps">
-    ${card.steps.map(
+    ${steps.map(
       ({ head, text }) =>
         html`<li>
           <span><b>${glue(head)}</b>${glue(text)}</span>
@@ -54,5 +53,5 @@ export function cardFoot(card, recipe) {
           : 'Nothing on the allergen list is named on this card. Read the packets of what you use.'
       }
     </p>
-    ${recipe.notes ? html`<p class="gap"><b>Remarks:</b> ${recipe.notes}</p>` : nothing} ${cautions(card.cautions)}`;
+    ${recipe.notes ? html`<p class="gap"><b>Remarks:</b> ${recipe.notes}</p>` : nothing}`;
 }

@@ -115,25 +115,26 @@ export function lineFields({ app, form, set, left }) {
       )}
       ${
         wanted
-          ? html`<div class="doors" role="group" aria-label="Found">
-              ${found.map(
-                ({ key, name, others, group, allergen }) =>
-                  html`<button type="button" @click=${() => add({ item: key }, group === 'liquid')}>
-                    <span
-                      ><b>${name}</b
-                      ><span class="small"
-                        >${GROUPS[group]}${others.length ? `. Also ${others.join(', ')}` : ''}${allergen ? `. Allergen: ${allergen}` : ''}</span
-                      ></span
-                    >
-                  </button>`,
-              )}
-              <button type="button" @click=${() => add({ item: 'own', name: text }, false)}>
-                <span
-                  ><b>${text}</b
-                  ><span class="small">Something of your own, with no spoon weight and no allergen known</span></span
-                >
-              </button>
-            </div>`
+          ? html`${found.length ? nothing : html`<p class="gap">Nothing on the list has that in its name.</p>`}
+              <div class="doors" role="group" aria-label="Found">
+                ${found.map(
+                  ({ key, name, others, group, allergen }) =>
+                    html`<button type="button" @click=${() => add({ item: key }, group === 'liquid')}>
+                      <span
+                        ><b>${name}</b
+                        ><span class="small"
+                          >${GROUPS[group]}${others.length ? `. Also ${others.join(', ')}` : ''}${allergen ? `. Allergen: ${allergen}` : ''}</span
+                        ></span
+                      >
+                    </button>`,
+                )}
+                <button type="button" @click=${() => add({ item: 'own', name: text }, false)}>
+                  <span
+                    ><b>${text}</b
+                    ><span class="small">Add it as your own, with no spoon weight and no allergen known</span></span
+                  >
+                </button>
+              </div>`
           : nothing
       }
     </div>`;

@@ -26,11 +26,17 @@ export class HandOn {
   draw(recipe) {
     return html`<section class="block hand-on">
       <h2>Hand it on</h2>
-      <p class="small">
-        The whole recipe is in the square and in the link. Where the page has been opened once, they open with no
-        signal.
-      </p>
-      ${answered(this.app, ask('link', { recipe, base: base() }), (link) => [this.#square(link, recipe), this.#link(link, recipe)])}
+      ${
+        FROM_FILE
+          ? html`<p class="small">
+              This page is a file: hand on the file and the text below, and your friend pastes it there under Recipes.
+            </p>`
+          : html`<p class="small">
+              The whole recipe is in the square and in the link. Where the page has been opened once, they open with no
+              signal.
+            </p>`
+      }
+      ${answered(this.app, ask('link', { recipe, base: base() }), (link) => [FROM_FILE ? nothing : this.#square(link, recipe), this.#link(link, recipe)])}
     </section>`;
   }
 
@@ -78,16 +84,8 @@ export class HandOn {
   /** @param {Link} link @param {Recipe} recipe */
   #link({ link }, recipe) {
     return html`<div class="block">
-      <h3>Or send this link</h3>
+      <h3>${FROM_FILE ? 'The recipe as text' : 'Or send this link'}</h3>
       <p class="code near" id="link-text" tabindex="0" role="group" aria-label="The link">${link}</p>
-      ${
-        FROM_FILE
-          ? html`<p class="small near">
-              This page was opened from a file, so your friend needs the file as well. There: Recipes, paste the link,
-              look at it.
-            </p>`
-          : nothing
-      }
       <div class="pair gap noprint">
         <button type="button" class="btn quiet" @click=${() => print()}>Print the card</button>
         ${

@@ -17,13 +17,16 @@ const SUMS = {
   unchecked: 'Its checksum could not be checked here.',
 };
 
+/** How this device is set is not replaced without a word, not even where nothing was set yet. */
+const NO_CHOICE = /** @type {const} */ ({ settings: 'mine' });
+
 export class Transfer {
   /** @type {Plan | null} */
   #plan = null;
   /** @type {string | null} */
   #refusal = null;
   /** @type {Record<string, 'mine' | 'theirs'>} */
-  #choices = {};
+  #choices = { ...NO_CHOICE };
 
   /** @param {App} app @param {() => unknown} done called when something was exported or imported */
   constructor(app, done) {
@@ -54,23 +57,28 @@ export class Transfer {
   /** @param {Plan} plan */
   #shown(plan) {
     const of = (/** @type {Row['kind']} */ kind) => plan.rows.filter((row) => row.kind === kind);
-    const [fresh, same, different, unreadable] = [of('new'), of('same'), of('different'), of('unreadable')];
+    const fresh = of('new').filter(({ key }) => key !== 'settings');
+    const asked = plan.rows.filter((row) => row.kind === 'different' || (row.kind === 'new' && !fresh.includes(row)));
+    const [same, unreadable] = [of('same'), of('unreadable')];
     const made = Date.parse(plan.made);
     return html`<section class="block" aria-labelledby="plan-h">
       <h3 id="plan-h" tabindex="-1">What is in the file</h3>
       <p class="near">
         ${Number.isNaN(made) ? nothing : `Made ${fullDate(made)}. `}${SUMS[plan.sum]} ${count(fresh.length, 'record')}
-        new here, ${same.length} the same as here, ${different.length} different, ${unreadable.length} that cannot be
-        read.
+        new here, ${same.length} the same as here, ${asked.length} to choose, ${unreadable.length} that cannot be read.
       </p>
       <ul class="rows">
         ${fresh.map((row) => html`<li><b>${nameOf(row)}</b>: new here, will be stored.</li>`)}
-        ${different.map((row) => this.#choice(row))}
+        ${asked.map((row) => this.#choice(row))}
         ${unreadable.map((row) => html`<li><b>${row.key}</b>: cannot be read, since ${row.reason}. It is left out.</li>`)}
       </ul>
       <div class="pair gap">
         <button type="button" class="btn quiet" @click=${() => this.#drop()}>Leave all as it is</button>
-        <button type="button" class="btn" @click=${() => this.#apply(plan)}>Store what is chosen</button>
+        ${
+          fresh.length + asked.length
+            ? html`<button type="button" class="btn" @click=${() => this.#apply(plan)}>Store what is chosen</button>`
+            : nothing
+        }
       </div>
     </section>`;
   }
@@ -95,7 +103,8 @@ export class Transfer {
       <fieldset>
         <legend><b>${nameOf(row)}</b> is different here and in the file.</legend>
         <div class="pick near">
-          ${radio('mine', `Mine, of ${whenOf(row.mine)}`)} ${radio('theirs', `The file's, of ${whenOf(row.theirs)}`)}
+          ${radio('mine', row.mine ? `Mine, of ${whenOf(row.mine)}` : 'Mine')}
+          ${radio('theirs', `The file's, of ${whenOf(row.theirs)}`)}
         </div>
       </fieldset>
     </li>`;
@@ -145,7 +154,7 @@ export class Transfer {
   #drop() {
     this.#plan = null;
     this.#refusal = null;
-    this.#choices = {};
+    this.#choices = { ...NO_CHOICE };
     this.app.draw();
   }
 }
@@ -154,7 +163,8 @@ export class Transfer {
 function nameOf({ key, theirs, mine }) {
   const data = theirs?.data ?? mine?.data;
   const kind = key.startsWith('batch/') ? 'Batch' : key.startsWith('recipe/') ? 'Recipe' : 'Settings';
-  return typeof data?.name === 'string' ? `${kind} ${data.name}` : kind;
+  const day = kind === 'Batch' ? `, ${fullDate(Date.parse((theirs ?? mine)?.at ?? ''))}` : '';
+  return typeof data?.name === 'string' ? `${kind} ${data.tag} ${data.name}${day}` : kind;
 }
 
 /** @param {import('../records.js').Rec | undefined} record */

@@ -4,7 +4,6 @@ import { dayTime, midnight, shortDay } from '../words/time.js';
 
 /** @typedef {import('../types').State} State */
 /** @typedef {import('../types').Batch} Batch */
-/** @typedef {import('../types').Job} Job */
 
 const DAYS = 7;
 const LANE = 118;
@@ -37,7 +36,6 @@ export function week(states, batches, now) {
         )}
         <line class="head-line" x1="0" x2="100%" y1="28" y2="28" />
         ${lanes.map((state, n) => lane(state, batches.get(state.batch), TOP + n * LANE, { at, begin, end, now }))}
-        <line class="now" x1=${at(now)} x2=${at(now)} y1="22" y2=${height} />
         <svg x=${at(now)} y="22" overflow="visible"><path class="now-head" d="M-7 0h14l-7 10z" /></svg>
       </svg>
       <figcaption class="legend">
@@ -62,9 +60,20 @@ export function week(states, batches, now) {
 function lane(state, batch, y, { at, begin, end, now }) {
   if (!batch) return nothing;
   const base = y + 68;
-  const timed = state.jobs.filter(({ due }) => due !== null);
-  const long = timed.filter(({ due, ends }) => ends !== null && ends > begin && Number(due) < end);
-  const marks = timed.filter(({ due, ticked }) => ticked === null && Number(due) >= begin && Number(due) < end);
+  const own = state.jobs;
+  // What was begun early or late runs from its tick, and ends where the next step was begun or the batch finished.
+  const long = own
+    .map((job, n) => ({
+      from: Number(job.ticked ?? job.due),
+      to: Math.min(
+        Number(job.ends),
+        ...own.slice(n + 1).map(({ id, ticked }) => (ticked === null || id.startsWith('turn') ? Infinity : ticked)),
+      ),
+    }))
+    .filter(({ from, to }) => to > Math.max(from, begin) && from < end);
+  const marks = own.filter(
+    ({ due, ticked, passed }) => ticked === null && !passed && Number(due) >= begin && Number(due) < end,
+  );
   const next = marks[0];
   return svg`<text class="name" x="6" y=${y + 22}>${batch.tag}<tspan class="q" font-weight="400" dx="8">${batch.name}</tspan></text>
     ${
@@ -72,7 +81,7 @@ function lane(state, batch, y, { at, begin, end, now }) {
         ? svg`<rect x="0" y=${y + 34} width="100%" height="34" fill="url(#hatch-held)"/>
             <text class="b held" x="8" y=${y + 92}>${state.says}</text>`
         : svg`<rect class="lane" x="0" y=${y + 34} width="100%" height="34"/>
-            ${long.map((job) => wedge(job, y + 34, at))}
+            ${long.map(({ from, to }) => wedge(parseFloat(at(from)), parseFloat(at(to)), y + 34))}
             <line class="foot" x1="0" x2="100%" y1=${base} y2=${base}/>
             ${marks.map(
               ({
@@ -80,19 +89,13 @@ function lane(state, batch, y, { at, begin, end, now }) {
               }) => svg`<line class="mark-halo" x1=${at(Number(due))} x2=${at(Number(due))} y1=${y + 28} y2=${base + 6}/>
               <line class="mark" x1=${at(Number(due))} x2=${at(Number(due))} y1=${y + 28} y2=${base + 6}/>`,
             )}
+            <line class="now" x1=${at(now)} x2=${at(now)} y1=${y + 28} y2=${base + 6}/>
             ${next ? svg`<text class="b" x=${at(Number(next.due))} y=${base + 24} text-anchor=${anchorOf(Number(next.due), begin, end)}>${next.head}, ${dayTime(Number(next.due), now)}</text>` : svg`<text class="q" x="6" y=${base + 24}>${state.says}</text>`}`
     }`;
 }
 
-/**
- * @param {Job} job
- * @param {number} y
- * @param {(ms: number) => string} at
- */
-function wedge({ due, ends, ticked }, y, at) {
-  // What was begun early or late runs from its tick.
-  const from = parseFloat(at(Number(ticked ?? due)));
-  const to = parseFloat(at(Number(ends)));
+/** @param {number} from @param {number} to in per cent @param {number} y */
+function wedge(from, to, y) {
   // Stretched in width only; it holds no text and no line whose thickness matters.
   return svg`<svg x="${from}%" y=${y} width="${to - from}%" height="34" viewBox="0 0 100 34" preserveAspectRatio="none"><path class="fill" d="M0 34L100 0V34z"/></svg>`;
 }

@@ -17,21 +17,25 @@ import { boxId, onceOnly } from './tick.js';
  * @param {boolean} spec.now the line in hand
  * @param {boolean} spec.open ticks may be set
  * @param {string} spec.place `in the bowl`, `in its vessel`
+ * @param {boolean} spec.care the dose is not plainly in range, so that the tick of a cure is not what is offered first
  */
-export function weighLine({ id, batch, ticker, line, now, open, place }) {
+export function weighLine({ id, batch, ticker, line, now, open, place, care }) {
   const ticked = line.ticked !== null;
   return html`<li class="line ${ticked ? 'done' : now ? 'now' : ''}">
     ${ticker.box({ id, batch, mark: line.tick, label: `${line.name}, ${line.add.text}`, disabled: !open })}
     <div class="nm"><label for=${boxId(id, line.id)}>${line.name}</label>${ticker.stamp(batch, line.id)}</div>
     <div class="fig">
-      <div><span class="cap">${ticked ? 'Added' : 'Add'}</span>${num(line.add, 'add')}</div>
+      <div>
+        <span class="cap">${line.range ? 'Estimate' : ticked ? 'Added' : 'Add'}</span>
+        ${line.range ? html`<span class="num add long">${ends(line.range)}</span>` : num(line.add, 'add')}
+      </div>
       ${
-        line.reads
+        line.reads && !line.range
           ? html`<div class="reads"><span class="cap">Scale will show</span>${num(line.reads, 'window')}</div>`
           : nothing
       }
     </div>
-    ${line.range ? html`<p class="why">${ends(line.range)}, until all pieces are weighed.</p>` : nothing}
+    ${line.range ? html`<p class="why">Usually ${line.add.text}. Weigh all pieces first.</p>` : nothing}
     ${line.spoon ? spoonLine(line.spoon, line.is_cure) : nothing}
     ${line.why ? html`<p class="why">${glue(line.why)}</p>` : nothing}
     ${line.changed ? html`<p class="flag care">${icon('s-care', '')}<span>${glue(line.changed)}</span></p>` : nothing}
@@ -40,7 +44,7 @@ export function weighLine({ id, batch, ticker, line, now, open, place }) {
       now && open
         ? html`<button
             type="button"
-            class="btn main"
+            class="btn ${care && line.is_cure ? '' : 'main'}"
             @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && ticker.set(id, line.tick)}
           >
             Tick: ${line.add.text} is ${place}
