@@ -56,8 +56,9 @@ export const setting = async (page, name) => {
   await page.getByLabel(name, { exact: true }).check();
 };
 
-/** Text of all that matches, spaces made plain. */
+/** Text of all that matches, spaces made plain; waits until something does. */
 export async function texts(locator) {
+  await locator.first().waitFor();
   return (await locator.allInnerTexts()).map((text) => text.replace(/\s+/g, ' ').trim());
 }
 

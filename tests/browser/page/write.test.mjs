@@ -80,5 +80,5 @@ test('copies, and deletes for good: the starters come once', async (t) => {
   await page.reload();
   await usable(page);
   assert.equal((await recipes(page)).length, 0);
-  assert.deepEqual(await texts(page.locator('.tagged')), []);
+  assert.equal(await page.locator('.tagged').count(), 0);
 });
