@@ -1,13 +1,16 @@
-// What the page weighs. `node scripts/sizes.mjs` prints it and fails over budget; other scripts import `sizes`.
+// What the page weighs. `node scripts/sizes.mjs` prints it beside its budget and fails above its ceiling; other scripts
+// import `sizes`.
 import { readFileSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { brotliCompressSync, gzipSync } from 'node:zlib';
 
 const dist = new URL('../dist/', import.meta.url);
 
+// The budget is what is aimed at. The ceiling is what it weighed when last accepted and a little more, so that nobody
+// adds to it without a word; where it is above the budget, DEVELOPERS.md says why. Lower it whenever it can be.
 export const BUDGETS = [
-  { what: 'everything the page loads, brotli', budget: 180_000, measure: ({ page }) => page.brotli },
-  { what: 'the single file', budget: 600_000, measure: ({ single }) => single.raw },
+  { what: 'everything the page loads, brotli', budget: 180_000, ceiling: 400_000, measure: ({ page }) => page.brotli },
+  { what: 'the single file', budget: 600_000, ceiling: 900_000, measure: ({ single }) => single.raw },
 ];
 
 /** The size of each file that the page loads, of all of them together, and of the single file. */
@@ -39,9 +42,14 @@ export function table(rows) {
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {
   const measured = sizes();
-  const rows = BUDGETS.map(({ what, budget, measure }) => [what, budget, measure(measured)]);
-  table([['what, in bytes', 'budget', 'measured'], ...rows]);
-  const over = rows.filter(([, budget, bytes]) => bytes > budget);
-  for (const [what, budget, bytes] of over) console.error(`Over budget: ${what}: ${bytes} bytes, ${budget} allowed.`);
-  process.exitCode = over.length > 0 ? 1 : 0;
+  const rows = BUDGETS.map((row) => ({ ...row, bytes: row.measure(measured) }));
+  table([
+    ['what, in bytes', 'measured', 'budget', 'ceiling'],
+    ...rows.map(({ what, bytes, budget, ceiling }) => [what, bytes, budget, ceiling]),
+  ]);
+  for (const { what, bytes, budget, ceiling } of rows) {
+    if (bytes > budget) console.log(`Over budget by ${bytes - budget} bytes: ${what}.`);
+    if (bytes > ceiling) console.error(`Above the ceiling: ${what}: ${bytes} bytes, ${ceiling} allowed.`);
+  }
+  process.exitCode = rows.some(({ bytes, ceiling }) => bytes > ceiling) ? 1 : 0;
 }
