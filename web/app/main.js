@@ -31,10 +31,11 @@ const MINUTE_MS = 60_000;
 const root = /** @type {HTMLElement} */ (document.getElementById('page'));
 
 async function begin() {
-  await load();
+  // The store opens while the core is made ready.
+  const [records] = await Promise.all([openRecords(), load()]);
   const [tables, starters] = [ask('tables', {}), ask('starters', {})];
   if (!tables.ok || !starters.ok) throw new Error('The core has no tables.');
-  const shelf = new Shelf(await openRecords(), tables.ok.settings);
+  const shelf = new Shelf(records, tables.ok.settings);
   await shelf.fill(starters.ok.recipes);
 
   /** @type {Screen} */
