@@ -42,7 +42,7 @@ test('the demo batch from the board to the label, and then put away', async (t) 
       await page.waitForFunction((n) => document.querySelectorAll('.line [data-tick]:not(:checked)').length < n, left);
     }
     assert.ok(await boxes.count());
-    if (stage !== 'pack') await page.getByRole('link', { name: /^Go to (Fire|Pack)$/ }).waitFor();
+    if (stage !== 'pack') await page.getByRole('link', { name: /^Go to (the fire|pack)$/ }).waitFor();
   }
   await page.getByRole('button', { name: 'Put the batch away' }).click();
   await page.getByText('is put away.').waitFor();
