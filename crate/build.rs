@@ -53,7 +53,7 @@ fn table(name: &str, kind: &str, rows: &Rows, line: impl Fn(&csv::StringRecord) 
 }
 
 fn pantry() -> String {
-    table("PANTRY", "crate::pantry::Ingredient", &rows("pantry.csv", 13), |r| {
+    table("PANTRY", "crate::pantry::Ingredient", &rows("pantry.csv", 15), |r| {
         let others: Vec<&str> = r[3].split('|').filter(|o| !o.is_empty()).collect();
         let group = format!("{}{}", r[4][..1].to_uppercase(), &r[4][1..]);
         let spoon = triple(r, 5, |l, t, h| {
@@ -62,8 +62,8 @@ fn pantry() -> String {
         format!(
             "crate::pantry::Ingredient {{ key: {:?}, number: {}, name: {:?}, others: &{others:?}, \
              group: crate::pantry::Group::{group}, spoon: {spoon}, allergen: {:?}, nitrite: {:?}, nitrate: {:?}, \
-             source: {:?}, status: {:?} }}",
-            &r[0], &r[1], &r[2], &r[8], &r[9], &r[10], &r[11], &r[12]
+             source: {:?}, status: {:?}, ndb: {:?}, each: {:?} }}",
+            &r[0], &r[1], &r[2], &r[8], &r[9], &r[10], &r[11], &r[12], &r[13], &r[14]
         )
     })
 }

@@ -6,6 +6,7 @@
 mod dose;
 mod limits;
 mod link;
+mod pantry;
 mod schedule;
 mod slips;
 mod spoons;

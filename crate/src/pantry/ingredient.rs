@@ -59,6 +59,31 @@ pub struct Ingredient {
     pub source: &'static str,
     /// `published`, `uncontrolled`, `memory` or `judgement`.
     pub status: &'static str,
+    /// Numbers of the foods in the USDA National Nutrient Database that it stands for, `14411|14555`; empty for none.
+    #[serde(skip)]
+    pub ndb: &'static str,
+    /// Grams of one clove, leaf, berry or fruit, `2 3 5` for low, usual, high (judgement); empty where none is counted.
+    #[serde(skip)]
+    pub each: &'static str,
+}
+
+impl Ingredient {
+    /// Grams of one, where it is counted: a clove of garlic, a bay leaf.
+    pub fn each(&self) -> Option<Range> {
+        let mut ends = self.each.split(' ').map(|text| Decimal::from_str_exact(text).ok());
+        Some(Range::new(ends.next()??, ends.next()??, ends.next()??))
+    }
+
+    /// Where the figures come from, with the food's number in the database and the status in words.
+    pub fn told(&self) -> String {
+        let ndb = if self.ndb.is_empty() { "" } else { ", NDB " };
+        format!(
+            "{}{ndb}{} ({}).",
+            self.source,
+            self.ndb.replace('|', ", "),
+            super::in_words(self.status)
+        )
+    }
 }
 
 impl SpoonWeight {

@@ -1,7 +1,7 @@
 //! The spoon equivalent of a weight: low, usual, high, to catch a slip.
 
 use super::model::Spoon;
-use crate::pantry::{Ingredient, in_words};
+use crate::pantry::Ingredient;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Range, plain};
 use rust_decimal::{Decimal, dec};
@@ -29,7 +29,7 @@ pub fn spoons(item: &Ingredient, grams: Decimal) -> Option<Spoon> {
         low: count(spoons.low)?,
         typical: count(spoons.typical)?,
         high: count(spoons.high)?,
-        source: format!("{} ({}).", item.source, in_words(item.status)),
+        source: item.told(),
     })
 }
 
