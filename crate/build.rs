@@ -7,7 +7,7 @@ type Rows = Vec<csv::StringRecord>;
 
 fn main() {
     println!("cargo::rerun-if-changed=tables");
-    let out = [pantry(), cuts(), limits(), cautions()].concat();
+    let out = [pantry(), cuts(), limits(), cautions(), speeds()].concat();
     let path = Path::new(&env::var("OUT_DIR").expect("cargo sets OUT_DIR")).join("tables.rs");
     fs::write(path, out).expect("the build folder can be written");
     // The indentation is for whoever reads the table; no text in it holds a line break.
@@ -75,7 +75,12 @@ fn cuts() -> String {
             &r[0],
             &r[1],
             &r[2],
-            yes(&r[3]),
+            match &r[3] {
+                "no" => "crate::pantry::Belly::No",
+                "bare" => "crate::pantry::Belly::Bare",
+                "rind" => "crate::pantry::Belly::RindOn",
+                other => panic!("{other} is no belly"),
+            },
             triple(r, 4, |l, t, h| format!("({l}, {t}, {h})")),
             &r[7],
             &r[8]
@@ -124,6 +129,15 @@ fn cautions() -> String {
         format!(
             "crate::dose::Caution {{ key: {:?}, text: {:?}, source: {:?} }}",
             &r[0], &r[1], &r[2]
+        )
+    })
+}
+
+fn speeds() -> String {
+    table("SPEEDS", "crate::dose::Speed", &rows("equalise.csv", 4), |r| {
+        format!(
+            "crate::dose::Speed {{ kind: {:?}, fast: rust_decimal::dec!({}) }}",
+            &r[0], &r[1]
         )
     })
 }

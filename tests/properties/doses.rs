@@ -36,12 +36,16 @@ fn most_ppm(recipe: &Value, sheet: &Value, green: f64, step: f64, dissolves: imp
         .filter(|l| l["is_cure"] == true || dissolves(l["id"].as_str().unwrap_or_default()))
         .map(|l| grams(&l["weight"]))
         .sum();
-    let base = if recipe["method"] == "cover_brine" {
-        green - step / 2.0 + pickle
-    } else {
-        green - step / 2.0
-    };
-    nitrite / base
+    let equal = green - step / 2.0 + pickle;
+    let take = recipe.get("take").map_or(0.0, per_cent) / 100.0;
+    match recipe["method"].as_str() {
+        Some("cover_brine") => nitrite / equal,
+        Some("pumped") => nitrite * take / pickle,
+        Some("pumped_and_covered") => nitrite * take / pickle + nitrite / equal,
+        // No thickness is known, so it may be either.
+        Some("pick_up") => (nitrite * take / pickle).max(nitrite / equal),
+        _ => nitrite / (green - step / 2.0),
+    }
 }
 
 proptest! {

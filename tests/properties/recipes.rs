@@ -21,16 +21,16 @@ fn cure() -> impl Strategy<Value = Value> {
     })
 }
 
-fn line(brine: bool) -> impl Strategy<Value = Value> {
+fn line(method: &'static str) -> impl Strategy<Value = Value> {
     let keys: Vec<&str> = ingredients()
         .iter()
         .filter(|i| i.group != Group::Cure && i.key != "water")
         .map(|i| i.key)
         .collect();
-    let bases = if brine {
-        vec!["green_weight", "meat_and_water", "brine", "piece"]
-    } else {
-        vec!["green_weight", "piece"]
+    let bases = match method {
+        "rub" | "ground" => vec!["green_weight", "piece"],
+        "cover_brine" => vec!["green_weight", "meat_and_water", "brine", "piece"],
+        _ => vec!["green_weight", "brine", "piece"],
     };
     (prop::sample::select(keys), prop::sample::select(bases), 1u32..500).prop_map(|(item, of, n)| {
         let amount = if of == "piece" {
@@ -42,27 +42,37 @@ fn line(brine: bool) -> impl Strategy<Value = Value> {
     })
 }
 
-/// A rub or a cover brine with up to eight lines and one or two cures.
+/// Any method with up to eight lines and one or two cures.
 pub fn recipe() -> impl Strategy<Value = Value> {
-    any::<bool>().prop_flat_map(|brine| {
+    let methods = [
+        "rub",
+        "ground",
+        "cover_brine",
+        "pick_up",
+        "pumped",
+        "pumped_and_covered",
+    ];
+    prop::sample::select(methods.to_vec()).prop_flat_map(|method| {
+        let brine = !["rub", "ground"].contains(&method);
+        let takes = brine && method != "cover_brine";
         (
             prop::collection::vec(cure(), 1..3),
-            prop::collection::vec(line(brine), 0..8),
+            prop::collection::vec(line(method), 0..8),
             20u32..200,
+            1u32..20,
         )
-            .prop_map(move |(cures, mut lines, water)| {
+            .prop_map(move |(cures, mut lines, water, take)| {
                 if brine {
                     lines.insert(
                         0,
                         json!({"item": "water", "share": {"of": "green_weight", "amount": format!("{water} %")}}),
                     );
                 }
-                let method = match (brine, water % 2) {
-                    (true, _) => "cover_brine",
-                    (false, 0) => "ground",
-                    (false, _) => "rub",
-                };
-                json!({"name": "Any", "tag": "AN", "method": method, "cures": cures, "lines": lines})
+                let mut recipe = json!({"name": "Any", "tag": "AN", "method": method, "cures": cures, "lines": lines});
+                if takes {
+                    recipe["take"] = json!(format!("{take} %"));
+                }
+                recipe
             })
     })
 }

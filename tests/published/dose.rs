@@ -1,6 +1,6 @@
 //! Worked doses of the inspectors' handbook and others, through the formulas and through the door.
 
-use cure_reckoner::dose::{base, cure_for, ingoing};
+use cure_reckoner::dose::{Whole, cure_for, ingoing};
 use cure_reckoner::pantry::Agent;
 use cure_reckoner::quantity::{Mass, Range};
 use cure_reckoner::recipe::Method;
@@ -17,11 +17,19 @@ fn grams(text: &str) -> Decimal {
     Mass::read(text, None).expect("a weight").base()
 }
 
+fn whole(method: Method, green: Decimal, pickle: Decimal, take: Decimal) -> Whole {
+    Whole {
+        counted: method.counted(),
+        green: Range::point(green),
+        pickle: Range::point(pickle),
+        take,
+    }
+}
+
 /// Ingoing nitrite and nitrate of `cure` on `green`, to `places` decimals.
 #[track_caller]
 fn dose(method: Method, agent: Agent, cure: &str, green: &str, pickle: Decimal, places: u32) -> (Decimal, Decimal) {
-    let green = Range::point(grams(green));
-    let base = base(method, green, pickle).expect("a base");
+    let base = whole(method, grams(green), pickle, dec!(0)).base().expect("a base");
     let found = ingoing(agent, Range::point(grams(cure)), base, Decimal::ZERO).expect("a dose");
     (
         found.nitrite.typical.round_dp(places),
@@ -49,7 +57,8 @@ fn grams_a_kilogram() {
         (dec!(0.0200), dec!(3.2)),
         (dec!(0.0625), dec!(10)),
     ] {
-        let cure = cure_for(Method::Rub, dec!(1000), &[(CURE, ppm)], true).expect("a cure");
+        let over = whole(Method::Rub, dec!(1000), dec!(0), dec!(0));
+        let cure = cure_for(&over, &[(CURE, ppm)], true).expect("a cure");
         assert_eq!(cure, [wanted]);
     }
 }
@@ -142,7 +151,8 @@ fn two_practice_ratios() {
 /// for the cure; computed.
 #[test]
 fn cure_for_a_brine_counts_its_own_weight() {
-    let cure = cure_for(Method::CoverBrine, dec!(3000), &[(CURE, dec!(0.0150))], false).expect("a cure")[0];
+    let over = whole(Method::CoverBrine, dec!(2000), dec!(1000), dec!(0));
+    let cure = cure_for(&over, &[(CURE, dec!(0.0150))], false).expect("a cure")[0];
     let solved = dec!(150) * dec!(3000) / (dec!(62500) - dec!(150));
     assert_eq!(cure.round_dp(12), solved.round_dp(12));
     let back = ingoing(CURE, Range::point(cure), Range::point(dec!(3000) + cure), Decimal::ZERO).expect("a dose");

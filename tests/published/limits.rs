@@ -1,6 +1,7 @@
 //! Limits and leasts: each boundary, from just inside to just outside.
 
 use cure_reckoner::dose::{Ingoing, Outcome, Rule, find, rule};
+use cure_reckoner::pantry::Belly::{self, Bare, No, RindOn};
 use cure_reckoner::quantity::Range;
 use cure_reckoner::recipe::Eaten;
 use cure_reckoner::recipe::Method;
@@ -8,7 +9,7 @@ use cure_reckoner_tests::{ok, problems, settings};
 use rust_decimal::{Decimal, dec};
 use serde_json::json;
 
-fn of(key: &str, method: Method, belly: bool) -> &'static Rule {
+fn of(key: &str, method: Method, belly: Belly) -> &'static Rule {
     rule(key, method, belly).expect("a rule")
 }
 
@@ -17,7 +18,7 @@ fn outcome(low: Decimal, high: Decimal, nitrate: Decimal, eaten: Eaten) -> (Outc
         nitrite: Range::new(low, low, high),
         nitrate: Range::point(nitrate),
     };
-    let found = find(ingoing, of("us-home", Method::Rub, false), eaten);
+    let found = find(ingoing, of("us-home", Method::Rub, No), eaten);
     (found.outcome, found.sure, found.word)
 }
 
@@ -128,25 +129,39 @@ fn edge(rule: &Rule, nitrate: Decimal) -> (Outcome, Outcome) {
 fn every_limit_at_its_edge() {
     let rows = [
         // 9 CFR 424.21(c): 1 oz to 100 lb, dry. Quoted.
-        ("us-plant", Method::Rub, false, dec!(625), Outcome::Over),
+        ("us-plant", Method::Rub, No, dec!(625), Outcome::Over),
         // 9 CFR 424.21(c): 2 lb to 100 gallons of pickle at 10 %, ten pounds to the gallon. Quoted.
-        ("us-plant", Method::CoverBrine, false, dec!(200), Outcome::Over),
+        ("us-plant", Method::CoverBrine, No, dec!(200), Outcome::Over),
+        ("us-plant", Method::PickUp, No, dec!(200), Outcome::Over),
+        ("us-plant", Method::Pumped, No, dec!(200), Outcome::Over),
+        ("us-plant", Method::PumpedAndCovered, No, dec!(200), Outcome::Over),
         // 9 CFR 424.21(c): 1/4 oz to 100 lb, chopped. Quoted.
-        ("us-plant", Method::Ground, false, dec!(156.25), Outcome::Over),
+        ("us-plant", Method::Ground, No, dec!(156.25), Outcome::Over),
         // 9 CFR 424.22(b), bacon. Quoted.
-        ("us-plant", Method::Rub, true, dec!(200), Outcome::Over),
-        ("us-plant", Method::CoverBrine, true, dec!(120), Outcome::Over),
+        ("us-plant", Method::Rub, Bare, dec!(200), Outcome::Over),
+        ("us-plant", Method::CoverBrine, Bare, dec!(120), Outcome::Over),
+        ("us-plant", Method::PickUp, Bare, dec!(120), Outcome::Over),
+        ("us-plant", Method::Pumped, Bare, dec!(120), Outcome::Over),
+        ("us-plant", Method::PumpedAndCovered, Bare, dec!(120), Outcome::Over),
+        // The same with the rind on: a tenth less. Quoted.
+        ("us-plant", Method::Rub, RindOn, dec!(180), Outcome::Over),
+        ("us-plant", Method::CoverBrine, RindOn, dec!(108), Outcome::Over),
+        ("us-plant", Method::PickUp, RindOn, dec!(108), Outcome::Over),
+        ("us-plant", Method::Pumped, RindOn, dec!(108), Outcome::Over),
+        ("us-plant", Method::PumpedAndCovered, RindOn, dec!(108), Outcome::Over),
         // CFIA manual chapter 4, section 4.13.1. Published; side bacon quoted.
-        ("ca", Method::Rub, false, dec!(200), Outcome::Over),
-        ("ca", Method::Rub, true, dec!(120), Outcome::Over),
+        ("ca", Method::Rub, No, dec!(200), Outcome::Over),
+        ("ca", Method::Rub, Bare, dec!(120), Outcome::Over),
+        // A rule for bellies with no row for the rind holds for both.
+        ("ca", Method::Pumped, RindOn, dec!(120), Outcome::Over),
         // Regulation (EC) 1333/2008; UK SI 2007/1778. Published.
-        ("uk", Method::CoverBrine, false, dec!(150), Outcome::Over),
+        ("uk", Method::CoverBrine, No, dec!(150), Outcome::Over),
         // Regulation (EU) 2023/2108, 80 ppm as ion. Basis quoted, figures from memory.
-        ("eu", Method::Rub, false, dec!(119.9778), Outcome::Over),
+        ("eu", Method::Rub, No, dec!(119.9778), Outcome::Over),
         // Codex GSFA, INS 249 and 250, 80 ppm left as ion. Published.
-        ("codex", Method::Rub, false, dec!(119.9778), Outcome::CannotTell),
+        ("codex", Method::Rub, No, dec!(119.9778), Outcome::CannotTell),
         // Standard 1.3.1, Schedule 15. From memory.
-        ("anz", Method::Rub, false, dec!(125), Outcome::Over),
+        ("anz", Method::Rub, No, dec!(125), Outcome::Over),
     ];
     for (key, method, belly, limit, above) in rows {
         let rule = of(key, method, belly);
@@ -154,7 +169,7 @@ fn every_limit_at_its_edge() {
         assert_eq!(
             edge(rule, dec!(0)),
             (Outcome::InRange, above),
-            "{key} {method:?} {belly}"
+            "{key} {method:?} {belly:?}"
         );
     }
 }
@@ -162,15 +177,12 @@ fn every_limit_at_its_edge() {
 /// NO2 is 0.66679 of NaNO2 by weight, and NO3 0.72951 of NaNO3. Computed from the standard atomic weights.
 #[test]
 fn ions_as_salts() {
+    assert_eq!((dec!(80) / dec!(0.66679)).round_dp(4), of("eu", Method::Rub, No).limit);
     assert_eq!(
         (dec!(80) / dec!(0.66679)).round_dp(4),
-        of("eu", Method::Rub, false).limit
+        of("codex", Method::Rub, No).limit
     );
-    assert_eq!(
-        (dec!(80) / dec!(0.66679)).round_dp(4),
-        of("codex", Method::Rub, false).limit
-    );
-    let nitrate = of("eu", Method::Rub, false).nitrate.expect("a limit on nitrate");
+    let nitrate = of("eu", Method::Rub, No).nitrate.expect("a limit on nitrate");
     assert_eq!((dec!(90) / dec!(0.72951)).round_dp(4), nitrate);
 }
 
@@ -178,11 +190,11 @@ fn ions_as_salts() {
 #[test]
 fn summed_limits() {
     assert_eq!(
-        edge(of("ca", Method::Rub, false), dec!(60)),
+        edge(of("ca", Method::Rub, No), dec!(60)),
         (Outcome::InRange, Outcome::Over)
     );
     assert_eq!(
-        edge(of("anz", Method::Rub, false), dec!(60)),
+        edge(of("anz", Method::Rub, No), dec!(60)),
         (Outcome::InRange, Outcome::Over)
     );
 }
@@ -197,9 +209,9 @@ fn nitrate_where_a_rule_has_none() {
         };
         find(ingoing, of(key, Method::Rub, belly), Eaten::Cooked).outcome
     };
-    assert_eq!(with("us-plant", true, dec!(0.1)), Outcome::Over);
-    assert_eq!(with("codex", false, dec!(0.1)), Outcome::CannotTell);
-    assert_eq!(with("eu", false, dec!(124)), Outcome::Over);
+    assert_eq!(with("us-plant", Bare, dec!(0.1)), Outcome::Over);
+    assert_eq!(with("codex", No, dec!(0.1)), Outcome::CannotTell);
+    assert_eq!(with("eu", No, dec!(124)), Outcome::Over);
 }
 
 /// A limit from memory says so in the verdict's source.

@@ -55,6 +55,22 @@ water?: string | null,
  */
 dissolved?: string | null, 
 /**
+ * For a pump or a pick-up: the share of green weight that goes in.
+ */
+take?: string | null, 
+/**
+ * Key of the cut; a belly has limits of its own. Nothing when not said.
+ */
+cut?: string | null, 
+/**
+ * For a pick-up: the thickest part of the thinnest piece.
+ */
+thickness?: string | null, 
+/**
+ * For a pick-up: how long it stays in the brine.
+ */
+stays?: string | null, 
+/**
  * What was put in.
  */
 put_in: PutIn, 
@@ -176,6 +192,11 @@ closed: boolean,
  * Remarks.
  */
 notes?: string, };
+
+/**
+ * A belly by its rind.
+ */
+export type Belly = "no" | "bare" | "rind_on";
 
 /**
  * One line of a card.
@@ -313,9 +334,9 @@ name: string,
  */
 kind: string, 
 /**
- * True for a belly, which some jurisdictions judge by rules of its own.
+ * Whether it is a belly, which some jurisdictions judge by rules of its own.
  */
-belly: boolean, 
+belly: Belly, 
 /**
  * Grams a piece: low, typical, high; nothing where no range is known.
  */
@@ -527,7 +548,7 @@ export type Mark = "ok" | "care" | "stop" | "ask";
 /**
  * How the cure gets into the meat.
  */
-export type Method = "rub" | "cover_brine" | "ground";
+export type Method = "rub" | "cover_brine" | "ground" | "pick_up" | "pumped" | "pumped_and_covered";
 
 /**
  * A batch with the id it is kept under.
@@ -866,6 +887,10 @@ tag: string,
  * How the cure gets into the meat.
  */
 method: Method, 
+/**
+ * Where only a share of the brine goes into the meat, by pump or by pick-up: that share of green weight, `10 %`.
+ */
+take?: string | null, 
 /**
  * When and how it is eaten; decides which limit can judge it.
  */

@@ -6,4 +6,4 @@ mod pieces;
 
 pub use check::{MOST_CLASSES, MOST_PIECES, MOST_TICKS, classes};
 pub use model::{Batch, Piece, PutIn, Tick};
-pub use pieces::{Green, PieceRow, PieceSheet, doubts, green, has_belly, kinds, sheet};
+pub use pieces::{Green, PieceRow, PieceSheet, belly, doubts, green, kind, kinds, sheet};

@@ -1,7 +1,7 @@
 //! The pieces on the board: each size class, and green weight in all.
 
 use super::model::Piece;
-use crate::pantry::{self, OWN};
+use crate::pantry::{self, Belly, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Kind, Mass, MassKind, Problem, Range, System, plain};
 use rust_decimal::{Decimal, dec};
@@ -106,17 +106,20 @@ pub fn green(pieces: &[Piece]) -> Result<Green, Problem> {
     Ok(all)
 }
 
-/// Kinds of the pieces (`bird`, `red`, `boar`, `hare`, `own`).
-pub fn kinds(pieces: &[Piece]) -> Vec<&'static str> {
-    pieces
-        .iter()
-        .map(|p| pantry::cut(&p.cut).map_or(OWN, |c| c.kind))
-        .collect()
+/// The kind of a class: `bird`, `red`, `boar`, `hare`, `own`.
+pub fn kind(piece: &Piece) -> &'static str {
+    pantry::cut(&piece.cut).map_or(OWN, |c| c.kind)
 }
 
-/// True where there is a belly among the pieces: some jurisdictions judge it by rules of its own.
-pub fn has_belly(pieces: &[Piece]) -> bool {
-    pieces.iter().filter_map(|p| pantry::cut(&p.cut)).any(|c| c.belly)
+/// Kinds of the pieces.
+pub fn kinds(pieces: &[Piece]) -> Vec<&'static str> {
+    pieces.iter().map(kind).collect()
+}
+
+/// The belly among the pieces, if there is one: some jurisdictions judge it by rules of its own.
+pub fn belly(pieces: &[Piece]) -> Belly {
+    let cuts = pieces.iter().filter_map(|p| pantry::cut(&p.cut));
+    cuts.map(|c| c.belly).max().unwrap_or(Belly::No)
 }
 
 /// What a class is called: the user's word, or the table's.

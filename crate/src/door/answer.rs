@@ -4,11 +4,11 @@ use super::read::{ReadValues, read};
 use super::request::{AskDose, Record, Request};
 use super::starters::{self, Starters};
 use crate::batch::{self, PieceSheet};
-use crate::dose::{self, Case, Profile, Verdict};
-use crate::pantry::{self, Cut, Ingredient};
+use crate::dose::{self, Case, Profile, Verdict, Whole};
+use crate::pantry::{self, Belly, Cut, Ingredient};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Range};
-use crate::recipe::Recipe;
+use crate::recipe::{self, Method, Recipe};
 use crate::schedule::{self, NextList};
 use crate::share::{self, Link, RecipeCard};
 use crate::weigh::{self, Settings, WeighSheet};
@@ -158,10 +158,15 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
             .at("water"),
         );
     }
+    problems.extend(recipe::take(ask.method, ask.take).map(|p| p.at("take")));
+    let cut = ask.cut.as_deref().and_then(pantry::cut);
+    if ask.cut.is_some() && cut.is_none() {
+        problems.push(Problem::new(Code::Unknown, "This cut is not in the table. Choose one from the list.").at("cut"));
+    }
     let step = ask.settings.scale_step.base();
     let put_in = ask.put_in.portion(step).map_err(|p| p.at("put_in"));
     let (Some(rule), Result::Ok(portion), true) = (
-        dose::rule(&ask.settings.profile, ask.method, false),
+        dose::rule(&ask.settings.profile, ask.method, cut.map_or(Belly::No, |c| c.belly)),
         &put_in,
         problems.is_empty(),
     ) else {
@@ -189,17 +194,29 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
     .flatten()
     .try_fold(Decimal::ZERO, |sum, grams| sum.plus(grams))
     .ok_or_else(lost)?;
-    let base = dose::base(ask.method, green, pickle).ok_or_else(lost)?;
+    let kind = cut.map(|c| c.kind);
+    let whole = Whole {
+        counted: ask.method.counted(),
+        green,
+        pickle: Range::point(pickle),
+        take: ask
+            .take
+            .and_then(|f| f.base().over(Decimal::ONE_HUNDRED))
+            .unwrap_or_default(),
+    };
+    let piece = (kind.unwrap_or(pantry::OWN), ask.thickness.map(|t| t.base()));
+    let evens = (ask.method == Method::PickUp).then(|| dose::evens([piece], ask.stays.map(|s| s.base())));
     let case = Case {
         rule,
         eaten: ask.eaten,
         method: ask.method,
-        green,
-        base,
+        whole,
+        evens,
         weighed: true,
         portions: vec![portion.clone()],
         step,
         units: ask.settings.units,
     };
-    dose::judge(&case, dose::cautions(&dose::keys_for(true, ask.method, ask.eaten, &[]))).map_err(|p| vec![p])
+    let keys = dose::keys_for(true, ask.method, ask.eaten, kind.as_slice());
+    dose::judge(&case.settled(), dose::cautions(&keys)).map_err(|p| vec![p])
 }

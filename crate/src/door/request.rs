@@ -2,7 +2,7 @@
 
 use super::read::ReadFields;
 use crate::batch::{Batch, Piece, PutIn};
-use crate::quantity::Mass;
+use crate::quantity::{Fraction, Length, Mass, Span};
 use crate::recipe::{Eaten, Method, Recipe};
 use crate::weigh::Settings;
 use serde::Deserialize;
@@ -100,6 +100,22 @@ pub struct AskDose {
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub dissolved: Option<Mass>,
+    /// For a pump or a pick-up: the share of green weight that goes in.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub take: Option<Fraction>,
+    /// Key of the cut; a belly has limits of its own. Nothing when not said.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub cut: Option<String>,
+    /// For a pick-up: the thickest part of the thinnest piece.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub thickness: Option<Length>,
+    /// For a pick-up: how long it stays in the brine.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub stays: Option<Span>,
     /// What was put in.
     pub put_in: PutIn,
     /// Whether it is cooked or hangs for months.

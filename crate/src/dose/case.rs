@@ -1,6 +1,7 @@
 //! What is to be judged: every portion of cure, weighed by the list or put in by another measure.
 
-use super::formula::{Ingoing, ingoing};
+use super::evens::Evens;
+use super::formula::{Ingoing, Whole, ingoing};
 use super::judge::{Finding, find};
 use super::limits::Rule;
 use crate::pantry::{self, Agent, Group};
@@ -39,10 +40,10 @@ pub struct Case<'a> {
     pub eaten: Eaten,
     /// How it is put on.
     pub method: Method,
-    /// Green weight, grams.
-    pub green: Range,
-    /// What the ppm are counted on, grams.
-    pub base: Range,
+    /// What the dose is counted over.
+    pub whole: Whole,
+    /// For a pick-up: whether the pieces even out with the brine all the same.
+    pub evens: Option<Evens>,
     /// False while some pieces have no weight.
     pub weighed: bool,
     /// What goes in; none for a recipe without cure.
@@ -57,19 +58,42 @@ impl Case<'_> {
     /// What goes in, in ppm; `None` when a strength is not known, or on overflow.
     pub fn ingoing(&self) -> Option<Ingoing> {
         let nought = Range::point(Decimal::ZERO);
+        let base = self.whole.base()?;
         self.portions.iter().try_fold(
             Ingoing {
                 nitrite: nought,
                 nitrate: nought,
             },
             |sum, p| {
-                let one = ingoing(p.agent?, p.weight, self.base, p.spread)?;
+                let one = ingoing(p.agent?, p.weight, base, p.spread)?;
                 Some(Ingoing {
                     nitrite: sum.nitrite.plus(one.nitrite)?,
                     nitrate: sum.nitrate.plus(one.nitrate)?,
                 })
             },
         )
+    }
+
+    /// A pick-up counted as what it can come to: left in until equal, pieces that are thin enough are a cover brine,
+    /// and where that is not known it may be either.
+    pub fn settled(self) -> Self {
+        match self.evens {
+            Some(Evens::Thin(_)) => self.by(Counted::GreenAndPickle),
+            Some(Evens::Unknown) => self.by(Counted::TakenOrEqual),
+            _ => self,
+        }
+    }
+
+    /// The same counted by another reckoning.
+    pub fn by(&self, counted: Counted) -> Self {
+        let mut other = self.clone();
+        other.whole.counted = counted;
+        other
+    }
+
+    /// True where pick-up was asked for and is no basis, or may be none.
+    pub fn is_refused(&self) -> bool {
+        matches!(self.evens, Some(Evens::Thin(_) | Evens::Unknown))
     }
 
     /// The finding on this case. Hanging for months matters for a dry rub alone.
@@ -108,12 +132,9 @@ impl Case<'_> {
 
     /// The same with so many grams more meat.
     pub fn with_meat(&self, grams: Decimal) -> Option<Self> {
-        let add = |r: Range| r.map(|g| g.plus(grams));
-        Some(Self {
-            green: add(self.green)?,
-            base: add(self.base)?,
-            ..self.clone()
-        })
+        let mut more = self.clone();
+        more.whole.green = self.whole.green.map(|g| g.plus(grams))?;
+        Some(more)
     }
 
     /// The same before any cure went in.
@@ -122,12 +143,12 @@ impl Case<'_> {
             portions: Vec::new(),
             ..self.clone()
         };
-        if self.method.counted() == Counted::GreenAndPickle {
+        if self.method.has_brine() {
             let cure = self
                 .portions
                 .iter()
                 .try_fold(Decimal::ZERO, |sum, p| sum.plus(p.weight.typical))?;
-            bare.base = self.base.map(|b| b.less(cure))?;
+            bare.whole.pickle = self.whole.pickle.map(|b| b.less(cure))?;
         }
         Some(bare)
     }
@@ -147,8 +168,8 @@ impl Case<'_> {
             done: true,
         };
         more.portions.push(portion);
-        if self.method.counted() == Counted::GreenAndPickle {
-            more.base = self.base.map(|b| b.plus(grams))?;
+        if self.method.has_brine() {
+            more.whole.pickle = self.whole.pickle.map(|b| b.plus(grams))?;
         }
         Some(more)
     }

@@ -2,14 +2,17 @@
 //!
 //! Mince: ppm = cure × fraction × 10⁶ / green weight (FSIS Directive 7620.3, 1995, p. 15).
 //! Dry rub: ppm = cure × fraction × 10⁶ / green weight (FSIS Directive 7620.3, 1995, p. 24).
+//! Pumped: ppm = nitrite × pump × 10⁶ / pickle weight (the same, p. 19). Pick-up is reckoned as a pump is (before p. 22).
 //! Cover brine left until equal: ppm = nitrite × 10⁶ / (green weight + pickle weight) (the same, p. 22), where the
 //! pickle is water, salt, sugar, cure and all else dissolved.
+//! Pumped, then covered: the two are summed (the same, p. 32 to 33, from memory). What is pumped comes out of the same
+//! pickle, so the sum is the most it can be; all of it evened out is the least.
 
 use crate::pantry::{Agent, PPM};
 use crate::quantity::Range;
 use crate::quantity::exact::Exact;
-use crate::recipe::{Counted, Method};
-use rust_decimal::Decimal;
+use crate::recipe::Counted;
+use rust_decimal::{Decimal, dec};
 
 /// Ingoing sodium nitrite and sodium nitrate, ppm.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -40,46 +43,112 @@ pub fn ingoing(agent: Agent, weight: Range, base: Range, spread: Decimal) -> Opt
     })
 }
 
-/// What the ppm are counted on: green weight for a rub or mince, green weight and pickle for a cover brine. Grams.
-pub fn base(method: Method, green: Range, pickle: Decimal) -> Option<Range> {
-    match method.counted() {
-        Counted::Green => Some(green),
-        Counted::GreenAndPickle => green.plus(Range::point(pickle)),
+/// What a dose is counted over.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Whole {
+    /// By which reckoning.
+    pub counted: Counted,
+    /// Green weight, grams.
+    pub green: Range,
+    /// Water and all that is dissolved, cure included, grams; nought without a brine.
+    pub pickle: Range,
+    /// Share of green weight that goes in, as a proportion; nought where the method has none.
+    pub take: Decimal,
+}
+
+impl Whole {
+    /// Grams that all the cure is counted on, so that ppm = nitrite × 10⁶ / base.
+    ///
+    /// Where a share is taken up it is pickle / share: green weight falls out. `None` on overflow or a share of nought.
+    pub fn base(&self) -> Option<Range> {
+        let taken = || self.pickle.map(|g| g.over(self.take));
+        let equal = || self.green.plus(self.pickle);
+        match self.counted {
+            Counted::Green => Some(self.green),
+            Counted::GreenAndPickle => equal(),
+            Counted::Taken => taken(),
+            Counted::TakenAndCovered => {
+                // 1 / base = 1 / taken + 1 / equal
+                let both = |taken: Decimal, equal: Decimal| taken.times(equal)?.over(taken.plus(equal)?);
+                let (taken, equal) = (taken()?, equal()?);
+                Some(Range {
+                    low: both(taken.low, equal.low)?,
+                    typical: both(taken.typical, equal.typical)?,
+                    high: equal.high,
+                })
+            }
+            Counted::TakenOrEqual => {
+                let (taken, equal) = (taken()?, equal()?);
+                Some(Range {
+                    low: taken.low.min(equal.low),
+                    typical: equal.typical,
+                    high: taken.high.max(equal.high),
+                })
+            }
+        }
+    }
+
+    /// Grams that the low and the high end of the base grow by for each gram more of pickle; nought where that is
+    /// less than reckoned with.
+    pub fn grows(&self) -> Option<(Decimal, Decimal)> {
+        let one = Decimal::ONE;
+        Some(match self.counted {
+            Counted::Green => (Decimal::ZERO, Decimal::ZERO),
+            Counted::GreenAndPickle => (one, one),
+            Counted::Taken => (one.over(self.take)?, one.over(self.take)?),
+            Counted::TakenAndCovered => (Decimal::ZERO, one),
+            Counted::TakenOrEqual => (Decimal::ZERO, one.over(self.take)?),
+        })
     }
 }
 
 /// Grams of each agent so that each reaches its aim, exact before rounding.
 ///
-/// `fixed` is the weight of all but the cure that the aim is counted on, with the salt of the recipe still whole.
-/// In a brine the cure's own weight counts too, less the salt that it saves when `saves_salt`:
-/// base = fixed + Σ c (1 − salt), so that base = fixed / (1 − Σ r (1 − salt)) with r = aim / strength.
+/// `whole` holds all but the cure, with the salt of the recipe still whole. In a brine the cure's own weight counts
+/// too, less the salt that it saves when `saves_salt`. Where the base grows by `g` with each gram of pickle,
+/// base = fixed + g Σ c (1 − salt), so that base = fixed / (1 − g Σ r (1 − salt)) with r = aim / strength.
 ///
 /// `None` where an aim cannot be reached with its agent.
-pub fn cure_for(method: Method, fixed: Decimal, agents: &[(Agent, Decimal)], saves_salt: bool) -> Option<Vec<Decimal>> {
+pub fn cure_for(whole: &Whole, agents: &[(Agent, Decimal)], saves_salt: bool) -> Option<Vec<Decimal>> {
     let shares = agents
         .iter()
         .map(|(agent, aim)| aim.over(agent.active()))
         .collect::<Option<Vec<Decimal>>>()?;
-    let base = match method.counted() {
-        Counted::Green => fixed,
-        Counted::GreenAndPickle => {
-            let mut left = Decimal::ONE;
-            for ((agent, _), share) in agents.iter().zip(&shares) {
-                let weighs = if saves_salt {
-                    Decimal::ONE.less(agent.salt()?)?
-                } else {
-                    Decimal::ONE
-                };
-                left = left.less(share.times(weighs)?)?;
-            }
-            if left <= Decimal::ZERO {
-                return None;
-            }
-            fixed.over(left)?
+    let mut weighs = Decimal::ZERO;
+    for ((agent, _), share) in agents.iter().zip(&shares) {
+        let own = if saves_salt {
+            Decimal::ONE.less(agent.salt()?)?
+        } else {
+            Decimal::ONE
+        };
+        weighs = weighs.plus(share.times(own)?)?;
+    }
+    let base = if whole.counted == Counted::TakenAndCovered {
+        curved(whole, weighs)?
+    } else {
+        let left = Decimal::ONE.less(weighs.times(whole.grows()?.0)?)?;
+        if left <= Decimal::ZERO {
+            return None;
         }
+        whole.base()?.typical.over(left)?
     };
     shares
         .iter()
         .map(|share| if *share < Decimal::ONE { share.times(base) } else { None })
         .collect()
+}
+
+/// The base where it does not grow evenly: found by putting the cure in, again and again, until nothing moves.
+fn curved(whole: &Whole, weighs: Decimal) -> Option<Decimal> {
+    let mut base = whole.base()?.typical;
+    for _ in 0..60 {
+        let more = weighs.times(base)?;
+        let pickle = Range::point(whole.pickle.typical.plus(more)?);
+        let next = Whole { pickle, ..*whole }.base()?.typical;
+        if next.less(base)?.abs() < dec!(0.000000001) {
+            return Some(next);
+        }
+        base = next;
+    }
+    None
 }

@@ -1,5 +1,6 @@
 //! Limits by jurisdiction, method and cut. The figures are in `tables/limits.csv`.
 
+use crate::pantry::Belly;
 use crate::recipe::Method;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
@@ -23,9 +24,9 @@ pub struct Rule {
     pub key: &'static str,
     /// Its name.
     pub name: &'static str,
-    /// Key of a method, or `any`.
+    /// Keys of methods with `|` between them, or `any`.
     pub method: &'static str,
-    /// `belly` or `any`.
+    /// `belly`, `belly_rind` for one with its rind on, or `any`.
     pub cut: &'static str,
     /// Most nitrite.
     pub limit: Decimal,
@@ -86,14 +87,21 @@ pub fn profiles() -> Vec<Profile> {
 }
 
 /// The rule of a jurisdiction for a method and a cut: its own where there is one, else the general one.
-pub fn rule(key: &str, method: Method, belly: bool) -> Option<&'static Rule> {
+pub fn rule(key: &str, method: Method, belly: Belly) -> Option<&'static Rule> {
     let method = method.words().key;
-    let cut = if belly { "belly" } else { "any" };
-    let fits =
-        |rule: &&Rule| rule.key == key && [method, "any"].contains(&rule.method) && [cut, "any"].contains(&rule.cut);
-    // The narrower the rule, the fewer of its columns say "any".
-    let wide = |rule: &&Rule| u8::from(rule.method == "any").saturating_add(u8::from(rule.cut == "any"));
-    crate::tables::RULES.iter().filter(fits).min_by_key(wide)
+    let cuts: &[&str] = match belly {
+        Belly::No => &["any"],
+        Belly::Bare => &["belly", "any"],
+        Belly::RindOn => &["belly_rind", "belly", "any"],
+    };
+    // The narrower the rule, the earlier its cut stands, and the fewer of its columns say "any".
+    let wide = |rule: &Rule| {
+        let cut = cuts.iter().position(|c| *c == rule.cut)?;
+        let named = rule.method.split('|').any(|m| m == method);
+        (rule.key == key && (named || rule.method == "any")).then_some((cut, !named))
+    };
+    let fitting = crate::tables::RULES.iter().filter_map(|rule| Some((wide(rule)?, rule)));
+    fitting.min_by_key(|(wide, _)| *wide).map(|(_, rule)| rule)
 }
 
 /// The default rule: the one that other findings lean on where theirs is from memory.

@@ -2,6 +2,7 @@
 
 mod case;
 mod cautions;
+mod evens;
 mod formula;
 mod judge;
 mod limits;
@@ -11,7 +12,8 @@ mod verdict;
 
 pub use case::{Case, Portion, measured};
 pub use cautions::{cautions, heat_keys, keys_for};
-pub use formula::{Ingoing, base, cure_for, ingoing};
+pub use evens::{Evens, Speed, evens, hours};
+pub use formula::{Ingoing, Whole, cure_for, ingoing};
 pub use judge::{Finding, axis, find, ppm};
 pub use limits::{Basis, Profile, Rule, default_rule, profiles, rule};
 pub use rescue::{in_range, more_cure, more_meat};

@@ -36,6 +36,16 @@ pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
         (true, Outcome::InRange) => in_place(case),
         (true, Outcome::CannotTell) => undecided_done(),
         (false, Outcome::CannotTell) => undecided(case),
+        (false, Outcome::Over) if case.is_refused() => vec![
+            advice(
+                "Do not weigh this out.",
+                "Choose the cover brine in the recipe: then the cure is reckoned over meat and brine together, and a longer stay only evens it out.",
+            ),
+            advice(
+                "Or say how thick and how long.",
+                "With the thickest part of every class and the hours in the brine, thick pieces taken out in time are judged by pick-up.",
+            ),
+        ],
         (false, Outcome::Over) => vec![
             advice(
                 "Do not weigh this out.",

@@ -5,14 +5,14 @@ use super::verdict::Outcome;
 use crate::pantry::{Agent, PPM};
 use crate::quantity::System;
 use crate::quantity::exact::Exact;
-use crate::recipe::Counted;
 use rust_decimal::{Decimal, dec};
 
 /// Raw meat beside what is there, so that even the heaviest reading is within the limits: rounded up to 10 g or to
 /// a whole ounce. `None` where it is within them already.
 pub fn more_meat(case: &Case<'_>) -> Option<Decimal> {
     let found = case.ingoing()?;
-    let needed = |high: Decimal, limit: Decimal| high.times(case.base.low)?.over(limit);
+    let now = case.whole.base()?;
+    let needed = |high: Decimal, limit: Decimal| high.times(now.low)?.over(limit);
     let counted = if case.rule.together {
         found.nitrite.high.plus(found.nitrate.high)?
     } else {
@@ -23,7 +23,7 @@ pub fn more_meat(case: &Case<'_>) -> Option<Decimal> {
         _ => Decimal::ZERO,
     };
     let base = needed(counted, case.rule.limit)?.max(nitrate);
-    let extra = base.less(case.base.low)?;
+    let extra = base.less(now.low)?;
     let grain = match case.units {
         System::Metric => dec!(10),
         System::Us => dec!(28.349523125),
@@ -35,7 +35,7 @@ pub fn more_meat(case: &Case<'_>) -> Option<Decimal> {
 /// Grams of the same cure to add so that the whole range lies between the least and the limits; `None` where the
 /// range is too wide for that.
 pub fn more_cure(case: &Case<'_>) -> Option<Decimal> {
-    let (agent, found) = (agent(case)?, case.ingoing()?);
+    let (agent, found, base) = (agent(case)?, case.ingoing()?, case.whole.base()?);
     let strength = agent.nitrite.times(PPM)?;
     let half = case.step.over(Decimal::TWO)?;
     // Nitrite that is missing at the low end and nitrite that still fits at the high end, each over the strength.
@@ -43,13 +43,13 @@ pub fn more_cure(case: &Case<'_>) -> Option<Decimal> {
         .rule
         .least
         .less(found.nitrite.low)?
-        .times(case.base.high)?
+        .times(base.high)?
         .over(strength)?;
     let fits = case
         .rule
         .limit
         .less(found.nitrite.high)?
-        .times(case.base.low)?
+        .times(base.low)?
         .over(strength)?;
     let middle = missing
         .plus(half)?
@@ -66,16 +66,10 @@ pub fn in_range(case: &Case<'_>) -> Option<(Decimal, Decimal)> {
     let half = case.step.over(Decimal::TWO)?;
     let strength = agent.nitrite.times(PPM)?;
     // In a brine the cure's own weight counts too.
-    let own = |ppm: Decimal| {
-        if case.method.counted() == Counted::GreenAndPickle {
-            strength.less(ppm)
-        } else {
-            Some(strength)
-        }
-    };
-    let grams = |ppm: Decimal, base: Decimal| ppm.times(base)?.over(own(ppm)?);
-    let least = grams(case.rule.least, alone.base.high)?.plus(half)?.up_to(case.step)?;
-    let most = grams(case.rule.limit, alone.base.low)?.less(half)?.down_to(case.step)?;
+    let (base, (low, high)) = (alone.whole.base()?, alone.whole.grows()?);
+    let grams = |ppm: Decimal, base: Decimal, grows: Decimal| ppm.times(base)?.over(strength.less(ppm.times(grows)?)?);
+    let least = grams(case.rule.least, base.high, high)?.plus(half)?.up_to(case.step)?;
+    let most = grams(case.rule.limit, base.low, low)?.less(half)?.down_to(case.step)?;
     let good = |grams| Some(outcome(&alone.with_cure(agent, grams)?) == Outcome::InRange);
     (least <= most && good(least)? && good(most)?).then_some((least, most))
 }

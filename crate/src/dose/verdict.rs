@@ -1,14 +1,15 @@
 //! A verdict: never a bare number. Range, limit, basis, source, word and next step.
 
 use super::case::{Case, Portion};
+use super::evens::Evens;
 use super::formula::Ingoing;
 use super::judge::{Finding, UNKNOWN, axis, ppm};
 use super::next_step::{slip, steps};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Mass, Problem, fixed, plain};
-use crate::recipe::Counted;
-use rust_decimal::Decimal;
+use crate::quantity::{Code, Mass, Problem, Span, fixed, plain};
+use crate::recipe::{Counted, Method};
 use rust_decimal::prelude::ToPrimitive;
+use rust_decimal::{Decimal, dec};
 use serde::Serialize;
 
 /// What can be said of a dose.
@@ -152,7 +153,11 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
         least: whole_ppm(case.rule.least),
         limit: whole_ppm(case.rule.limit),
         axis: axis(ingoing.map_or(Decimal::ZERO, |i| i.nitrite.high), case.rule.limit),
-        basis: case.method.words().basis.to_owned(),
+        basis: match case.evens {
+            Some(Evens::Thin(_)) => Method::CoverBrine.words().basis.to_owned(),
+            Some(Evens::Unknown) => format!("{} {}", case.method.words().basis, Method::CoverBrine.words().basis),
+            _ => case.method.words().basis.to_owned(),
+        },
         profile: case.rule.name.to_owned(),
         source: if case.rule.status == "memory" {
             format!(
@@ -181,16 +186,28 @@ fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> String 
         return "Some pieces have no weight yet, so the dose is an estimate.".to_owned();
     }
     let show = |grams: Decimal| Mass::new(grams).map(|m| m.show(case.units).text).unwrap_or_default();
-    let whole = match case.method.counted() {
-        Counted::Green => show(case.green.typical),
-        Counted::GreenAndPickle => format!(
-            "{} of meat, {} with its brine",
-            show(case.green.typical),
-            show(case.base.typical)
+    let whole = case.whole;
+    let (green, pickle) = (show(whole.green.typical), show(whole.pickle.typical));
+    let taken = plain(whole.take.times(Decimal::ONE_HUNDRED).unwrap_or_default());
+    let whole = match whole.counted {
+        Counted::Green => format!("on {green}"),
+        Counted::Taken => format!("in {pickle} of brine, of which {taken} % of green weight goes in"),
+        _ if !whole.take.is_zero() && case.evens.is_none() => {
+            format!("on {green} of meat and {pickle} of pickle, {taken} % of green weight pumped")
+        }
+        _ => format!(
+            "on {green} of meat, {} with its brine",
+            show(
+                whole
+                    .green
+                    .typical
+                    .plus(whole.pickle.typical)
+                    .unwrap_or(whole.green.typical)
+            )
         ),
     };
     let parts: Vec<String> = case.portions.iter().map(said).collect();
-    let mut text = format!("{} on {whole}.", parts.join(" and "));
+    let mut text = format!("{} {whole}.", parts.join(" and "));
     if case.is_unknown() {
         text.push_str(" The strength of the cure is not known.");
     } else if finding.outcome == Outcome::CannotTell && !case.is_no_cure() {
@@ -210,11 +227,42 @@ fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> String 
             plain(step)
         ));
     }
+    text.push_str(&trap(case).unwrap_or_default());
     if let Some(slipped) = ingoing.and_then(|i| slip(case, i.nitrite)) {
         text.push(' ');
         text.push_str(slipped);
     }
     text
+}
+
+/// Both figures of a brine that only counts by pick-up if the pieces leave it before they are equal with it.
+fn trap(case: &Case<'_>) -> Option<String> {
+    let figure = |counted| {
+        let range = ppm(case.by(counted).ingoing()?.nitrite);
+        Some(if range.low == range.high {
+            format!("{} ppm", range.typical)
+        } else {
+            format!("{} to {} ppm", range.low, range.high)
+        })
+    };
+    let (taken, equal) = (figure(Counted::Taken)?, figure(Counted::GreenAndPickle)?);
+    let percent = plain(case.whole.take.times(Decimal::ONE_HUNDRED)?);
+    let soon = |hours: Decimal| Span::new(hours.times(dec!(60))?.down_to(Decimal::ONE)?).ok();
+    let soon = |hours| soon(hours).map(|s| s.show(case.units).text);
+    let both = format!("By pick-up at {percent} % it is {taken}; left until meat and brine are equal, {equal}.");
+    Some(match case.evens? {
+        Evens::Thin(hours) => format!(
+            " Pick-up is no basis here: the thinnest piece can be equal with the brine after {}. {both}",
+            soon(hours)?
+        ),
+        Evens::Thick(hours) => format!(
+            " {both} No piece is equal with the brine before {}: take all of it out by then.",
+            soon(hours)?
+        ),
+        Evens::Unknown => format!(
+            " Whether pick-up is a basis cannot be said without the thickest part of every class and the time in the brine. {both}"
+        ),
+    })
 }
 
 /// `3.5 g of cure`, `35.5 g of premix (3.55 g of cure)`, `1 tbsp of cure (12.6 to 24.9 g, usually 17.0 g)`.

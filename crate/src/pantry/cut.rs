@@ -2,6 +2,19 @@
 
 use serde::Serialize;
 
+/// A belly by its rind.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Belly {
+    /// No belly.
+    No,
+    /// A belly without its rind.
+    Bare,
+    /// A belly with its rind on: some limits are a tenth less.
+    RindOn,
+}
+
 /// A cut in the table of pieces.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -12,8 +25,8 @@ pub struct Cut {
     pub name: &'static str,
     /// `bird`, `red`, `boar`, `hare`: decides cautions and temperatures.
     pub kind: &'static str,
-    /// True for a belly, which some jurisdictions judge by rules of its own.
-    pub belly: bool,
+    /// Whether it is a belly, which some jurisdictions judge by rules of its own.
+    pub belly: Belly,
     /// Grams a piece: low, typical, high; nothing where no range is known.
     pub grams: Option<(u32, u32, u32)>,
     /// Where the range comes from.

@@ -4,7 +4,7 @@ use super::method::Method;
 use super::model::{Cure, Do, Eaten, Line, Recipe, Share, Step};
 use crate::pantry::{self, Agent, Group, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Problem};
+use crate::quantity::{Code, Fraction, Problem};
 use rust_decimal::{Decimal, dec};
 
 /// Most lines in a recipe.
@@ -65,6 +65,7 @@ impl Recipe {
             };
             found.extend(why.map(|why| Problem::new(Code::Conflict, why).at("eaten")));
         }
+        found.extend(take(self.method, self.take).map(|p| p.at("take")));
         if self.method.has_brine() && !self.lines.iter().any(Line::is_water) {
             found.push(
                 Problem::new(
@@ -174,6 +175,15 @@ impl Line {
         if says_cure(&self.name) {
             return Some(Problem::new(Code::Conflict, "This sounds like a curing agent. It goes under cures, with its printed per cent and an aim; else no verdict counts it.").at("name"));
         }
+        if method.takes() && matches!(self.share, Share::MeatAndWater(_)) {
+            return Some(
+                Problem::new(
+                    Code::Conflict,
+                    "Here meat and water do not even out. Give this line as a share of the brine's water.",
+                )
+                .at("share"),
+            );
+        }
         let brine_only = matches!(self.share, Share::Brine(_) | Share::MeatAndWater(_));
         if brine_only && !method.has_brine() {
             return Some(
@@ -186,7 +196,7 @@ impl Line {
         }
         if self.is_water() && (brine_only || !method.has_brine()) {
             let how = if !method.has_brine() {
-                "Only a brine takes water. Take the line out, or choose the cover brine."
+                "Only a brine takes water. Take the line out, or choose a brine."
             } else {
                 "Water is given as a share of green weight, such as 60 %."
             };
@@ -206,6 +216,25 @@ impl Line {
             }
             _ => None,
         }
+    }
+}
+
+/// What is wrong with the share of the brine that goes in: 1 to 60 % where the method has one, else none.
+pub fn take(method: Method, take: Option<Fraction>) -> Option<Problem> {
+    match take {
+        None if method.takes() => Some(Problem::new(
+            Code::Missing,
+            "How much of the brine goes in, by pump or by pick-up, is not said. Type it as a share of green weight, such as 10 %.",
+        )),
+        Some(f) if method.takes() && !(Decimal::ONE..=dec!(60)).contains(&f.base()) => Some(Problem::new(
+            Code::TooLarge,
+            "A pump or a pick-up is 1 to 60 % of green weight. Type it, such as 10 %.",
+        )),
+        Some(_) if !method.takes() => Some(Problem::new(
+            Code::Conflict,
+            "A share that goes in goes with a pump or a pick-up. Leave it empty, or choose that method.",
+        )),
+        _ => None,
     }
 }
 

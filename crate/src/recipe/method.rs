@@ -13,6 +13,12 @@ pub enum Method {
     CoverBrine,
     /// Mixed into minced meat.
     Ground,
+    /// A short stay in a strong brine: only what the meat takes up counts.
+    PickUp,
+    /// Pickle pumped into the meat.
+    Pumped,
+    /// Pumped, then left under the rest of the same pickle.
+    PumpedAndCovered,
 }
 
 /// What the ppm are counted on.
@@ -20,8 +26,14 @@ pub enum Method {
 pub enum Counted {
     /// Green weight.
     Green,
-    /// Green weight and pickle.
+    /// Green weight and pickle: left until both are equal.
     GreenAndPickle,
+    /// The share of the pickle that goes into the meat.
+    Taken,
+    /// Both, one after the other.
+    TakenAndCovered,
+    /// One or the other: it is not known which.
+    TakenOrEqual,
 }
 
 /// The words of a method, where they differ.
@@ -52,14 +64,21 @@ pub struct Words {
 impl Method {
     /// True where there is a brine, with water of its own.
     pub const fn has_brine(self) -> bool {
-        matches!(self, Self::CoverBrine)
+        !matches!(self, Self::Rub | Self::Ground)
     }
 
-    /// What the ppm are counted on.
+    /// True where only a share of the brine goes into the meat, which has to be known.
+    pub const fn takes(self) -> bool {
+        matches!(self, Self::PickUp | Self::Pumped | Self::PumpedAndCovered)
+    }
+
+    /// What the ppm are counted on by this method.
     pub const fn counted(self) -> Counted {
         match self {
             Self::Rub | Self::Ground => Counted::Green,
             Self::CoverBrine => Counted::GreenAndPickle,
+            Self::PickUp | Self::Pumped => Counted::Taken,
+            Self::PumpedAndCovered => Counted::TakenAndCovered,
         }
     }
 
@@ -69,6 +88,9 @@ impl Method {
             Self::Rub => &RUB,
             Self::CoverBrine => &COVER_BRINE,
             Self::Ground => &GROUND,
+            Self::PickUp => &PICK_UP,
+            Self::Pumped => &PUMPED,
+            Self::PumpedAndCovered => &PUMPED_AND_COVERED,
         }
     }
 }
@@ -89,7 +111,7 @@ static RUB: Words = Words {
     turn: ("Turn the pieces", "Rub the liquid over them again and look for leaks."),
 };
 
-static COVER_BRINE: Words = Words {
+const COVER_BRINE: Words = Words {
     key: "cover_brine",
     basis: "Ingoing sodium nitrite, counted on green weight and brine together.",
     job: (
@@ -128,4 +150,48 @@ static GROUND: Words = Words {
     more_cure: "Weighed, stirred into a little ice water, mixed through all of it.",
     more_meat: "Mince it and mix it through all there is",
     turn: ("Mix it once more", "Cold hands, cold mince."),
+};
+
+static PICK_UP: Words = Words {
+    key: "pick_up",
+    basis: "Ingoing sodium nitrite, counted on what the meat takes up of the brine, and on green weight.",
+    keep: "Keep every piece under and cold, take it out on time, and do not add more cure.",
+    ..COVER_BRINE
+};
+
+const PUMPED: Words = Words {
+    key: "pumped",
+    basis: "Ingoing sodium nitrite, counted on what is pumped in, and on green weight.",
+    job: ("Pump it", "All is weighed. The clock starts when the pickle is in."),
+    put: (
+        "Stir until clear, chill to 4 °C (40 °F), then pump by weight, each on the scale: ",
+        "",
+    ),
+    close: "Label the bag, then close it",
+    use_it: (
+        "Stir until nothing lies on the bottom.",
+        "Chill the pickle to 4 °C (40 °F). Weigh each piece, pump it in many places until the scale shows its weight and the pump together, and throw away what is left of the pickle.",
+    ),
+    keep: "Keep it cold and do not pump it again.",
+    more_cure: "Weighed, stirred into the pickle before any of it is pumped.",
+    more_meat: "Pump no more than was reckoned",
+    turn: (
+        "Turn the pieces",
+        "Look for leaks, and that the liquid reaches all of it.",
+    ),
+};
+
+static PUMPED_AND_COVERED: Words = Words {
+    key: "pumped_and_covered",
+    basis: "Ingoing sodium nitrite: what is pumped in on green weight, and what comes from the cover on green weight and pickle together. The two are summed; the low end is all of it evened out.",
+    job: (
+        "Pump it, then cover it",
+        "All is weighed. The clock starts when the meat is under.",
+    ),
+    keep: "Keep every piece under and cold, do not pump it again, and do not add more cure.",
+    more_cure: COVER_BRINE.more_cure,
+    more_meat: COVER_BRINE.more_meat,
+    close: COVER_BRINE.close,
+    turn: COVER_BRINE.turn,
+    ..PUMPED
 };

@@ -1,7 +1,9 @@
 //! The recipe as it is stored, shared and sent.
 
 use super::method::Method;
+use crate::quantity::exact::Exact;
 use crate::quantity::{Fraction, Mass, Span, Temperature};
+use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
 
 /// A recipe. Weights are proportions, so it has no size of its own.
@@ -15,6 +17,10 @@ pub struct Recipe {
     pub tag: String,
     /// How the cure gets into the meat.
     pub method: Method,
+    /// Where only a share of the brine goes into the meat, by pump or by pick-up: that share of green weight, `10 %`.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub take: Option<Fraction>,
     /// When and how it is eaten; decides which limit can judge it.
     #[serde(default)]
     pub eaten: Eaten,
@@ -30,6 +36,25 @@ pub struct Recipe {
     /// Remarks for next time.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub notes: String,
+}
+
+impl Recipe {
+    /// Share of green weight that goes in of the brine, as a proportion; nought where the method has none.
+    pub fn taken(&self) -> Decimal {
+        self.take
+            .filter(|_| self.method.takes())
+            .and_then(|f| f.base().over(Decimal::ONE_HUNDRED))
+            .unwrap_or_default()
+    }
+
+    /// Minutes that it stays in the cure by its steps; nothing where they do not say.
+    pub fn stay(&self) -> Option<Decimal> {
+        let lasts = self.steps.iter().filter(|s| s.act == Do::Cure);
+        lasts
+            .map(|s| s.lasts.map(Span::base))
+            .reduce(|sum, one| sum?.plus(one?))
+            .flatten()
+    }
 }
 
 /// When and how the meat is eaten.

@@ -18,7 +18,8 @@ type Number = u64;
 struct Wire {
     name: String,
     tag: [u8; 2],
-    /// Bits 0 to 2: the method. Bit 3: hung for months. Bit 4: notes stand last among the texts.
+    /// Bits 0 to 2: the method. Bit 3: hung for months. Bit 4: notes stand last among the texts. Bit 5: the share that goes in
+    /// stands last among the figures.
     how: u8,
     /// Number in the pantry, nitrite, nitrate, aim.
     cures: Vec<(u32, Number, Number, Number)>,
@@ -45,10 +46,18 @@ const ACTS: [Do; 10] = [
     Do::Pack,
 ];
 
-const METHODS: [Method; 3] = [Method::Rub, Method::CoverBrine, Method::Ground];
+const METHODS: [Method; 6] = [
+    Method::Rub,
+    Method::CoverBrine,
+    Method::Ground,
+    Method::PickUp,
+    Method::Pumped,
+    Method::PumpedAndCovered,
+];
 const METHOD: u8 = 7;
 const HUNG: u8 = 1 << 3;
 const NOTES: u8 = 1 << 4;
+const TAKE: u8 = 1 << 5;
 
 const ACT: u16 = 0xf;
 const LASTS: u16 = 1 << 4;
@@ -77,7 +86,11 @@ pub fn write(recipe: &Recipe) -> Result<Vec<u8>, Problem> {
         .map(|step| write_step(step, &mut figures, &mut texts))
         .collect::<Result<_, Problem>>()?;
     let mut how = position(&METHODS, recipe.method);
+    if let Some(take) = recipe.take {
+        figures.push(pack(take)?);
+    }
     for (bit, set) in [
+        (TAKE, recipe.take.is_some()),
         (HUNG, recipe.eaten == Eaten::HungForMonths),
         (NOTES, keep(&recipe.notes, &mut texts)),
     ] {
@@ -103,7 +116,8 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
     let (wire, rest) = postcard::take_from_bytes::<Wire>(bytes).map_err(|_| not_read())?;
     let mut texts = wire.texts.into_iter();
     let mut figures = wire.figures.into_iter();
-    let recipe = Recipe {
+    let mut recipe = Recipe {
+        take: None,
         name: wire.name,
         tag: String::from_utf8(wire.tag.to_vec()).map_err(|_| not_read())?,
         method: METHODS
@@ -143,8 +157,9 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
             texts.next().ok_or_else(not_read)?
         },
     };
+    recipe.take = figure(u16::from(wire.how & TAKE), &mut figures)?;
     let all_used = rest.is_empty() && texts.next().is_none() && figures.next().is_none();
-    if all_used && wire.how & !(METHOD | HUNG | NOTES) == 0 {
+    if all_used && wire.how & !(METHOD | HUNG | NOTES | TAKE) == 0 {
         Ok(recipe)
     } else {
         Err(not_read())

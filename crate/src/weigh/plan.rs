@@ -1,10 +1,10 @@
 //! From proportions to grams, exact, before any rounding.
 
-use crate::dose::{base, cure_for};
+use crate::dose::{Whole, cure_for};
 use crate::pantry::{self, Agent, Group};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Problem, Range};
-use crate::recipe::{Counted, Line, Recipe, Share};
+use crate::recipe::{Line, Recipe, Share};
 use rust_decimal::{Decimal, dec};
 
 /// A recipe worked for one green weight, in grams.
@@ -46,12 +46,16 @@ pub fn salt_line(recipe: &Recipe) -> Option<usize> {
 pub fn plan(recipe: &Recipe, green: Decimal, pieces: u32, parts: Option<u32>) -> Result<Plan, Problem> {
     let lines = lines(recipe, green, pieces).ok_or_else(too_large)?;
     let agents = agents(recipe, parts).ok_or_else(too_large)?;
-    let fixed = match recipe.method.counted() {
-        Counted::Green => Some(green),
-        Counted::GreenAndPickle => green.plus(dissolved(recipe, &lines).ok_or_else(too_large)?),
-    };
-    let fixed = fixed.ok_or_else(too_large)?;
-    let cures = cure_for(recipe.method, fixed, &agents, salt_line(recipe).is_some()).ok_or_else(|| {
+    let whole = whole_of(recipe, Range::point(green), &lines, &[]).ok_or_else(too_large)?;
+    let wanted = green.times(whole.take).ok_or_else(too_large)?;
+    if recipe.method.takes() && whole.pickle.typical < wanted {
+        return Err(Problem::new(
+            Code::Conflict,
+            "This is less brine than is to go into the meat. Raise the share of water, or lower the pump.",
+        )
+        .at("lines"));
+    }
+    let cures = cure_for(&whole, &agents, salt_line(recipe).is_some()).ok_or_else(|| {
         Problem::new(
             Code::Conflict,
             "This cure is too weak to reach the aim in this brine. Read the packet and the aim again.",
@@ -94,12 +98,21 @@ pub fn dissolved(recipe: &Recipe, lines: &[Decimal]) -> Option<Decimal> {
         .try_fold(Decimal::ZERO, |sum, (_, grams)| sum.plus(*grams))
 }
 
-/// What the ppm are counted on, with the weights as they were rounded.
-pub fn base_of(recipe: &Recipe, green: Range, lines: &[Decimal], cures: &[Decimal]) -> Option<Range> {
+/// What the ppm are counted over, with these weights.
+pub fn whole_of(recipe: &Recipe, green: Range, lines: &[Decimal], cures: &[Decimal]) -> Option<Whole> {
     let pickle = cures
         .iter()
         .try_fold(dissolved(recipe, lines)?, |sum, grams| sum.plus(*grams))?;
-    base(recipe.method, green, pickle)
+    Some(Whole {
+        counted: recipe.method.counted(),
+        green,
+        pickle: Range::point(if recipe.method.has_brine() {
+            pickle
+        } else {
+            Decimal::ZERO
+        }),
+        take: recipe.taken(),
+    })
 }
 
 /// Parts of a premix, the thinnest first: one part cure in so many.

@@ -5,11 +5,11 @@ use super::lines::{Rounded, draw, on_scale, portions, remarks, round};
 use super::model::{Fact, Todo, WeighSheet};
 use super::plan::{self, Plan, plan};
 use super::settings::Settings;
-use crate::batch::{Batch, Green, doubts, green, has_belly, kinds};
+use crate::batch::{Batch, Green, belly, doubts, green, kind, kinds};
 use crate::dose::{self, Case, Portion, Rule, Verdict};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Mass, Problem, Range, plain};
-use crate::recipe::Counted;
+use crate::recipe::{Counted, Method};
 use rust_decimal::{Decimal, dec};
 
 /// What the sheet and its verdict are worked from.
@@ -52,7 +52,7 @@ impl<'a> Work<'a> {
     fn new(batch: &'a Batch, settings: &'a Settings) -> Result<Self, Vec<Problem>> {
         let mut problems: Vec<Problem> = settings.problems();
         problems.extend(batch.problems().into_iter().map(|p| p.at("batch")));
-        let rule = dose::rule(&settings.profile, batch.recipe.method, has_belly(&batch.pieces));
+        let rule = dose::rule(&settings.profile, batch.recipe.method, belly(&batch.pieces));
         let (Some(rule), true) = (rule, problems.is_empty()) else {
             return Err(problems);
         };
@@ -108,22 +108,29 @@ impl<'a> Work<'a> {
         })
     }
 
-    /// What the ppm are counted on: green weight, and in a brine all that is dissolved, each weighed once.
-    fn base(&self, green: Range) -> Option<Range> {
+    /// What the ppm are counted over: green weight, and in a brine all that is dissolved, each weighed once.
+    fn whole(&self, green: Range) -> Option<dose::Whole> {
         let weighed: Vec<Decimal> = self.rounded.cures.iter().map(|c| c.grams).collect();
         let put_in = self.put_in.as_ref().map(|p| p.weight.typical);
         let cures: Vec<Decimal> = weighed.into_iter().chain(put_in).collect();
-        let base = plan::base_of(&self.batch.recipe, green, &self.rounded.lines, &cures)?;
+        let mut whole = plan::whole_of(&self.batch.recipe, green, &self.rounded.lines, &cures)?;
         let lines = u32::try_from(self.batch.recipe.lines.len()).ok()?;
-        let off = match self.batch.recipe.method.counted() {
-            Counted::Green => Decimal::ZERO,
-            Counted::GreenAndPickle => self.off(lines)?,
-        };
-        Some(Range {
-            low: base.low.less(off)?.max(base.low.over(Decimal::TWO)?),
-            high: base.high.plus(off)?,
-            ..base
-        })
+        let (pickle, off) = (whole.pickle.typical, self.off(lines)?);
+        if self.batch.recipe.method.has_brine() {
+            whole.pickle = Range {
+                low: pickle.less(off)?.max(pickle.over(Decimal::TWO)?),
+                typical: pickle,
+                high: pickle.plus(off)?,
+            };
+        }
+        Some(whole)
+    }
+
+    /// For a pick-up: whether the pieces even out with the brine all the same.
+    fn evens(&self) -> Option<dose::Evens> {
+        let pieces = self.batch.pieces.iter();
+        let pieces = pieces.map(|p| (kind(p), p.thickness.map(|t| t.base())));
+        (self.batch.recipe.method == Method::PickUp).then(|| dose::evens(pieces, self.batch.recipe.stay()))
     }
 
     /// By how much a premix made on this scale may be off.
@@ -150,14 +157,14 @@ impl<'a> Work<'a> {
             rule: self.rule,
             eaten: self.batch.recipe.eaten,
             method: self.batch.recipe.method,
-            green,
-            base: self.base(green).ok_or_else(lost)?,
+            whole: self.whole(green).ok_or_else(lost)?,
+            evens: self.evens(),
             weighed: self.green.weighed,
             portions,
             step: self.step,
             units: self.settings.units,
         };
-        dose::judge(&case, dose::cautions(&keys)).map_err(|p| vec![p])
+        dose::judge(&case.settled(), dose::cautions(&keys)).map_err(|p| vec![p])
     }
 
     fn sheet(&self) -> Result<WeighSheet, Vec<Problem>> {
@@ -276,7 +283,11 @@ impl<'a> Work<'a> {
         }
         let (label, base) = match self.batch.recipe.method.counted() {
             Counted::Green => ("Salt, cure included, on green weight", self.green.grams.typical),
-            Counted::GreenAndPickle => (
+            Counted::Taken => (
+                "Salt taken up, cure included, on green weight",
+                self.whole(self.green.grams)?.base()?.typical,
+            ),
+            _ => (
                 "Salt, cure included, on meat and water",
                 self.green.grams.typical.plus(water)?,
             ),

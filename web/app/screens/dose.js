@@ -4,10 +4,10 @@ import { ask } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
 import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
-import { pick } from '../widgets/pick.js';
+import { choose, option, pick } from '../widgets/pick.js';
 import { MEASURES } from '../widgets/put-in.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
-import { UNITS } from '../words/names.js';
+import { UNITS, hasBrine, takesShare } from '../words/names.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').AskDose} AskDose */
@@ -25,6 +25,7 @@ export function dose(app) {
     eaten: /** @type {Eaten} */ (form.text('eaten', 'cooked')),
     measure: /** @type {Measure} */ (form.text('measure', 'tsp')),
     packet: form.text('packet', 'known'),
+    cut: form.text('cut'),
   });
 
   /** @returns {Read[]} */
@@ -33,7 +34,22 @@ export function dose(app) {
     const unit = UNITS[app.settings.units].mass;
     return [
       { key: 'green', label: 'Meat, green weight', kind: 'mass', unit },
-      ...(method === 'cover_brine'
+      ...(takesShare(method)
+        ? /** @type {Read[]} */ ([{ key: 'take', label: 'How much of the brine goes in', kind: 'share', unit: '%' }])
+        : []),
+      ...(method === 'pick_up'
+        ? /** @type {Read[]} */ ([
+            {
+              key: 'thickness',
+              label: 'Thickest part of the thinnest piece',
+              kind: 'length',
+              unit: UNITS[app.settings.units].length,
+              optional: true,
+            },
+            { key: 'stays', label: 'How long in the brine', kind: 'time', unit: 'h', optional: true },
+          ])
+        : []),
+      ...(hasBrine(method)
         ? /** @type {Read[]} */ ([
             { key: 'water', label: 'Water in the brine', kind: 'mass', unit },
             { key: 'dissolved', label: 'Salt and sugar in the brine', kind: 'mass', unit, optional: true },
@@ -50,8 +66,8 @@ export function dose(app) {
   }
 
   /** @param {Record<string, string | null>} values @returns {AskDose} */
-  function question({ green, water, dissolved, amount, nitrite, nitrate }) {
-    const { method, eaten } = chosen();
+  function question({ green, water, dissolved, take, thickness, stays, amount, nitrite, nitrate }) {
+    const { method, eaten, cut } = chosen();
     return {
       method,
       eaten,
@@ -65,6 +81,10 @@ export function dose(app) {
       settings: app.settings,
       ...(water && { water }),
       ...(dissolved && { dissolved }),
+      ...(take && { take }),
+      ...(cut && { cut }),
+      ...(thickness && { thickness }),
+      ...(stays && { stays }),
     };
   }
 
@@ -95,14 +115,62 @@ export function dose(app) {
               ['rub', 'Rubbed, in a bag'],
               ['cover_brine', 'In a brine'],
               ['ground', 'Mixed into mince'],
+              ['pick_up', 'Short, in a strong brine'],
+              ['pumped', 'Pumped'],
+              ['pumped_and_covered', 'Pumped, then covered'],
             ],
             value: method,
           },
           put('method'),
         )}
         ${field(form, { key: 'green', label: 'Meat, green weight', hint: unit ? undefined : 'For example 3 lb 4 oz, or 1480 g.', unit }, on)}
+        ${choose(
+          {
+            id: 'f-cut',
+            label: 'Which cut',
+            hint: 'A belly has limits of its own; the cautions go by the kind.',
+            value: chosen().cut,
+            options: [
+              option('', 'Not said', chosen().cut === ''),
+              ...app.tables.cuts.map(({ key, name }) => option(key, name, key === chosen().cut)),
+            ],
+          },
+          put('cut'),
+        )}
         ${
-          method === 'cover_brine'
+          takesShare(method)
+            ? field(
+                form,
+                {
+                  key: 'take',
+                  label: 'How much of the brine goes in',
+                  hint: 'By pump or by pick-up, per cent of green weight; 10 % is usual.',
+                  unit: '%',
+                },
+                on,
+              )
+            : nothing
+        }
+        ${
+          method === 'pick_up'
+            ? [
+                field(
+                  form,
+                  {
+                    key: 'thickness',
+                    label: 'Thickest part of the thinnest piece',
+                    hint: 'Thin pieces even out with the brine; then pick-up is no basis.',
+                    unit: UNITS[app.settings.units].length,
+                    optional: true,
+                  },
+                  on,
+                ),
+                field(form, { key: 'stays', label: 'How long in the brine', unit: 'h', optional: true }, on),
+              ]
+            : nothing
+        }
+        ${
+          hasBrine(method)
             ? [
                 field(
                   form,
@@ -247,7 +315,7 @@ export function dose(app) {
         <label for="f-batch">Which batch</label>
         <select
           id="f-batch"
-          @change=${(/** @type {{ target: HTMLSelectElement }} */ { target }) => choose(target.value)}
+          @change=${(/** @type {{ target: HTMLSelectElement }} */ { target }) => chooseBatch(target.value)}
         >
           <option value="" ?selected=${!batchId}>Choose one</option>
           ${open.map(([id, batch]) => html`<option value=${id} ?selected=${id === batchId}>${batch.tag} ${batch.name}</option>`)}
@@ -259,7 +327,7 @@ export function dose(app) {
     </section>`;
   }
 
-  const choose = (/** @type {string} */ id) => {
+  const chooseBatch = (/** @type {string} */ id) => {
     batchId = id;
     app.draw();
   };

@@ -1,5 +1,5 @@
 /** Writes a recipe. What reads is stored at once; what does not read stays in its field, marked. */
-import { html } from 'lit-html';
+import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { answered } from '../widgets/answer.js';
 import { cardSteps, cardTable } from '../widgets/card.js';
@@ -10,7 +10,7 @@ import { field, wrong } from '../widgets/field.js';
 import { Form, errorSummary } from '../widgets/form.js';
 import { pick } from '../widgets/pick.js';
 import { cautions, evidence, nextSteps, sayVerdict, verdictStrip } from '../widgets/verdict.js';
-import { EATEN, METHODS } from '../words/names.js';
+import { EATEN, METHODS, hasBrine, takesShare } from '../words/names.js';
 import { missing } from './batch.js';
 import { NEW, initials } from './recipes.js';
 
@@ -77,7 +77,9 @@ export function edit(app, { id }) {
         ),
       method === 'cover_brine'
         ? 'The method is changed. Salt and sugar now count on meat and water.'
-        : 'The method is changed. Look at what each share is of.',
+        : takesShare(method)
+          ? 'The method is changed. Salt and sugar now count on the water.'
+          : 'The method is changed. Look at what each share is of.',
     );
 
   function draw() {
@@ -117,6 +119,31 @@ export function edit(app, { id }) {
       ${pick({ name: 'method', legend: 'Method', options: Object.entries(METHODS), value: recipe.method }, (method) =>
         turnTo(/** @type {Recipe['method']} */ (method)),
       )}
+      ${
+        takesShare(recipe.method)
+          ? field(
+              form,
+              {
+                key: 'take',
+                label: 'How much of the brine goes in',
+                hint: 'By pump or by pick-up, per cent of green weight.',
+                unit: '%',
+                stored: recipe.take ?? '',
+                look: 'small',
+              },
+              on(
+                {
+                  key: 'take',
+                  label: 'How much of the brine goes in',
+                  kind: 'share',
+                  unit: '%',
+                  stored: recipe.take ?? '',
+                },
+                (r, take) => ({ ...r, take: take ?? r.take }),
+              ),
+            )
+          : nothing
+      }
       ${pick(
         { name: 'eaten', legend: 'How is it eaten', look: 'long', options: Object.entries(EATEN), value: recipe.eaten },
         (eaten) => set((r) => ({ ...r, eaten: /** @type {Recipe['eaten']} */ (eaten) })),
@@ -177,10 +204,12 @@ export function edit(app, { id }) {
 
 const GREEN_WEIGHT = /** @type {const} */ ('green_weight');
 const MEAT_AND_WATER = /** @type {const} */ ('meat_and_water');
+const WATER = /** @type {const} */ ('brine');
 
 /**
  * The other method with the same lines. A brine begins with some water, and its salt and sugar count over meat and
- * water, or a rub's 2.2 % would be 1.4 %; without a brine all shares are of meat again.
+ * water, or a rub's 2.2 % would be 1.4 %; where only a share of it goes in they count over the water. Without a brine
+ * all shares are of meat again.
  * @param {Recipe} recipe
  * @param {Recipe['method']} method
  * @param {(item: string) => boolean} dissolves
@@ -188,13 +217,15 @@ const MEAT_AND_WATER = /** @type {const} */ ('meat_and_water');
  */
 function withMethod(recipe, method, dissolves) {
   const dry = recipe.lines.filter(({ item }) => item !== 'water');
-  const brine = method === 'cover_brine';
+  const brine = hasBrine(method);
+  const base = takesShare(method) ? WATER : MEAT_AND_WATER;
   const lines = dry.map((line) => {
     if (line.share.of === 'piece') return line;
-    const of = brine && dissolves(line.item) ? MEAT_AND_WATER : GREEN_WEIGHT;
+    const of = brine && dissolves(line.item) ? base : GREEN_WEIGHT;
     return { ...line, share: { of, amount: line.share.amount } };
   });
   /** @type {Recipe['lines']} */
   const water = brine ? [{ item: 'water', share: { of: 'green_weight', amount: '60 %' } }] : [];
-  return { ...recipe, method, lines: [...water, ...lines] };
+  const { take: _, ...rest } = recipe;
+  return { ...rest, method, ...(takesShare(method) && { take: '10 %' }), lines: [...water, ...lines] };
 }

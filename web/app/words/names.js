@@ -4,7 +4,19 @@
 export const STAGES = { pieces: 'Pieces', weigh: 'Weigh', cure: 'Cure', fire: 'Fire', pack: 'Pack' };
 
 /** @type {Record<import('../types').Method, string>} */
-export const METHODS = { rub: 'Dry rub, weighed', cover_brine: 'Cover brine', ground: 'Mixed into mince' };
+export const METHODS = {
+  rub: 'Dry rub, weighed',
+  cover_brine: 'Cover brine, left until equal',
+  ground: 'Mixed into mince',
+  pick_up: 'Strong brine, by pick-up',
+  pumped: 'Pumped',
+  pumped_and_covered: 'Pumped, then covered',
+};
+
+/** Methods with a brine; of some only a share goes into the meat. @param {string} method */
+export const hasBrine = (method) => !['rub', 'ground'].includes(method);
+/** @param {string} method */
+export const takesShare = (method) => hasBrine(method) && method !== 'cover_brine';
 
 /** @type {Record<import('../types').Eaten, string>} */
 export const EATEN = {
