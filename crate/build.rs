@@ -7,7 +7,7 @@ type Rows = Vec<csv::StringRecord>;
 
 fn main() {
     println!("cargo::rerun-if-changed=tables");
-    let out = [pantry(), cuts(), limits(), cautions(), speeds()].concat();
+    let out = [pantry(), cuts(), limits(), cautions(), speeds(), game()].concat();
     let path = Path::new(&env::var("OUT_DIR").expect("cargo sets OUT_DIR")).join("tables.rs");
     fs::write(path, out).expect("the build folder can be written");
     // The indentation is for whoever reads the table; no text in it holds a line break.
@@ -138,6 +138,42 @@ fn speeds() -> String {
         format!(
             "crate::dose::Speed {{ kind: {:?}, fast: rust_decimal::dec!({}) }}",
             &r[0], &r[1]
+        )
+    })
+}
+
+fn game() -> String {
+    let optional = |cells: [String; 3]| {
+        if cells[0].is_empty() {
+            "None".to_owned()
+        } else {
+            format!("Some([{}])", cells.join(", "))
+        }
+    };
+    table("GAME", "crate::plan::bag::Game", &rows("game.csv", 18), |r| {
+        let three = |first: usize| [0, 1, 2].map(|i| r[first + i].to_owned());
+        let shares = three(10).map(|c| {
+            if c.is_empty() {
+                c
+            } else {
+                format!("rust_decimal::dec!({c})")
+            }
+        });
+        format!(
+            "crate::plan::bag::Game {{ key: {:?}, name: {:?}, kind: {:?}, cut: {:?}, per: {}, mm: {}, whole: {}, \
+             weighed: {:?}, share: {}, grams: {}, source: {:?}, status: {:?} }}",
+            &r[0],
+            &r[1],
+            &r[2],
+            &r[3],
+            &r[4],
+            if r[5].is_empty() { "0" } else { &r[5] },
+            optional(three(6)),
+            &r[9],
+            optional(shares),
+            optional(three(13)),
+            &r[16],
+            &r[17]
         )
     })
 }

@@ -23,7 +23,7 @@ impl TypeVisitor for Collect {
 }
 
 /// Answers by question, for the type of `ask`.
-const ANSWERS: [(&str, &str); 11] = [
+const ANSWERS: [(&str, &str); 12] = [
     ("read", "ReadValues"),
     ("tables", "Tables"),
     ("starters", "Starters"),
@@ -35,6 +35,7 @@ const ANSWERS: [(&str, &str); 11] = [
     ("link", "Link"),
     ("open_link", "Opened"),
     ("check", "Checked"),
+    ("plan_bag", "BagSheet"),
 ];
 
 fn main() {
@@ -52,6 +53,7 @@ fn main() {
     all.visit::<cure_reckoner::share::Link>();
     all.visit::<Opened>();
     all.visit::<Checked>();
+    all.visit::<cure_reckoner::plan::bag::BagSheet>();
     let _: fn(Request) -> door::Answer = door::answer;
     println!("// Written by crate/examples/types.rs from the Rust types; do not edit.\n");
     for text in all.0.values() {

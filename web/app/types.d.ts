@@ -14,6 +14,27 @@ head: string,
 text: string, };
 
 /**
+ * Content of `plan_bag`.
+ */
+export type AskBag = { 
+/**
+ * What is in the bag.
+ */
+rows: Array<BagAsk>, 
+/**
+ * The recipe it is for: then the answer says what to buy.
+ */
+recipe?: Recipe, 
+/**
+ * Batches of before, for the own weights.
+ */
+batches?: Array<Batch>, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
  * Content of `card`.
  */
 export type AskCard = { 
@@ -149,6 +170,101 @@ batch: Batch,
 settings: Settings, };
 
 /**
+ * One species, or one animal.
+ */
+export type BagAsk = { 
+/**
+ * Key of a row of the table of game.
+ */
+of: string, 
+/**
+ * Hunters, 1 for what is there already.
+ */
+hunters: number, 
+/**
+ * Birds or animals for each.
+ */
+each: number, 
+/**
+ * Weight of one animal as the row weighs it; nothing for what is usual.
+ */
+weight?: string | null, };
+
+/**
+ * One row of the plan.
+ */
+export type BagRow = { 
+/**
+ * `Mallard breast`.
+ */
+name: string, 
+/**
+ * Key of its cut, or `own`.
+ */
+cut: string, 
+/**
+ * Pieces.
+ */
+pieces: number, 
+/**
+ * Grams of one piece, with both ends.
+ */
+each: string, 
+/**
+ * Green weight of all, with both ends.
+ */
+all: string, 
+/**
+ * Where the figures come from, with their status.
+ */
+basis: string, 
+/**
+ * True for a figure from memory.
+ */
+memory: boolean, 
+/**
+ * True where the own weights have taken over.
+ */
+own: boolean, };
+
+/**
+ * The plan of a bag. A text of a range is `61 to 168 g, likely 109 g`.
+ */
+export type BagSheet = { 
+/**
+ * One for each row asked about, in order.
+ */
+rows: Array<BagRow>, 
+/**
+ * Pieces in all.
+ */
+pieces: number, 
+/**
+ * Green weight in all, typical.
+ */
+green: string, 
+/**
+ * The same with both ends.
+ */
+range: string, 
+/**
+ * What to buy for a recipe: enough for the high end.
+ */
+buy: Array<Buy>, 
+/**
+ * What is left at the end of the recipe, with its source.
+ */
+left: string | null, 
+/**
+ * Room on a rack or a shelf.
+ */
+room: string | null, 
+/**
+ * Cautions that stand beside it.
+ */
+cautions: Array<Caution>, };
+
+/**
  * One batch, from the board to the label.
  */
 export type Batch = { 
@@ -197,6 +313,23 @@ notes?: string, };
  * A belly by its rind.
  */
 export type Belly = "no" | "bare" | "rind_on";
+
+/**
+ * One thing to buy.
+ */
+export type Buy = { 
+/**
+ * `Cure no. 1`.
+ */
+name: string, 
+/**
+ * For the low and the high end: `1.46 to 4.03 g, likely 2.62 g`.
+ */
+range: string, 
+/**
+ * Enough for the high end.
+ */
+most: string, };
 
 /**
  * One line of a card.
@@ -394,6 +527,35 @@ unit: string,
  * Both, as one text: `1480 g`.
  */
 text: string, };
+
+/**
+ * A row for a picker.
+ */
+export type GameName = { 
+/**
+ * Key to ask by.
+ */
+key: string, 
+/**
+ * `Mallard breast`.
+ */
+name: string, 
+/**
+ * `bird`, `red`, `boar`, `hare`.
+ */
+kind: string, 
+/**
+ * How the animal is weighed, `field-dressed`; empty where no weight is asked for.
+ */
+weighed: string, 
+/**
+ * True where there is no figure without a weight.
+ */
+needs_weight: boolean, 
+/**
+ * True for a figure from memory.
+ */
+memory: boolean, };
 
 /**
  * What kind of thing it is; decides the order of weighing and what dissolves.
@@ -953,7 +1115,7 @@ export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": S
 /**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "check": Record };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "check": Record } | { "plan_bag": AskBag };
 
 /**
  * Units, scale and jurisdiction. Stored values do not depend on it.
@@ -1112,6 +1274,10 @@ ingredients: Array<Ingredient>,
  * Cuts with their weights.
  */
 cuts: Array<Cut>, 
+/**
+ * What a bag can be planned by.
+ */
+game: Array<GameName>, 
 /**
  * Jurisdictions.
  */
@@ -1371,4 +1537,5 @@ export interface Answers {
   link: Link;
   open_link: Opened;
   check: Checked;
+  plan_bag: BagSheet;
 }

@@ -6,6 +6,7 @@ use super::starters::{self, Starters};
 use crate::batch::{self, PieceSheet};
 use crate::dose::{self, Case, Profile, Verdict, Whole};
 use crate::pantry::{self, Belly, Cut, Ingredient};
+use crate::plan::bag::{self, BagSheet, GameName};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Range};
 use crate::recipe::{self, Method, Recipe};
@@ -42,6 +43,7 @@ pub enum Ok {
     Link(Link),
     OpenLink(Opened),
     Check(Checked),
+    PlanBag(BagSheet),
 }
 
 /// Lists for pickers.
@@ -52,6 +54,8 @@ pub struct Tables {
     pub ingredients: Vec<Ingredient>,
     /// Cuts with their weights.
     pub cuts: Vec<Cut>,
+    /// What a bag can be planned by.
+    pub game: Vec<GameName>,
     /// Jurisdictions.
     pub profiles: Vec<Profile>,
     /// Steps a scale may have, `5 g` to `0.01 g`.
@@ -112,6 +116,7 @@ pub fn answer(request: Request) -> Answer {
                 Err(problems)
             }
         }
+        Request::PlanBag(ask) => bag::bag(&ask).map(Ok::PlanBag),
     };
     match answered {
         Result::Ok(ok) => Answer::Ok(Box::new(ok)),
@@ -131,6 +136,7 @@ fn tables() -> Tables {
     Tables {
         ingredients: pantry::ingredients().to_vec(),
         cuts: pantry::cuts().to_vec(),
+        game: bag::names(),
         profiles: dose::profiles(),
         scale_steps: weigh::SCALE_STEPS.to_vec(),
         settings: Settings::new_page(),

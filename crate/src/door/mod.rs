@@ -18,6 +18,7 @@
 //! | `link` | [`AskLink`]: a recipe | [`Link`](crate::share::Link): link and QR |
 //! | `open_link` | [`AskOpen`]: a link | [`Opened`] |
 //! | `check` | [`Record`]: a stored record | [`Checked`] |
+//! | `plan_bag` | [`AskBag`](crate::plan::bag::AskBag): a bag and a recipe | [`BagSheet`](crate::plan::bag::BagSheet) |
 
 mod answer;
 #[cfg(target_arch = "wasm32")]

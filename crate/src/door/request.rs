@@ -2,6 +2,7 @@
 
 use super::read::ReadFields;
 use crate::batch::{Batch, Piece, PutIn};
+use crate::plan::bag::AskBag;
 use crate::quantity::{Fraction, Length, Mass, Span};
 use crate::recipe::{Eaten, Method, Recipe};
 use crate::weigh::Settings;
@@ -34,6 +35,8 @@ pub enum Request {
     OpenLink(AskOpen),
     /// Whether a stored record can be used.
     Check(Record),
+    /// What a bag of birds or an animal will give, and what to buy for it.
+    PlanBag(AskBag),
 }
 
 /// No content: `{}`.

@@ -1,0 +1,3 @@
+//! Planning ahead: what a bag will give and what to buy for it.
+
+pub mod bag;
