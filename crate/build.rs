@@ -7,7 +7,17 @@ type Rows = Vec<csv::StringRecord>;
 
 fn main() {
     println!("cargo::rerun-if-changed=tables");
-    let out = [pantry(), cuts(), limits(), cautions(), speeds(), game()].concat();
+    let out = [
+        pantry(),
+        cuts(),
+        limits(),
+        cautions(),
+        speeds(),
+        game(),
+        keeping(),
+        cooked(),
+    ]
+    .concat();
     let path = Path::new(&env::var("OUT_DIR").expect("cargo sets OUT_DIR")).join("tables.rs");
     fs::write(path, out).expect("the build folder can be written");
     // The indentation is for whoever reads the table; no text in it holds a line break.
@@ -174,6 +184,25 @@ fn game() -> String {
             optional(three(13)),
             &r[16],
             &r[17]
+        )
+    })
+}
+
+fn keeping() -> String {
+    table("KEEPING", "crate::pack::Keeps", &rows("keeping.csv", 8), |r| {
+        format!(
+            "crate::pack::Keeps {{ state: {:?}, kind: {:?}, place: {:?}, low: {}, high: {}, says: {:?}, source: {:?}, \
+             status: {:?} }}",
+            &r[0], &r[1], &r[2], &r[3], &r[4], &r[5], &r[6], &r[7]
+        )
+    })
+}
+
+fn cooked() -> String {
+    table("COOKED", "crate::pack::CookedAt", &rows("cooked.csv", 4), |r| {
+        format!(
+            "crate::pack::CookedAt {{ kind: {:?}, fahrenheit: {}, source: {:?}, status: {:?} }}",
+            &r[0], &r[1], &r[2], &r[3]
         )
     })
 }

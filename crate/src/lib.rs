@@ -2,7 +2,7 @@
 //! right, what comes next and when.
 //!
 //! The floors, each importing only those before it: [`quantity`], [`pantry`], [`recipe`], [`dose`], [`batch`],
-//! [`weigh`], [`schedule`], [`plan`], [`share`], [`door`]. Everything up to the door is pure: no clock, no chance, no
+//! [`weigh`], [`schedule`], [`plan`], [`share`], [`pack`], [`door`]. Everything up to the door is pure: no clock, no chance, no
 //! JavaScript. The same request gives the same answer natively and in the browser.
 
 #![forbid(clippy::float_arithmetic)]
@@ -18,6 +18,7 @@
 pub mod batch;
 pub mod door;
 pub mod dose;
+pub mod pack;
 pub mod pantry;
 pub mod plan;
 pub mod quantity;

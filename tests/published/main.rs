@@ -6,6 +6,7 @@
 mod bag;
 mod brines;
 mod dose;
+mod labels;
 mod limits;
 mod link;
 mod pantry;

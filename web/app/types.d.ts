@@ -105,6 +105,31 @@ eaten?: Eaten,
 settings: Settings, };
 
 /**
+ * Content of `labels`.
+ */
+export type AskLabels = { 
+/**
+ * The batch.
+ */
+batch: Batch, 
+/**
+ * The time now, in milliseconds since 1970.
+ */
+now: number, 
+/**
+ * True for packs that go into the freezer.
+ */
+frozen: boolean, 
+/**
+ * True for vacuum packs.
+ */
+vacuum: boolean, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
  * Content of `link`.
  */
 export type AskLink = { 
@@ -665,6 +690,23 @@ early: string | null,
 caution: string | null, };
 
 /**
+ * Everything to print for a batch.
+ */
+export type Labels = { 
+/**
+ * Why there is no label for what would be eaten or given: the dose holds the batch.
+ */
+held: string | null, 
+/**
+ * The bag label; then, unless held, the pack label and the gift tag.
+ */
+papers: Array<Paper>, 
+/**
+ * Rules to read before a gift or a vacuum pack, with source and status; not printed.
+ */
+rules: Array<Caution>, };
+
+/**
  * One thing to weigh beside the cure.
  */
 export type Line = { 
@@ -756,6 +798,60 @@ recipe: Recipe, };
  * What can be said of a dose.
  */
 export type Outcome = "in_range" | "too_little" | "over" | "cannot_tell";
+
+/**
+ * One label or tag.
+ */
+export type Paper = { 
+/**
+ * What it is for.
+ */
+kind: PaperKind, 
+/**
+ * Name on top.
+ */
+head: string, 
+/**
+ * `8 mallard breast, 8 teal breast`.
+ */
+what: string, 
+/**
+ * Green weight on a bag; nothing where the weight of a pack is to be written.
+ */
+weight: string | null, 
+/**
+ * Words before the date: `Keep cold. Use by`.
+ */
+keep: string, 
+/**
+ * The date, in milliseconds since 1970; nothing where no figure is known.
+ */
+until: number | null, 
+/**
+ * What the date rests on, with its status.
+ */
+basis: string, 
+/**
+ * When it was put in the cure, or packed.
+ */
+made: number | null, 
+/**
+ * Cured, cooked, ingredients.
+ */
+facts: Array<Fact>, 
+/**
+ * Rules to write on, by hand: signature, address.
+ */
+blanks: Array<string>, 
+/**
+ * Sentences at the foot.
+ */
+foot: Array<string>, };
+
+/**
+ * What a paper is for.
+ */
+export type PaperKind = "bag" | "pack" | "gift";
 
 /**
  * A size class: pieces of one species and cut that are alike.
@@ -1115,7 +1211,7 @@ export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": S
 /**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "check": Record } | { "plan_bag": AskBag };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "check": Record } | { "plan_bag": AskBag } | { "labels": AskLabels };
 
 /**
  * Units, scale and jurisdiction. Stored values do not depend on it.
@@ -1538,4 +1634,5 @@ export interface Answers {
   open_link: Opened;
   check: Checked;
   plan_bag: BagSheet;
+  labels: Labels;
 }

@@ -5,6 +5,7 @@ use super::request::{AskDose, Record, Request};
 use super::starters::{self, Starters};
 use crate::batch::{self, PieceSheet};
 use crate::dose::{self, Case, Profile, Verdict, Whole};
+use crate::pack::{self, Labels};
 use crate::pantry::{self, Belly, Cut, Ingredient};
 use crate::plan::bag::{self, BagSheet, GameName};
 use crate::quantity::exact::Exact;
@@ -44,6 +45,7 @@ pub enum Ok {
     OpenLink(Opened),
     Check(Checked),
     PlanBag(BagSheet),
+    Labels(Labels),
 }
 
 /// Lists for pickers.
@@ -117,6 +119,9 @@ pub fn answer(request: Request) -> Answer {
             }
         }
         Request::PlanBag(ask) => bag::bag(&ask).map(Ok::PlanBag),
+        Request::Labels(ask) => {
+            pack::labels(&ask.batch, &ask.settings, ask.now, ask.frozen, ask.vacuum).map(Ok::Labels)
+        }
     };
     match answered {
         Result::Ok(ok) => Answer::Ok(Box::new(ok)),

@@ -19,6 +19,7 @@
 //! | `open_link` | [`AskOpen`]: a link | [`Opened`] |
 //! | `check` | [`Record`]: a stored record | [`Checked`] |
 //! | `plan_bag` | [`AskBag`](crate::plan::bag::AskBag): a bag and a recipe | [`BagSheet`](crate::plan::bag::BagSheet) |
+//! | `labels` | [`AskLabels`]: a batch, packs and now | [`Labels`](crate::pack::Labels) |
 
 mod answer;
 #[cfg(target_arch = "wasm32")]
@@ -33,7 +34,7 @@ pub use answer::{Answer, Checked, Ok as Answered, Opened, Tables, answer};
 pub use js::reckon;
 pub use read::{FieldKind, ReadField, ReadFields, ReadValue, ReadValues};
 pub use request::{
-    AskCard, AskDose, AskLink, AskNext, AskOpen, AskPieces, AskWeighOut, Named, Nothing, Record, Request,
+    AskCard, AskDose, AskLabels, AskLink, AskNext, AskOpen, AskPieces, AskWeighOut, Named, Nothing, Record, Request,
 };
 pub use starters::Starters;
 

@@ -37,6 +37,8 @@ pub enum Request {
     Check(Record),
     /// What a bag of birds or an animal will give, and what to buy for it.
     PlanBag(AskBag),
+    /// Labels and tags of a batch.
+    Labels(AskLabels),
 }
 
 /// No content: `{}`.
@@ -189,4 +191,22 @@ pub enum Record {
     Batch(Batch),
     /// The settings.
     Settings(Settings),
+}
+
+/// Content of `labels`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskLabels {
+    /// The batch.
+    pub batch: Batch,
+    /// The time now, in milliseconds since 1970.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub now: i64,
+    /// True for packs that go into the freezer.
+    pub frozen: bool,
+    /// True for vacuum packs.
+    pub vacuum: bool,
+    /// The user's settings.
+    pub settings: Settings,
 }

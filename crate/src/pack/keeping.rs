@@ -1,0 +1,109 @@
+//! How long a pack keeps and when meat counts as cooked. The figures are in `tables/keeping.csv` and `cooked.csv`.
+
+use crate::batch::Batch;
+use crate::quantity::Temperature;
+use crate::quantity::exact::Exact;
+use crate::recipe::{Do, Eaten, Method};
+use rust_decimal::Decimal;
+
+/// A row of the keeping times.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Keeps {
+    /// `smoked-cured`, `smoked`, `cooked`, `raw`.
+    pub state: &'static str,
+    /// `bird`, `red`, or `any`.
+    pub kind: &'static str,
+    /// `cold` or `frozen`.
+    pub place: &'static str,
+    /// Days at the low end: what a label takes.
+    pub low: u32,
+    /// Days at the high end.
+    pub high: u32,
+    /// The rule in words.
+    pub says: &'static str,
+    /// Where it is from.
+    pub source: &'static str,
+    /// `published`, `quoted`, `judgement`.
+    pub status: &'static str,
+}
+
+/// A row of the temperatures at which meat counts as cooked.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct CookedAt {
+    /// `bird`, `red`, `boar`, `hare`, `mince`, `own`.
+    pub kind: &'static str,
+    /// Degrees Fahrenheit in the middle of the thickest piece.
+    pub fahrenheit: u32,
+    /// Where it is from.
+    pub source: &'static str,
+    /// `published`, `quoted`, `judgement`.
+    pub status: &'static str,
+}
+
+/// The row for meat of these kinds: where they are mixed, the one that keeps shortest.
+pub fn keeps(state: &str, kinds: &[&str], place: &str) -> Option<&'static Keeps> {
+    let row = |kind: &str| {
+        let rows = crate::tables::KEEPING.iter();
+        let mut fits = rows.filter(|k| k.state == state && k.place == place);
+        fits.find(|k| k.kind == kind || k.kind == "any")
+    };
+    let known = kinds.iter().filter_map(|kind| row(kind));
+    known.min_by_key(|k| k.low).or_else(|| row("any"))
+}
+
+/// The row for meat of these kinds: the hottest of them.
+pub fn cooked_at(method: Method, kinds: &[&str]) -> Option<&'static CookedAt> {
+    let mince = method == Method::Ground;
+    let asked = |row: &&CookedAt| kinds.contains(&row.kind) || (mince && row.kind == "mince");
+    let own = || crate::tables::COOKED.iter().find(|row| row.kind == "own");
+    crate::tables::COOKED
+        .iter()
+        .filter(asked)
+        .max_by_key(|row| row.fahrenheit)
+        .or_else(own)
+}
+
+/// How far the meat of a batch is done, by its ticks: a step that was not ticked has not been.
+pub struct Done {
+    /// A smoking step was ticked.
+    pub smoked: bool,
+    /// The temperature of a ticked step that reaches the consumer figure.
+    pub cooked: Option<Temperature>,
+    /// Cure went in by tick, by spoon, or is in the recipe.
+    pub cured: bool,
+}
+
+/// See [`Done`].
+pub fn done(batch: &Batch, kinds: &[&str]) -> Done {
+    let steps = || {
+        let all = batch.recipe.steps.iter().enumerate();
+        all.filter(|(i, _)| batch.tick(&format!("step:{i}")).is_some())
+            .map(|(_, step)| step)
+    };
+    let least = cooked_at(batch.recipe.method, kinds).map(|row| Decimal::from(row.fahrenheit));
+    // 71 °C is how 160 °F is printed, and 0.2 °F under it.
+    let reaches = |t: &Temperature| least.is_some_and(|least| t.base().half_away(0) >= least);
+    Done {
+        smoked: steps().any(|s| s.act == Do::Smoke),
+        cooked: steps()
+            .filter(|s| matches!(s.act, Do::Smoke | Do::Cook))
+            .filter_map(|s| s.until)
+            .filter(reaches)
+            .max(),
+        cured: batch.put_in.is_some() || !batch.recipe.cures.is_empty(),
+    }
+}
+
+/// The state that decides the keeping time; nothing for what hangs for months or is dried, of which no figure is known.
+pub fn state(batch: &Batch, done: &Done) -> Option<&'static str> {
+    let dried = batch.recipe.steps.iter().any(|s| s.act == Do::DryOut);
+    if batch.recipe.eaten == Eaten::HungForMonths || dried {
+        return None;
+    }
+    Some(match (done.cooked, done.smoked, done.cured) {
+        (None, _, _) => "raw",
+        (_, true, true) => "smoked-cured",
+        (_, true, false) => "smoked",
+        (_, false, _) => "cooked",
+    })
+}

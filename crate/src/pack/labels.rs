@@ -1,0 +1,331 @@
+//! The words of a bag label, a pack label and a gift tag. Dates are milliseconds; the page, which knows the calendar
+//! of the person, writes them as days.
+
+use super::ingredients::contents;
+use super::keeping::{Done, cooked_at, done, keeps, state};
+use crate::batch::{Batch, kinds};
+use crate::dose::{Caution, Verdict, cautions};
+use crate::pantry;
+use crate::quantity::exact::Exact;
+use crate::quantity::{Problem, Span, Temperature};
+use crate::recipe::{Do, Eaten};
+use crate::weigh::{self, Fact, Settings, WeighSheet};
+use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
+use serde::Serialize;
+
+const MINUTE: i64 = 60_000;
+const DAY: i64 = 1440 * MINUTE;
+
+/// Everything to print for a batch.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Labels {
+    /// Why there is no label for what would be eaten or given: the dose holds the batch.
+    pub held: Option<String>,
+    /// The bag label; then, unless held, the pack label and the gift tag.
+    pub papers: Vec<Paper>,
+    /// Rules to read before a gift or a vacuum pack, with source and status; not printed.
+    pub rules: Vec<Caution>,
+}
+
+/// What a paper is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum PaperKind {
+    /// On the bag before it closes, while the meat is in the cure.
+    Bag,
+    /// On the finished pack.
+    Pack,
+    /// On what is given to another.
+    Gift,
+}
+
+/// One label or tag.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Paper {
+    /// What it is for.
+    pub kind: PaperKind,
+    /// Name on top.
+    pub head: String,
+    /// `8 mallard breast, 8 teal breast`.
+    pub what: String,
+    /// Green weight on a bag; nothing where the weight of a pack is to be written.
+    pub weight: Option<String>,
+    /// Words before the date: `Keep cold. Use by`.
+    pub keep: String,
+    /// The date, in milliseconds since 1970; nothing where no figure is known.
+    #[cfg_attr(feature = "types", ts(type = "number | null"))]
+    pub until: Option<i64>,
+    /// What the date rests on, with its status.
+    pub basis: String,
+    /// When it was put in the cure, or packed.
+    #[cfg_attr(feature = "types", ts(type = "number | null"))]
+    pub made: Option<i64>,
+    /// Cured, cooked, ingredients.
+    pub facts: Vec<Fact>,
+    /// Rules to write on, by hand: signature, address.
+    pub blanks: Vec<&'static str>,
+    /// Sentences at the foot.
+    pub foot: Vec<&'static str>,
+}
+
+/// The labels of a batch at `now`, for packs kept frozen or cold, vacuum packed or not.
+///
+/// # Errors
+/// The problems of the batch and the settings, or what is missing to reckon the list.
+pub fn labels(
+    batch: &Batch,
+    settings: &Settings,
+    now: i64,
+    frozen: bool,
+    vacuum: bool,
+) -> Result<Labels, Vec<Problem>> {
+    let sheet = weigh::sheet(batch, settings)?;
+    let work = Work {
+        batch,
+        settings,
+        now,
+        frozen,
+        vacuum,
+        kinds: kinds(&batch.pieces),
+        done: done(batch, &kinds(&batch.pieces)),
+        sheet,
+    };
+    let held = work.sheet.verdict.held.then(|| work.sheet.verdict.word.clone());
+    let mut papers = vec![work.bag()];
+    if held.is_none() {
+        papers.extend([work.pack(), work.gift()]);
+    }
+    Ok(Labels {
+        held,
+        papers,
+        rules: cautions(&work.rules()),
+    })
+}
+
+struct Work<'a> {
+    batch: &'a Batch,
+    settings: &'a Settings,
+    now: i64,
+    frozen: bool,
+    vacuum: bool,
+    kinds: Vec<&'static str>,
+    done: Done,
+    sheet: WeighSheet,
+}
+
+impl Work<'_> {
+    fn bag(&self) -> Paper {
+        let begun = self.batch.tick("rub").map(|t| t.at);
+        let cure = self.batch.recipe.steps.first().filter(|s| s.act == Do::Cure);
+        let lasts = cure.and_then(|s| s.lasts).map(millis);
+        let held = self.sheet.verdict.held;
+        Paper {
+            kind: PaperKind::Bag,
+            weight: Some(self.sheet.green.text.clone()),
+            keep: if held {
+                "Held: do not eat."
+            } else {
+                "Keep at 2 to 4 °C. In the cure until"
+            }
+            .to_owned(),
+            until: lasts
+                .filter(|_| !held)
+                .and_then(|l| begun.unwrap_or(self.now).checked_add(l)),
+            basis: if lasts.is_some() {
+                "by the time in the recipe"
+            } else {
+                "the recipe gives no time"
+            }
+            .to_owned(),
+            made: begun.or(Some(self.now)),
+            facts: vec![self.cured(), fact("Cooked", "no, raw"), self.ingredients()],
+            blanks: Vec::new(),
+            foot: texts(&["label-raw", "label-sale", "label-shot"]),
+            ..self.blank()
+        }
+    }
+
+    fn pack(&self) -> Paper {
+        let (until, basis) = self.use_by();
+        let mut foot = vec!["label-shelf", "label-sale", "label-shot"];
+        if self.vacuum {
+            foot.push("label-vacuum");
+        }
+        if self.batch.recipe.eaten == Eaten::HungForMonths {
+            foot.push("label-raw-hung");
+        } else if self.done.cooked.is_none() {
+            foot.insert(0, "label-raw");
+        }
+        Paper {
+            kind: PaperKind::Pack,
+            keep: match (self.frozen, until) {
+                (true, _) => "Keep frozen, −18 °C. Best by",
+                (false, Some(_)) => "Keep cold, 4 °C or colder. Use by",
+                (false, None) => "Keep cold, 4 °C or colder.",
+            }
+            .to_owned(),
+            until,
+            basis,
+            made: Some(self.packed()),
+            facts: vec![self.cured(), self.cooked(), self.ingredients()],
+            foot: texts(&foot),
+            ..self.blank()
+        }
+    }
+
+    /// The fields that the migratory-bird rules ask for stand only on birds, and only where that law holds.
+    fn gift(&self) -> Paper {
+        let pack = self.pack();
+        let mut facts = vec![fact("Species, number", &self.what())];
+        facts.push(fact("Date killed", &self.batch.killed));
+        facts.extend(pack.facts);
+        Paper {
+            kind: PaperKind::Gift,
+            facts,
+            blanks: if self.is_tagged() {
+                vec![
+                    "Birds in all",
+                    "Hunter’s name and address",
+                    "Hunter’s signature",
+                    "Given to, and date",
+                ]
+            } else {
+                vec!["From", "Given to, and date"]
+            },
+            ..pack
+        }
+    }
+
+    fn is_tagged(&self) -> bool {
+        self.in_us() && self.kinds.contains(&"bird")
+    }
+
+    fn in_us(&self) -> bool {
+        self.settings.profile.starts_with("us-")
+    }
+
+    fn rules(&self) -> Vec<&'static str> {
+        let mut keys = vec![match (self.is_tagged(), self.in_us()) {
+            (true, _) => "tag-birds",
+            (false, true) => "tag-us",
+            (false, false) => "tag-other",
+        }];
+        keys.push("label-sale");
+        if self.vacuum {
+            keys.push("label-vacuum");
+        }
+        keys.extend(["label-shot", "local-rules"]);
+        keys
+    }
+
+    fn blank(&self) -> Paper {
+        Paper {
+            kind: PaperKind::Bag,
+            head: self.batch.name.clone(),
+            what: self.what(),
+            weight: None,
+            keep: String::new(),
+            until: None,
+            basis: String::new(),
+            made: None,
+            facts: Vec::new(),
+            blanks: Vec::new(),
+            foot: Vec::new(),
+        }
+    }
+
+    /// `8 mallard breast, 8 teal breast`.
+    fn what(&self) -> String {
+        let named = self.batch.pieces.iter().map(|p| {
+            let name = pantry::cut(&p.cut).map_or(p.name.as_str(), |c| c.name);
+            format!("{} {}", p.count, name.to_lowercase())
+        });
+        named.collect::<Vec<_>>().join(", ")
+    }
+
+    /// The tick of packing, or now.
+    fn packed(&self) -> i64 {
+        let at = self.batch.recipe.steps.iter().rposition(|s| s.act == Do::Pack);
+        at.and_then(|i| self.batch.tick(&format!("step:{i}")))
+            .map_or(self.now, |t| t.at)
+    }
+
+    fn use_by(&self) -> (Option<i64>, String) {
+        let place = if self.frozen { "frozen" } else { "cold" };
+        let row = state(self.batch, &self.done).and_then(|state| keeps(state, &self.kinds, place));
+        let Some(row) = row else {
+            return (
+                None,
+                "No keeping time is known for it here: ask an authority.".to_owned(),
+            );
+        };
+        let until = self.packed().checked_add(i64::from(row.low).saturating_mul(DAY));
+        (
+            until,
+            format!("{} ({}, {})", row.says, row.source, pantry::in_words(row.status)),
+        )
+    }
+
+    fn cured(&self) -> Fact {
+        let verdict: &Verdict = &self.sheet.verdict;
+        let part = |name: &str, ppm: &Option<crate::dose::Ppm>| {
+            let ppm = ppm.as_ref().filter(|p| p.high > 0)?;
+            Some(format!("{name} {} ppm going in", ppm.typical))
+        };
+        let said: Vec<String> = [part("nitrite", &verdict.nitrite), part("nitrate", &verdict.nitrate)]
+            .into_iter()
+            .flatten()
+            .collect();
+        match (self.done.cured, said.is_empty()) {
+            (false, _) => fact("Cured", "no, salt only"),
+            (true, true) => fact("Cured", "yes"),
+            (true, false) => fact("Cured", &said.join(", ")),
+        }
+    }
+
+    fn cooked(&self) -> Fact {
+        let show = |t: Temperature| t.show(self.settings.units).text;
+        let least = cooked_at(self.batch.recipe.method, &self.kinds);
+        let least = least
+            .and_then(|row| Temperature::new(Decimal::from(row.fahrenheit)).ok())
+            .map(show);
+        let says = match (self.done.cooked, least) {
+            (Some(t), _) => format!("to {}, by its tick", show(t)),
+            (None, _) if self.batch.recipe.eaten == Eaten::HungForMonths => "no, eaten raw".to_owned(),
+            (None, Some(least)) => format!("not by the ticks: cook to {least} before eating"),
+            (None, None) => "not by the ticks".to_owned(),
+        };
+        fact("Cooked", &says)
+    }
+
+    fn ingredients(&self) -> Fact {
+        let meat: Vec<String> = self
+            .batch
+            .pieces
+            .iter()
+            .map(|p| pantry::cut(&p.cut).map_or(p.name.clone(), |c| c.name.to_lowercase()))
+            .collect();
+        let what = contents(self.batch, &self.sheet, &meat.join(", "), self.settings);
+        fact("Ingredients", &format!("{}. {}", what.list, what.allergens))
+    }
+}
+
+fn fact(label: &str, value: &str) -> Fact {
+    Fact {
+        label: label.to_owned(),
+        value: value.to_owned(),
+    }
+}
+
+fn texts(keys: &[&str]) -> Vec<&'static str> {
+    cautions(keys).into_iter().map(|c| c.text).collect()
+}
+
+fn millis(span: Span) -> i64 {
+    let ms = span.base().times(Decimal::from(MINUTE));
+    ms.and_then(|m| m.round().to_i64()).unwrap_or(0)
+}

@@ -1,0 +1,8 @@
+//! What leaves the board: labels, gift tags, how long a pack keeps.
+
+mod ingredients;
+mod keeping;
+mod labels;
+
+pub use keeping::{CookedAt, Keeps, cooked_at, keeps};
+pub use labels::{Labels, Paper, PaperKind, labels};
