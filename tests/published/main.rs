@@ -13,5 +13,8 @@ mod pantry;
 mod schedule;
 mod slips;
 mod spoons;
+mod transport;
+mod transport_cross;
+mod transport_series;
 mod units;
 mod weigh_out;
