@@ -16,6 +16,7 @@ fn main() {
         game(),
         keeping(),
         cooked(),
+        heat(),
     ]
     .concat();
     let path = Path::new(&env::var("OUT_DIR").expect("cargo sets OUT_DIR")).join("tables.rs");
@@ -205,4 +206,83 @@ fn cooked() -> String {
             &r[0], &r[1], &r[2], &r[3]
         )
     })
+}
+
+/// A number as a constant of type `f64`; fails where the cell is none.
+fn float(cell: &str) -> String {
+    let value: f64 = cell.parse().unwrap_or_else(|e| panic!("{cell}: {e}"));
+    format!("{value:?}")
+}
+
+fn maybe(cell: &str) -> String {
+    if cell.is_empty() {
+        "None".into()
+    } else {
+        format!("Some({})", float(cell))
+    }
+}
+
+/// Tables of time and temperature: heat, trichinae, chilling, consumer temperatures.
+fn heat() -> String {
+    let rows_of = |name: &str, rows: &Rows, temp: usize, value: usize| {
+        table(name, "(f64, f64)", rows, |r| {
+            format!("({}, {})", float(&r[temp]), float(&r[value]))
+        })
+    };
+    let all = rows("heat.csv", 6);
+    let one = |key: &str, log: &str| -> Rows {
+        let rows: Rows = all.iter().filter(|r| &r[0] == key && &r[1] == log).cloned().collect();
+        let temperature = |r: &csv::StringRecord| r[2].parse::<u32>().expect("whole degrees");
+        assert!(
+            rows.windows(2).all(|w| temperature(&w[0]) < temperature(&w[1])),
+            "{key} rises"
+        );
+        rows
+    };
+    let cold = rows("parasite-cold.csv", 5);
+    [
+        rows_of("MEAT_65", &one("meat", "6.5"), 2, 3),
+        rows_of("MEAT_70", &one("meat", "7.0"), 2, 3),
+        rows_of("CHICKEN", &one("chicken", "7.0"), 2, 3),
+        rows_of("TURKEY", &one("turkey", "7.0"), 2, 3),
+        rows_of("TRICHINAE", &rows("parasite-heat.csv", 4), 0, 1),
+        table("TRICHINAE_COLD", "(&str, f64, f64)", &cold, |r| {
+            format!("({:?}, {}, {})", &r[0], float(&r[1]), float(&r[2]))
+        }),
+        table("COOLING", "crate::safety::Stage", &rows("cooling.csv", 14), |r| {
+            format!(
+                "crate::safety::Stage {{ key: {:?}, name: {:?}, cured: {}, nitrite: {}, brine: {}, activity: {}, \
+                 home: {}, start: {}, end: {}, hours: {}, total: {}, condition: {:?}, source: {:?}, status: {:?} }}",
+                &r[0],
+                &r[1],
+                &r[2] == "cured",
+                maybe(&r[3]),
+                maybe(&r[4]),
+                maybe(&r[5]),
+                yes(&r[6]),
+                float(&r[7]),
+                float(&r[8]),
+                maybe(&r[9]),
+                maybe(&r[10]),
+                &r[11],
+                &r[12],
+                &r[13]
+            )
+        }),
+        table("TARGETS", "crate::safety::Consumer", &rows("targets.csv", 8), |r| {
+            format!(
+                "crate::safety::Consumer {{ kind: {:?}, whole: {}, minced: {}, rest: {}, table: {:?}, reason: {:?}, \
+                 source: {:?}, status: {:?} }}",
+                &r[0],
+                float(&r[1]),
+                float(&r[2]),
+                float(&r[3]),
+                &r[4],
+                &r[5],
+                &r[6],
+                &r[7]
+            )
+        }),
+    ]
+    .concat()
 }

@@ -2,8 +2,8 @@
 //! right, what comes next and when.
 //!
 //! The floors, each importing only those before it: [`quantity`], [`pantry`], [`recipe`], [`dose`], [`batch`],
-//! [`weigh`], [`transport`], [`schedule`], [`plan`], [`share`], [`pack`], [`door`]. Everything up to the door is pure: no
-//! clock, no chance, no JavaScript. The same request gives the same answer natively and in the browser.
+//! [`weigh`], [`transport`], [`safety`], [`schedule`], [`plan`], [`share`], [`pack`], [`door`]. Everything up to
+//! the door is pure: no clock, no chance, no JavaScript. The same request gives the same answer natively and in the browser.
 
 // Doses are exact decimals. The physics floors (transport and what stands on it) allow floats, each with its reason.
 #![deny(clippy::float_arithmetic)]
@@ -24,6 +24,7 @@ pub mod pantry;
 pub mod plan;
 pub mod quantity;
 pub mod recipe;
+pub mod safety;
 pub mod schedule;
 pub mod share;
 mod tables;

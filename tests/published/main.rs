@@ -10,6 +10,7 @@ mod labels;
 mod limits;
 mod link;
 mod pantry;
+mod safety;
 mod schedule;
 mod slips;
 mod spoons;

@@ -1,0 +1,21 @@
+//! Cooked enough, come up and chilled in time: published figures and how they are applied.
+//!
+//! Degrees Fahrenheit and seconds, as the tables print them. Nothing here licenses: every answer names its rule.
+#![allow(
+    clippy::float_arithmetic,
+    reason = "times and temperatures as read; no dose is reckoned here"
+)]
+
+mod chill;
+mod guard;
+mod heat;
+mod keep;
+mod parasites;
+mod target;
+
+pub use chill::{Left, Stage, left, options};
+pub use guard::{COME_UP, ComeUp, come_up};
+pub use heat::{GAP, Points, Table, credit};
+pub use keep::{JERKY, Jerky, VACUUM_COLD};
+pub use parasites::{frozen_long_enough, trichinae_seconds};
+pub use target::{Consumer, Wish, consumer, may_go_lower};

@@ -1,0 +1,21 @@
+//! Trichinae, by the tables of the former 9 CFR 318.10 (removed in 2018, guideline since): for domestic pork.
+
+use super::heat::between;
+
+/// Seconds at a temperature in °F; nothing below 120 °F. For bear, boar and their kin the consumer rule holds instead:
+/// 160 °F everywhere.
+pub fn trichinae_seconds(fahrenheit: f64) -> Option<f64> {
+    between(&crate::tables::TRICHINAE, fahrenheit)
+}
+
+/// Whether domestic pork was frozen long enough; `group` is `to-6-in`, `6-to-27-in` or `middle` (by its own
+/// temperature). Between rows the warmer one holds.
+///
+/// Nothing for `boar`, bear and their kin: freezing is never enough for them, however cold and long (CDC, published).
+pub fn frozen_long_enough(kind: &str, group: &str, fahrenheit: f64, hours: f64) -> Option<bool> {
+    let needed = crate::tables::TRICHINAE_COLD
+        .iter()
+        .rev()
+        .find(|(name, temp, _)| *name == group && fahrenheit <= *temp);
+    (kind == "pork").then(|| needed.is_some_and(|(_, _, least)| hours >= *least))
+}
