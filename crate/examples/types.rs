@@ -23,7 +23,7 @@ impl TypeVisitor for Collect {
 }
 
 /// Answers by question, for the type of `ask`.
-const ANSWERS: [(&str, &str); 13] = [
+const ANSWERS: &[(&str, &str)] = &[
     ("read", "ReadValues"),
     ("tables", "Tables"),
     ("starters", "Starters"),
@@ -36,6 +36,7 @@ const ANSWERS: [(&str, &str); 13] = [
     ("open_link", "Opened"),
     ("check", "Checked"),
     ("plan_bag", "BagSheet"),
+    ("calendar", "Calendar"),
     ("labels", "Labels"),
 ];
 
@@ -55,6 +56,7 @@ fn main() {
     all.visit::<Opened>();
     all.visit::<Checked>();
     all.visit::<cure_reckoner::plan::bag::BagSheet>();
+    all.visit::<cure_reckoner::plan::Calendar>();
     all.visit::<cure_reckoner::pack::Labels>();
     let _: fn(Request) -> door::Answer = door::answer;
     println!("// Written by crate/examples/types.rs from the Rust types; do not edit.\n");

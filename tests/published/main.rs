@@ -5,6 +5,7 @@
 
 mod bag;
 mod brines;
+mod calendar;
 mod dose;
 mod labels;
 mod limits;

@@ -7,6 +7,7 @@ import { ask } from './ask.js';
 import { load } from './core.js';
 import { follow } from './router.js';
 import { away } from './screens/away.js';
+import { bag } from './screens/bag.js';
 import { batch } from './screens/batch.js';
 import { dose } from './screens/dose.js';
 import { edit } from './screens/edit.js';
@@ -25,7 +26,7 @@ import { stick } from './widgets/stick.js';
 /** @typedef {import('./app.js').Screen} Screen */
 
 /** @type {Record<string, (app: App, place: import('./router.js').Place) => Screen>} */
-const SCREENS = { away, batch, dose, edit, keep, open, recipe, recipes, start, today };
+const SCREENS = { away, bag, batch, dose, edit, keep, open, recipe, recipes, start, today };
 const MINUTE_MS = 60_000;
 
 const root = /** @type {HTMLElement} */ (document.getElementById('page'));

@@ -357,6 +357,19 @@ range: string,
 most: string, };
 
 /**
+ * A calendar file.
+ */
+export type Calendar = { 
+/**
+ * The file, `text/calendar`, lines ended by CR LF.
+ */
+text: string, 
+/**
+ * Jobs to come that are in it.
+ */
+jobs: number, };
+
+/**
  * One line of a card.
  */
 export type CardRow = { 
@@ -1211,7 +1224,7 @@ export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": S
 /**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "check": Record } | { "plan_bag": AskBag } | { "labels": AskLabels };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "check": Record } | { "plan_bag": AskBag } | { "calendar": AskNext } | { "labels": AskLabels };
 
 /**
  * Units, scale and jurisdiction. Stored values do not depend on it.
@@ -1634,5 +1647,6 @@ export interface Answers {
   open_link: Opened;
   check: Checked;
   plan_bag: BagSheet;
+  calendar: Calendar;
   labels: Labels;
 }

@@ -7,6 +7,8 @@ use crate::batch::{self, PieceSheet};
 use crate::dose::{self, Case, Profile, Verdict, Whole};
 use crate::pack::{self, Labels};
 use crate::pantry::{self, Belly, Cut, Ingredient};
+use crate::plan;
+use crate::plan::Calendar;
 use crate::plan::bag::{self, BagSheet, GameName};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Range};
@@ -45,6 +47,7 @@ pub enum Ok {
     OpenLink(Opened),
     Check(Checked),
     PlanBag(BagSheet),
+    Calendar(Calendar),
     Labels(Labels),
 }
 
@@ -119,6 +122,10 @@ pub fn answer(request: Request) -> Answer {
             }
         }
         Request::PlanBag(ask) => bag::bag(&ask).map(Ok::PlanBag),
+        Request::Calendar(ask) => {
+            let batches: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
+            plan::calendar(&batches, ask.now, &ask.settings).map(Ok::Calendar)
+        }
         Request::Labels(ask) => {
             pack::labels(&ask.batch, &ask.settings, ask.now, ask.frozen, ask.vacuum).map(Ok::Labels)
         }

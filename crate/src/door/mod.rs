@@ -19,6 +19,7 @@
 //! | `open_link` | [`AskOpen`]: a link | [`Opened`] |
 //! | `check` | [`Record`]: a stored record | [`Checked`] |
 //! | `plan_bag` | [`AskBag`](crate::plan::bag::AskBag): a bag and a recipe | [`BagSheet`](crate::plan::bag::BagSheet) |
+//! | `calendar` | [`AskNext`] | [`Calendar`](crate::plan::Calendar): an .ics file |
 //! | `labels` | [`AskLabels`]: a batch, packs and now | [`Labels`](crate::pack::Labels) |
 
 mod answer;

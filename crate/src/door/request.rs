@@ -37,6 +37,8 @@ pub enum Request {
     Check(Record),
     /// What a bag of birds or an animal will give, and what to buy for it.
     PlanBag(AskBag),
+    /// The jobs of batches as a calendar file.
+    Calendar(AskNext),
     /// Labels and tags of a batch.
     Labels(AskLabels),
 }

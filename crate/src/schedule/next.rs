@@ -198,7 +198,8 @@ fn tick_of(batch: &Batch, i: usize, begun: i64) -> Option<i64> {
     own.or_else(|| (i == 0 && batch.recipe.steps.first().is_some_and(|s| s.act == Do::Cure)).then_some(begun))
 }
 
-fn millis(span: Option<Span>) -> i64 {
+/// Milliseconds of a span; nought for none.
+pub(crate) fn millis(span: Option<Span>) -> i64 {
     span.and_then(|s| s.base().times(Decimal::from(MINUTE)))
         .and_then(|m| m.round().to_i64())
         .unwrap_or(0)

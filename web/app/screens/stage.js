@@ -3,6 +3,7 @@ import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
 import { batchHead, running } from '../widgets/batch-head.js';
+import { calendarButton } from '../widgets/calendar.js';
 import { cardSteps } from '../widgets/card.js';
 import { icon } from '../widgets/icon.js';
 import { Ticker, boxId, onceOnly } from '../widgets/tick.js';
@@ -68,6 +69,7 @@ export function stage(app, id, stage) {
           : nothing
       }
       ${state?.finished && !batch.closed ? finish(batch) : nothing} ${stage === 'pack' ? handOn(batch) : nothing}
+      ${calendarButton(app, [[id, batch]], 'one')}
     </div>`;
     const plate = html`<div class="plate wide-only">
       <div class="stick">${state ? week([state], app.shelf.batches, app.now()) : nothing}</div>

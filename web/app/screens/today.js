@@ -3,6 +3,7 @@ import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { newId } from '../shelf.js';
 import { problemStrip } from '../widgets/answer.js';
+import { calendarButton } from '../widgets/calendar.js';
 import { miniPunch } from '../widgets/batch-head.js';
 import { icon, tagMark } from '../widgets/icon.js';
 import { jobRow } from '../widgets/job-row.js';
@@ -82,7 +83,8 @@ export function today(app) {
         empty
           ? nothing
           : html`${list('Under way', false)} ${list('Finished, to put away', true)}
-              <div class="block"><a class="btn main wide" href="#/start">Start a batch</a></div>`
+              <div class="block"><a class="btn main wide" href="#/start">Start a batch</a></div>
+              ${calendarButton(app, open, 'all')}`
       }
       ${doors(app)}
     </div>`;
@@ -170,6 +172,7 @@ function doors(app) {
   const away = app.shelf.away().length;
   return html`<nav class="doors block" aria-label="Other jobs">
     ${door('#/dose', 'Check a dose', 'Cure already on the meat? See where it lands.')}
+    ${door('#/bag', 'Plan the bag', 'What a day’s birds or an animal will give, and what to buy')}
     ${door('#/recipes', 'Recipes', `${count(app.shelf.recipes.size, 'card')}, to open, write and hand on`)}
     ${away ? door('#/away', 'Put away', `${count(away, 'batch', 'batches')} finished or thrown out`) : nothing}
     ${door('#/keep', 'Keep and settings', 'Units, scale, the file with everything in it')}

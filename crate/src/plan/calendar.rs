@@ -1,0 +1,209 @@
+//! The jobs of batches as a calendar file by RFC 5545.
+//!
+//! Every job has an id that stays, and `SEQUENCE` and `DTSTAMP` come from `now`: a later export replaces an earlier
+//! one. A job that is no longer to be done is sent along as cancelled, so that no old alarm is left.
+
+use crate::batch::Batch;
+use crate::quantity::Problem;
+use crate::recipe::Step;
+use crate::schedule::{Job, State, millis, next};
+use crate::weigh::Settings;
+use serde::Serialize;
+
+/// A calendar file.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Calendar {
+    /// The file, `text/calendar`, lines ended by CR LF.
+    pub text: String,
+    /// Jobs to come that are in it.
+    pub jobs: u32,
+}
+
+/// Milliseconds in a second, a minute, a day.
+const SECOND: i64 = 1000;
+const MINUTE: i64 = 60 * SECOND;
+const DAY: i64 = 1440 * MINUTE;
+/// Octets of a line without its end, RFC 5545 3.1.
+const LINE: usize = 75;
+/// Turns of one step at most, as the schedule has them.
+const MOST_TURNS: i64 = 200;
+
+/// The jobs of these batches at `now`, in milliseconds since 1970, with an alarm at each that is to come.
+///
+/// # Errors
+/// Problems of the settings.
+pub fn calendar(batches: &[(&str, &Batch)], now: i64, settings: &Settings) -> Result<Calendar, Vec<Problem>> {
+    let list = next(batches, now, settings)?;
+    let mut file = File::default();
+    for line in [
+        "BEGIN:VCALENDAR",
+        "VERSION:2.0",
+        "PRODID:-//Cure Reckoner//Jobs//EN",
+        "CALSCALE:GREGORIAN",
+        "METHOD:PUBLISH",
+    ] {
+        file.line(line);
+    }
+    for ((id, batch), state) in batches.iter().zip(&list.batches) {
+        let live = |job: &&Job| job.due.is_some() && !job.passed && !batch.closed && !state.held;
+        for job in state.jobs.iter().filter(live) {
+            file.event(id, batch, job, now);
+        }
+        for gone in all_ids(&batch.recipe.steps).filter(|of| !in_it(state, batch, of)) {
+            file.cancel(id, batch, &gone, now);
+        }
+    }
+    file.line("END:VCALENDAR");
+    Ok(Calendar {
+        text: file.text,
+        jobs: file.jobs,
+    })
+}
+
+/// True where the job is in the file with its time.
+fn in_it(state: &State, batch: &Batch, of: &str) -> bool {
+    let live = |j: &Job| j.id == of && j.due.is_some() && !j.passed;
+    !batch.closed && !state.held && state.jobs.iter().any(live)
+}
+
+/// Ids of every job the recipe may ever have had.
+fn all_ids(steps: &[Step]) -> impl Iterator<Item = String> + '_ {
+    let of = |(i, step): (usize, &Step)| {
+        let every = millis(step.turn_every);
+        let turns = if every < MINUTE {
+            0
+        } else {
+            millis(step.lasts)
+                .saturating_sub(1)
+                .checked_div(every)
+                .unwrap_or(0)
+                .min(MOST_TURNS)
+        };
+        let turns = (0..turns).map(move |k| format!("turn:{i}:{k}"));
+        std::iter::once(format!("step:{i}")).chain(turns)
+    };
+    steps.iter().enumerate().flat_map(of).chain(["end".to_owned()])
+}
+
+#[derive(Default)]
+struct File {
+    text: String,
+    jobs: u32,
+}
+
+impl File {
+    fn event(&mut self, id: &str, batch: &Batch, job: &Job, now: i64) {
+        let done = job.ticked.is_some();
+        let from = job.ticked.or(job.due).unwrap_or(now);
+        self.begin(id, &job.id, from, now);
+        let word = if done { "Done: " } else { "" };
+        self.text_line("SUMMARY", &format!("{word}{} {}", batch.tag, job.head));
+        let mut parts = vec![batch.name.as_str(), job.text.as_str()];
+        parts.extend(job.caution.as_deref());
+        parts.retain(|p| !p.is_empty());
+        self.text_line("DESCRIPTION", &parts.join("\n"));
+        self.line("STATUS:CONFIRMED");
+        self.line("TRANSP:TRANSPARENT");
+        if !done {
+            self.jobs = self.jobs.saturating_add(1);
+            self.line("BEGIN:VALARM");
+            self.line("ACTION:DISPLAY");
+            self.line("TRIGGER:PT0S");
+            self.text_line("DESCRIPTION", &format!("{}: {}", batch.name, job.head));
+            self.line("END:VALARM");
+        }
+        self.line("END:VEVENT");
+    }
+
+    fn cancel(&mut self, id: &str, batch: &Batch, of: &str, now: i64) {
+        self.begin(id, of, now, now);
+        self.text_line("SUMMARY", &format!("{} No longer to do", batch.tag));
+        self.line("STATUS:CANCELLED");
+        self.line("END:VEVENT");
+    }
+
+    fn begin(&mut self, id: &str, of: &str, from: i64, now: i64) {
+        self.line("BEGIN:VEVENT");
+        self.text_line("UID", &format!("{id}-{}@cure-reckoner", of.replace(':', "-")));
+        self.line(&format!("DTSTAMP:{}", utc(now)));
+        self.line(&format!("LAST-MODIFIED:{}", utc(now)));
+        // Whole minutes since 1970: it only grows, and stays within 32 bits.
+        self.line(&format!(
+            "SEQUENCE:{}",
+            now.div_euclid(MINUTE).clamp(0, i64::from(i32::MAX))
+        ));
+        self.line(&format!("DTSTART:{}", utc(from)));
+        self.line("DURATION:PT15M");
+    }
+
+    /// A property whose value is text: escaped by RFC 5545 3.3.11, control characters left out.
+    fn text_line(&mut self, name: &str, value: &str) {
+        let mut out = format!("{name}:");
+        for c in value.chars() {
+            match c {
+                '\\' | ';' | ',' => {
+                    out.push('\\');
+                    out.push(c);
+                }
+                '\n' => out.push_str("\\n"),
+                c if c.is_control() => {}
+                c => out.push(c),
+            }
+        }
+        self.line(&out);
+    }
+
+    /// One content line, folded at 75 octets and never within a character.
+    fn line(&mut self, line: &str) {
+        let mut width = 0_usize;
+        for c in line.chars() {
+            if width.saturating_add(c.len_utf8()) > LINE {
+                self.text.push_str("\r\n ");
+                width = 1;
+            }
+            self.text.push(c);
+            width = width.saturating_add(c.len_utf8());
+        }
+        self.text.push_str("\r\n");
+    }
+}
+
+/// `20261114T063000Z`. Days to a date by the era arithmetic of the proleptic Gregorian calendar.
+fn utc(ms: i64) -> String {
+    let (days, rest) = (ms.div_euclid(DAY), ms.rem_euclid(DAY) / SECOND);
+    let (year, month, day) = date(days);
+    let (hour, minute, second) = (rest / 3600, rest / 60 % 60, rest % 60);
+    format!("{year:04}{month:02}{day:02}T{hour:02}{minute:02}{second:02}Z")
+}
+
+/// Year, month and day of a day counted from 1970-01-01; years 1970 to 9999, others at the nearer end.
+fn date(days: i64) -> (i64, i64, i64) {
+    /// Days from 0000-03-01 to 1970-01-01, and in 400, 100, 4 and 1 years.
+    const SHIFT: i64 = 719_468;
+    const ERA: i64 = 146_097;
+    let day = days.clamp(0, 2_932_896).saturating_add(SHIFT);
+    let (era, of_era) = (day.div_euclid(ERA), day.rem_euclid(ERA));
+    // Leap days are taken out, so that what is left divides by 365.
+    let leaps = (of_era / 1460)
+        .saturating_sub(of_era / 36_524)
+        .saturating_add(of_era / 146_096);
+    let year = of_era.saturating_sub(leaps) / 365;
+    let before = year
+        .saturating_mul(365)
+        .saturating_add(year / 4)
+        .saturating_sub(year / 100);
+    let of_year = of_era.saturating_sub(before);
+    // Months from March, 153 days to five of them.
+    let march = of_year.saturating_mul(5).saturating_add(2) / 153;
+    let day = of_year
+        .saturating_sub(march.saturating_mul(153).saturating_add(2) / 5)
+        .saturating_add(1);
+    let (month, later) = if march < 10 {
+        (march.saturating_add(3), 0)
+    } else {
+        (march.saturating_sub(9), 1)
+    };
+    let year = year.saturating_add(era.saturating_mul(400)).saturating_add(later);
+    (year, month, day)
+}
