@@ -12,6 +12,7 @@ fn main() {
         cuts(),
         limits(),
         cautions(),
+        words(),
         speeds(),
         game(),
         keeping(),
@@ -75,6 +76,17 @@ fn pantry() -> String {
              group: crate::pantry::Group::{group}, spoon: {spoon}, allergen: {:?}, nitrite: {:?}, nitrate: {:?}, \
              source: {:?}, status: {:?}, ndb: {:?}, each: {:?} }}",
             &r[0], &r[1], &r[2], &r[8], &r[9], &r[10], &r[11], &r[12], &r[13], &r[14]
+        )
+    })
+}
+
+fn words() -> String {
+    table("WORDS", "crate::reading::Word", &rows("words.csv", 4), |r| {
+        let words: Vec<&str> = r[1].split('|').collect();
+        let sort = format!("{}{}", r[0][..1].to_uppercase(), &r[0][1..]);
+        format!(
+            "crate::reading::Word {{ sort: crate::reading::Sort::{sort}, words: &{words:?}, value: {:?}, note: {:?} }}",
+            &r[2], &r[3]
         )
     })
 }

@@ -35,6 +35,7 @@ const ANSWERS: &[(&str, &str)] = &[
     ("link", "Link"),
     ("open_link", "Opened"),
     ("check", "Checked"),
+    ("read_recipe", "Reading"),
     ("plan_bag", "BagSheet"),
     ("calendar", "Calendar"),
     ("labels", "Labels"),
@@ -55,6 +56,7 @@ fn main() {
     all.visit::<cure_reckoner::share::Link>();
     all.visit::<Opened>();
     all.visit::<Checked>();
+    all.visit::<cure_reckoner::reading::Reading>();
     all.visit::<cure_reckoner::plan::bag::BagSheet>();
     all.visit::<cure_reckoner::plan::Calendar>();
     all.visit::<cure_reckoner::pack::Labels>();

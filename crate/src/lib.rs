@@ -2,7 +2,7 @@
 //! right, what comes next and when.
 //!
 //! The floors, each importing only those before it: [`quantity`], [`pantry`], [`recipe`], [`dose`], [`batch`],
-//! [`weigh`], [`transport`], [`safety`], [`schedule`], [`plan`], [`share`], [`pack`], [`door`]. Everything up to
+//! [`weigh`], [`transport`], [`safety`], [`schedule`], [`plan`], [`share`], [`pack`], [`reading`], [`door`]. Everything up to
 //! the door is pure: no clock, no chance, no JavaScript. The same request gives the same answer natively and in the browser.
 
 // Doses are exact decimals. The physics floors (transport and what stands on it) allow floats, each with its reason.
@@ -23,6 +23,7 @@ pub mod pack;
 pub mod pantry;
 pub mod plan;
 pub mod quantity;
+pub mod reading;
 pub mod recipe;
 pub mod safety;
 pub mod schedule;

@@ -182,6 +182,23 @@ pieces: Array<Piece>,
 settings: Settings, };
 
 /**
+ * Content of `read_recipe`.
+ */
+export type AskReading = { 
+/**
+ * What was pasted.
+ */
+text: string, 
+/**
+ * Answers so far: the key of a question and the value of a choice, or what was typed.
+ */
+answers: Array<[string, string]>, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
  * Content of `weigh_out`.
  */
 export type AskWeighOut = { 
@@ -193,6 +210,27 @@ batch: Batch,
  * The user's settings.
  */
 settings: Settings, };
+
+/**
+ * A question that settles what is ambiguous.
+ */
+export type Asked = { 
+/**
+ * Its key, to send back with the answer.
+ */
+key: string, 
+/**
+ * The question.
+ */
+ask: string, 
+/**
+ * Values with their words; empty where a weight is typed.
+ */
+choices: Array<[string, string]>, 
+/**
+ * The answer that was given and could be taken.
+ */
+answer: string | null, };
 
 /**
  * One species, or one animal.
@@ -1113,6 +1151,35 @@ fields: Array<ReadField>,
 units: System, };
 
 /**
+ * One clause as read.
+ */
+export type ReadLine = { 
+/**
+ * As it was written.
+ */
+text: string, 
+/**
+ * `item`, `taste`, `meat`, `step`, `heading` or `unread`.
+ */
+taken: string, 
+/**
+ * Key in the pantry, when only one is left; empty otherwise.
+ */
+item: string, 
+/**
+ * What it is taken for, in words.
+ */
+says: string, 
+/**
+ * Grams for the meat, or for what the line itself says: low, usual, high. Empty where it is not weighed.
+ */
+grams: Array<string>, 
+/**
+ * Words that were not understood, and what is to be known; empty for a line that is plain.
+ */
+flag: string, };
+
+/**
  * One value.
  */
 export type ReadValue = { 
@@ -1141,6 +1208,35 @@ values: Array<ReadValue>,
  * Fields that were not, in order; `field` is the key.
  */
 problems: Array<Problem>, };
+
+/**
+ * A recipe as read.
+ */
+export type Reading = { 
+/**
+ * Every clause, in order.
+ */
+lines: Array<ReadLine>, 
+/**
+ * Questions, answered or not, in the order of the text.
+ */
+questions: Array<Asked>, 
+/**
+ * The meat it is reckoned for; nothing until it is known.
+ */
+meat: Figure | null, 
+/**
+ * The verdict on the dose; nothing where the meat or the method is not known.
+ */
+verdict: Verdict | null, 
+/**
+ * The recipe in proportions; nothing while a question is open.
+ */
+recipe: Recipe | null, 
+/**
+ * What stands in the way of the recipe, or what to know of it.
+ */
+says: string, };
 
 /**
  * A recipe. Weights are proportions, so it has no size of its own.
@@ -1224,7 +1320,7 @@ export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": S
 /**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "check": Record } | { "plan_bag": AskBag } | { "calendar": AskNext } | { "labels": AskLabels };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "calendar": AskNext } | { "labels": AskLabels };
 
 /**
  * Units, scale and jurisdiction. Stored values do not depend on it.
@@ -1646,6 +1742,7 @@ export interface Answers {
   link: Link;
   open_link: Opened;
   check: Checked;
+  read_recipe: Reading;
   plan_bag: BagSheet;
   calendar: Calendar;
   labels: Labels;

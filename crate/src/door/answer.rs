@@ -12,6 +12,7 @@ use crate::plan::Calendar;
 use crate::plan::bag::{self, BagSheet, GameName};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Range};
+use crate::reading::{self, Reading};
 use crate::recipe::{self, Method, Recipe};
 use crate::schedule::{self, NextList};
 use crate::share::{self, Link, RecipeCard};
@@ -46,6 +47,7 @@ pub enum Ok {
     Link(Link),
     OpenLink(Opened),
     Check(Checked),
+    ReadRecipe(Reading),
     PlanBag(BagSheet),
     Calendar(Calendar),
     Labels(Labels),
@@ -107,6 +109,7 @@ pub fn answer(request: Request) -> Answer {
         }
         Request::Link(ask) => share::write(&ask.recipe, &ask.base).map(Ok::Link),
         Request::OpenLink(ask) => share::open(&ask.text).map(|recipe| Ok::OpenLink(Opened { recipe })),
+        Request::ReadRecipe(ask) => reading::read(&ask).map(Ok::ReadRecipe),
         Request::Check(record) => {
             let (place, problems) = match &record {
                 Record::Recipe(recipe) => ("recipe", recipe.problems()),

@@ -18,6 +18,7 @@
 //! | `link` | [`AskLink`]: a recipe | [`Link`](crate::share::Link): link and QR |
 //! | `open_link` | [`AskOpen`]: a link | [`Opened`] |
 //! | `check` | [`Record`]: a stored record | [`Checked`] |
+//! | `read_recipe` | [`AskReading`](crate::reading::AskReading): a pasted text, answers so far | [`Reading`](crate::reading::Reading) |
 //! | `plan_bag` | [`AskBag`](crate::plan::bag::AskBag): a bag and a recipe | [`BagSheet`](crate::plan::bag::BagSheet) |
 //! | `calendar` | [`AskNext`] | [`Calendar`](crate::plan::Calendar): an .ics file |
 //! | `labels` | [`AskLabels`]: a batch, packs and now | [`Labels`](crate::pack::Labels) |

@@ -4,6 +4,7 @@ use super::read::ReadFields;
 use crate::batch::{Batch, Piece, PutIn};
 use crate::plan::bag::AskBag;
 use crate::quantity::{Fraction, Length, Mass, Span};
+use crate::reading::AskReading;
 use crate::recipe::{Eaten, Method, Recipe};
 use crate::weigh::Settings;
 use serde::Deserialize;
@@ -35,6 +36,8 @@ pub enum Request {
     OpenLink(AskOpen),
     /// Whether a stored record can be used.
     Check(Record),
+    /// Reads a recipe that was pasted.
+    ReadRecipe(AskReading),
     /// What a bag of birds or an animal will give, and what to buy for it.
     PlanBag(AskBag),
     /// The jobs of batches as a calendar file.

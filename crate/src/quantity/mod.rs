@@ -14,6 +14,7 @@ mod text;
 
 pub use kind::{Facts, Fraction, Kind, Length, Mass, Quantity, Span, System, Temperature, Unit, Volume};
 pub use kinds::{FractionKind, LengthKind, MassKind, TemperatureKind, TimeKind, VolumeKind};
+pub(crate) use number::{Reading, gap, is_gap, number};
 pub use print::{Figure, fixed, grouped, plain};
 pub use problem::{Code, Problem};
 pub use range::Range;

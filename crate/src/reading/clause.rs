@@ -1,0 +1,295 @@
+//! A text into clauses, each with one thing in it: at line ends, at the ends of sentences, and where the next amount,
+//! ingredient or step begins. Nothing of the text is lost.
+
+use super::amount::{Amount, amount, keyword, range};
+use super::names::{Names, tokens};
+use super::words::{Sort, front, take};
+use crate::quantity::gap;
+use winnow::combinator::{alt, fail, opt, preceded};
+use winnow::prelude::*;
+
+/// An amount or a base, with its place in the text.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Found {
+    /// Where it begins, in bytes.
+    pub start: usize,
+    /// Where it ends.
+    pub end: usize,
+    /// What it is.
+    pub what: What,
+}
+
+/// What was found.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum What {
+    /// `2 tsp`.
+    Amount(Amount),
+    /// The same thing said again: in brackets, or behind `or`.
+    Again(Amount),
+    /// `per lb`, `for 10 lb`; true for `per`.
+    Base(Amount, bool),
+}
+
+/// Every amount and base of a text, in order.
+pub fn scan(text: &str, names: &Names) -> Vec<Found> {
+    let mut list: Vec<Found> = Vec::new();
+    let mut at = 0;
+    let mut before = ' ';
+    let mut depth = 0_u32;
+    while let Some(c) = text.get(at..).and_then(|rest| rest.chars().next()) {
+        let rest = text.get(at..).unwrap_or_default();
+        let begins = !before.is_alphanumeric() || (c == '/' && !before.is_ascii_digit()) || !c.is_alphanumeric();
+        let begins = begins && !(c.is_ascii_digit() && matches!(before, '.' | ',' | '/'));
+        let step = if !begins {
+            None
+        } else if let Some(skipped) = numbered(rest) {
+            Some(skipped)
+        } else {
+            let had = list.iter().any(|f| matches!(f.what, What::Amount(_)));
+            let mut input = rest;
+            let what = base(&mut input)
+                .ok()
+                .filter(|_| stands_alone(rest, input, had, names))
+                .map(|(amount, each)| What::Base(amount, each))
+                .or_else(|| {
+                    input = rest;
+                    let amount = amount(&mut input).ok()?;
+                    Some(if depth > 0 || follows_or(text.get(..at).unwrap_or_default()) {
+                        What::Again(amount)
+                    } else {
+                        What::Amount(amount)
+                    })
+                });
+            let length = rest.len().saturating_sub(input.len());
+            what.map(|what| {
+                list.push(Found {
+                    start: at,
+                    end: at.saturating_add(length),
+                    what,
+                });
+                length
+            })
+        };
+        match c {
+            '(' | '[' => depth = depth.saturating_add(1),
+            ')' | ']' => depth = depth.saturating_sub(1),
+            _ => {}
+        }
+        at = at.saturating_add(step.unwrap_or(c.len_utf8()).max(1));
+        before = text.get(..at).and_then(|t| t.chars().next_back()).unwrap_or(' ');
+    }
+    list
+}
+
+/// `#1`, `no. 2`: a number that is a name. Its length.
+fn numbered(text: &str) -> Option<usize> {
+    let mut input = text;
+    let hash = |input: &mut &str| -> ModalResult<()> {
+        alt(('#'.void(), (keyword("no"), opt('.')).void(), keyword("number"))).parse_next(input)
+    };
+    (hash, gap).parse_next(&mut input).ok()?;
+    let digits = input.bytes().take_while(u8::is_ascii_digit).count();
+    (digits == 1).then(|| text.len().saturating_sub(input.len()).saturating_add(1))
+}
+
+fn follows_or(before: &str) -> bool {
+    let before = before.trim_end();
+    before.ends_with('=')
+        || before
+            .rsplit(' ')
+            .next()
+            .is_some_and(|word| word.eq_ignore_ascii_case("or"))
+}
+
+/// `per lb`, `for each 5 lb`, `for 10 lb`, `into 5 lb`.
+fn base(input: &mut &str) -> ModalResult<(Amount, bool)> {
+    let each = alt((take(Sort::Rate).value(true), take(Sort::Base).value(false))).parse_next(input)?;
+    let _ = gap(input);
+    let before = *input;
+    let found = match amount(input) {
+        Ok(found) => found,
+        Err(_) => {
+            // "per lb": one of it. The grammar of amounts is used by putting the one before the unit.
+            *input = before;
+            let (word, length) = front(Sort::Mass, input)
+                .or_else(|| front(Sort::Volume, input))
+                .ok_or(())
+                .or_else(|()| fail.parse_next(input))?;
+            *input = input.get(length..).unwrap_or_default();
+            let mut one = "1";
+            Amount {
+                parts: vec![(range(&mut one)?, word)],
+                heap: None,
+                pack: None,
+                about: false,
+            }
+        }
+    };
+    match found.sort() {
+        Sort::Mass => Ok((found, each)),
+        Sort::Volume if each => Ok((found, each)),
+        _ => fail.parse_next(input),
+    }
+}
+
+/// True for a base that is no amount of an ingredient: `a pound of salt`, `with 2 oz of sugar`.
+fn stands_alone(text: &str, rest: &str, had: bool, names: &Names) -> bool {
+    let loose = preceded(
+        opt(keyword("to")),
+        alt((keyword("a"), keyword("each"), keyword("every"))),
+    )
+    .parse_peek(text)
+    .is_ok();
+    if loose && !had {
+        return false;
+    }
+    // Up to the next mark or number, no ingredient is named.
+    let end = rest
+        .find(|c: char| c.is_ascii_digit() || matches!(c, ',' | ';' | ':' | '(' | '.'))
+        .unwrap_or(rest.len());
+    let follows = tokens(rest.get(..end).unwrap_or_default());
+    let near = follows.get(..follows.len().min(3)).unwrap_or_default();
+    match names.find(near) {
+        Some((_, _, meaning)) => meaning.items.first().is_some_and(|i| i.key == "water"),
+        None => true,
+    }
+}
+
+/// The clauses of a text, without the marks and joints around them.
+pub fn clauses<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
+    text.split(['\n', '\r', ';'])
+        .flat_map(sentences)
+        .flat_map(|sentence| parts(sentence, names))
+        .map(trim)
+        .filter(|part| part.chars().any(char::is_alphanumeric))
+        .collect()
+}
+
+/// Without the marks around it; the point of `.5` is part of the number.
+fn trim(part: &str) -> &str {
+    let mark = |c: char| c.is_whitespace() || matches!(c, ',' | ';' | ':' | '*' | '•' | '-' | '–' | '—' | '·' | '!');
+    let part = part.trim_end_matches(|c| mark(c) || c == '.').trim_start_matches(mark);
+    let behind = part.trim_start_matches('.');
+    if behind.starts_with(|c: char| c.is_ascii_digit()) && behind.len() < part.len() {
+        part
+    } else {
+        behind.trim_start_matches(mark)
+    }
+}
+
+/// At a full stop that ends a sentence: a blank and a capital or a digit behind it, no short word before it.
+fn sentences(text: &str) -> Vec<&str> {
+    const SHORT: [&str; 16] = [
+        "no", "approx", "ca", "fl", "oz", "lb", "lbs", "tsp", "tbsp", "tbs", "pt", "qt", "gal", "g", "kg", "ml",
+    ];
+    let mut list = Vec::new();
+    let mut from = 0;
+    for (at, c) in text.char_indices() {
+        if !matches!(c, '.' | '!' | '?') {
+            continue;
+        }
+        let after = text.get(at.saturating_add(1)..).unwrap_or_default();
+        let word = text
+            .get(from..at)
+            .and_then(|t| t.rsplit(|c: char| !c.is_alphanumeric()).next())
+            .unwrap_or_default();
+        let next = after.trim_start().chars().next();
+        let ends = after.starts_with(char::is_whitespace)
+            && next.is_some_and(|n| n.is_uppercase() || n.is_ascii_digit())
+            && !SHORT.iter().any(|s| word.eq_ignore_ascii_case(s));
+        if ends {
+            list.extend(text.get(from..at));
+            from = at.saturating_add(1);
+        }
+    }
+    list.extend(text.get(from..));
+    list
+}
+
+/// A sentence at the joints before each further amount, name or step.
+fn parts<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
+    let mut cuts = Vec::new();
+    let (mut begin, mut last, mut main, mut name_first) = (0, 0, false, false);
+    for found in scan(text, names) {
+        let between = text.get(last..found.start).unwrap_or_default();
+        if matches!(&found.what, What::Amount(a) if a.sort() != Sort::Other) {
+            let named = |from: usize| {
+                let before = text.get(from..found.start).unwrap_or_default();
+                names.find(&tokens(before)).is_some()
+            };
+            if !main {
+                (main, name_first) = (true, named(begin));
+            } else if name_first || says_something(between) {
+                let joint = if name_first {
+                    first_joint(between)
+                } else {
+                    last_joint(between)
+                };
+                begin = last.saturating_add(joint);
+                cuts.push(begin);
+                name_first = named(begin);
+            }
+        }
+        last = found.end;
+    }
+    cuts.push(text.len());
+    let mut list = Vec::new();
+    let mut from = 0;
+    for cut in cuts {
+        list.extend(text.get(from..cut).into_iter().flat_map(|part| tails(part, names)));
+        from = cut;
+    }
+    list
+}
+
+/// True where words stand that are more than joints.
+fn says_something(text: &str) -> bool {
+    const JOINTS: [&str; 8] = ["and", "or", "plus", "with", "of", "about", "i", "e"];
+    tokens(text).iter().any(|t| !JOINTS.contains(&t.text.as_str()))
+}
+
+const JOINTS: [&str; 8] = [", ", " and ", " plus ", " with ", " in ", " then ", " & ", ": "];
+
+fn first_joint(text: &str) -> usize {
+    let places = JOINTS.iter().filter_map(|j| text.find(j));
+    places.min().unwrap_or(0)
+}
+
+fn last_joint(text: &str) -> usize {
+    let places = JOINTS.iter().filter_map(|j| text.rfind(j));
+    places.max().unwrap_or(text.len())
+}
+
+/// What hangs on behind a whole clause: a step, or an ingredient without an amount.
+fn tails<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
+    let amounts = scan(text, names);
+    let Some(main) = amounts.iter().find(|f| matches!(f.what, What::Amount(_))) else {
+        return vec![text];
+    };
+    let mut from = main.end;
+    while let Some(rest) = text.get(from..) {
+        let Some((at, joint)) = [", then ", ", and ", ", ", " and ", " then "]
+            .iter()
+            .filter_map(|j| rest.find(j).map(|at| (at, *j)))
+            .min_by_key(|(at, j)| (*at, usize::MAX.saturating_sub(j.len())))
+        else {
+            break;
+        };
+        let cut = from.saturating_add(at);
+        let next = cut.saturating_add(joint.len());
+        let tail = text.get(next..).unwrap_or_default().trim_start();
+        let head = text.get(..cut).unwrap_or_default();
+        let open = head.matches('(').count() > head.matches(')').count();
+        let whole = !open && names.find(&tokens(head)).is_some();
+        let starts = front(Sort::Step, tail).is_some()
+            || front(Sort::None, tail).is_some()
+            || names.find(&tokens(tail)).is_some_and(|(at, _, _)| at == 0);
+        if whole && starts {
+            let mut list = vec![text.get(..cut).unwrap_or_default()];
+            list.extend(text.get(cut..cut.saturating_add(joint.len())).map(|_| tail));
+            return list;
+        }
+        from = next;
+    }
+    vec![text]
+}

@@ -1,0 +1,250 @@
+//! A line with the answers so far: what it is, how many grams, and what is still to be asked.
+
+use super::amount::{Amount, times};
+use super::line::{Line, Taken};
+use super::words::{Sort, Word};
+use super::{Answers, Asked};
+use crate::pantry::{self, Group, Ingredient};
+use crate::quantity::exact::Exact;
+use crate::quantity::{Range, plain};
+use rust_decimal::{Decimal, dec};
+
+/// A US teaspoon in millilitres, exact.
+const TEASPOON: Decimal = dec!(4.92892159375);
+
+/// Two weights that differ by no more than this proportion are one, rounded (judgement).
+const ROUNDED: Decimal = dec!(0.05);
+
+/// A line with what is known of it.
+#[derive(Clone, Debug)]
+pub struct Weighed<'a> {
+    /// As read.
+    pub line: &'a Line,
+    /// Its place among the lines.
+    pub at: usize,
+    /// What it can still be: one row, or several until it is asked. Empty for what the pantry has not.
+    pub items: Vec<&'static Ingredient>,
+    /// Grams of it, as said; nothing for a share or where it cannot be weighed.
+    pub grams: Option<Range>,
+    /// Per cent, where it is said in per cent.
+    pub percent: Option<Range>,
+    /// Why it cannot be weighed, or what is to be known of it.
+    pub note: String,
+    /// Questions on it.
+    pub asks: Vec<Asked>,
+}
+
+/// Reckons a line. `own` are the user's own ingredients: a name and grams of a level teaspoon.
+pub fn weigh<'a>(line: &'a Line, at: usize, answers: &Answers<'_>, own: &[(String, Decimal)]) -> Weighed<'a> {
+    let mut weighed = Weighed {
+        line,
+        at,
+        items: line.meaning.as_ref().map(|m| m.items.clone()).unwrap_or_default(),
+        grams: None,
+        percent: None,
+        note: String::new(),
+        asks: Vec::new(),
+    };
+    let Some(amount) = line.amount.as_ref().filter(|_| line.taken == Taken::Item) else {
+        return weighed;
+    };
+    weighed.which(amount, answers);
+    let (mut unit, mut large) = (None, None);
+    for (number, word) in &amount.parts {
+        if word.note.contains('|') {
+            unit = weighed.pick(
+                "unit",
+                "Which measure?",
+                word.note.split('|').map(str::to_owned),
+                answers,
+            );
+        }
+        if let Some(other) = number.other {
+            let both = [number.value.typical, other].map(plain);
+            large = weighed.pick("number", "Which number?", both, answers).map(|i| i == 1);
+        }
+    }
+    let sum = amount.sum(unit, large);
+    match amount.sort() {
+        Sort::Mass => {
+            weighed.grams = sum;
+            // Ounces of what is poured may be fluid ounces.
+            let ounces = amount.parts.iter().any(|(_, u)| u.words.contains(&"oz"));
+            let poured = weighed.items.first().filter(|i| i.group == Group::Liquid && ounces);
+            if let (Some(sum), Some(item)) = (sum, poured) {
+                weighed.grams = item.spoon.and_then(|s| s.range()).and_then(|spoon| {
+                    let fluid = sum.high.times(spoon.high)?.times(dec!(6))?.over(dec!(28.349523125))?;
+                    Some(Range::new(sum.low.min(fluid), sum.typical, sum.high.max(fluid)))
+                });
+            }
+        }
+        Sort::Percent => weighed.percent = sum,
+        Sort::Volume | Sort::Pinch => {
+            let spoons = match amount.sort() {
+                Sort::Pinch => sum,
+                _ => sum.and_then(|s| s.map(|ml| ml.over(TEASPOON))),
+            };
+            let level = weighed.level(amount, answers, own);
+            weighed.grams = spoons.zip(level).and_then(|(n, level)| times(n, level));
+            if weighed.grams.is_none() {
+                weighed.note = "What a spoon of it weighs is not known. Write its weight instead.".to_owned();
+            }
+        }
+        Sort::Count => {
+            let each = weighed.items.iter().filter_map(|i| i.each()).reduce(hull);
+            weighed.grams = sum.zip(each).and_then(|(n, each)| times(n, each));
+            if weighed.grams.is_none() {
+                weighed.note = "What one of it weighs is not known. Write its weight instead.".to_owned();
+            }
+        }
+        _ => weighed.note = "How much that is cannot be said. Write its weight, or level spoons.".to_owned(),
+    }
+    weighed.grams = weighed.grams.and_then(|g| g.map(|g| Some(g.half_away(6))));
+    weighed.again(answers, own);
+    weighed
+}
+
+/// From the least to the most of both.
+pub fn hull(a: Range, b: Range) -> Range {
+    Range::new(a.low.min(b.low), a.typical, a.high.max(b.high))
+}
+
+impl Weighed<'_> {
+    /// Asks a question of this line, and takes the answer that was given: its place among the choices.
+    fn pick(
+        &mut self,
+        what: &str,
+        ask: &str,
+        choices: impl IntoIterator<Item = String>,
+        answers: &Answers<'_>,
+    ) -> Option<usize> {
+        let asked = Asked::new(
+            format!("{}:{what}", self.at),
+            ask,
+            choices.into_iter().map(|c| (c.clone(), c)),
+            answers,
+        );
+        let chosen = asked.chosen();
+        self.asks.push(asked);
+        chosen
+    }
+
+    /// Which row of the pantry, where the name can mean several.
+    fn which(&mut self, amount: &Amount, answers: &Answers<'_>) {
+        let Some(meaning) = &self.line.meaning else { return };
+        if amount.sort() == Sort::Count {
+            let counted: Vec<_> = self.items.iter().filter(|i| i.each().is_some()).copied().collect();
+            // What is counted is whole: the first that is sold so.
+            self.items = counted
+                .iter()
+                .find(|i| i.key.ends_with("whole"))
+                .or(counted.first())
+                .copied()
+                .into_iter()
+                .collect();
+            return;
+        }
+        let spoon = matches!(amount.sort(), Sort::Volume | Sort::Pinch);
+        if meaning.items.len() < 2 {
+            return;
+        }
+        if meaning.spoon_only && !spoon {
+            self.items.truncate(1);
+            return;
+        }
+        let choices = self.items.iter().map(|i| (i.key.to_owned(), named(i)));
+        let asked = Asked::new(format!("{}:item", self.at), meaning.ask, choices, answers);
+        if let Some(item) = asked.chosen().and_then(|at| self.items.get(at).copied()) {
+            self.items = vec![item];
+        }
+        self.asks.push(asked);
+    }
+
+    /// Grams of a level teaspoon of it, over all that it can still be.
+    fn level(&mut self, amount: &Amount, answers: &Answers<'_>, own: &[(String, Decimal)]) -> Option<Range> {
+        if self.items.is_empty() {
+            let known = own
+                .iter()
+                .find(|(name, _)| name.trim().eq_ignore_ascii_case(&self.line.own));
+            return known.map(|(_, grams)| Range::point(*grams));
+        }
+        if self.items.iter().any(|i| i.key == "sugar-brown") {
+            let packs: Vec<&Word> = super::words::of(Sort::Pack).collect();
+            let pack = match amount.pack {
+                Some(pack) => Some(pack),
+                None => {
+                    let names = packs.iter().map(|p| p.note.to_owned());
+                    let chosen = self.pick("pack", "Packed into the spoon, or loose?", names, answers);
+                    chosen.and_then(|at| packs.get(at).copied())
+                }
+            };
+            if let Some(range) = pack.and_then(Word::range) {
+                return Some(range);
+            }
+        }
+        self.items.iter().filter_map(|i| i.spoon?.range()).reduce(hull)
+    }
+
+    /// `1 tbsp (15 g)`: the weight counts where both agree; else which of them is asked.
+    fn again(&mut self, answers: &Answers<'_>, own: &[(String, Decimal)]) {
+        let Some(second) = &self.line.again else { return };
+        let alone = Line {
+            amount: Some(second.clone()),
+            again: None,
+            ..self.line.clone()
+        };
+        let other = weigh(&alone, self.at, answers, own);
+        let (Some(first), Some(then)) = (self.grams, other.grams) else {
+            self.note = "Two amounts stand here, and only one is read.".to_owned();
+            return;
+        };
+        let meet = first.low <= then.high && then.low <= first.high;
+        let weight = second.sort() == Sort::Mass;
+        // An ounce and its grams differ by their rounding: it may be either.
+        let both = weight && self.line.amount.as_ref().is_some_and(|a| a.sort() == Sort::Mass);
+        let apart = first
+            .typical
+            .less(then.typical)
+            .and_then(|d| d.abs().over(first.typical));
+        if both && apart.is_some_and(|a| a <= ROUNDED) {
+            self.grams = Some(hull(first, then));
+            return;
+        }
+        if meet {
+            if weight {
+                // The spoon has nothing left to settle.
+                self.grams = Some(then);
+                self.items = other.items;
+                self.asks = other.asks;
+            }
+            return;
+        }
+        let texts = [first, then].map(|g| format!("{} g", plain(g.typical.half_away(1))));
+        match self.pick("amount", "Two amounts stand here. Which?", texts, answers) {
+            Some(0) => {}
+            Some(_) => self.grams = Some(then),
+            None => self.grams = Some(hull(first, then)),
+        }
+    }
+}
+
+/// A name for a pick; a cure with what is printed on its packet.
+pub fn named(item: &Ingredient) -> String {
+    match item.group {
+        Group::Cure if item.nitrate == "0" => format!("{}, {} % nitrite", item.name, item.nitrite),
+        Group::Cure => format!(
+            "{}, {} % nitrite and {} % nitrate",
+            item.name, item.nitrite, item.nitrate
+        ),
+        _ if item.key == "salt-mineral-pink" => format!("{}: no cure", item.name),
+        _ => item.name.to_owned(),
+    }
+}
+
+/// The row it is taken for, when only one is left.
+pub fn settled(items: &[&'static Ingredient]) -> Option<&'static Ingredient> {
+    match items {
+        [one] => pantry::ingredient(one.key),
+        _ => None,
+    }
+}

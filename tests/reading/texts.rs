@@ -1,0 +1,146 @@
+//! Whole texts: questions, answers, the verdict, and the recipe that comes out.
+
+use cure_reckoner_tests::{exact, ok, problems, settings};
+use serde_json::{Value, json};
+
+const PROSE: &str = "For 10 lb of boar belly mix 4 oz salt, 2 tbsp of brown sugar, two level teaspoons of pink salt and a heaping \
+    tablespoon of cracked pepper. Rub it in well, leave 7 days in the refrigerator and turn every day.";
+
+fn read(text: &str, answers: &[(&str, &str)]) -> Value {
+    ok(&json!({"read_recipe": {"text": text, "answers": answers, "settings": settings("0.01 g")}}))
+}
+
+fn keys(reading: &Value) -> Vec<&str> {
+    let questions = reading["questions"].as_array().expect("questions").iter();
+    questions
+        .filter(|q| q["answer"].is_null())
+        .filter_map(|q| q["key"].as_str())
+        .collect()
+}
+
+fn card(recipe: &Value, weight: &str) -> Value {
+    ok(&json!({"card": {"recipe": recipe, "weight": weight, "settings": settings("0.01 g")}}))
+}
+
+fn grams(card: &Value, at: usize) -> f64 {
+    card["rows"][at]["amount"]["num"]
+        .as_str()
+        .and_then(|n| n.parse().ok())
+        .expect("grams")
+}
+
+#[test]
+fn prose_with_two_ambiguities() {
+    let open = read(PROSE, &[]);
+    assert_eq!(keys(&open), ["1:pack", "2:item"]);
+    assert_eq!(open["recipe"], Value::Null, "no recipe while something is asked");
+    assert_eq!(open["verdict"]["word"], "Cannot say yet");
+    let settled = read(PROSE, &[("1:pack", "packed"), ("2:item", "cure-1")]);
+    assert!(keys(&settled).is_empty());
+    // Two level teaspoons of 4.2 to 8.3 g, usually 5.67 g, of 6.25 % on 4535.9 g: 116 to 229, usually 156 ppm.
+    let [low, usual, high] = exact(&settled["verdict"], "nitrite");
+    assert!((low - 115.7).abs() < 0.1 && (usual - 156.3).abs() < 0.1 && (high - 228.7).abs() < 0.1);
+    assert_eq!(
+        settled["recipe"]["notes"],
+        "Rub it in well, leave 7 days in the refrigerator and turn every day"
+    );
+}
+
+/// The recipe, worked for the meat of the text, weighs what the text says; for another weight it is in proportion.
+#[test]
+fn the_recipe_gives_the_text_back() {
+    let recipe = &read(PROSE, &[("1:pack", "packed"), ("2:item", "cure-1")])["recipe"];
+    let back = card(recipe, "10 lb");
+    // Cure 2 × 5.67 g; 4 oz of salt; 6 × 4.6 g of sugar; 3 × 2.6 g × 1.5 of pepper. The aim is kept to a tenth of a ppm.
+    for (at, expected) in [11.34, 113.4, 27.6, 11.7].into_iter().enumerate() {
+        let got = grams(&back, at);
+        assert!(
+            (got - expected).abs() <= expected * 0.001 + 0.005,
+            "row {at}: {got}, expected {expected}"
+        );
+    }
+    let scaled = card(recipe, "2.3 kg");
+    for at in 0..4 {
+        let (got, expected) = (grams(&scaled, at), grams(&back, at) * 2300.0 / 4535.9237);
+        assert!((got - expected).abs() <= 0.02, "row {at}: {got}, expected {expected}");
+    }
+}
+
+/// Pink salt for the table is salt: there is no cure, and the verdict says so.
+#[test]
+fn pink_mineral_salt_is_no_cure() {
+    let reading = read(PROSE, &[("1:pack", "loose"), ("2:item", "salt-mineral-pink")]);
+    assert_eq!(reading["verdict"]["word"], "No cure in it");
+    assert_eq!(reading["recipe"]["cures"], json!([]));
+}
+
+/// A tablespoon where a teaspoon was meant is over, and a quarter teaspoon to 5 lb too low (in circulation; computed).
+#[test]
+fn dangerous_lines_are_judged() {
+    let word = |text: &str| read(text, &[("method", "rub")])["verdict"]["word"].clone();
+    assert_eq!(
+        word("2 tbsp cure no. 1 for 11 lb of meat, rubbed in"),
+        "Stop: over the limit"
+    );
+    assert_eq!(word("5 lb venison\n1/4 tsp cure no. 1\nrub"), "Too low");
+    assert_eq!(word("1 kg of belly, rub with 7.8 g cure no. 1"), "Stop: over the limit");
+}
+
+/// A brine counts over meat and brine, a US gallon is asked for, and per cent are asked of what.
+#[test]
+fn a_brine() {
+    let text = "Brine for 2 kg goose breast: 2 litres of water, 3 % salt, 1 % sugar and 10 g cure no. 1. Submerge it for 3 days.";
+    let open = read(text, &[]);
+    assert_eq!(keys(&open), ["of"]);
+    let both = read(text, &[("of", "both")]);
+    assert_eq!(both["recipe"]["method"], "cover_brine");
+    // 10 g × 6.25 % over 2000 + 2000 + 120 + 40 + 10 g: 149.9 ppm. Water by its household measure, 1000 g a litre.
+    let [_, usual, _] = exact(&both["verdict"], "nitrite");
+    assert!((usual - 149.9).abs() < 0.1, "{usual}");
+    let back = card(&both["recipe"], "2 kg");
+    assert!((grams(&back, 0) - 10.0).abs() < 0.02);
+    assert_eq!(
+        keys(&read("Brine for 2 kg meat: 1 gallon water, 200 g salt", &[])),
+        ["0:unit"]
+    );
+}
+
+#[test]
+fn the_meat_is_asked_for() {
+    let text = "rub\n30 g salt\n2.5 g cure no. 1";
+    assert_eq!(keys(&read(text, &[])), ["meat"]);
+    assert_eq!(read(text, &[])["verdict"], Value::Null);
+    let settled = read(text, &[("meat", "1 kg")]);
+    assert_eq!(settled["recipe"]["cures"][0]["aim"], "156.3 ppm");
+    // Two weights: neither is taken without asking.
+    let two = read("For 5 lb of venison\nFor 10 lb of venison\n30 g salt", &[]);
+    assert!(keys(&two).contains(&"meat"));
+    // Nonsense is no answer.
+    assert_eq!(keys(&read(text, &[("meat", "a lot")])), ["meat"]);
+    assert_eq!(
+        keys(&read(PROSE, &[("1:pack", "whatever"), ("2:item", "water")])),
+        ["1:pack", "2:item"]
+    );
+}
+
+/// A cure without an amount keeps the recipe from being kept: it would be one without cure.
+#[test]
+fn cure_without_an_amount() {
+    let reading = read("For 1 kg meat rub in 20 g salt and cure no. 1 to taste", &[]);
+    assert_eq!(reading["recipe"], Value::Null);
+    assert!(reading["says"].as_str().expect("says").contains("cure no. 1"));
+    assert_eq!(reading["verdict"]["word"], "Cannot say yet");
+}
+
+#[test]
+fn refused_texts() {
+    for (text, code) in [
+        ("", "missing"),
+        (" \n ", "missing"),
+        (&"salt ".repeat(1300), "too_long"),
+        (&"1 g salt\n".repeat(130), "too_long"),
+    ] {
+        let found = problems(&json!({"read_recipe": {"text": text, "settings": settings("0.1 g")}}));
+        assert_eq!(found[0]["code"], code);
+    }
+}
