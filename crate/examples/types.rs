@@ -36,6 +36,7 @@ const ANSWERS: &[(&str, &str)] = &[
     ("open_link", "Opened"),
     ("check", "Checked"),
     ("read_recipe", "Reading"),
+    ("fire_log", "FireSheet"),
     ("plan_bag", "BagSheet"),
     ("calendar", "Calendar"),
     ("labels", "Labels"),
@@ -57,6 +58,7 @@ fn main() {
     all.visit::<Opened>();
     all.visit::<Checked>();
     all.visit::<cure_reckoner::reading::Reading>();
+    all.visit::<cure_reckoner::fire::FireSheet>();
     all.visit::<cure_reckoner::plan::bag::BagSheet>();
     all.visit::<cure_reckoner::plan::Calendar>();
     all.visit::<cure_reckoner::pack::Labels>();

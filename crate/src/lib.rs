@@ -2,7 +2,8 @@
 //! right, what comes next and when.
 //!
 //! The floors, each importing only those before it: [`quantity`], [`pantry`], [`recipe`], [`dose`], [`batch`],
-//! [`weigh`], [`transport`], [`safety`], [`schedule`], [`plan`], [`share`], [`pack`], [`reading`], [`door`]. Everything up to
+//! [`weigh`], [`transport`], [`safety`], [`smoke`], [`schedule`], [`plan`], [`share`], [`pack`], [`fire`], [`reading`],
+//! [`door`]. Everything up to
 //! the door is pure: no clock, no chance, no JavaScript. The same request gives the same answer natively and in the browser.
 
 // Doses are exact decimals. The physics floors (transport and what stands on it) allow floats, each with its reason.
@@ -19,6 +20,7 @@
 pub mod batch;
 pub mod door;
 pub mod dose;
+pub mod fire;
 pub mod pack;
 pub mod pantry;
 pub mod plan;
@@ -28,6 +30,7 @@ pub mod recipe;
 pub mod safety;
 pub mod schedule;
 pub mod share;
+pub mod smoke;
 mod tables;
 pub mod transport;
 pub mod weigh;

@@ -105,6 +105,23 @@ eaten?: Eaten,
 settings: Settings, };
 
 /**
+ * Content of `fire_log`.
+ */
+export type AskFire = { 
+/**
+ * The batch with its log.
+ */
+batch: Batch, 
+/**
+ * The time now, in milliseconds since 1970.
+ */
+now: number, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
  * Content of `labels`.
  */
 export type AskLabels = { 
@@ -364,6 +381,10 @@ put_in?: PutIn,
  */
 ticks: Array<Tick>, 
 /**
+ * The log of the fire and the chill, once it is begun.
+ */
+fire?: Fire, 
+/**
  * Put away: finished or thrown out.
  */
 closed: boolean, 
@@ -468,6 +489,35 @@ export type Checked = {
 good: boolean, };
 
 /**
+ * A stage of an option for chilling.
+ */
+export type ChillRow = { 
+/**
+ * Name of the option.
+ */
+name: string, 
+/**
+ * `57 to 21 °C in 2 h`.
+ */
+stage: string, 
+/**
+ * `1.3 h left`, `done in 1.2 h`, `late`.
+ */
+says: string, 
+/**
+ * True when its time is over.
+ */
+late: boolean, 
+/**
+ * When its time ends; nothing while it has not begun or when it is done.
+ */
+until: number | null, 
+/**
+ * What else must hold, and where it is published.
+ */
+source: string, };
+
+/**
  * The scale is too coarse for this dose.
  */
 export type Coarse = { 
@@ -504,6 +554,36 @@ premix_range: [number, number] | null, };
  * Stable codes of [`Problem`].
  */
 export type Code = "missing" | "not_read" | "ambiguous_number" | "no_unit" | "wrong_unit" | "too_small" | "too_large" | "conflict" | "unknown" | "too_long" | "bad_form" | "cut" | "altered" | "version";
+
+/**
+ * How the smoker is set up.
+ */
+export type Cover = "dry" | "pan" | "wrapped";
+
+/**
+ * Credit for time at temperature.
+ */
+export type Credit = { 
+/**
+ * `4.1`.
+ */
+num: string, 
+/**
+ * `7.0`.
+ */
+of: string, 
+/**
+ * Tenths of a log earned, for the picture.
+ */
+tenths: number, 
+/**
+ * Which table, with its source and status.
+ */
+table: string, 
+/**
+ * On what conditions it holds.
+ */
+conditions: string, };
 
 /**
  * A curing agent.
@@ -565,6 +645,23 @@ status: string, };
 export type Do = "cure" | "rinse" | "soak" | "dry" | "smoke" | "cook" | "dry_out" | "rest" | "chill" | "pack";
 
 /**
+ * A question about one reading.
+ */
+export type Doubt = { 
+/**
+ * Its place in the list of readings.
+ */
+reading: number, 
+/**
+ * What is odd about it, and what to do.
+ */
+says: string, 
+/**
+ * What may have been meant, to choose from.
+ */
+choices: Array<string>, };
+
+/**
  * When and how the meat is eaten.
  */
 export type Eaten = "cooked" | "hung_for_months";
@@ -603,6 +700,160 @@ unit: string,
  * Both, as one text: `1480 g`.
  */
 text: string, };
+
+/**
+ * The smoker, who will eat, and every reading. Nothing is ever taken out: what is wrong is struck.
+ */
+export type Fire = { 
+/**
+ * A fan moves the air.
+ */
+fan: boolean, 
+/**
+ * A water pan stands in it, or the pieces are wrapped.
+ */
+cover: Cover, 
+/**
+ * Someone under 5, old, pregnant or ill will eat it; nothing while it was not asked.
+ */
+at_risk?: boolean, 
+/**
+ * Where to pull; nothing for the consumer temperature.
+ */
+target?: string | null, 
+/**
+ * Readings in the order they were logged.
+ */
+readings: Array<FireReading>, };
+
+/**
+ * One size class in the fire and the chill.
+ */
+export type FireClass = { 
+/**
+ * Its name.
+ */
+name: string, 
+/**
+ * What can be said.
+ */
+state: FireState, 
+/**
+ * `Made it`, `Not a pass yet`.
+ */
+word: string, 
+/**
+ * By which rule, and what to do.
+ */
+says: string, 
+/**
+ * The consumer temperature, which comes first.
+ */
+consumer: Figure, 
+/**
+ * Its rule, with where it is published.
+ */
+rule: string, 
+/**
+ * Where to pull: the consumer temperature, or what was set.
+ */
+target: Figure, 
+/**
+ * The same in tenths, for the picture.
+ */
+line: number, 
+/**
+ * Why no lower one is offered; empty where one may be set.
+ */
+no_lower: string, 
+/**
+ * Credit by a table for time at temperature, where one may be given.
+ */
+credit: Credit | null, 
+/**
+ * How long it is between cold and hot, where that is worth a word.
+ */
+come_up: string | null, 
+/**
+ * Its last reading.
+ */
+last: Figure | null, 
+/**
+ * Its readings, in order of time.
+ */
+points: Array<FirePoint>, 
+/**
+ * When it was pulled.
+ */
+pulled: number | null, 
+/**
+ * The options for chilling, once it is pulled.
+ */
+chill: Array<ChillRow>, };
+
+/**
+ * A point of a picture: the user's degrees, in tenths.
+ */
+export type FirePoint = { 
+/**
+ * Milliseconds since 1970.
+ */
+at: number, 
+/**
+ * Tenths of a degree, °C or °F by the settings.
+ */
+tenths: number, };
+
+/**
+ * One reading.
+ */
+export type FireReading = { 
+/**
+ * Place of the size class in the batch; nothing for the cabinet.
+ */
+class?: number, 
+/**
+ * What the probe showed: of the coldest piece of the class, in its thickest part.
+ */
+temperature: string, 
+/**
+ * When, in milliseconds since 1970-01-01 UTC.
+ */
+at: number, 
+/**
+ * Struck out: kept, and not reckoned with.
+ */
+struck?: boolean, 
+/**
+ * It was questioned, and the person said that it is right.
+ */
+sure?: boolean, };
+
+/**
+ * A log, class by class.
+ */
+export type FireSheet = { 
+/**
+ * In the order of the batch.
+ */
+classes: Array<FireClass>, 
+/**
+ * The cabinet.
+ */
+cabinet: Array<FirePoint>, 
+/**
+ * Questions about readings; while one stands, its class has no verdict.
+ */
+doubts: Array<Doubt>, 
+/**
+ * What stands beside every figure.
+ */
+cautions: Array<string>, };
+
+/**
+ * What can be said of a class.
+ */
+export type FireState = "made_it" | "by_table" | "not_yet" | "cannot_say";
 
 /**
  * A row for a picker.
@@ -1320,7 +1571,7 @@ export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": S
 /**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "calendar": AskNext } | { "labels": AskLabels };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "calendar": AskNext } | { "labels": AskLabels };
 
 /**
  * Units, scale and jurisdiction. Stored values do not depend on it.
@@ -1743,6 +1994,7 @@ export interface Answers {
   open_link: Opened;
   check: Checked;
   read_recipe: Reading;
+  fire_log: FireSheet;
   plan_bag: BagSheet;
   calendar: Calendar;
   labels: Labels;

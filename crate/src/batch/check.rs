@@ -24,6 +24,7 @@ impl Batch {
         found.extend(day(&self.killed).err().map(|p| p.at("killed")));
         found.extend(self.recipe.problems().into_iter().map(|p| p.at("recipe")));
         found.extend(classes(&self.pieces));
+        found.extend(self.fire.as_ref().and_then(super::fire::Fire::problem));
         found.extend(
             self.put_in
                 .as_ref()

@@ -1,9 +1,11 @@
 //! A batch: the pieces on the board, what was put in and what was ticked, and when.
 
 mod check;
+mod fire;
 mod model;
 mod pieces;
 
 pub use check::{MOST_CLASSES, MOST_PIECES, MOST_TICKS, classes};
+pub use fire::{Cover, Fire, FireReading, MOST_READINGS};
 pub use model::{Batch, Piece, PutIn, Tick};
-pub use pieces::{Green, PieceRow, PieceSheet, belly, doubts, green, kind, kinds, sheet};
+pub use pieces::{Green, PieceRow, PieceSheet, belly, doubts, green, kind, kinds, name_of, sheet};

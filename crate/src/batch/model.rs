@@ -1,5 +1,6 @@
 //! The batch as it is stored.
 
+use super::fire::Fire;
 use crate::quantity::{Fraction, Length, Mass};
 use crate::recipe::Recipe;
 use serde::{Deserialize, Serialize};
@@ -31,6 +32,10 @@ pub struct Batch {
     /// Everything ticked, with its time.
     #[serde(default)]
     pub ticks: Vec<Tick>,
+    /// The log of the fire and the chill, once it is begun.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub fire: Option<Fire>,
     /// Put away: finished or thrown out.
     #[serde(default)]
     pub closed: bool,
@@ -51,6 +56,7 @@ impl Batch {
             premix: false,
             put_in: None,
             ticks: Vec::new(),
+            fire: None,
             closed: false,
             notes: String::new(),
         }

@@ -123,7 +123,7 @@ pub fn belly(pieces: &[Piece]) -> Belly {
 }
 
 /// What a class is called: the user's word, or the table's.
-fn name_of(piece: &Piece) -> String {
+pub fn name_of(piece: &Piece) -> String {
     if !piece.name.is_empty() {
         return piece.name.clone();
     }

@@ -46,6 +46,7 @@ pub enum Ok {
     Next(NextList),
     Link(Link),
     OpenLink(Opened),
+    FireLog(crate::fire::FireSheet),
     Check(Checked),
     ReadRecipe(Reading),
     PlanBag(BagSheet),
@@ -110,6 +111,7 @@ pub fn answer(request: Request) -> Answer {
         Request::Link(ask) => share::write(&ask.recipe, &ask.base).map(Ok::Link),
         Request::OpenLink(ask) => share::open(&ask.text).map(|recipe| Ok::OpenLink(Opened { recipe })),
         Request::ReadRecipe(ask) => reading::read(&ask).map(Ok::ReadRecipe),
+        Request::FireLog(ask) => crate::fire::sheet(&ask.batch, ask.now, &ask.settings).map(Ok::FireLog),
         Request::Check(record) => {
             let (place, problems) = match &record {
                 Record::Recipe(recipe) => ("recipe", recipe.problems()),

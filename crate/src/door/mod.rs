@@ -17,6 +17,7 @@
 //! | `next` | [`AskNext`]: batches and now | [`NextList`](crate::schedule::NextList) |
 //! | `link` | [`AskLink`]: a recipe | [`Link`](crate::share::Link): link and QR |
 //! | `open_link` | [`AskOpen`]: a link | [`Opened`] |
+//! | `fire_log` | [`AskFire`]: a batch and now | [`FireSheet`](crate::fire::FireSheet) |
 //! | `check` | [`Record`]: a stored record | [`Checked`] |
 //! | `read_recipe` | [`AskReading`](crate::reading::AskReading): a pasted text, answers so far | [`Reading`](crate::reading::Reading) |
 //! | `plan_bag` | [`AskBag`](crate::plan::bag::AskBag): a bag and a recipe | [`BagSheet`](crate::plan::bag::BagSheet) |
@@ -36,7 +37,8 @@ pub use answer::{Answer, Checked, Ok as Answered, Opened, Tables, answer};
 pub use js::reckon;
 pub use read::{FieldKind, ReadField, ReadFields, ReadValue, ReadValues};
 pub use request::{
-    AskCard, AskDose, AskLabels, AskLink, AskNext, AskOpen, AskPieces, AskWeighOut, Named, Nothing, Record, Request,
+    AskCard, AskDose, AskFire, AskLabels, AskLink, AskNext, AskOpen, AskPieces, AskWeighOut, Named, Nothing, Record,
+    Request,
 };
 pub use starters::Starters;
 

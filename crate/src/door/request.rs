@@ -34,6 +34,8 @@ pub enum Request {
     Link(AskLink),
     /// The recipe in a link.
     OpenLink(AskOpen),
+    /// What the log of the fire and the chill says.
+    FireLog(AskFire),
     /// Whether a stored record can be used.
     Check(Record),
     /// Reads a recipe that was pasted.
@@ -179,6 +181,20 @@ pub struct AskLink {
 pub struct AskOpen {
     /// The whole link, or what stands behind its `#`.
     pub text: String,
+}
+
+/// Content of `fire_log`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskFire {
+    /// The batch with its log.
+    pub batch: Batch,
+    /// The time now, in milliseconds since 1970.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub now: i64,
+    /// The user's settings.
+    pub settings: Settings,
 }
 
 /// Content of `check`: a record as it is stored.

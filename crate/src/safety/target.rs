@@ -7,7 +7,7 @@ pub struct Consumer {
     pub kind: &'static str,
     /// For whole pieces.
     pub whole: f64,
-    /// For mince.
+    /// Minced or pumped.
     pub minced: f64,
     /// Minutes to stay before it is cut.
     pub rest: f64,
@@ -40,7 +40,7 @@ pub fn consumer(kind: &str) -> &'static Consumer {
 pub struct Wish {
     /// Someone under 5, old, pregnant or ill will eat it.
     pub at_risk: bool,
-    /// It is minced.
+    /// It is minced, or pumped: what was outside is inside.
     pub minced: bool,
 }
 
@@ -51,7 +51,7 @@ pub struct Wish {
 pub fn may_go_lower(consumer: &Consumer, wish: Wish) -> Result<super::Table, &'static str> {
     match consumer.table {
         _ if wish.at_risk => Err("Guests at risk: the consumer temperature, nothing below it."),
-        _ if wish.minced => Err("Mince: the consumer temperature, nothing below it."),
+        _ if wish.minced => Err("Minced or pumped: the consumer temperature, nothing below it."),
         "bird" => Ok(super::Table::Bird),
         "meat" => Ok(super::Table::Meat70),
         _ if consumer.kind == "boar" => Err("Bear, wild boar and their kin: 71 °C (160 °F) everywhere, no table."),

@@ -1,0 +1,239 @@
+//! The log through the door: verdicts by class, questions about readings, the way up, the chill.
+
+use cure_reckoner_tests::{ok, problems, rub, settings};
+use serde_json::{Value, json};
+
+const MIN: i64 = 60_000;
+const LIT: i64 = 1_795_600_000_000;
+
+/// A reading so many minutes after the start; nothing as class for the cabinet.
+fn read(class: Option<u32>, minute: i64, temperature: &str) -> Value {
+    match class {
+        Some(class) => json!({"class": class, "temperature": temperature, "at": LIT + minute * MIN}),
+        None => json!({"temperature": temperature, "at": LIT + minute * MIN}),
+    }
+}
+
+fn batch(cut: &str, at_risk: Option<bool>, readings: &[Value]) -> Value {
+    let recipe = rub("6.25 %", "150 ppm", "2.2 %");
+    let mut fire = json!({"fan": true, "readings": readings});
+    if let Some(at_risk) = at_risk {
+        fire["at_risk"] = at_risk.into();
+    }
+    json!({"tag": "SD", "name": "Trial", "recipe": recipe, "fire": fire,
+        "pieces": [{"cut": cut, "count": 8, "weight": "900 g", "thickness": "30 mm"}]})
+}
+
+#[track_caller]
+fn log(batch: &Value, minute: i64) -> Value {
+    ok(&json!({"fire_log": {"batch": batch, "now": LIT + minute * MIN, "settings": settings("0.1 g")}}))
+}
+
+fn first(batch: &Value, minute: i64) -> Value {
+    log(batch, minute)["classes"][0].clone()
+}
+
+/// 61 °C held for an hour, read every ten minutes.
+fn held(celsius: &str) -> Vec<Value> {
+    let up = [
+        read(Some(0), 0, "4 °C"),
+        read(Some(0), 60, "40 °C"),
+        read(Some(0), 100, "58 °C"),
+    ];
+    let flat = (0..=6).map(|i| read(Some(0), 120 + i * 10, celsius));
+    up.into_iter().chain(flat).collect()
+}
+
+#[test]
+fn the_consumer_figure_first() {
+    let row = first(&batch("mallard-breast", None, &held("61 °C")), 180);
+    assert_eq!(
+        (row["state"].as_str(), row["consumer"]["text"].as_str()),
+        (Some("not_yet"), Some("73.9 °C"))
+    );
+    assert!(row["credit"].is_null() && row["no_lower"].as_str().is_some_and(|t| t.contains("who will eat it")));
+    let hot = [held("61 °C"), vec![read(Some(0), 190, "73.9 °C")]].concat();
+    assert_eq!(first(&batch("mallard-breast", None, &hot), 190)["word"], "Made it");
+    let short = [held("61 °C"), vec![read(Some(0), 190, "73.8 °C")]].concat();
+    assert_eq!(
+        first(&batch("mallard-breast", None, &short), 190)["word"],
+        "Not a pass yet"
+    );
+}
+
+/// 61 °C less 1.1 °C for the thermometer is 139.8 °F: 35 min by the table at 140 °F, so an hour of it is a pass.
+#[test]
+fn credit_by_the_table_and_who_gets_none() {
+    let asked = |cut, at_risk| first(&batch(cut, Some(at_risk), &held("61 °C")), 180);
+    let duck = asked("mallard-breast", false);
+    assert_eq!(
+        (duck["state"].as_str(), duck["credit"]["num"].as_str()),
+        (Some("by_table"), Some("7.0"))
+    );
+    assert!(
+        duck["credit"]["conditions"]
+            .as_str()
+            .is_some_and(|t| t.contains("humidity"))
+    );
+    for (cut, at_risk) in [("mallard-breast", true), ("boar-loin", false), ("hare-saddle", false)] {
+        let row = asked(cut, at_risk);
+        assert!(
+            row["credit"].is_null() && row["state"] == "not_yet",
+            "{cut} {at_risk}: {row}"
+        );
+    }
+    // And a target below the consumer temperature is not taken for them.
+    for (cut, at_risk, target) in [
+        ("mallard-breast", false, "61 °C"),
+        ("mallard-breast", true, "73.9 °C"),
+        ("boar-loin", false, "71.1 °C"),
+    ] {
+        let mut one = batch(cut, Some(at_risk), &[]);
+        one["fire"]["target"] = "61 °C".into();
+        assert_eq!(first(&one, 0)["target"]["text"], target, "{cut} {at_risk}");
+    }
+}
+
+/// A colder piece probed within two minutes is the reading, and both stretches beside it count as cold.
+#[test]
+fn the_lowest_of_pieces_probed_together_counts() {
+    let tenths = |readings: &[Value]| {
+        let row = first(&batch("mallard-breast", Some(false), readings), 180);
+        row["credit"]["tenths"].as_u64().expect("a credit")
+    };
+    let alone = held("59 °C");
+    let mut readings = alone.clone();
+    readings.push(json!({"class": 0, "temperature": "52 °C", "at": LIT + 151 * MIN, "sure": true}));
+    let (whole, part) = (tenths(&alone), tenths(&readings));
+    // Two of six stretches are gone.
+    assert!(
+        whole < 70 && part * 6 <= whole * 4 + 6 && part * 6 + 6 >= whole * 4,
+        "{whole} {part}"
+    );
+}
+
+#[track_caller]
+fn doubted(readings: &[Value], says: &str, choice: Option<&str>) {
+    let last = readings.len() - 1;
+    let one = batch("mallard-breast", Some(false), readings);
+    let sheet = log(&one, 600);
+    let doubts = sheet["doubts"].as_array().expect("doubts");
+    assert_eq!(doubts.len(), 1, "{doubts:?}");
+    assert_eq!(doubts[0]["reading"], last);
+    assert!(
+        doubts[0]["says"].as_str().is_some_and(|t| t.contains(says)),
+        "{doubts:?}"
+    );
+    if let Some(choice) = choice {
+        let choices: Vec<&str> = doubts[0]["choices"]
+            .as_array()
+            .expect("choices")
+            .iter()
+            .filter_map(Value::as_str)
+            .collect();
+        assert!(choices.contains(&choice), "{choices:?}");
+    }
+    if readings[last]["class"] == 0 {
+        assert_eq!(sheet["classes"][0]["word"], "Cannot say yet");
+    }
+    // Struck, it is as if it had not been; said to be right, it is asked no more.
+    for key in ["struck", "sure"] {
+        let mut other = one.clone();
+        other["fire"]["readings"][last][key] = true.into();
+        assert_eq!(log(&other, 600)["doubts"].as_array().map(Vec::len), Some(0), "{key}");
+    }
+}
+
+#[test]
+fn bad_readings_are_asked_about() {
+    let good = [
+        read(Some(0), 0, "4 °C"),
+        read(None, 55, "75 °C"),
+        read(Some(0), 60, "40 °C"),
+    ];
+    let with = |more: Value| [&good[..], &[more]].concat();
+    doubted(&with(read(Some(0), 70, "230 °C")), "boiling", None);
+    // 47 °C typed as °F.
+    doubted(&with(read(Some(0), 80, "47 °F")), "Colder than the last", Some("47 °C"));
+    // 115 °F typed as °C.
+    doubted(&with(read(Some(0), 80, "115 °C")), "boiling", Some("46.1 °C"));
+    doubted(&with(read(Some(0), 62, "74 °C")), "so fast", None);
+    doubted(&with(read(Some(0), 100, "85 °C")), "Warmer than the cabinet", None);
+    doubted(&with(read(Some(0), 30, "30 °C")), "earlier", None);
+    doubted(&with(read(Some(0), 6000, "41 °C")), "still to come", None);
+}
+
+/// 450 typed for 45.0 °F: the tenth is offered. In Celsius it is above what a temperature here can be, and refused.
+#[test]
+fn a_lost_point_is_offered_back() {
+    let up = [
+        read(Some(0), 0, "40 °F"),
+        read(Some(0), 30, "42 °F"),
+        read(Some(0), 50, "450 °F"),
+    ];
+    doubted(&up, "boiling", Some("7.2 °C"));
+    let metric = json!({"read": {"units": "metric", "fields": [{"key": "t", "label": "Reading", "kind": "temperature", "text": "450", "unit": "°C"}]}});
+    assert_eq!(ok(&metric)["problems"][0]["code"], "too_large");
+}
+
+#[test]
+fn the_way_up() {
+    let slow = [
+        read(Some(0), 0, "4 °C"),
+        read(Some(0), 120, "30 °C"),
+        read(Some(0), 230, "50 °C"),
+    ];
+    let one = batch("mallard-breast", Some(false), &slow);
+    assert!(
+        first(&one, 230)["come_up"]
+            .as_str()
+            .is_some_and(|t| t.starts_with("On its way for 3.8 h")),
+        "{}",
+        first(&one, 230)
+    );
+    assert!(
+        first(&one, 250)["come_up"]
+            .as_str()
+            .is_some_and(|t| t.starts_with("Too slow: 4.2 h already"))
+    );
+    assert!(first(&one, 120)["come_up"].is_null());
+}
+
+#[test]
+fn the_chill_by_its_options() {
+    let cooked = [
+        read(Some(0), 0, "4 °C"),
+        read(Some(0), 100, "60 °C"),
+        read(Some(0), 150, "75 °C"),
+    ];
+    let cold = [read(Some(0), 210, "35 °C"), read(Some(0), 260, "18 °C")];
+    let mut one = batch("mallard-breast", Some(false), &[&cooked[..], &cold[..]].concat());
+    assert_eq!(first(&one, 270)["chill"].as_array().map(Vec::len), Some(0));
+    one["ticks"] = json!([{"of": "pull:0", "at": LIT + 155 * MIN}]);
+    let rows = first(&one, 270)["chill"].clone();
+    let says = |i: usize| rows[i]["says"].as_str().unwrap_or_default().to_owned();
+    // 135 to 70 °F from the reading at 150 min to the one at 260: 110 min of 120.
+    assert_eq!(says(0), "done in 1.8 h", "{rows}");
+    // 130 to 80 °F: the same 110 min against 90.
+    assert!(says(2).starts_with("too slow"), "{rows}");
+    // 70 to 41 °F began between 210 and 260: the longer reading, from 210.
+    assert_eq!(says(1), "3 h left", "{rows}");
+    // With about 150 ppm of nitrite in, the option for cured meat stands beside them.
+    assert_eq!(rows.as_array().map(Vec::len), Some(6));
+}
+
+#[test]
+fn records_without_a_log_and_with_a_bad_one() {
+    let recipe = rub("6.25 %", "150 ppm", "2.2 %");
+    let bare = json!({"tag": "SD", "name": "Trial", "recipe": recipe, "pieces": []});
+    assert_eq!(log(&bare, 0)["classes"], json!([]));
+    let mut bad = batch(
+        "mallard-breast",
+        None,
+        &[json!({"class": 0, "temperature": "4 °C", "at": -5})],
+    );
+    let found = problems(&json!({"check": {"batch": bad}}));
+    assert_eq!(found[0]["field"], "batch.fire.readings");
+    bad["fire"]["readings"][0]["at"] = LIT.into();
+    assert_eq!(ok(&json!({"check": {"batch": bad}})), json!({"good": true}));
+}
