@@ -237,3 +237,53 @@ fn records_without_a_log_and_with_a_bad_one() {
     bad["fire"]["readings"][0]["at"] = LIT.into();
     assert_eq!(ok(&json!({"check": {"batch": bad}})), json!({"good": true}));
 }
+
+/// Three readings and a cabinet: a window, an order, a course; none while one is in question or once it is pulled.
+#[test]
+fn the_outlook() {
+    let readings = [
+        read(None, 0, "78 °C"),
+        read(Some(0), 0, "5 °C"),
+        read(Some(0), 20, "19 °C"),
+        read(Some(0), 40, "31 °C"),
+        read(Some(0), 60, "40 °C"),
+    ];
+    let mut one = batch("mallard-breast", Some(false), &readings);
+    one["fire"]["target"] = "65 °C".into();
+    let sheet = log(&one, 61);
+    let row = &sheet["classes"][0];
+    let window: Vec<i64> = row["outlook"]["window"]
+        .as_array()
+        .expect("a window")
+        .iter()
+        .filter_map(Value::as_i64)
+        .collect();
+    let minutes: Vec<i64> = window.iter().map(|t| (t - LIT) / MIN).collect();
+    assert!(minutes[0] < minutes[1] && minutes[1] < minutes[2], "{minutes:?}");
+    assert!((85..240).contains(&minutes[1]), "{minutes:?}");
+    assert_eq!(row["outlook"]["from"], "Fitted to 4 readings of it.");
+    assert_eq!(sheet["order"], json!([0]));
+    let course = row["outlook"]["course"].as_array().expect("a course");
+    assert!(
+        course.len() > 10
+            && course.last().expect("its end")["tenths"]
+                .as_i64()
+                .is_some_and(|t| (640..=660).contains(&t))
+    );
+    // Nobody measured it: no outlook, and why.
+    let mut thin = one.clone();
+    thin["pieces"][0].as_object_mut().expect("a class").remove("thickness");
+    assert!(
+        first(&thin, 61)["no_outlook"]
+            .as_str()
+            .is_some_and(|t| t.contains("thickness"))
+    );
+    one["ticks"] = json!([{"of": "pull:0", "at": LIT + 61 * MIN}]);
+    assert!(first(&one, 61)["outlook"].is_null());
+    // In the chill it says when it should get there.
+    let until = first(&one, 62)["chill"][0].clone();
+    assert!(
+        until["says"].as_str().is_some_and(|t| t.ends_with("left")) && until["expected"].as_i64().is_some(),
+        "{until}"
+    );
+}

@@ -16,6 +16,7 @@ mod safety;
 mod schedule;
 mod slips;
 mod smoke;
+mod smoke_series;
 mod spoons;
 mod transport;
 mod transport_cross;

@@ -1,6 +1,7 @@
 //! Heat over the fire: series, wet bulb, conservation, practice.
 
-use cure_reckoner::smoke::{Cook, Piece, Readings, Setup, Smoker, activity, concentrated, forecast, wet_bulb};
+use cure_reckoner::smoke::{Cook, Piece, Readings, Setup, Smoker, activity, chilled, concentrated, forecast, wet_bulb};
+use cure_reckoner_tests::cooks::{self as simulated, Scores, quantile};
 
 /// Air that only convects: what the series are for.
 const fn dry(h: f64) -> Smoker {
@@ -268,4 +269,37 @@ fn water_activity() {
     for (brine, wanted) in rows {
         near(activity(brine), wanted, 0.00045);
     }
+}
+
+/// Cooks by another model: the forecast's middle error is below that of a straight line through the last three readings
+/// at a quarter, a half and three quarters, and its band of four in five holds at least seven in ten of so few.
+/// `cargo run -q --release -p cure-reckoner-tests --example cooks` prints the table over 300.
+#[test]
+fn better_than_a_straight_line() {
+    let scores: Vec<Scores> = (0..60).map(|n| simulated::Cook::simulated(n).scores()).collect();
+    for at in 0..3 {
+        let of = |pick: fn(&Scores) -> &[f64; 3]| quantile(scores.iter().map(|s| pick(s)[at]).collect(), 0.5);
+        let (model, line) = (of(|s| &s.model), of(|s| &s.line));
+        assert!(model < line, "{at}: {model} {line}");
+        let held = scores.iter().filter(|s| s.held[at]).count();
+        assert!(held >= 42, "{at}: {held} of 60");
+    }
+}
+
+/// In a refrigerator a thin breast is through both stages of the Food Code in time, a thick haunch is not.
+#[test]
+fn thin_chills_in_time_and_thick_does_not() {
+    let hours = |thickness, end| {
+        chilled(
+            &Setup {
+                thickness,
+                ..breast(0.03, false)
+            },
+            65.0,
+            end,
+        )
+        .map(|s| s / 3600.0)
+    };
+    assert!(hours(0.03, 21.1).is_some_and(|h| h < 2.0) && hours(0.03, 5.0).is_some_and(|h| h < 6.0));
+    assert!(hours(0.12, 21.1).is_some_and(|h| h > 2.0));
 }

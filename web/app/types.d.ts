@@ -513,6 +513,10 @@ late: boolean,
  */
 until: number | null, 
 /**
+ * When it should get there in a refrigerator at 3 °C, alone on its shelf, by the model; only while it runs.
+ */
+expected: number | null, 
+/**
  * What else must hold, and where it is published.
  */
 source: string, };
@@ -783,6 +787,14 @@ last: Figure | null,
  */
 points: Array<FirePoint>, 
 /**
+ * When it will be done, while it is not pulled and nothing about it is in question.
+ */
+outlook: Outlook | null, 
+/**
+ * Why there is no outlook; empty where there is one or none is needed.
+ */
+no_outlook: string, 
+/**
  * When it was pulled.
  */
 pulled: number | null, 
@@ -837,6 +849,10 @@ export type FireSheet = {
  * In the order of the batch.
  */
 classes: Array<FireClass>, 
+/**
+ * Places of the classes still over the fire, the first to be pulled first.
+ */
+order: Array<number>, 
 /**
  * The cabinet.
  */
@@ -1100,6 +1116,28 @@ recipe: Recipe, };
  * What can be said of a dose.
  */
 export type Outcome = "in_range" | "too_little" | "over" | "cannot_tell";
+
+/**
+ * When it will be done.
+ */
+export type Outlook = { 
+/**
+ * Earliest, likely and latest time, in milliseconds since 1970, four in five between the ends; nothing where it
+ * will not get there within a day.
+ */
+window: [number, number, number] | null, 
+/**
+ * What it is worked from: how many readings, or what is usual.
+ */
+from: string, 
+/**
+ * What to know and what to do: a stall, the hotter oven, the carry-over.
+ */
+notes: Array<string>, 
+/**
+ * Its course from now on.
+ */
+course: Array<FirePoint>, };
 
 /**
  * One label or tag.

@@ -84,6 +84,11 @@ impl Log {
         seconds(milliseconds.saturating_sub(self.origin))
     }
 
+    /// The time of a second.
+    pub fn time(&self, seconds: f64) -> i64 {
+        self.origin.saturating_add((seconds * 1000.0) as i64)
+    }
+
     /// The cabinet's hottest reading within an hour before a time, °F: what a piece in it cannot pass.
     pub fn cabinet_at(&self, milliseconds: i64) -> Option<f64> {
         let at = self.at(milliseconds);

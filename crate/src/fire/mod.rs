@@ -6,7 +6,11 @@
 
 mod doubts;
 mod log;
+mod outlook;
 mod sheet;
+mod show;
 
 pub use doubts::Doubt;
-pub use sheet::{ChillRow, Credit, FireClass, FirePoint, FireSheet, FireState, sheet};
+pub use outlook::Outlook;
+pub use sheet::{ChillRow, Credit, FireClass, FireSheet, FireState, sheet};
+pub use show::FirePoint;

@@ -2,12 +2,14 @@
 
 use super::doubts::{Doubt, doubts};
 use super::log::{Log, temperature};
+use super::outlook::{self, Outlook, outlook, setup};
+use super::show::{FirePoint, hours, point, tenths};
 use crate::batch::{self, Batch};
-use crate::quantity::{Figure, Problem, Span, System};
+use crate::quantity::{Figure, Problem, System};
 use crate::recipe::Method;
 use crate::safety::{self, COME_UP, Consumer, Left, Table, Wish};
+use crate::smoke::{self, Setup};
 use crate::weigh::{self, Settings};
-use rust_decimal::Decimal;
 use serde::Serialize;
 
 /// What the thermometer may show too much or too little, °F (judgement: a good probe thermometer, not calibrated).
@@ -19,23 +21,14 @@ const THERMOMETER: f64 = 2.0;
 pub struct FireSheet {
     /// In the order of the batch.
     pub classes: Vec<FireClass>,
+    /// Places of the classes still over the fire, the first to be pulled first.
+    pub order: Vec<u32>,
     /// The cabinet.
     pub cabinet: Vec<FirePoint>,
     /// Questions about readings; while one stands, its class has no verdict.
     pub doubts: Vec<Doubt>,
     /// What stands beside every figure.
     pub cautions: Vec<&'static str>,
-}
-
-/// A point of a picture: the user's degrees, in tenths.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct FirePoint {
-    /// Milliseconds since 1970.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub at: i64,
-    /// Tenths of a degree, °C or °F by the settings.
-    pub tenths: i32,
 }
 
 /// What can be said of a class.
@@ -83,6 +76,10 @@ pub struct FireClass {
     pub last: Option<Figure>,
     /// Its readings, in order of time.
     pub points: Vec<FirePoint>,
+    /// When it will be done, while it is not pulled and nothing about it is in question.
+    pub outlook: Option<Outlook>,
+    /// Why there is no outlook; empty where there is one or none is needed.
+    pub no_outlook: &'static str,
     /// When it was pulled.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub pulled: Option<i64>,
@@ -121,6 +118,9 @@ pub struct ChillRow {
     /// When its time ends; nothing while it has not begun or when it is done.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub until: Option<i64>,
+    /// When it should get there in a refrigerator at 3 °C, alone on its shelf, by the model; only while it runs.
+    #[cfg_attr(feature = "types", ts(type = "number | null"))]
+    pub expected: Option<i64>,
     /// What else must hold, and where it is published.
     pub source: String,
 }
@@ -176,14 +176,33 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
             },
         )
     };
-    let classes = kinds.iter().enumerate().filter_map(one).collect();
+    let classes: Vec<FireClass> = kinds.iter().enumerate().filter_map(one).collect();
     let cabinet = log.cabinet.iter().map(|p| point(&log, *p, units)).collect();
     Ok(FireSheet {
+        order: order(&classes),
         classes,
         cabinet,
         doubts,
         cautions: CAUTIONS.to_vec(),
     })
+}
+
+/// Places of the classes that are still to be pulled, by their likely time.
+fn order(classes: &[FireClass]) -> Vec<u32> {
+    let likely = |class: &FireClass| {
+        class
+            .outlook
+            .as_ref()
+            .and_then(|o| o.window)
+            .map(|[_, likely, _]| likely)
+    };
+    let mut order: Vec<(i64, u32)> = classes
+        .iter()
+        .zip(0..)
+        .filter_map(|(class, place)| Some((likely(class)?, place)))
+        .collect();
+    order.sort_unstable();
+    order.into_iter().map(|(_, place)| place).collect()
 }
 
 /// What is asked of every class alike.
@@ -253,7 +272,19 @@ fn class(batch: &Batch, log: &Log, place: usize, consumer: &Consumer, ask: &Ask)
         let from = points.iter().rposition(|(t, _)| *t <= log.at(at)).unwrap_or_default();
         points.iter().skip(from).copied().collect()
     });
+    let before = setup(batch, place, &fire, target);
+    let no_outlook = match (pulled, ask.doubtful, &before) {
+        (Some(_), ..) => "",
+        (_, true, _) => "A reading of it is in question.",
+        (.., None) => "Its thickness is not known: give it under Pieces.",
+        _ => "How warm the cabinet is was not said: log the cabinet.",
+    };
+    let outlook = before
+        .filter(|_| pulled.is_none() && !ask.doubtful)
+        .and_then(|setup| outlook(batch, log, place, &setup, ask.now, ask.units));
     Some(FireClass {
+        no_outlook: if outlook.is_some() { "" } else { no_outlook },
+        outlook,
         name: batch.pieces.get(place).map(batch::name_of)?,
         state,
         word,
@@ -269,7 +300,7 @@ fn class(batch: &Batch, log: &Log, place: usize, consumer: &Consumer, ask: &Ask)
         points: points.iter().map(|p| point(log, *p, ask.units)).collect(),
         pulled,
         chill: if pulled.is_some() {
-            chill(log, &after, ask)
+            chill(log, &after, ask, before.as_ref())
         } else {
             Vec::new()
         },
@@ -316,7 +347,7 @@ fn slow(up: &safety::ComeUp) -> String {
     }
 }
 
-fn chill(log: &Log, points: &[(f64, f64)], ask: &Ask) -> Vec<ChillRow> {
+fn chill(log: &Log, points: &[(f64, f64)], ask: &Ask, setup: Option<&Setup>) -> Vec<ChillRow> {
     let now = log.at(ask.now);
     let mut first = ("", 0.0);
     safety::options(ask.nitrite)
@@ -343,7 +374,12 @@ fn chill(log: &Log, points: &[(f64, f64)], ask: &Ask) -> Vec<ChillRow> {
             } else {
                 format!("{}; ", stage.condition)
             };
+            let expected = until.and(setup).zip(points.last()).and_then(|(setup, (at, f))| {
+                let (from, to) = (outlook::celsius(*f), outlook::celsius(stage.end - THERMOMETER));
+                Some(log.time(at + smoke::chilled(setup, from, to)?))
+            });
             ChillRow {
+                expected,
                 name: stage.name,
                 stage: format!("{} to {}{most}", show(stage.start), show(stage.end)),
                 says,
@@ -353,27 +389,4 @@ fn chill(log: &Log, points: &[(f64, f64)], ask: &Ask) -> Vec<ChillRow> {
             }
         })
         .collect()
-}
-
-/// `1.3 h`, `40 min`.
-fn hours(hours: f64) -> String {
-    let minutes = Decimal::from((hours * 60.0).round() as i64);
-    Span::new(minutes)
-        .map(|s| s.show(System::Metric).text)
-        .unwrap_or_default()
-}
-
-fn point(log: &Log, (at, f): (f64, f64), units: System) -> FirePoint {
-    FirePoint {
-        at: log.origin.saturating_add((at * 1000.0) as i64),
-        tenths: tenths(f, units),
-    }
-}
-
-fn tenths(fahrenheit: f64, units: System) -> i32 {
-    let degrees = match units {
-        System::Us => fahrenheit,
-        System::Metric => (fahrenheit - 32.0) / 1.8,
-    };
-    (degrees * 10.0).round() as i32
 }

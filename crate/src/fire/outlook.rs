@@ -1,0 +1,156 @@
+//! When a class will be done, by the model of the piece and its readings.
+
+use super::log::Log;
+use super::show::{FirePoint, hours, point};
+use crate::batch::{Batch, Cover, Fire};
+use crate::pantry::{self, Belly};
+use crate::quantity::System;
+use crate::recipe::Do;
+use crate::smoke::{Forecast, Readings, Setup, forecast};
+use rust_decimal::prelude::ToPrimitive;
+use serde::Serialize;
+
+/// When it will be done.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Outlook {
+    /// Earliest, likely and latest time, in milliseconds since 1970, four in five between the ends; nothing where it
+    /// will not get there within a day.
+    #[cfg_attr(feature = "types", ts(type = "[number, number, number] | null"))]
+    pub window: Option<[i64; 3]>,
+    /// What it is worked from: how many readings, or what is usual.
+    pub from: String,
+    /// What to know and what to do: a stall, the hotter oven, the carry-over.
+    pub notes: Vec<String>,
+    /// Its course from now on.
+    pub course: Vec<FirePoint>,
+}
+
+/// Celsius of Fahrenheit.
+pub(super) fn celsius(fahrenheit: f64) -> f64 {
+    (fahrenheit - 32.0) / 1.8
+}
+
+/// What is known of a class before the fire; nothing where its thickness is not.
+pub(super) fn setup(batch: &Batch, place: usize, fire: &Fire, target: f64) -> Option<Setup> {
+    let piece = batch.pieces.get(place)?;
+    let cut = pantry::cut(&piece.cut);
+    Some(Setup {
+        thickness: piece.thickness?.base().to_f64()? / 1000.0,
+        // Flat, breast, rounder joint (judgement; the fit moves it).
+        exponent: match cut.map(|c| (c.belly, c.kind)) {
+            Some((Belly::Bare | Belly::RindOn, _)) => 0.1,
+            Some((_, "bird")) => 0.3,
+            _ => 0.6,
+        },
+        fan: fire.fan,
+        pan: fire.cover == Cover::Pan,
+        wrapped: fire.cover == Cover::Wrapped,
+        start: 4.0,
+        target: celsius(target),
+    })
+}
+
+/// °C the recipe sets the smoker to, where the cabinet was not read.
+fn set(batch: &Batch) -> Option<f64> {
+    let hot = batch
+        .recipe
+        .steps
+        .iter()
+        .filter(|s| matches!(s.act, Do::Smoke | Do::Cook));
+    hot.filter_map(|s| s.at)
+        .map(super::log::fahrenheit)
+        .reduce(f64::max)
+        .map(celsius)
+}
+
+/// The outlook of a class that is still over the fire, or an unlit one.
+pub(super) fn outlook(
+    batch: &Batch,
+    log: &Log,
+    place: usize,
+    setup: &Setup,
+    now: i64,
+    units: System,
+) -> Option<Outlook> {
+    let degrees = |points: &[(f64, f64)]| points.iter().map(|p| (p.0, celsius(p.1))).collect::<Vec<_>>();
+    let (piece, cabinet) = (degrees(log.classes.get(place)?), degrees(&log.cabinet));
+    let readings = Readings {
+        piece: &piece,
+        cabinet: &cabinet,
+        set: set(batch),
+    };
+    // Before the first reading of all the log has no clock of its own: it begins now.
+    let origin = if log.origin == 0 { now } else { log.origin };
+    let at = super::log::seconds(now.saturating_sub(origin));
+    let found = forecast(setup, &readings, at)?;
+    let time = |seconds: f64| origin.saturating_add((seconds * 1000.0) as i64);
+    Some(Outlook {
+        window: found.window.map(|w| w.map(time)),
+        from: if found.fitted {
+            format!("Fitted to {} readings of it.", piece.len())
+        } else {
+            "By what is usual for its thickness and this smoker: from three readings on it is fitted to them."
+                .to_owned()
+        },
+        notes: notes(&found, at.max(piece.last().map_or(at, |p| p.0)), setup, units),
+        course: found
+            .course
+            .iter()
+            .map(|p| FirePoint {
+                at: time(p.0),
+                ..point(log, (0.0, p.1 * 1.8 + 32.0), units)
+            })
+            .collect(),
+    })
+}
+
+fn notes(found: &Forecast, now: f64, setup: &Setup, units: System) -> Vec<String> {
+    let mut notes = Vec::new();
+    let away = |seconds: f64| hours(seconds / 3600.0);
+    if found.window.is_none() {
+        notes.push(
+            "At this cabinet it will not reach its target within a day. Raise the cabinet, or finish it in the oven."
+                .to_owned(),
+        );
+    }
+    if found.stall {
+        notes.push(
+            "It stalls: water from its surface takes the heat. It goes on once the surface dries; how soon is uncertain."
+                .to_owned(),
+        );
+    }
+    let left = found.window.map(|w| w[1] - now);
+    if let Some(warmer) = found.warmer.filter(|w| left.is_none_or(|l| w + 600.0 < l)) {
+        let by = if units == System::Us { "18 °F" } else { "10 °C" };
+        notes.push(format!("With the cabinet {by} warmer: about {}.", away(warmer)));
+    }
+    if let Some(oven) = found.oven.filter(|o| left.is_none_or(|l| o + 600.0 < l)) {
+        notes.push(format!(
+            "In an oven at 120 °C (250 °F), from now: about {}.",
+            away(oven)
+        ));
+    }
+    if found.window.is_some() {
+        let rise = (found.carry * if units == System::Us { 18.0 } else { 10.0 }).floor() as u32;
+        let unit = if units == System::Us { "°F" } else { "°C" };
+        notes.push(if rise < 10 || setup.thickness < 0.03 {
+            format!(
+                "It hardly carries over once it is out (about {}.{} {unit}): pull it at its target.",
+                rise / 10,
+                rise % 10
+            )
+        } else {
+            format!(
+                "Out of the heat its middle may still rise about {}.{} {unit}; nothing counts before it is read.",
+                rise / 10,
+                rise % 10
+            )
+        });
+        let loss = (found.loss * 100.0).round() as u32;
+        notes.push(format!(
+            "By then it will have lost about {loss} % of its weight as water, by this model."
+        ));
+    }
+    notes
+}
