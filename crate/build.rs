@@ -14,6 +14,9 @@ fn main() {
         cautions(),
         words(),
         speeds(),
+        measures(),
+        slips(),
+        lange(),
         game(),
         keeping(),
         cooked(),
@@ -297,4 +300,41 @@ fn heat() -> String {
         }),
     ]
     .concat()
+}
+
+fn measures() -> String {
+    table("MEASURES", "crate::dose::Measure", &rows("measures.csv", 6), |r| {
+        format!(
+            "crate::dose::Measure {{ word: {:?}, share: crate::quantity::Range {{ low: rust_decimal::dec!({}), \
+             typical: rust_decimal::dec!({}), high: rust_decimal::dec!({}) }} }}",
+            &r[0], &r[1], &r[2], &r[3]
+        )
+    })
+}
+
+fn slips() -> String {
+    table("SLIPS", "crate::dose::Slip", &rows("slips.csv", 9), |r| {
+        assert!(["over", "low"].contains(&&r[1]), "{} is neither over nor low", &r[1]);
+        format!(
+            "crate::dose::Slip {{ over: {}, said: {:?}, printed: (rust_decimal::dec!({}), rust_decimal::dec!({})), \
+             times: {}, meant: {}, water: rust_decimal::dec!({}), says: {:?} }}",
+            &r[1] == "over",
+            &r[2],
+            &r[3],
+            &r[4],
+            decimal(&r[5]),
+            decimal(&r[6]),
+            &r[7],
+            &r[8]
+        )
+    })
+}
+
+fn lange() -> String {
+    table(
+        "GRAVITIES",
+        "(rust_decimal::Decimal, rust_decimal::Decimal)",
+        &rows("gravity.csv", 2),
+        |r| format!("(rust_decimal::dec!({}), rust_decimal::dec!({}))", &r[0], &r[1]),
+    )
 }

@@ -40,6 +40,10 @@ const ANSWERS: &[(&str, &str)] = &[
     ("plan_bag", "BagSheet"),
     ("calendar", "Calendar"),
     ("labels", "Labels"),
+    ("brine", "BrineSheet"),
+    ("spoon", "SpoonSheet"),
+    ("scale", "ScaleSheet"),
+    ("stock", "StockSheet"),
 ];
 
 fn main() {
@@ -62,6 +66,10 @@ fn main() {
     all.visit::<cure_reckoner::plan::bag::BagSheet>();
     all.visit::<cure_reckoner::plan::Calendar>();
     all.visit::<cure_reckoner::pack::Labels>();
+    all.visit::<cure_reckoner::brine::BrineSheet>();
+    all.visit::<cure_reckoner::weigh::SpoonSheet>();
+    all.visit::<cure_reckoner::weigh::ScaleSheet>();
+    all.visit::<cure_reckoner::weigh::StockSheet>();
     let _: fn(Request) -> door::Answer = door::answer;
     println!("// Written by crate/examples/types.rs from the Rust types; do not edit.\n");
     for text in all.0.values() {

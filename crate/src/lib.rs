@@ -18,6 +18,7 @@
 )]
 
 pub mod batch;
+pub mod brine;
 pub mod door;
 pub mod dose;
 pub mod fire;

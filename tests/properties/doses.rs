@@ -133,6 +133,46 @@ proptest! {
         prop_assert!(less.iter().zip(&more).all(|(a, b)| a <= b));
         prop_assert!(less[0] <= less[1] && less[1] <= less[2]);
     }
+
+    #[test]
+    fn more_cure_never_lowers_the_dose_in_any_brine(first in 1u32..2_000, more in 0u32..2_000, green in 100u32..9_000, take in 1u32..40, method in 0usize..4) {
+        let method = ["cover_brine", "pick_up", "pumped", "pumped_and_covered"][method];
+        let ask = |tenths: u32| {
+            let amount = format!("{}.{} g", tenths / 10, tenths % 10);
+            let mut ask = json!({"method": method, "green": format!("{green} g"), "water": "1000 g", "dissolved": "80 g", "put_in": {"amount": amount, "nitrite": "6.25 %"}, "settings": settings("0.1 g")});
+            if method != "cover_brine" {
+                ask["take"] = json!(format!("{take} %"));
+            }
+            exact(&answer(&json!({"check_dose": ask}))["ok"], "nitrite")
+        };
+        let (less, more) = (ask(first), ask(first + more));
+        prop_assert!(less.iter().zip(&more).all(|(a, b)| a <= b), "{:?} {:?}", less, more);
+    }
+
+    #[test]
+    fn a_wider_spoon_never_narrows_the_verdict(low in 20u32..80, wide in 0u32..40, under in 0u32..15, over in 0u32..40, green in 300u32..9_000, spoons in 1u32..5) {
+        let ask = |low: u32, high: u32| {
+            let mut settings = settings("0.1 g");
+            let grams = |tenths: u32| format!("{}.{} g", tenths / 10, tenths % 10);
+            settings["spoons"] = json!([{"item": "cure-1", "grams": [grams(low), grams((low + high) / 2), grams(high)]}]);
+            answer(&json!({"check_dose": {"method": "rub", "green": format!("{green} g"), "put_in": {"amount": format!("{spoons} tsp"), "nitrite": "6.25 %"}, "settings": settings}}))["ok"].clone()
+        };
+        let (narrow, wider) = (ask(low, low + wide), ask(low - under, low + wide + over));
+        let ([a, _, b], [c, _, d]) = (exact(&narrow, "nitrite"), exact(&wider, "nitrite"));
+        prop_assert!(c <= a && b <= d);
+        // What is not in range does not become so, and what may be over does not become anything milder.
+        if narrow["outcome"] != "in_range" {
+            prop_assert_ne!(&wider["outcome"], "in_range");
+        }
+        if narrow["outcome"] == "over" {
+            prop_assert_eq!(&wider["outcome"], "over");
+        }
+        // What is sure with the wider one was sure with the narrower, and the same.
+        if wider["sure"] == true {
+            prop_assert_eq!(&narrow["outcome"], &wider["outcome"]);
+            prop_assert_eq!(&narrow["sure"], true);
+        }
+    }
 }
 
 /// Weights do not depend on the units they are shown in.

@@ -24,6 +24,15 @@ impl Dose {
     }
 }
 
+const METHODS: [&str; 6] = [
+    "rub",
+    "ground",
+    "cover_brine",
+    "pick_up",
+    "pumped",
+    "pumped_and_covered",
+];
+
 fn dose() -> impl Strategy<Value = Dose> {
     let amount = prop_oneof![
         (1u32..400).prop_map(|g| format!("{}.{} g", g / 10, g % 10)),
@@ -38,24 +47,33 @@ fn dose() -> impl Strategy<Value = Dose> {
     ]);
     let units = prop::sample::select(vec!["metric", "us"]);
     let step = prop::sample::select(vec!["1 g", "0.1 g", "0.01 g"]);
-    (amount, strength, units, step, 300u32..8_000, any::<bool>()).prop_map(
-        |(amount, (nitrite, nitrate), units, step, green, brine)| {
+    (
+        amount,
+        strength,
+        units,
+        step,
+        300u32..8_000,
+        prop::sample::select(METHODS.to_vec()),
+    )
+        .prop_map(|(amount, (nitrite, nitrate), units, step, green, method)| {
             let mut ask = json!({
-                "method": if brine { "cover_brine" } else { "rub" },
+                "method": method,
                 "green": format!("{green} g"),
                 "put_in": {"amount": amount, "nitrite": nitrite, "nitrate": nitrate},
                 "settings": {"units": units, "scale_step": step, "profile": "us-home"},
             });
-            if brine {
+            if !["rub", "ground"].contains(&method) {
                 ask["water"] = json!(format!("{} g", green / 2));
                 ask["dissolved"] = json!(format!("{} g", green / 25));
+                if method != "cover_brine" {
+                    ask["take"] = json!("10 %");
+                }
             }
             Dose {
                 ask,
                 green: f64::from(green),
             }
-        },
-    )
+        })
 }
 
 /// The first advice whose head starts so.

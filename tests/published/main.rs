@@ -4,8 +4,11 @@
 //! the source), computed (worked out from the published figures), common practice (no source).
 
 mod bag;
+mod bench;
 mod brines;
 mod calendar;
+mod calibrated;
+mod checked;
 mod dose;
 mod fire_log;
 mod labels;

@@ -35,6 +35,43 @@ batches?: Array<Batch>,
 settings: Settings, };
 
 /**
+ * Content of `brine`.
+ */
+export type AskBrine = { 
+/**
+ * Where it stands.
+ */
+vessel: Vessel, 
+/**
+ * Green weight of the meat; nothing for a brine alone.
+ */
+meat?: string | null, 
+/**
+ * How strong it is to be, or reads: a bare number on the scale.
+ */
+strength: string, 
+/**
+ * On which scale.
+ */
+scale: Scale, 
+/**
+ * For a reading: how warm the brine was; nothing for 60 °F.
+ */
+at?: string | null, 
+/**
+ * Sugar in it, per cent of the water.
+ */
+sugar?: string | null, 
+/**
+ * The cure; nothing for a brine without.
+ */
+cure?: BrineCure, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
  * Content of `card`.
  */
 export type AskCard = { 
@@ -210,6 +247,69 @@ text: string,
  * Answers so far: the key of a question and the value of a choice, or what was typed.
  */
 answers: Array<[string, string]>, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
+ * Content of `scale`: what it shows for what is known.
+ */
+export type AskScale = { 
+/**
+ * A known weight, `100 g`, or water from a syringe or a measuring jug, `50 ml`; and what the scale shows.
+ */
+checks: [string, string][], 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
+ * Content of `spoon`: level spoons that were weighed.
+ */
+export type AskSpoon = { 
+/**
+ * Key in the pantry of what was in them.
+ */
+item: string, 
+/**
+ * True for a tablespoon.
+ */
+tablespoon: boolean, 
+/**
+ * Weights, one for each spoon, or one for `count` together.
+ */
+weights: string[], 
+/**
+ * How many went onto the scale together; nothing where each was weighed.
+ */
+count?: number | null, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
+ * Content of `stock`: cure thinned with salt or with water.
+ */
+export type AskStock = { 
+/**
+ * True for a solution in water, false for a premix with salt.
+ */
+in_water: boolean, 
+/**
+ * Sodium nitrite printed on the packet.
+ */
+nitrite: string, 
+/**
+ * Ingoing nitrite to aim at.
+ */
+aim: string, 
+/**
+ * Green weight it is for.
+ */
+meat: string, 
 /**
  * The user's settings.
  */
@@ -397,6 +497,60 @@ notes?: string, };
  * A belly by its rind.
  */
 export type Belly = "no" | "bare" | "rind_on";
+
+/**
+ * Cure for a brine, either way round.
+ */
+export type BrineCure = { 
+/**
+ * Sodium nitrite printed on the packet.
+ */
+nitrite: string, 
+/**
+ * Ingoing nitrite to aim at; nothing where `weight` is judged.
+ */
+aim?: string | null, 
+/**
+ * Cure to be judged.
+ */
+weight?: string | null, };
+
+/**
+ * The answer of the bench.
+ */
+export type BrineSheet = { 
+/**
+ * Water to take.
+ */
+water: Figure, 
+/**
+ * Salt to weigh, less what the cure brings.
+ */
+salt: Figure, 
+/**
+ * Sugar to weigh.
+ */
+sugar: Figure | null, 
+/**
+ * Cure to weigh.
+ */
+cure: Figure | null, 
+/**
+ * The strength in every measure.
+ */
+strength: Array<Fact>, 
+/**
+ * The water in every measure, and what comes of it all.
+ */
+facts: Array<Fact>, 
+/**
+ * What to mind.
+ */
+remarks: Array<string>, 
+/**
+ * The verdict on the cure, over meat and brine together.
+ */
+verdict: Verdict | null, };
 
 /**
  * One thing to buy.
@@ -1140,6 +1294,23 @@ notes: Array<string>,
 course: Array<FirePoint>, };
 
 /**
+ * A level spoon of the user's own, weighed with one thing in it.
+ */
+export type OwnSpoon = { 
+/**
+ * Key in the pantry of what was weighed in it.
+ */
+item: string, 
+/**
+ * True for a tablespoon, false for a teaspoon.
+ */
+tablespoon: boolean, 
+/**
+ * Least, usual and most of one level spoon.
+ */
+grams: [string, string, string], };
+
+/**
  * One label or tag.
  */
 export type Paper = { 
@@ -1609,7 +1780,33 @@ export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": S
 /**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "calendar": AskNext } | { "labels": AskLabels };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "calendar": AskNext } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock };
+
+/**
+ * A measure of strength.
+ */
+export type Scale = "percent" | "salometer" | "gravity" | "per_litre" | "per_us_gallon" | "per_imperial_gallon";
+
+/**
+ * How far the scale is off.
+ */
+export type ScaleSheet = { 
+/**
+ * `Fits`, `Does not fit`.
+ */
+word: string, 
+/**
+ * True where every reading fits.
+ */
+fits: boolean, 
+/**
+ * One row for each check.
+ */
+rows: Array<Fact>, 
+/**
+ * What to do.
+ */
+says: string, };
 
 /**
  * Units, scale and jurisdiction. Stored values do not depend on it.
@@ -1626,7 +1823,11 @@ scale_step: string,
 /**
  * Key of the jurisdiction whose limits judge a dose, `us-home`.
  */
-profile: string, };
+profile: string, 
+/**
+ * Level spoons of the user's own, weighed; they stand in place of the general ranges.
+ */
+spoons?: Array<OwnSpoon>, };
 
 /**
  * How much of a line, on which base.
@@ -1657,6 +1858,23 @@ high: string,
  * Where the weight of a spoon comes from, with its status.
  */
 source: string, };
+
+/**
+ * A spoon as it is kept, and in words.
+ */
+export type SpoonSheet = { 
+/**
+ * To keep in the settings.
+ */
+spoon: OwnSpoon, 
+/**
+ * `4.9 to 5.6 g, usually 5.2 g`
+ */
+says: string, 
+/**
+ * How it compares with the general range, and what the range comes from.
+ */
+why: string, };
 
 /**
  * What a level US teaspoon weighs, in grams as text.
@@ -1750,6 +1968,27 @@ until?: string | null,
  * In the user's own words.
  */
 note?: string, };
+
+/**
+ * How to make it and how much to take.
+ */
+export type StockSheet = { 
+/**
+ * Making, using, keeping.
+ */
+steps: Array<Advice>, 
+/**
+ * What to weigh of it for this meat.
+ */
+take: Figure, 
+/**
+ * The dose with the cure weighed neat on this scale, `94 to 219 ppm`; and by way of this.
+ */
+ranges: [string, string], 
+/**
+ * Lines of the label.
+ */
+label: Array<string>, };
 
 /**
  * Which units a person reads. Stored values do not depend on it.
@@ -1901,6 +2140,35 @@ next: Array<Advice>,
 cautions: Array<Caution>, };
 
 /**
+ * Where the brine stands.
+ */
+export type Vessel = { "shape": "box", 
+/**
+ * Inside length.
+ */
+length: string, 
+/**
+ * Inside width.
+ */
+width: string, 
+/**
+ * To the top of the brine.
+ */
+depth: string, } | { "shape": "round", 
+/**
+ * Inside, across.
+ */
+across: string, 
+/**
+ * To the top of the brine.
+ */
+depth: string, } | { "shape": "bag" } | { "shape": "water", 
+/**
+ * Its weight; a litre is 1000 g.
+ */
+water: string, };
+
+/**
  * One line to weigh.
  */
 export type WeighLine = { 
@@ -2036,4 +2304,8 @@ export interface Answers {
   plan_bag: BagSheet;
   calendar: Calendar;
   labels: Labels;
+  brine: BrineSheet;
+  spoon: SpoonSheet;
+  scale: ScaleSheet;
+  stock: StockSheet;
 }

@@ -1,7 +1,7 @@
 //! The rules a batch and the settings keep, for a person typing, a backup and a stored record alike.
 
 use super::model::{Batch, Piece, PutIn, Tick};
-use crate::dose::{Portion, measured};
+use crate::dose::{OwnSpoon, Portion, measured};
 use crate::pantry::{self, Agent, OWN};
 use crate::quantity::{Code, Mass, Problem};
 use crate::recipe::{MOST_NAME, MOST_TEXT, name, tag, text};
@@ -28,7 +28,7 @@ impl Batch {
         found.extend(
             self.put_in
                 .as_ref()
-                .and_then(|p| p.portion(dec!(0.1)).err())
+                .and_then(|p| p.portion(dec!(0.1), &[]).err())
                 .map(|p| p.at("put_in")),
         );
         if self.ticks.len() > MOST_TICKS || self.ticks.iter().any(|t| !t.is_good()) {
@@ -111,15 +111,15 @@ impl Piece {
 }
 
 impl PutIn {
-    /// What went in; its strength is not known where no percentage was given.
+    /// What went in; its strength is not known where no percentage was given. `own` are the user's own spoons.
     ///
     /// # Errors
     /// The problem of the amount, at `amount`, or of the strength, at `nitrite` or `nitrate`.
-    pub fn portion(&self, step: Decimal) -> Result<Portion, Problem> {
+    pub fn portion(&self, step: Decimal, own: &[OwnSpoon]) -> Result<Portion, Problem> {
         let agent = self.nitrite.map(|nitrite| Agent::printed(nitrite, self.nitrate));
         match agent.and_then(Agent::problem) {
             Some(problem) => Err(problem),
-            None => measured(&self.amount, agent, self.step.map_or(step, Mass::base)).map_err(|p| p.at("amount")),
+            None => measured(&self.amount, agent, self.step.map_or(step, Mass::base), own).map_err(|p| p.at("amount")),
         }
     }
 }

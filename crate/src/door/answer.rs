@@ -4,6 +4,7 @@ use super::read::{ReadValues, read};
 use super::request::{AskDose, Record, Request};
 use super::starters::{self, Starters};
 use crate::batch::{self, PieceSheet};
+use crate::brine::{self, BrineSheet};
 use crate::dose::{self, Case, Profile, Verdict, Whole};
 use crate::pack::{self, Labels};
 use crate::pantry::{self, Belly, Cut, Ingredient};
@@ -16,7 +17,7 @@ use crate::reading::{self, Reading};
 use crate::recipe::{self, Method, Recipe};
 use crate::schedule::{self, NextList};
 use crate::share::{self, Link, RecipeCard};
-use crate::weigh::{self, Settings, WeighSheet};
+use crate::weigh::{self, ScaleSheet, Settings, SpoonSheet, StockSheet, WeighSheet};
 use rust_decimal::{Decimal, dec};
 use serde::Serialize;
 
@@ -52,6 +53,10 @@ pub enum Ok {
     PlanBag(BagSheet),
     Calendar(Calendar),
     Labels(Labels),
+    Brine(BrineSheet),
+    Spoon(SpoonSheet),
+    Scale(ScaleSheet),
+    Stock(StockSheet),
 }
 
 /// Lists for pickers.
@@ -108,6 +113,10 @@ pub fn answer(request: Request) -> Answer {
             let batches: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
             schedule::next(&batches, ask.now, &ask.settings).map(Ok::Next)
         }
+        Request::Brine(ask) => brine::bench(&ask).map(Ok::Brine),
+        Request::Spoon(ask) => weigh::spoon(&ask).map(Ok::Spoon),
+        Request::Scale(ask) => weigh::scale(&ask).map(Ok::Scale),
+        Request::Stock(ask) => weigh::stock(&ask).map(Ok::Stock),
         Request::Link(ask) => share::write(&ask.recipe, &ask.base).map(Ok::Link),
         Request::OpenLink(ask) => share::open(&ask.text).map(|recipe| Ok::OpenLink(Opened { recipe })),
         Request::ReadRecipe(ask) => reading::read(&ask).map(Ok::ReadRecipe),
@@ -187,7 +196,10 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         problems.push(Problem::new(Code::Unknown, "This cut is not in the table. Choose one from the list.").at("cut"));
     }
     let step = ask.settings.scale_step.base();
-    let put_in = ask.put_in.portion(step).map_err(|p| p.at("put_in"));
+    let put_in = ask
+        .put_in
+        .portion(step, &ask.settings.spoons)
+        .map_err(|p| p.at("put_in"));
     let (Some(rule), Result::Ok(portion), true) = (
         dose::rule(&ask.settings.profile, ask.method, cut.map_or(Belly::No, |c| c.belly)),
         &put_in,
@@ -234,6 +246,7 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         eaten: ask.eaten,
         method: ask.method,
         whole,
+        water: ask.water.map(Mass::base).unwrap_or_default(),
         evens,
         weighed: true,
         portions: vec![portion.clone()],

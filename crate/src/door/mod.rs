@@ -18,6 +18,10 @@
 //! | `link` | [`AskLink`]: a recipe | [`Link`](crate::share::Link): link and QR |
 //! | `open_link` | [`AskOpen`]: a link | [`Opened`] |
 //! | `fire_log` | [`AskFire`]: a batch and now | [`FireSheet`](crate::fire::FireSheet) |
+//! | `brine` | [`AskBrine`](crate::brine::AskBrine): a vessel and a strength | [`BrineSheet`](crate::brine::BrineSheet) |
+//! | `spoon` | [`AskSpoon`](crate::weigh::AskSpoon): level spoons that were weighed | [`SpoonSheet`](crate::weigh::SpoonSheet) |
+//! | `scale` | [`AskScale`](crate::weigh::AskScale): known weights and what it shows | [`ScaleSheet`](crate::weigh::ScaleSheet) |
+//! | `stock` | [`AskStock`](crate::weigh::AskStock): cure thinned with salt or water | [`StockSheet`](crate::weigh::StockSheet) |
 //! | `check` | [`Record`]: a stored record | [`Checked`] |
 //! | `read_recipe` | [`AskReading`](crate::reading::AskReading): a pasted text, answers so far | [`Reading`](crate::reading::Reading) |
 //! | `plan_bag` | [`AskBag`](crate::plan::bag::AskBag): a bag and a recipe | [`BagSheet`](crate::plan::bag::BagSheet) |

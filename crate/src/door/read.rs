@@ -230,12 +230,16 @@ impl ReadField {
     fn amount(&self) -> Result<ReadValue, Problem> {
         let step = rust_decimal::dec!(0.1);
         let text = match self.unit() {
+            // A unit has `#` where the number goes, if that is not in front: `1 packet of # g`.
             Some(unit) if Mass::read(&self.text, None).is_err() && Volume::read(&self.text, None).is_err() => {
-                format!("{} {unit}", self.text.trim())
+                match unit.split_once('#') {
+                    Some((before, behind)) => format!("{before}{}{behind}", self.text.trim()),
+                    None => format!("{} {unit}", self.text.trim()),
+                }
             }
             _ => self.text.trim().to_owned(),
         };
-        let measured = crate::dose::measured(&text, None, step)?;
+        let measured = crate::dose::measured(&text, None, step, &[])?;
         Ok(self.plain(&measured.said))
     }
 }

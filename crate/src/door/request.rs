@@ -2,11 +2,12 @@
 
 use super::read::ReadFields;
 use crate::batch::{Batch, Piece, PutIn};
+use crate::brine::AskBrine;
 use crate::plan::bag::AskBag;
 use crate::quantity::{Fraction, Length, Mass, Span};
 use crate::reading::AskReading;
 use crate::recipe::{Eaten, Method, Recipe};
-use crate::weigh::Settings;
+use crate::weigh::{AskScale, AskSpoon, AskStock, Settings};
 use serde::Deserialize;
 
 /// One question with its content; see the table at the head of [`crate::door`].
@@ -46,6 +47,14 @@ pub enum Request {
     Calendar(AskNext),
     /// Labels and tags of a batch.
     Labels(AskLabels),
+    /// The brine bench.
+    Brine(AskBrine),
+    /// Level spoons of the user's own.
+    Spoon(AskSpoon),
+    /// A scale against known weights.
+    Scale(AskScale),
+    /// Cure thinned for a coarse scale.
+    Stock(AskStock),
 }
 
 /// No content: `{}`.

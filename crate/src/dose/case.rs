@@ -4,11 +4,11 @@ use super::evens::Evens;
 use super::formula::{Ingoing, Whole, ingoing};
 use super::judge::{Finding, find};
 use super::limits::Rule;
-use crate::pantry::{self, Agent, Group};
+use crate::pantry::Agent;
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Kind, Mass, MassKind, Problem, Range, System, Volume};
+use crate::quantity::{Range, System};
 use crate::recipe::{Counted, Eaten, Method};
-use rust_decimal::{Decimal, dec};
+use rust_decimal::Decimal;
 
 /// One portion of cure.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -42,6 +42,8 @@ pub struct Case<'a> {
     pub method: Method,
     /// What the dose is counted over.
     pub whole: Whole,
+    /// Water of a brine, grams; nought without one.
+    pub water: Decimal,
     /// For a pick-up: whether the pieces even out with the brine all the same.
     pub evens: Option<Evens>,
     /// False while some pieces have no weight.
@@ -173,82 +175,4 @@ impl Case<'_> {
         }
         Some(more)
     }
-}
-
-/// Grams in a level teaspoon of a cure: the weighings of the 6.25 % kind where it is of that strength, else the
-/// widest of all kinds.
-fn level(agent: Option<Agent>) -> Option<Range> {
-    let kinds = || {
-        pantry::ingredients()
-            .iter()
-            .filter(|i| i.group == Group::Cure)
-            .filter_map(|i| i.spoon?.range())
-    };
-    let first = kinds().next()?;
-    if agent.is_some_and(|a| a.nitrite >= dec!(4)) {
-        return Some(first);
-    }
-    kinds().try_fold(first, |wide, r| {
-        Some(Range {
-            low: wide.low.min(r.low),
-            typical: wide.typical,
-            high: wide.high.max(r.high),
-        })
-    })
-}
-
-/// Reads `1 tbsp`, `2½ tsp` or `3.5 g` of cure that is in already. A spoon is a range.
-///
-/// # Errors
-/// The problem of the text; [`Code::TooSmall`] for nought.
-pub fn measured(said: &str, agent: Option<Agent>, step: Decimal) -> Result<Portion, Problem> {
-    let (weight, spoon) = match (Mass::read(said, None), Volume::read(said, None)) {
-        (Ok(mass), _) => (Range::weighed(mass.base(), step), None),
-        (Err(_), Ok(volume)) => {
-            let teaspoon = Volume::read("1 tsp", None).ok().map(Volume::base);
-            let spoons = teaspoon.and_then(|t| volume.base().over(t)).map(|t| t.half_away(8));
-            let weight = spoons
-                .zip(level(agent))
-                .and_then(|(n, level)| level.map(|g| g.times(n)));
-            let lower = said.to_ascii_lowercase();
-            let tablespoon = lower.contains("tb") || lower.contains("table");
-            (weight, Some(if tablespoon { "tablespoon" } else { "teaspoon" }))
-        }
-        (Err(as_mass), Err(as_volume)) => {
-            // The kinds know of different units; the one that knew the unit says more.
-            let told = [as_mass, as_volume]
-                .into_iter()
-                .find(|p| !matches!(p.code, Code::WrongUnit | Code::NotRead | Code::NoUnit));
-            return Err(told.unwrap_or_else(|| {
-                let said = crate::quantity::shorten(said);
-                Problem::new(
-                    Code::NotRead,
-                    format!("“{said}” is not read. Type level spoons or a weight, such as 1 tbsp, 2½ tsp or 3.5 g."),
-                )
-            }));
-        }
-    };
-    let weight = weight.filter(|w| w.high <= MassKind::facts().max).ok_or_else(|| {
-        Problem::new(
-            Code::TooLarge,
-            "That is more cure than this page reckons with. Type what went in, such as 3.5 g.",
-        )
-    })?;
-    if weight.typical.is_zero() {
-        let said = crate::quantity::shorten(said);
-        return Err(Problem::new(
-            Code::TooSmall,
-            format!("“{said}” is nothing. Type what went in, such as 1 tsp or 3.5 g."),
-        ));
-    }
-    Ok(Portion {
-        said: said.trim().to_owned(),
-        agent,
-        weight,
-        spread: Decimal::ZERO,
-        parts: None,
-        spoon,
-        step,
-        done: true,
-    })
 }

@@ -2,10 +2,11 @@
 
 use super::case::Case;
 use super::judge::{Finding, ppm};
-use super::rescue::{in_range, more_cure, more_meat};
+use super::rescue::{agent, in_range, more_cure, more_meat};
 use super::verdict::{Advice, Outcome};
+use crate::pantry::Agent;
 use crate::quantity::exact::Exact;
-use crate::quantity::{Mass, Range, plain};
+use crate::quantity::{Mass, plain};
 use rust_decimal::{Decimal, dec};
 
 fn advice(head: impl Into<String>, text: impl Into<String>) -> Advice {
@@ -109,10 +110,33 @@ fn no_cure(case: &Case<'_>) -> Vec<Advice> {
     } else {
         "What went in holds neither nitrite nor nitrate: pink salt for the table is no cure."
     };
-    vec![advice(
+    let mut list = vec![advice(
         "Treat it as fresh meat.",
         format!("{why} Keep it cold, cook it through and eat it within days; do not smoke it cold or hang it."),
-    )]
+    )];
+    list.extend(cure_now(case));
+    list
+}
+
+/// Where nothing that was put in holds any: how much of the usual cure would be in range.
+fn cure_now(case: &Case<'_>) -> Option<Advice> {
+    let usual = Agent {
+        nitrite: dec!(6.25),
+        nitrate: Decimal::ZERO,
+    };
+    let done = case.portions.first().filter(|_| case.weighed)?;
+    let (least, most) = in_range(case, usual)?;
+    Some(advice(
+        format!(
+            "Or cure it now: {} to {} g of a 6.25 % cure.",
+            plain(least),
+            plain(most)
+        ),
+        format!(
+            "Weighed, and only where all else that went in is known: {} stays in it. Salt that is in counts on. Have it judged here once it is weighed.",
+            done.said
+        ),
+    ))
 }
 
 fn unknown() -> Vec<Advice> {
@@ -181,7 +205,7 @@ fn grams(case: &Case<'_>, value: Decimal) -> String {
 
 /// How to settle a spoon by weighing one, with the weights that are in range.
 fn weigh_the_spoon(case: &Case<'_>) -> Option<Advice> {
-    let (spoon, (least, most)) = (case.spoon()?, in_range(case)?);
+    let (spoon, (least, most)) = (case.spoon()?, in_range(case, agent(case)?)?);
     Some(advice(
         format!("Weigh one level {spoon} of the same cure."),
         if least == most {
@@ -208,7 +232,11 @@ fn over(case: &Case<'_>, sure: bool) -> Vec<Advice> {
     list.extend(spread_it(case));
     list.push(advice(
         "No more meat, or longer than an hour? Throw it out.",
-        "Wrapped and shut in, away from children and dogs. Start again with fresh meat and weigh the cure.",
+        if case.method.has_brine() {
+            "Wrapped and shut in, away from children and dogs; the brine down a drain with plenty of water, never on the ground. Start again with fresh meat and a new brine, and weigh the cure."
+        } else {
+            "Wrapped and shut in, away from children and dogs. Start again with fresh meat and weigh the cure."
+        },
     ));
     list.push(advice(
         "Has someone eaten some?",
@@ -253,13 +281,4 @@ fn too_little(case: &Case<'_>) -> Vec<Advice> {
         ),
     };
     vec![first, fresh()]
-}
-
-/// Said where a dose over the limit would be in range at a third: the slip of a tablespoon for a teaspoon.
-pub fn slip(case: &Case<'_>, nitrite: Range) -> Option<&'static str> {
-    let third = nitrite.map(|v| v.over(dec!(3)))?;
-    let (least, limit) = (case.rule.least, case.rule.limit);
-    let tablespoon = case.spoon() == Some("tablespoon") && nitrite.high > limit;
-    (tablespoon && third.low <= limit && third.high >= least)
-        .then_some("A third of it could be in range: was a tablespoon used where a teaspoon was meant?")
 }

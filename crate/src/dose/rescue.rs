@@ -60,9 +60,9 @@ pub fn more_cure(case: &Case<'_>) -> Option<Decimal> {
     good.then_some(middle)
 }
 
-/// Least and most grams of this cure, weighed on the scale, that are in range on this meat; `None` where none are.
-pub fn in_range(case: &Case<'_>) -> Option<(Decimal, Decimal)> {
-    let (agent, alone) = (agent(case)?, case.without_cure()?);
+/// Least and most grams of a cure alone, weighed on the scale, that are in range on this meat; `None` where none are.
+pub fn in_range(case: &Case<'_>, agent: Agent) -> Option<(Decimal, Decimal)> {
+    let alone = case.without_cure()?;
     let half = case.step.over(Decimal::TWO)?;
     let strength = agent.nitrite.times(PPM)?;
     // In a brine the cure's own weight counts too.
@@ -75,7 +75,7 @@ pub fn in_range(case: &Case<'_>) -> Option<(Decimal, Decimal)> {
 }
 
 /// The agent of the first portion that holds nitrite.
-fn agent(case: &Case<'_>) -> Option<Agent> {
+pub(super) fn agent(case: &Case<'_>) -> Option<Agent> {
     case.portions
         .iter()
         .filter_map(|p| p.agent)

@@ -4,7 +4,8 @@ use super::case::{Case, Portion};
 use super::evens::Evens;
 use super::formula::Ingoing;
 use super::judge::{Finding, UNKNOWN, axis, ppm};
-use super::next_step::{slip, steps};
+use super::next_step::steps;
+use super::slip::slips;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Span, fixed, plain};
 use crate::recipe::{Counted, Method};
@@ -228,9 +229,9 @@ fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> String 
         ));
     }
     text.push_str(&trap(case).unwrap_or_default());
-    if let Some(slipped) = ingoing.and_then(|i| slip(case, i.nitrite)) {
+    for asked in ingoing.map(|i| slips(case, i.nitrite)).unwrap_or_default() {
         text.push(' ');
-        text.push_str(slipped);
+        text.push_str(asked);
     }
     text
 }

@@ -26,7 +26,7 @@ pub fn contents(batch: &Batch, sheet: &WeighSheet, meat: &str, settings: &Settin
     if let Some(portion) = batch
         .put_in
         .as_ref()
-        .and_then(|p| p.portion(settings.scale_step.base()).ok())
+        .and_then(|p| p.portion(settings.scale_step.base(), &settings.spoons).ok())
     {
         rows.push((portion.weight.typical, "cure (salt, sodium nitrite)".to_owned()));
     }

@@ -340,6 +340,7 @@ impl All<'_> {
                 pickle,
                 take: Decimal::ZERO,
             },
+            water: Decimal::ZERO,
             evens: None,
             weighed: true,
             step,

@@ -1,5 +1,6 @@
 //! The weigh-out: what to weigh, in which order, and what the scale will show.
 
+mod calibrate;
 mod coarse;
 mod lines;
 mod model;
@@ -8,6 +9,8 @@ mod settings;
 mod sheet;
 mod spoon;
 
+pub use calibrate::{AskScale, AskSpoon, AskStock, ScaleSheet, SpoonSheet, StockSheet, scale, spoon, stock};
+pub(crate) use lines::on_scale;
 pub use model::{Coarse, Fact, Premix, Spoon, Todo, WeighLine, WeighSheet};
 pub use plan::{Plan, plan};
 pub use settings::{SCALE_STEPS, Settings};

@@ -1,6 +1,6 @@
 //! What a person sets once.
 
-use crate::dose::{default_rule, profiles};
+use crate::dose::{OwnSpoon, default_rule, profiles};
 use crate::quantity::{Code, Mass, Problem, System};
 use serde::{Deserialize, Serialize};
 
@@ -20,6 +20,10 @@ pub struct Settings {
     pub scale_step: Mass,
     /// Key of the jurisdiction whose limits judge a dose, `us-home`.
     pub profile: String,
+    /// Level spoons of the user's own, weighed; they stand in place of the general ranges.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<OwnSpoon>>"))]
+    pub spoons: Vec<OwnSpoon>,
 }
 
 impl Settings {
@@ -29,6 +33,7 @@ impl Settings {
             units: System::Metric,
             scale_step: Mass::read("0.1 g", None).unwrap_or_default(),
             profile: default_rule().key.to_owned(),
+            spoons: Vec::new(),
         }
     }
 

@@ -68,7 +68,11 @@ impl<'a> Work<'a> {
         if let Some(missing) = missing {
             return Err(vec![Problem::new(Code::Missing, missing).at("batch.pieces")]);
         }
-        let put_in = batch.put_in.as_ref().map(|p| p.portion(step)).transpose();
+        let put_in = batch
+            .put_in
+            .as_ref()
+            .map(|p| p.portion(step, &settings.spoons))
+            .transpose();
         let put_in = put_in.map_err(|p| vec![p.at("batch.put_in")])?;
         let typical = green.grams.typical;
         let wants_premix = batch.premix && put_in.is_none();
@@ -126,6 +130,13 @@ impl<'a> Work<'a> {
         Some(whole)
     }
 
+    fn water(&self) -> Option<Decimal> {
+        let lines = self.batch.recipe.lines.iter().zip(&self.rounded.lines);
+        lines
+            .filter(|(line, _)| line.is_water())
+            .try_fold(Decimal::ZERO, |sum, (_, grams)| sum.plus(*grams))
+    }
+
     /// For a pick-up: whether the pieces even out with the brine all the same.
     fn evens(&self) -> Option<dose::Evens> {
         let pieces = self.batch.pieces.iter();
@@ -158,6 +169,7 @@ impl<'a> Work<'a> {
             eaten: self.batch.recipe.eaten,
             method: self.batch.recipe.method,
             whole: self.whole(green).ok_or_else(lost)?,
+            water: self.water().ok_or_else(lost)?,
             evens: self.evens(),
             weighed: self.green.weighed,
             portions,

@@ -1,0 +1,10 @@
+//! The brine bench: how much water a vessel or the meat takes, how strong a brine is in every measure of strength, and
+//! the salt and cure for it.
+
+mod bench;
+mod strength;
+mod vessel;
+
+pub use bench::{AskBrine, BrineCure, BrineSheet, bench};
+pub use strength::{Scale, Strength, percent_of};
+pub use vessel::Vessel;

@@ -1,0 +1,179 @@
+//! Reads what went in as cure: a weight, level or heaped spoons, packets. A spoon is a range.
+
+use super::case::Portion;
+use crate::pantry::{self, Agent, Group};
+use crate::quantity::exact::Exact;
+use crate::quantity::{Code, Kind, Mass, MassKind, Problem, Range, Volume};
+use rust_decimal::{Decimal, dec};
+use serde::{Deserialize, Serialize};
+
+/// One row of `tables/measures.csv`.
+#[derive(Clone, Copy, Debug)]
+pub struct Measure {
+    /// The word in front of the spoon, or `packet`.
+    pub word: &'static str,
+    /// Share of a level spoon, or of the printed weight.
+    pub share: Range,
+}
+
+/// A level spoon of the user's own, weighed with one thing in it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct OwnSpoon {
+    /// Key in the pantry of what was weighed in it.
+    pub item: String,
+    /// True for a tablespoon, false for a teaspoon.
+    #[serde(default)]
+    pub tablespoon: bool,
+    /// Least, usual and most of one level spoon.
+    #[cfg_attr(feature = "types", ts(type = "[string, string, string]"))]
+    pub grams: [Mass; 3],
+}
+
+impl OwnSpoon {
+    /// Grams of one level spoon.
+    pub fn range(&self) -> Range {
+        let [low, typical, high] = self.grams.map(Mass::base);
+        Range::new(low, typical, high)
+    }
+
+    fn is_of(&self, agent: Agent) -> bool {
+        let item = pantry::ingredient(&self.item).filter(|i| i.group == Group::Cure);
+        let own = item.and_then(|i| Decimal::from_str_exact(i.nitrite).ok());
+        own.is_some_and(|nitrite| is_strong(Agent { nitrite, ..agent }) == is_strong(agent))
+    }
+}
+
+/// The kind of a cure by its print: those of about 6 % are alike in grain.
+fn is_strong(agent: Agent) -> bool {
+    agent.nitrite >= dec!(4)
+}
+
+/// Grams in a level teaspoon of a cure: the weighings of the 6.25 % kind where it is of that strength, else the
+/// widest of all kinds.
+fn level(agent: Option<Agent>) -> Option<Range> {
+    let kinds = || {
+        pantry::ingredients()
+            .iter()
+            .filter(|i| i.group == Group::Cure)
+            .filter_map(|i| i.spoon?.range())
+    };
+    let first = kinds().next()?;
+    if agent.is_some_and(is_strong) {
+        return Some(first);
+    }
+    kinds().try_fold(first, |wide, r| {
+        Some(Range {
+            low: wide.low.min(r.low),
+            typical: wide.typical,
+            high: wide.high.max(r.high),
+        })
+    })
+}
+
+/// A word of the table that stands in the text, and the text without it and without a full stop or an "of".
+fn word_in(said: &str) -> (Option<&'static Measure>, String) {
+    let mut found = None;
+    let rest: Vec<&str> = said
+        .split_whitespace()
+        .filter(|part| {
+            let lower = part.to_ascii_lowercase();
+            let bare = lower.trim_end_matches('s');
+            let row = crate::tables::MEASURES
+                .iter()
+                .find(|m| m.word == bare || m.word == lower);
+            found = found.or(row);
+            row.is_none() && !["level", "of", "a"].contains(&lower.as_str())
+        })
+        .collect();
+    (found, rest.join(" "))
+}
+
+/// The grams of `2 packets of 25 g`, with how often.
+fn packets(rest: &str) -> Option<(Decimal, Decimal)> {
+    if let Ok(one) = Mass::read(rest, None) {
+        return Some((Decimal::ONE, one.base()));
+    }
+    let (count, weight) = rest.split_once(' ')?;
+    let count = count.parse::<u8>().ok().filter(|n| *n > 0)?;
+    Some((Decimal::from(count), Mass::read(weight, None).ok()?.base()))
+}
+
+/// Reads `1 tbsp`, `2½ tsp`, `1 heaped tsp`, `1 packet of 25 g` or `3.5 g` of cure that is in already. `own` are the
+/// user's own spoons: where one was weighed with such a cure, its weighings stand in place of the general range.
+///
+/// # Errors
+/// The problem of the text; [`Code::TooSmall`] for nought.
+pub fn measured(said: &str, agent: Option<Agent>, step: Decimal, own: &[OwnSpoon]) -> Result<Portion, Problem> {
+    let (word, rest) = word_in(said);
+    let share = word.map_or(Range::point(Decimal::ONE), |m| m.share);
+    let times = |one: Range, n: Decimal| {
+        Some(Range {
+            low: one.low.times(share.low)?.times(n)?,
+            typical: one.typical.times(share.typical)?.times(n)?,
+            high: one.high.times(share.high)?.times(n)?,
+        })
+    };
+    let in_packets = word
+        .filter(|m| ["packet", "sachet"].contains(&m.word))
+        .and_then(|_| packets(&rest));
+    let (weight, spoon) = match (in_packets, Mass::read(&rest, None), Volume::read(&rest, None)) {
+        (Some((count, one)), _, _) => (times(Range::point(one), count), None),
+        (None, Ok(mass), _) if word.is_none() => (Range::weighed(mass.base(), step), None),
+        (None, _, Ok(volume)) => {
+            let lower = rest.to_ascii_lowercase();
+            let tablespoon = lower.contains("tb") || lower.contains("table");
+            let mine = own
+                .iter()
+                .find(|s| s.tablespoon == tablespoon && agent.is_some_and(|a| s.is_of(a)));
+            let unit = if tablespoon && mine.is_some() {
+                "1 tbsp"
+            } else {
+                "1 tsp"
+            };
+            let one = Volume::read(unit, None).ok().map(Volume::base);
+            let spoons = one.and_then(|t| volume.base().over(t)).map(|t| t.half_away(8));
+            let level = mine.map(OwnSpoon::range).or_else(|| level(agent));
+            let weight = spoons.zip(level).and_then(|(n, level)| times(level, n));
+            (weight, Some(if tablespoon { "tablespoon" } else { "teaspoon" }))
+        }
+        (None, as_mass, Err(as_volume)) => {
+            // The kinds know of different units; the one that knew the unit says more.
+            let told = [as_mass.err(), Some(as_volume)]
+                .into_iter()
+                .flatten()
+                .find(|p| !matches!(p.code, Code::WrongUnit | Code::NotRead | Code::NoUnit));
+            return Err(told.unwrap_or_else(|| {
+                let said = crate::quantity::shorten(said);
+                Problem::new(
+                    Code::NotRead,
+                    format!("“{said}” is not read. Type spoons, a packet or a weight, such as 1 tbsp, 1 heaped tsp, 1 packet of 25 g or 3.5 g."),
+                )
+            }));
+        }
+    };
+    let weight = weight.filter(|w| w.high <= MassKind::facts().max).ok_or_else(|| {
+        Problem::new(
+            Code::TooLarge,
+            "That is more cure than this page reckons with. Type what went in, such as 3.5 g.",
+        )
+    })?;
+    if weight.typical.is_zero() {
+        let said = crate::quantity::shorten(said);
+        return Err(Problem::new(
+            Code::TooSmall,
+            format!("“{said}” is nothing. Type what went in, such as 1 tsp or 3.5 g."),
+        ));
+    }
+    Ok(Portion {
+        said: said.trim().to_owned(),
+        agent,
+        weight,
+        spread: Decimal::ZERO,
+        parts: None,
+        spoon,
+        step,
+        done: true,
+    })
+}

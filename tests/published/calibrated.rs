@@ -1,0 +1,111 @@
+//! Spoons and scales of the user's own, and cure thinned for a coarse scale.
+
+use cure_reckoner_tests::{exact, ok, problems, settings};
+use serde_json::{Value, json};
+
+const TEN: [&str; 10] = [
+    "5.1 g", "5.3 g", "5.0 g", "5.4 g", "5.2 g", "5.2 g", "5.1 g", "5.3 g", "5.5 g", "4.9 g",
+];
+
+fn spoon(weights: &[&str], count: Option<u32>) -> Value {
+    let mut ask = json!({"item": "cure-1", "tablespoon": false, "weights": weights, "settings": settings("0.1 g")});
+    if let Some(count) = count {
+        ask["count"] = json!(count);
+    }
+    json!({"spoon": ask})
+}
+
+/// Ten one by one: the mean is theirs, and the range is a quarter of their distance wider either way, with half a step.
+#[test]
+fn ten_spoons_one_by_one() {
+    let sheet = ok(&spoon(&TEN, None));
+    // 4.9 - 0.15 - 0.05 and 5.5 + 0.15 + 0.05
+    assert_eq!(sheet["spoon"]["grams"], json!(["4.7 g", "5.2 g", "5.7 g"]));
+    assert_eq!(sheet["says"], "4.70 to 5.70 g, usually 5.20 g");
+}
+
+/// Ten together: the mean is exact and the spread is a judgement of 15 %.
+#[test]
+fn ten_spoons_together() {
+    let sheet = ok(&spoon(&["52 g"], Some(10)));
+    assert_eq!(sheet["spoon"]["grams"], json!(["4.415 g", "5.2 g", "5.985 g"]));
+    assert!(sheet["why"].as_str().is_some_and(|w| w.contains("our own judgement")));
+    for wrong in [
+        spoon(&["52 g"], None),
+        spoon(&[], None),
+        spoon(&["52 g", "51 g"], Some(10)),
+    ] {
+        assert_eq!(problems(&wrong)[0]["field"], "weights");
+    }
+}
+
+/// A spoon that was weighed stands in place of the general range, for its own kind of cure and its own size alone.
+#[test]
+fn ones_own_spoon_replaces_the_range() {
+    let own = ok(&spoon(&TEN, None))["spoon"].clone();
+    let dose = |amount: &str, nitrite: &str, own: Option<&Value>| {
+        let mut settings = settings("0.1 g");
+        if let Some(own) = own {
+            settings["spoons"] = json!([own]);
+        }
+        ok(
+            &json!({"check_dose": {"method": "rub", "green": "2200 g", "put_in": {"amount": amount, "nitrite": nitrite}, "settings": settings}}),
+        )
+    };
+    assert_eq!(dose("1 tsp", "6.25 %", None)["word"], "May be over");
+    let mine = dose("1 tsp", "6.25 %", Some(&own));
+    assert_eq!(mine["word"], "In range");
+    assert!((exact(&mine, "nitrite")[1] - 5.2 * 62_500.0 / 2200.0).abs() < 0.001);
+    for (amount, nitrite) in [("1 tbsp", "6.25 %"), ("1 tsp", "0.5 %")] {
+        assert_eq!(
+            dose(amount, nitrite, Some(&own))["nitrite"],
+            dose(amount, nitrite, None)["nitrite"],
+            "{amount} of {nitrite}"
+        );
+    }
+}
+
+/// A scale fits within its step; water from a jug is known to 3 % (judgement) and weighs 0.997 g to the millilitre in
+/// air at 20 °C (CRC Handbook, published).
+#[test]
+fn a_scale_is_held_against_what_is_known() {
+    let ask =
+        |known: &str, reads: &str| ok(&json!({"scale": {"checks": [[known, reads]], "settings": settings("0.1 g")}}));
+    for (known, reads, fits) in [
+        ("100 g", "100.1 g", true),
+        ("100 g", "100.2 g", false),
+        ("100 g", "99.8 g", false),
+        ("50 ml", "49.9 g", true),
+        ("50 ml", "51.4 g", true),
+        ("50 ml", "52 g", false),
+    ] {
+        assert_eq!(ask(known, reads)["fits"], fits, "{known} shows {reads}");
+    }
+    let wrong = json!({"scale": {"checks": [["a coin", "8 g"]], "settings": settings("0.1 g")}});
+    assert_eq!(problems(&wrong)[0]["field"], "checks[0]");
+}
+
+/// 500 g of meat on a scale of 1 g: neat 94 to 219 ppm, thinned ten times 149 to 163 (computed; common practice).
+#[test]
+fn thinning_on_a_coarse_scale() {
+    for in_water in [false, true] {
+        let sheet = ok(
+            &json!({"stock": {"in_water": in_water, "nitrite": "6.25 %", "aim": "156.25 ppm", "meat": "500 g", "settings": settings("1 g")}}),
+        );
+        let ends = |i: usize| -> Vec<f64> {
+            let text = sheet["ranges"][i].as_str().expect("a range");
+            text.split(' ').filter_map(|w| w.parse().ok()).collect()
+        };
+        let (neat, thinned) = (ends(0), ends(1));
+        // 1.25 g shows as 1 g: 0.5 to 1.5 g.
+        assert_eq!(neat, [62.0, 188.0]);
+        // 12 g of it, from 20 g of cure in 200 g: 11.5 x 0.9725 to 12.5 x 1.0275 of 0.625 %.
+        let end = |grams: f64, off: f64, green: f64| grams * off * 6250.0 / green;
+        assert_eq!(
+            thinned,
+            [end(11.5, 0.9725, 500.5).floor(), end(12.5, 1.0275, 499.5).ceil()]
+        );
+        assert_eq!(sheet["take"]["text"], "12\u{202f}g".replace('\u{202f}', " "));
+        assert!(sheet["label"].to_string().contains("0.625 % nitrite"));
+    }
+}

@@ -1,0 +1,175 @@
+//! Check a dose: every slip is recognised, every measure is read, and what is promised holds when it is judged again.
+
+use cure_reckoner_tests::{exact, ok, problems, settings};
+use serde_json::{Value, json};
+
+fn ask(more: Value) -> Value {
+    let mut ask = json!({"method": "rub", "settings": settings("0.1 g")});
+    for (key, value) in more.as_object().expect("fields") {
+        ask[key] = value.clone();
+    }
+    ok(&json!({"check_dose": ask}))
+}
+
+fn says(verdict: &Value) -> &str {
+    verdict["says"].as_str().unwrap_or_default()
+}
+
+fn put(amount: &str, nitrite: &str) -> Value {
+    json!({"amount": amount, "nitrite": nitrite})
+}
+
+/// Each slip as it happens, with the words that name it; and the same dose done right, without them.
+#[test]
+fn each_slip_is_recognised() {
+    // (what is asked, as it went wrong, words, as it was meant)
+    let brine = |water: &str, amount: &str| json!({"method": "cover_brine", "green": "2 kg", "water": water, "put_in": put(amount, "6.25 %")});
+    let rub = |green: &str, amount: &str, nitrite: &str| json!({"green": green, "put_in": put(amount, nitrite)});
+    for (slipped, words, meant) in [
+        // 2 tablespoons on 11 lb, about 450 ppm (common practice).
+        (
+            rub("11 lb", "2 tbsp", "6.25 %"),
+            "was a tablespoon used",
+            rub("11 lb", "2 tsp", "6.25 %"),
+        ),
+        (
+            rub("6.5 kg", "1 tsp", "6.25 %"),
+            "was a teaspoon used",
+            rub("6.5 kg", "1 tbsp", "6.25 %"),
+        ),
+        (
+            rub("1480 g", "3.5 oz", "6.25 %"),
+            "were ounces weighed",
+            rub("1480 g", "3.5 g", "6.25 %"),
+        ),
+        (
+            rub("25 lb", "1 g", "6.25 %"),
+            "were grams weighed",
+            rub("25 lb", "1 oz", "6.25 %"),
+        ),
+        // 2.4 g for each pound in place of each kilogram.
+        (
+            rub("2 kg", "10.6 g", "6.25 %"),
+            "was it meant per kilogram",
+            rub("2 kg", "4.8 g", "6.25 %"),
+        ),
+        (
+            rub("2 kg", "2.2 g", "6.25 %"),
+            "was it meant per pound",
+            rub("2 kg", "4.85 g", "6.25 %"),
+        ),
+        // 30 g a kilogram is right for a cure of 0.5 %.
+        (
+            rub("1 kg", "30 g", "6.25 %"),
+            "was cure no. 1 used",
+            rub("1 kg", "30 g", "0.5 %"),
+        ),
+        (
+            rub("1 kg", "2.4 g", "0.5 %"),
+            "was a ready-mixed sweet cure used",
+            rub("1 kg", "2.4 g", "6.25 %"),
+        ),
+        // One gallon of water, 20.3 g of cure: 150 ppm of 6.5 kg, 204 of 5.8.
+        (
+            brine("3785 g", "19 g"),
+            "was a US gallon taken",
+            brine("4546 g", "19 g"),
+        ),
+        (
+            brine("4546 g", "12.2 g"),
+            "was an Imperial gallon taken",
+            brine("3785 g", "12.2 g"),
+        ),
+    ] {
+        let verdict = ask(slipped.clone());
+        assert!(says(&verdict).contains(words), "{slipped}: {}", says(&verdict));
+        assert_ne!(verdict["outcome"], "in_range", "{slipped}");
+        let right = ask(meant.clone());
+        assert!(!says(&right).contains(words), "{meant}: {}", says(&right));
+        let [low, _, high] = exact(&right, "nitrite");
+        assert!(low <= 200.0 && high >= 120.0, "{meant}: {low} to {high}");
+    }
+}
+
+/// Pink salt for the table is no cure; how much of a real one would be in range is said, and is.
+#[test]
+fn pink_salt_for_the_table() {
+    let verdict = ask(json!({"green": "1480 g", "put_in": put("1 tsp", "0 %")}));
+    assert_eq!(verdict["word"], "No cure in it");
+    let next = verdict["next"].as_array().expect("steps");
+    assert!(
+        next[0]["text"]
+            .as_str()
+            .is_some_and(|t| t.contains("pink salt for the table is no cure"))
+    );
+    let head = next[1]["head"].as_str().expect("a head");
+    let grams: Vec<f64> = head.split(' ').filter_map(|w| w.parse().ok()).collect();
+    for amount in &grams[..2] {
+        let then = ask(json!({"green": "1480 g", "put_in": put(&format!("{amount} g"), "6.25 %")}));
+        assert_eq!(then["outcome"], "in_range", "{amount} g of {head}");
+    }
+}
+
+/// A heaped spoon is wider than a level one and lies above it; a scant one below (judgement, in the table).
+#[test]
+fn spoons_that_are_not_level() {
+    let dose = |amount: &str| {
+        exact(
+            &ask(json!({"green": "3 kg", "put_in": put(amount, "6.25 %")})),
+            "nitrite",
+        )
+    };
+    let (level, heaped, scant) = (dose("1 tsp"), dose("1 heaped tsp"), dose("1 scant tsp"));
+    assert_eq!(level, dose("1 level tsp"));
+    assert_eq!(heaped, dose("a heaping tsp".replace("a ", "1 ").as_str()));
+    assert!(heaped[0] > level[0] && heaped[2] / heaped[0] > level[2] / level[0]);
+    assert!(scant[0] < level[0] && (scant[2] - level[2]).abs() < 1e-9);
+    // 8.3 g x 3 in a heap at most.
+    assert!((heaped[2] - 8.3 * 3.0 * 62_500.0 / 2999.95).abs() < 0.001, "{heaped:?}");
+}
+
+/// A packet of 25 g may hold 9 % less than is printed on it (Directive 76/211/EEC, from memory).
+#[test]
+fn packets() {
+    let dose = |amount: &str| {
+        exact(
+            &ask(json!({"green": "10 kg", "put_in": put(amount, "6.25 %")})),
+            "nitrite",
+        )
+    };
+    let one = dose("1 packet of 25 g");
+    assert!(
+        (one[1] - 156.25).abs() < 1e-9 && (one[0] - 156.25 * 0.91 / 1.000_005).abs() < 0.001,
+        "{one:?}"
+    );
+    assert_eq!(one, dose("packet 25 g"));
+    assert!((dose("2 packets of 25 g")[1] - 312.5).abs() < 1e-9);
+    let refused = json!({"check_dose": {"method": "rub", "green": "2 kg", "put_in": put("1 packet", "6.25 %"), "settings": settings("0.1 g")}});
+    assert_eq!(problems(&refused)[0]["field"], "put_in.amount");
+}
+
+/// A belly is judged as a belly, rind on or off, and its cautions are those of its kind.
+#[test]
+fn a_belly_has_its_own_limits() {
+    let limit = |cut: Option<&str>| {
+        let mut plant = settings("0.1 g");
+        plant["profile"] = json!("us-plant");
+        let mut more = json!({"green": "2 kg", "put_in": put("5 g", "6.25 %"), "settings": plant});
+        if let Some(cut) = cut {
+            more["cut"] = json!(cut);
+        }
+        let verdict = ask(more);
+        let keys = verdict["cautions"].to_string();
+        (
+            verdict["limit"].as_u64(),
+            keys.contains("boar-160"),
+            keys.contains("birds-165"),
+        )
+    };
+    // Without a cut both cautions that could hurt stand there.
+    assert_eq!(limit(None), (Some(625), true, true));
+    assert_eq!(limit(Some("boar-belly")), (Some(200), true, false));
+    assert_eq!(limit(Some("boar-belly-rind")), (Some(180), true, false));
+    let unknown = json!({"check_dose": {"method": "rub", "green": "2 kg", "cut": "griffin", "put_in": put("5 g", "6.25 %"), "settings": settings("0.1 g")}});
+    assert_eq!(problems(&unknown)[0]["field"], "cut");
+}
