@@ -55,13 +55,22 @@ pub fn plan(recipe: &Recipe, green: Decimal, pieces: u32, parts: Option<u32>) ->
         )
         .at("lines"));
     }
-    let cures = cure_for(&whole, &agents, salt_line(recipe).is_some()).ok_or_else(|| {
+    let too_weak = || {
         Problem::new(
             Code::Conflict,
             "This cure is too weak to reach the aim in this brine. Read the packet and the aim again.",
         )
         .at("cures")
-    })?;
+    };
+    let cures = cure_for(&whole, &agents, salt_line(recipe).is_some()).ok_or_else(too_weak)?;
+    // More cure than all else in the brine is no brine.
+    let all = cures
+        .iter()
+        .try_fold(Decimal::ZERO, |sum, c| sum.plus(*c))
+        .ok_or_else(too_large)?;
+    if recipe.method.has_brine() && all > whole.pickle.typical {
+        return Err(too_weak());
+    }
     Ok(Plan { cures, lines })
 }
 
