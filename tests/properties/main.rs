@@ -4,5 +4,6 @@ mod doses;
 mod heat;
 mod links;
 mod numbers;
+mod plans;
 mod recipes;
 mod rescues;

@@ -14,6 +14,27 @@ head: string,
 text: string, };
 
 /**
+ * Content of `plan_back`.
+ */
+export type AskBack = { 
+/**
+ * Batches that share the places.
+ */
+batches: Array<Named>, 
+/**
+ * By when, and what stands in the way.
+ */
+wish: Wish, 
+/**
+ * The time now, in milliseconds since 1970.
+ */
+now: number, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
  * Content of `plan_bag`.
  */
 export type AskBag = { 
@@ -348,6 +369,109 @@ choices: Array<[string, string]>,
  * The answer that was given and could be taken.
  */
 answer: string | null, };
+
+/**
+ * The plan over all batches.
+ */
+export type Back = { 
+/**
+ * True when every batch that is planned is ready in time.
+ */
+fits: boolean, 
+/**
+ * The first start of all: later than this not everything is ready.
+ */
+start: number | null, 
+/**
+ * When the last batch would be ready if all were begun now.
+ */
+finish: number | null, 
+/**
+ * One for each batch, in the order of the request.
+ */
+batches: Array<BackBatch>, 
+/**
+ * Names of the places, by number.
+ */
+places: [string, string, string], };
+
+/**
+ * The plan of one batch.
+ */
+export type BackBatch = { 
+/**
+ * The batch's id as it came with the request.
+ */
+batch: string, 
+/**
+ * True when it is ready in time.
+ */
+fits: boolean, 
+/**
+ * The latest start; nothing for one that runs already.
+ */
+start: number | null, 
+/**
+ * The earliest it can be ready beside the others.
+ */
+finish: number | null, 
+/**
+ * Time to spare, `14 h`; nothing where there is none.
+ */
+slack: string | null, 
+/**
+ * Why it is not planned, or why it does not fit.
+ */
+says: string | null, 
+/**
+ * What would make it fit.
+ */
+ways: Array<string>, 
+/**
+ * Its tasks: at the latest where it fits, at the earliest where it does not.
+ */
+steps: Array<BackStep>, };
+
+/**
+ * One task.
+ */
+export type BackStep = { 
+/**
+ * Index of the step; the number of steps for the end. A turn has that of its step.
+ */
+step: number, 
+/**
+ * `Rinse off the cure`.
+ */
+head: string, 
+/**
+ * When it begins.
+ */
+at: number, 
+/**
+ * When the next task begins.
+ */
+ends: number, 
+/**
+ * Number of the place it takes.
+ */
+place: number | null, 
+/**
+ * True where somebody has to be by all the while.
+ */
+tended: boolean, 
+/**
+ * True for a turn, which only goes along.
+ */
+turn: boolean, 
+/**
+ * Why it must not move; nothing where it may.
+ */
+fixed: string | null, 
+/**
+ * Where it was due before it made way for rest.
+ */
+moved: number | null, };
 
 /**
  * One species, or one animal.
@@ -1058,6 +1182,23 @@ memory: boolean, };
  * What kind of thing it is; decides the order of weighing and what dissolves.
  */
 export type Group = "cure" | "salt" | "sugar" | "liquid" | "spice";
+
+/**
+ * A step that was put to a time by hand.
+ */
+export type Hold = { 
+/**
+ * The batch.
+ */
+batch: string, 
+/**
+ * Index of the step; the number of steps for the end.
+ */
+step: number, 
+/**
+ * When it is to begin.
+ */
+at: number, };
 
 /**
  * One row of the pantry.
@@ -1780,7 +1921,20 @@ export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": S
 /**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "calendar": AskNext } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "plan_back": AskBack } | { "calendar": AskNext } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock };
+
+/**
+ * A stretch of rest.
+ */
+export type Rest = { 
+/**
+ * From.
+ */
+from: number, 
+/**
+ * To.
+ */
+to: number, };
 
 /**
  * A measure of strength.
@@ -2286,6 +2440,27 @@ facts: Array<Fact>,
  */
 remarks: Array<string>, };
 
+/**
+ * What is wished of a plan. Times are in milliseconds since 1970.
+ */
+export type Wish = { 
+/**
+ * When all is to be ready.
+ */
+ready_by: number, 
+/**
+ * Hours slept or in the blind: no task that can move falls into them.
+ */
+rests: Array<Rest>, 
+/**
+ * Batches at once in the refrigerator, over the fire, on the rack.
+ */
+room: [number, number, number], 
+/**
+ * Steps that were put to a time by hand; the rest follows.
+ */
+holds?: Array<Hold>, };
+
 /** The answer to each question. */
 export interface Answers {
   read: ReadValues;
@@ -2302,6 +2477,7 @@ export interface Answers {
   read_recipe: Reading;
   fire_log: FireSheet;
   plan_bag: BagSheet;
+  plan_back: Back;
   calendar: Calendar;
   labels: Labels;
   brine: BrineSheet;

@@ -10,6 +10,7 @@ use crate::pack::{self, Labels};
 use crate::pantry::{self, Belly, Cut, Ingredient};
 use crate::plan;
 use crate::plan::Calendar;
+use crate::plan::back::{self, Back};
 use crate::plan::bag::{self, BagSheet, GameName};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Range};
@@ -51,6 +52,7 @@ pub enum Ok {
     Check(Checked),
     ReadRecipe(Reading),
     PlanBag(BagSheet),
+    PlanBack(Back),
     Calendar(Calendar),
     Labels(Labels),
     Brine(BrineSheet),
@@ -136,6 +138,10 @@ pub fn answer(request: Request) -> Answer {
             }
         }
         Request::PlanBag(ask) => bag::bag(&ask).map(Ok::PlanBag),
+        Request::PlanBack(ask) => {
+            let batches: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
+            back::back(&batches, &ask.wish, ask.now, &ask.settings).map(Ok::PlanBack)
+        }
         Request::Calendar(ask) => {
             let batches: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
             plan::calendar(&batches, ask.now, &ask.settings).map(Ok::Calendar)

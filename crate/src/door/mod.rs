@@ -25,6 +25,7 @@
 //! | `check` | [`Record`]: a stored record | [`Checked`] |
 //! | `read_recipe` | [`AskReading`](crate::reading::AskReading): a pasted text, answers so far | [`Reading`](crate::reading::Reading) |
 //! | `plan_bag` | [`AskBag`](crate::plan::bag::AskBag): a bag and a recipe | [`BagSheet`](crate::plan::bag::BagSheet) |
+//! | `plan_back` | [`AskBack`]: batches and a date | [`Back`](crate::plan::back::Back) |
 //! | `calendar` | [`AskNext`] | [`Calendar`](crate::plan::Calendar): an .ics file |
 //! | `labels` | [`AskLabels`]: a batch, packs and now | [`Labels`](crate::pack::Labels) |
 
@@ -41,8 +42,8 @@ pub use answer::{Answer, Checked, Ok as Answered, Opened, Tables, answer};
 pub use js::reckon;
 pub use read::{FieldKind, ReadField, ReadFields, ReadValue, ReadValues};
 pub use request::{
-    AskCard, AskDose, AskFire, AskLabels, AskLink, AskNext, AskOpen, AskPieces, AskWeighOut, Named, Nothing, Record,
-    Request,
+    AskBack, AskCard, AskDose, AskFire, AskLabels, AskLink, AskNext, AskOpen, AskPieces, AskWeighOut, Named, Nothing,
+    Record, Request,
 };
 pub use starters::Starters;
 

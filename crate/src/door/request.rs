@@ -3,6 +3,7 @@
 use super::read::ReadFields;
 use crate::batch::{Batch, Piece, PutIn};
 use crate::brine::AskBrine;
+use crate::plan::back::Wish;
 use crate::plan::bag::AskBag;
 use crate::quantity::{Fraction, Length, Mass, Span};
 use crate::reading::AskReading;
@@ -43,6 +44,8 @@ pub enum Request {
     ReadRecipe(AskReading),
     /// What a bag of birds or an animal will give, and what to buy for it.
     PlanBag(AskBag),
+    /// When to begin so that all is ready by a date.
+    PlanBack(AskBack),
     /// The jobs of batches as a calendar file.
     Calendar(AskNext),
     /// Labels and tags of a batch.
@@ -165,6 +168,22 @@ pub struct Named {
 pub struct AskNext {
     /// Batches under way.
     pub batches: Vec<Named>,
+    /// The time now, in milliseconds since 1970.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub now: i64,
+    /// The user's settings.
+    pub settings: Settings,
+}
+
+/// Content of `plan_back`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskBack {
+    /// Batches that share the places.
+    pub batches: Vec<Named>,
+    /// By when, and what stands in the way.
+    pub wish: Wish,
     /// The time now, in milliseconds since 1970.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub now: i64,

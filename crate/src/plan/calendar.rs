@@ -6,7 +6,7 @@
 use crate::batch::Batch;
 use crate::quantity::Problem;
 use crate::recipe::Step;
-use crate::schedule::{Job, State, millis, next};
+use crate::schedule::{Job, MINUTE, State, millis, next};
 use crate::weigh::Settings;
 use serde::Serialize;
 
@@ -20,9 +20,8 @@ pub struct Calendar {
     pub jobs: u32,
 }
 
-/// Milliseconds in a second, a minute, a day.
+/// Milliseconds in a second and a day.
 const SECOND: i64 = 1000;
-const MINUTE: i64 = 60 * SECOND;
 const DAY: i64 = 1440 * MINUTE;
 /// Octets of a line without its end, RFC 5545 3.1.
 const LINE: usize = 75;

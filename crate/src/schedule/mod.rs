@@ -4,5 +4,5 @@ mod model;
 mod next;
 
 pub use model::{Job, NextList, Stage, State};
-pub(crate) use next::millis;
 pub use next::next;
+pub(crate) use next::{MINUTE, millis};

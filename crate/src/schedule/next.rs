@@ -11,7 +11,8 @@ use crate::weigh::{Settings, verdict};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
-const MINUTE: i64 = 60_000;
+/// Milliseconds of a minute.
+pub(crate) const MINUTE: i64 = 60_000;
 const DAY: i64 = 1440 * MINUTE;
 
 /// What comes next over these batches at `now`, in milliseconds since 1970.

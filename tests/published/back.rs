@@ -1,0 +1,260 @@
+//! Planning back, by recipes and hours worked out by hand.
+
+use cure_reckoner_tests::{batch, ok, problems, rub, settings};
+use serde_json::{Value, json};
+
+const HOUR: i64 = 3_600_000;
+/// 2026-11-14 06:00:00 UTC.
+const NOW: i64 = 1_794_636_000_000;
+
+fn breasts() -> Value {
+    let mut recipe = rub("6.25 %", "150 ppm", "2.2 %");
+    recipe["steps"] = json!([
+        {"do": "cure", "lasts": "36 h", "turn_every": "12 h", "at": "3 °C"},
+        {"do": "rinse"},
+        {"do": "dry", "lasts": "24 h"},
+        {"do": "smoke", "lasts": "4 h", "at": "71 °C"},
+        {"do": "chill", "lasts": "6 h"},
+        {"do": "pack"}
+    ]);
+    batch(&recipe, 16, "1480 g")
+}
+
+/// Rest from 22:00 to 06:00 for so many nights.
+fn nights(count: i64) -> Vec<Value> {
+    (0..count)
+        .map(|n| json!({"from": NOW + (16 + 24 * n) * HOUR, "to": NOW + 24 * (n + 1) * HOUR}))
+        .collect()
+}
+
+fn plan(batches: &[Value], hours: i64, rests: &[Value], room: [u32; 3], holds: Value) -> Value {
+    let named: Vec<_> = batches
+        .iter()
+        .enumerate()
+        .map(|(i, b)| json!({"id": format!("b{i}"), "batch": b}))
+        .collect();
+    ok(&json!({"plan_back": {
+        "batches": named, "now": NOW, "settings": settings("0.1 g"),
+        "wish": {"ready_by": NOW + hours * HOUR, "rests": rests, "room": room, "holds": holds}
+    }}))
+}
+
+fn hour(of: &Value) -> Option<f64> {
+    of.as_i64().map(|at| (at - NOW) as f64 / HOUR as f64)
+}
+
+/// Heads and hours of the tasks of one batch, turns apart.
+fn tasks(batch: &Value) -> Vec<(String, f64)> {
+    let steps = batch["steps"].as_array().expect("steps");
+    let own = steps.iter().filter(|s| s["turn"] == false);
+    own.map(|s| {
+        (
+            s["head"].as_str().unwrap_or_default().to_owned(),
+            hour(&s["at"]).expect("a time"),
+        )
+    })
+    .collect()
+}
+
+/// Nobody sleeps: 36 + 24 + 4 + 6 h back from 100 h is 30 h.
+#[test]
+fn with_no_rest_it_is_counted_straight_back() {
+    let plan = plan(&[breasts()], 100, &[], [1, 1, 1], json!([]));
+    let batch = &plan["batches"][0];
+    assert_eq!(
+        (plan["fits"].as_bool(), hour(&plan["start"]), hour(&batch["finish"])),
+        (Some(true), Some(30.0), Some(70.0))
+    );
+    assert_eq!(batch["slack"], "30 h");
+    assert_eq!(
+        tasks(batch),
+        [
+            ("Rub it in", 30.0),
+            ("Rinse off the cure", 66.0),
+            ("Dry uncovered to a pellicle", 66.0),
+            ("Smoke", 90.0),
+            ("Chill", 94.0),
+            ("Pack and label", 100.0)
+        ]
+        .map(|(head, at)| (head.to_owned(), at))
+    );
+    let fixed = |i: usize| {
+        batch["steps"]
+            .as_array()
+            .expect("steps")
+            .iter()
+            .filter(|s| s["turn"] == false)
+            .nth(i)
+            .expect("a step")["fixed"]
+            .is_string()
+    };
+    assert_eq!([0, 1, 2, 3, 4, 5].map(fixed), [false, false, true, false, true, false]);
+}
+
+/// Ready on the fifth day at 10:00: packed then, chilled by 04:00 at the latest, but that is night, so the fire ends by
+/// 22:00 the evening before and begins by 18:00.
+#[test]
+fn no_task_falls_into_the_night_and_turns_make_way() {
+    let mut often = breasts();
+    often["recipe"]["steps"][0]["turn_every"] = json!("5 h");
+    let plan = plan(&[often], 100, &nights(6), [1, 1, 1], json!([]));
+    let batch = &plan["batches"][0];
+    assert_eq!(plan["fits"], true);
+    let all = batch["steps"].as_array().expect("steps");
+    for step in all {
+        let at = hour(&step["at"]).expect("a time").rem_euclid(24.0);
+        assert!(at < 16.0, "{step}");
+    }
+    let smoke = all.iter().find(|s| s["head"] == "Smoke").expect("a fire");
+    assert!(hour(&smoke["at"]).expect("a time") <= 84.0 && smoke["tended"] == true);
+    assert!(hour(&smoke["ends"]).expect("a time").rem_euclid(24.0) <= 16.0);
+    let moved: Vec<_> = all.iter().filter(|s| s["moved"].is_i64()).collect();
+    assert!(
+        !moved.is_empty()
+            && moved
+                .iter()
+                .all(|s| s["turn"] == true && hour(&s["moved"]).expect("a time").rem_euclid(24.0) >= 16.0)
+    );
+}
+
+/// One smoker for two: the fires follow one another; with two they need not.
+#[test]
+fn batches_take_turns_at_the_fire() {
+    let two = [breasts(), breasts()];
+    let fires = |room| {
+        let plan = plan(&two, 120, &[], room, json!([]));
+        assert_eq!(plan["fits"], true);
+        let mut at: Vec<_> = [0, 1]
+            .map(|i| {
+                tasks(&plan["batches"][i])
+                    .into_iter()
+                    .find(|(h, _)| h == "Smoke")
+                    .expect("a fire")
+                    .1
+            })
+            .to_vec();
+        at.sort_by(f64::total_cmp);
+        at
+    };
+    let one = fires([2, 1, 2]);
+    assert!(one[1] - one[0] >= 4.0, "{one:?}");
+    assert_eq!(fires([2, 2, 2]), [110.0, 110.0]);
+}
+
+/// What runs stays where it is, and what follows goes by it.
+#[test]
+fn what_is_begun_is_not_moved() {
+    let mut begun = breasts();
+    begun["ticks"] = json!([{"of": "rub", "at": NOW - 30 * HOUR}]);
+    let plan = plan(&[begun], 60, &[], [1, 1, 1], json!([]));
+    let batch = &plan["batches"][0];
+    assert_eq!((batch["fits"].as_bool(), &batch["start"]), (Some(true), &Value::Null));
+    assert_eq!(tasks(batch)[0].1, -30.0);
+    // 6 h of cure, 24 of drying, 4 of fire, 6 of chill.
+    assert_eq!(hour(&batch["finish"]), Some(40.0));
+}
+
+/// 70 h of work into 50 h: thinner fits (36 h to 20.25 h is 54.25 h, to 9 h is 43 h), a pump fits (12 h), and never more cure.
+#[test]
+fn what_cannot_be_ready_says_what_would_help() {
+    let late = plan(&[breasts()], 50, &[], [1, 1, 1], json!([]));
+    let batch = &late["batches"][0];
+    assert_eq!(
+        (late["fits"].as_bool(), hour(&late["finish"])),
+        (Some(false), Some(70.0))
+    );
+    let ways: Vec<_> = batch["ways"]
+        .as_array()
+        .expect("ways")
+        .iter()
+        .map(|w| w.as_str().unwrap_or_default())
+        .collect();
+    assert_eq!(ways.len(), 3, "{ways:?}");
+    assert!(
+        ways[0].contains("half the thickness") && ways[1].starts_with("Injection"),
+        "{ways:?}"
+    );
+    assert!(ways[2].contains("does not make it faster"), "{ways:?}");
+    let more = plan(&[breasts()], 56, &[], [1, 1, 1], json!([]));
+    assert!(
+        more["batches"][0]["ways"][0]
+            .as_str()
+            .expect("a way")
+            .contains("three quarters")
+    );
+    // Ten hours are too few for anything, and nothing is promised.
+    assert_eq!(
+        plan(&[breasts()], 10, &[], [1, 1, 1], json!([]))["batches"][0]["ways"],
+        json!([])
+    );
+    // 20 h of fire with nobody by for 8 h of 24 can only be a smaller batch.
+    let mut long = breasts();
+    long["recipe"]["steps"][3]["lasts"] = json!("20 h");
+    let night = plan(&[long], 200, &nights(9), [1, 1, 1], json!([]));
+    assert!(
+        night["batches"][0]["ways"][0]
+            .as_str()
+            .expect("a way")
+            .starts_with("A smaller batch")
+    );
+    // Two at once on one rack for 24 h each, in little more than the time of one.
+    let both = plan(&[breasts(), breasts()], 75, &[], [2, 1, 1], json!([]));
+    let says = both["batches"].to_string();
+    assert!(both["fits"] == false && !says.contains("higher dose"), "{says}");
+}
+
+/// A step put to a time by hand stays there and the rest follows.
+#[test]
+fn one_step_is_moved_and_the_rest_follows() {
+    let held = plan(
+        &[breasts()],
+        100,
+        &[],
+        [1, 1, 1],
+        json!([{"batch": "b0", "step": 3, "at": NOW + 80 * HOUR}]),
+    );
+    let at = tasks(&held["batches"][0]);
+    assert_eq!(at[3].1, 80.0);
+    assert_eq!((at[4].1, at[0].1), (84.0, 20.0));
+    let wrong = plan(
+        &[breasts()],
+        100,
+        &[],
+        [1, 1, 1],
+        json!([{"batch": "b0", "step": 3, "at": NOW + 99 * HOUR}]),
+    );
+    assert!(
+        wrong["batches"][0]["says"]
+            .as_str()
+            .expect("a word")
+            .contains("put to a time")
+    );
+}
+
+/// A held dose is not planned around.
+#[test]
+fn a_held_batch_is_not_planned() {
+    let mut held = breasts();
+    held["put_in"] = json!({"amount": "3 tbsp", "nitrite": "6.25 %"});
+    let plan = plan(&[held], 100, &[], [1, 1, 1], json!([]));
+    let batch = &plan["batches"][0];
+    assert!(batch["steps"].as_array().is_some_and(Vec::is_empty));
+    assert!(
+        batch["says"]
+            .as_str()
+            .expect("a word")
+            .contains("until the dose is in order")
+    );
+}
+
+#[test]
+fn dates_that_are_past_or_too_far_are_refused() {
+    let code = |hours: i64| {
+        problems(
+            &json!({"plan_back": {"batches": [], "now": NOW, "settings": settings("0.1 g"),
+            "wish": {"ready_by": NOW + hours * HOUR, "rests": [], "room": [1, 1, 1]}}}),
+        )[0]["code"]
+            .clone()
+    };
+    assert_eq!((code(0), code(2401)), (json!("too_small"), json!("too_large")));
+}
