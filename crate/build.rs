@@ -21,6 +21,7 @@ fn main() {
         keeping(),
         cooked(),
         heat(),
+        diffusion(),
     ]
     .concat();
     let path = Path::new(&env::var("OUT_DIR").expect("cargo sets OUT_DIR")).join("tables.rs");
@@ -337,4 +338,13 @@ fn lange() -> String {
         &rows("gravity.csv", 2),
         |r| format!("(rust_decimal::dec!({}), rust_decimal::dec!({}))", &r[0], &r[1]),
     )
+}
+
+fn diffusion() -> String {
+    table("DIFFUSION", "crate::cure::Diffusion", &rows("diffusion.csv", 4), |r| {
+        format!(
+            "crate::cure::Diffusion {{ kind: {:?}, likely: {}, source: {:?}, status: {:?} }}",
+            &r[0], &r[1], &r[2], &r[3]
+        )
+    })
 }

@@ -45,6 +45,8 @@ const ANSWERS: &[(&str, &str)] = &[
     ("spoon", "SpoonSheet"),
     ("scale", "ScaleSheet"),
     ("stock", "StockSheet"),
+    ("cure_clock", "CureClock"),
+    ("learn_cut", "Finding"),
 ];
 
 fn main() {
@@ -72,6 +74,7 @@ fn main() {
     all.visit::<cure_reckoner::weigh::SpoonSheet>();
     all.visit::<cure_reckoner::weigh::ScaleSheet>();
     all.visit::<cure_reckoner::weigh::StockSheet>();
+    all.visit::<cure_reckoner::cure::CureClock>();
     let _: fn(Request) -> door::Answer = door::answer;
     println!("// Written by crate/examples/types.rs from the Rust types; do not edit.\n");
     for text in all.0.values() {

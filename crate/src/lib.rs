@@ -2,7 +2,7 @@
 //! right, what comes next and when.
 //!
 //! The floors, each importing only those before it: [`quantity`], [`pantry`], [`recipe`], [`dose`], [`batch`],
-//! [`weigh`], [`transport`], [`safety`], [`smoke`], [`schedule`], [`plan`], [`share`], [`pack`], [`fire`], [`reading`],
+//! [`weigh`], [`transport`], [`cure`], [`safety`], [`smoke`], [`schedule`], [`plan`], [`share`], [`pack`], [`fire`], [`reading`],
 //! [`door`]. Everything up to
 //! the door is pure: no clock, no chance, no JavaScript. The same request gives the same answer natively and in the browser.
 
@@ -19,6 +19,7 @@
 
 pub mod batch;
 pub mod brine;
+pub mod cure;
 pub mod door;
 pub mod dose;
 pub mod fire;

@@ -10,6 +10,8 @@ mod brines;
 mod calendar;
 mod calibrated;
 mod checked;
+mod clock;
+mod clock_learning;
 mod dose;
 mod fire_log;
 mod labels;

@@ -114,6 +114,52 @@ pieces?: number,
 settings: Settings, };
 
 /**
+ * Content of `cure_clock`.
+ */
+export type AskClock = { 
+/**
+ * The batch.
+ */
+batch: Batch, 
+/**
+ * The time now, in milliseconds since 1970.
+ */
+now: number, 
+/**
+ * Salt to soak it down to, when it is too salty.
+ */
+soak_to?: string | null, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
+ * Content of `learn_cut`.
+ */
+export type AskCut = { 
+/**
+ * The batch.
+ */
+batch: Batch, 
+/**
+ * Which size class was cut, from 0.
+ */
+class: number, 
+/**
+ * What was seen or tasted.
+ */
+found: Cutting, 
+/**
+ * The part across the middle that has not coloured.
+ */
+ring?: string | null, 
+/**
+ * When it was cut, in milliseconds since 1970.
+ */
+at: number, };
+
+/**
  * Content of `check_dose`.
  */
 export type AskDose = { 
@@ -609,6 +655,10 @@ ticks: Array<Tick>,
  */
 fire?: Fire, 
 /**
+ * What the refrigerator did while it cured.
+ */
+fridge?: Array<FridgeReading>, 
+/**
  * Put away: finished or thrown out.
  */
 closed: boolean, 
@@ -800,6 +850,55 @@ expected: number | null,
 source: string, };
 
 /**
+ * A size class.
+ */
+export type Class = { 
+/**
+ * Its place in the batch.
+ */
+at: number, 
+/**
+ * `8 Mallard breast`.
+ */
+name: string, 
+/**
+ * `26 mm`.
+ */
+thickness: string, 
+/**
+ * Colour at the centre; nothing where there is no cure.
+ */
+colour: Span3 | null, 
+/**
+ * Salt at the centre within a tenth of the final.
+ */
+even: Span3, 
+/**
+ * The state now, `Not yet`, `Likely`, `Coloured`, `Even`.
+ */
+word: string, 
+/**
+ * Shape beside the word.
+ */
+mark: Mark, 
+/**
+ * From one surface to the other.
+ */
+profile: Array<Point>, 
+/**
+ * What the salt comes to, per cent of the meat; nothing where the recipe does not say.
+ */
+goal: string | null, 
+/**
+ * Rules of thumb, and what the clock says of each.
+ */
+rules: Array<Rule>, 
+/**
+ * Soaking, when it was asked for and is needed.
+ */
+soak: Soak | null, };
+
+/**
  * The scale is too coarse for this dose.
  */
 export type Coarse = { 
@@ -889,6 +988,35 @@ nitrate: string,
 aim: string, };
 
 /**
+ * The clock of a batch.
+ */
+export type CureClock = { 
+/**
+ * When the cure went on; nothing: no clock yet.
+ */
+begun: number | null, 
+/**
+ * When it is to come out by the recipe.
+ */
+planned: number | null, 
+/**
+ * When it came out.
+ */
+ended: number | null, 
+/**
+ * What is to be said of the whole: refrigerator, date, order.
+ */
+notes: Array<Note>, 
+/**
+ * One for each size class with a clock, in the order of the batch.
+ */
+classes: Array<Class>, 
+/**
+ * What cuts have taught, one for each kind of meat in the batch.
+ */
+learnt: Array<Learnt>, };
+
+/**
  * A cut in the table of pieces.
  */
 export type Cut = { 
@@ -920,6 +1048,11 @@ source: string,
  * `published`, `memory`, `judgement`; `none` where no range is known.
  */
 status: string, };
+
+/**
+ * What a cut shows.
+ */
+export type Cutting = "ring" | "even" | "too_salty" | "bland";
 
 /**
  * What a step does.
@@ -982,6 +1115,27 @@ unit: string,
  * Both, as one text: `1480 g`.
  */
 text: string, };
+
+/**
+ * What one cut told of the speed of salt.
+ */
+export type Finding = { 
+/**
+ * `bird`, `red`, `boar`, `hare`, `own`.
+ */
+kind: string, 
+/**
+ * When it was cut, in milliseconds since 1970.
+ */
+at: number, 
+/**
+ * How the speed lies to `speed`.
+ */
+is: Lies, 
+/**
+ * Thousandths of the natural logarithm of the diffusion coefficient at 4 °C in 1e-10 m²/s.
+ */
+speed: number, };
 
 /**
  * The smoker, who will eat, and every reading. Nothing is ever taken out: what is wrong is struck.
@@ -1148,6 +1302,23 @@ cautions: Array<string>, };
  * What can be said of a class.
  */
 export type FireState = "made_it" | "by_table" | "not_yet" | "cannot_say";
+
+/**
+ * What a refrigerator did, from a time on until the next of these.
+ */
+export type FridgeReading = { 
+/**
+ * When, in milliseconds since 1970-01-01 UTC.
+ */
+at: number, 
+/**
+ * What was seen.
+ */
+what: Seen, 
+/**
+ * What the thermometer said; nothing for what was not read.
+ */
+reads?: string | null, };
 
 /**
  * A row for a picker.
@@ -1320,6 +1491,28 @@ papers: Array<Paper>,
 rules: Array<Caution>, };
 
 /**
+ * What cuts have taught of one kind of meat.
+ */
+export type Learnt = { 
+/**
+ * `bird`, `red`, `boar`, `hare`, `own`.
+ */
+kind: string, 
+/**
+ * How many cuts.
+ */
+cuts: number, 
+/**
+ * What they changed.
+ */
+says: string, };
+
+/**
+ * How a speed lies to a figure.
+ */
+export type Lies = "near" | "above" | "below";
+
+/**
  * One thing to weigh beside the cure.
  */
 export type Line = { 
@@ -1392,6 +1585,23 @@ jobs: Array<Job>,
  * One for each batch asked about, in the order of the request.
  */
 batches: Array<State>, };
+
+/**
+ * Something to be said.
+ */
+export type Note = { 
+/**
+ * Shape beside the word.
+ */
+mark: Mark, 
+/**
+ * The word.
+ */
+word: string, 
+/**
+ * What it means and what to do.
+ */
+says: string, };
 
 /**
  * No content: `{}`.
@@ -1532,7 +1742,15 @@ each: boolean,
 /**
  * The thickest part.
  */
-thickness?: string | null, };
+thickness?: string | null, 
+/**
+ * Skin or rind is on: salt comes in from one side only.
+ */
+skin?: boolean, 
+/**
+ * It was frozen and thawed before the cure.
+ */
+thawed?: boolean, };
 
 /**
  * One size class.
@@ -1599,6 +1817,35 @@ weighed: boolean,
  * Said where thicknesses differ so much that one time will not do for all.
  */
 mixed: string | null, };
+
+/**
+ * A place in the profile. Shares are per mille of the final value.
+ */
+export type Point = { 
+/**
+ * How deep, per mille of the thickness.
+ */
+at: number, 
+/**
+ * `0 mm`.
+ */
+depth: string, 
+/**
+ * Now, if the meat is slow, likely, fast.
+ */
+now: [number, number, number], 
+/**
+ * At the planned rinse, likely.
+ */
+rinse: number, 
+/**
+ * `1.2 %`, or `54 % of final`.
+ */
+now_text: string, 
+/**
+ * The same at the planned rinse.
+ */
+rinse_text: string, };
 
 /**
  * A range in ppm, rounded outward to whole ppm for reading.
@@ -1921,7 +2168,7 @@ export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": S
 /**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "plan_back": AskBack } | { "calendar": AskNext } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "plan_back": AskBack } | { "calendar": AskNext } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock } | { "cure_clock": AskClock } | { "learn_cut": AskCut };
 
 /**
  * A stretch of rest.
@@ -1935,6 +2182,23 @@ from: number,
  * To.
  */
 to: number, };
+
+/**
+ * A rule of thumb.
+ */
+export type Rule = { 
+/**
+ * `7 days per inch`.
+ */
+name: string, 
+/**
+ * What it gives, `7 d`.
+ */
+gives: string, 
+/**
+ * What the clock says: salt at the centre after that time, per cent of the final.
+ */
+centre: number, };
 
 /**
  * A measure of strength.
@@ -1963,6 +2227,11 @@ rows: Array<Fact>,
 says: string, };
 
 /**
+ * What was seen at the refrigerator.
+ */
+export type Seen = "read" | "frozen" | "thawed" | "power_off" | "power_on";
+
+/**
  * Units, scale and jurisdiction. Stored values do not depend on it.
  */
 export type Settings = { 
@@ -1981,12 +2250,46 @@ profile: string,
 /**
  * Level spoons of the user's own, weighed; they stand in place of the general ranges.
  */
-spoons?: Array<OwnSpoon>, };
+spoons?: Array<OwnSpoon>, 
+/**
+ * What cut pieces told about how fast salt goes into this user's meat. Empty: nothing, or forgotten.
+ */
+learned?: Array<Finding>, };
 
 /**
  * How much of a line, on which base.
  */
 export type Share = { "of": "green_weight", "amount": string } | { "of": "meat_and_water", "amount": string } | { "of": "brine", "amount": string } | { "of": "piece", "amount": string };
+
+/**
+ * Soaking to a target.
+ */
+export type Soak = { 
+/**
+ * In fresh water, changed each half hour; from fast to slow meat.
+ */
+changed: string, 
+/**
+ * In three times its weight of still water; nothing where that does not get so far.
+ */
+still: string | null, };
+
+/**
+ * Earliest, likely and latest moment, in milliseconds since 1970; 80 % lie between.
+ */
+export type Span3 = { 
+/**
+ * One in ten is sooner.
+ */
+earliest: number, 
+/**
+ * As likely sooner as later.
+ */
+likely: number, 
+/**
+ * One in ten is later.
+ */
+latest: number, };
 
 /**
  * Level spoons, to catch a slip; not to weigh by.
@@ -2484,4 +2787,6 @@ export interface Answers {
   spoon: SpoonSheet;
   scale: ScaleSheet;
   stock: StockSheet;
+  cure_clock: CureClock;
+  learn_cut: Finding;
 }

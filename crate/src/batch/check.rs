@@ -40,6 +40,7 @@ impl Batch {
                 .at("ticks"),
             );
         }
+        found.extend(super::fridge::problem(&self.fridge));
         found
     }
 

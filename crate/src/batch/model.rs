@@ -1,6 +1,7 @@
 //! The batch as it is stored.
 
 use super::fire::Fire;
+use super::fridge::FridgeReading;
 use crate::quantity::{Fraction, Length, Mass};
 use crate::recipe::Recipe;
 use serde::{Deserialize, Serialize};
@@ -36,6 +37,10 @@ pub struct Batch {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub fire: Option<Fire>,
+    /// What the refrigerator did while it cured.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<FridgeReading>>"))]
+    pub fridge: Vec<FridgeReading>,
     /// Put away: finished or thrown out.
     #[serde(default)]
     pub closed: bool,
@@ -57,6 +62,7 @@ impl Batch {
             put_in: None,
             ticks: Vec::new(),
             fire: None,
+            fridge: Vec::new(),
             closed: false,
             notes: String::new(),
         }
@@ -86,6 +92,14 @@ pub struct Piece {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub thickness: Option<Length>,
+    /// Skin or rind is on: salt comes in from one side only.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
+    pub skin: bool,
+    /// It was frozen and thawed before the cure.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
+    pub thawed: bool,
 }
 
 /// Cure that is already on the meat, in the measure it was put in by.

@@ -5,6 +5,7 @@ use super::request::{AskDose, Record, Request};
 use super::starters::{self, Starters};
 use crate::batch::{self, PieceSheet};
 use crate::brine::{self, BrineSheet};
+use crate::cure::{self, CureClock};
 use crate::dose::{self, Case, Profile, Verdict, Whole};
 use crate::pack::{self, Labels};
 use crate::pantry::{self, Belly, Cut, Ingredient};
@@ -18,7 +19,7 @@ use crate::reading::{self, Reading};
 use crate::recipe::{self, Method, Recipe};
 use crate::schedule::{self, NextList};
 use crate::share::{self, Link, RecipeCard};
-use crate::weigh::{self, ScaleSheet, Settings, SpoonSheet, StockSheet, WeighSheet};
+use crate::weigh::{self, Finding, ScaleSheet, Settings, SpoonSheet, StockSheet, WeighSheet};
 use rust_decimal::{Decimal, dec};
 use serde::Serialize;
 
@@ -59,6 +60,8 @@ pub enum Ok {
     Spoon(SpoonSheet),
     Scale(ScaleSheet),
     Stock(StockSheet),
+    CureClock(CureClock),
+    LearnCut(Finding),
 }
 
 /// Lists for pickers.
@@ -149,6 +152,8 @@ pub fn answer(request: Request) -> Answer {
         Request::Labels(ask) => {
             pack::labels(&ask.batch, &ask.settings, ask.now, ask.frozen, ask.vacuum).map(Ok::Labels)
         }
+        Request::CureClock(ask) => cure::clock(&ask).map(Ok::CureClock),
+        Request::LearnCut(ask) => cure::learn(&ask).map(Ok::LearnCut).map_err(|p| vec![p]),
     };
     match answered {
         Result::Ok(ok) => Answer::Ok(Box::new(ok)),

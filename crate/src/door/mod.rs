@@ -28,6 +28,8 @@
 //! | `plan_back` | [`AskBack`]: batches and a date | [`Back`](crate::plan::back::Back) |
 //! | `calendar` | [`AskNext`] | [`Calendar`](crate::plan::Calendar): an .ics file |
 //! | `labels` | [`AskLabels`]: a batch, packs and now | [`Labels`](crate::pack::Labels) |
+//! | `cure_clock` | [`AskClock`](crate::cure::AskClock): a batch, now | [`CureClock`](crate::cure::CureClock) |
+//! | `learn_cut` | [`AskCut`](crate::cure::AskCut): a batch, a class, what the cut shows | [`Finding`](crate::weigh::Finding) |
 
 mod answer;
 #[cfg(target_arch = "wasm32")]

@@ -3,6 +3,7 @@
 use super::read::ReadFields;
 use crate::batch::{Batch, Piece, PutIn};
 use crate::brine::AskBrine;
+use crate::cure::{AskClock, AskCut};
 use crate::plan::back::Wish;
 use crate::plan::bag::AskBag;
 use crate::quantity::{Fraction, Length, Mass, Span};
@@ -58,6 +59,10 @@ pub enum Request {
     Scale(AskScale),
     /// Cure thinned for a coarse scale.
     Stock(AskStock),
+    /// When colour and salt are through, class by class.
+    CureClock(AskClock),
+    /// What a cut piece tells of the speed of salt.
+    LearnCut(AskCut),
 }
 
 /// No content: `{}`.

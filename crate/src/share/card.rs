@@ -70,6 +70,8 @@ pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> 
         weight: Some(weight),
         each: false,
         thickness: None,
+        skin: false,
+        thawed: false,
     };
     let batch = Batch {
         pieces: vec![piece],

@@ -2,6 +2,7 @@
 
 mod calibrate;
 mod coarse;
+mod finding;
 mod lines;
 mod model;
 mod plan;
@@ -10,6 +11,7 @@ mod sheet;
 mod spoon;
 
 pub use calibrate::{AskScale, AskSpoon, AskStock, ScaleSheet, SpoonSheet, StockSheet, scale, spoon, stock};
+pub use finding::{Finding, Lies};
 pub(crate) use lines::on_scale;
 pub use model::{Coarse, Fact, Premix, Spoon, Todo, WeighLine, WeighSheet};
 pub use plan::{Plan, plan};

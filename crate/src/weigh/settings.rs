@@ -1,5 +1,6 @@
 //! What a person sets once.
 
+use super::finding::{self, Finding};
 use crate::dose::{OwnSpoon, default_rule, profiles};
 use crate::quantity::{Code, Mass, Problem, System};
 use serde::{Deserialize, Serialize};
@@ -24,6 +25,10 @@ pub struct Settings {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<OwnSpoon>>"))]
     pub spoons: Vec<OwnSpoon>,
+    /// What cut pieces told about how fast salt goes into this user's meat. Empty: nothing, or forgotten.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Finding>>"))]
+    pub learned: Vec<Finding>,
 }
 
 impl Settings {
@@ -34,6 +39,7 @@ impl Settings {
             scale_step: Mass::read("0.1 g", None).unwrap_or_default(),
             profile: default_rule().key.to_owned(),
             spoons: Vec::new(),
+            learned: Vec::new(),
         }
     }
 
@@ -57,6 +63,15 @@ impl Settings {
                     "This jurisdiction is not in the table. Choose one from the list.",
                 )
                 .at("settings.profile"),
+            );
+        }
+        if !finding::good(&self.learned) {
+            found.push(
+                Problem::new(
+                    Code::BadForm,
+                    "What was learned from cuts is not of the form that this page writes. Forget it and cut again.",
+                )
+                .at("settings.learned"),
             );
         }
         found

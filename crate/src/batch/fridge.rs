@@ -1,0 +1,53 @@
+//! What the refrigerator did while a batch cured, as it is stored.
+
+use crate::quantity::{Code, Problem, Temperature};
+use serde::{Deserialize, Serialize};
+
+/// Most readings of a refrigerator.
+const MOST: usize = 1000;
+
+/// What a refrigerator did, from a time on until the next of these.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct FridgeReading {
+    /// When, in milliseconds since 1970-01-01 UTC.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub at: i64,
+    /// What was seen.
+    pub what: Seen,
+    /// What the thermometer said; nothing for what was not read.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub reads: Option<Temperature>,
+}
+
+/// What was seen at the refrigerator.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Seen {
+    /// The thermometer was read.
+    Read,
+    /// The meat is frozen.
+    Frozen,
+    /// It is thawed again.
+    Thawed,
+    /// The power went.
+    PowerOff,
+    /// The power is back.
+    PowerOn,
+}
+
+/// What is wrong with the readings.
+pub(super) fn problem(readings: &[FridgeReading]) -> Option<Problem> {
+    let good =
+        |r: &FridgeReading| (r.what != Seen::Read || r.reads.is_some()) && (0..=32_503_680_000_000).contains(&r.at);
+    (readings.len() > MOST || !readings.iter().all(good)).then(|| {
+        Problem::new(
+            Code::BadForm,
+            "A reading of the refrigerator has a time and a temperature, and at most 1000 are kept. Type both.",
+        )
+        .at("fridge")
+    })
+}

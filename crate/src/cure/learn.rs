@@ -1,0 +1,149 @@
+//! What a cut tells of the speed of salt, and what all cuts together tell: a posterior on a grid.
+
+use super::Diffusion;
+use super::curve::Curve;
+use super::fridge::{Fridge, hours};
+use super::laid::{COLOUR, Laid, colour_share, ended, usual};
+use super::model::{AskCut, Cutting};
+use crate::batch::kind;
+use crate::quantity::{Code, Problem};
+use crate::weigh::{Finding, Lies};
+use rust_decimal::prelude::ToPrimitive;
+
+/// A quantile of the normal law: 10 % below and 10 % above.
+const TENTH: f64 = 1.281_552;
+/// What one cut leaves open, as a standard deviation of ln D: one cook differs from the next, and a ruler is coarse.
+/// Judgement.
+const CUT: f64 = 0.35;
+/// Half of the grid's points.
+const HALF: i32 = 60;
+
+/// The diffusion coefficient at 4 °C in 1e-10 m²/s as a log-normal spread.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Speed {
+    /// ln D, likely.
+    pub centre: f64,
+    /// Standard deviation of ln D.
+    pub spread: f64,
+}
+
+impl Speed {
+    /// What is known of a kind before any cut: the table, 80 % within a factor of 2.5.
+    #[must_use]
+    pub fn table(kind: &str) -> Self {
+        let likely = row(kind).map_or(2.0, |d| d.likely);
+        Self {
+            centre: likely.ln(),
+            spread: 2.5_f64.ln() / TENTH,
+        }
+    }
+
+    /// The same with what cuts told: prior times likelihood on a grid of ln D, and its mean and deviation.
+    #[must_use]
+    pub fn learned(kind: &str, findings: &[Finding]) -> Self {
+        let prior = Self::table(kind);
+        let own: Vec<&Finding> = findings.iter().filter(|f| f.kind == kind).collect();
+        if own.is_empty() {
+            return prior;
+        }
+        let (mut whole, mut first, mut second) = (0.0, 0.0, 0.0);
+        for n in -HALF..=HALF {
+            let z = f64::from(n) / 15.0;
+            let at = prior.centre + z * prior.spread;
+            let told: f64 = own.iter().map(|f| weight(f, at)).sum();
+            let share = (told - z * z / 2.0).exp();
+            whole += share;
+            first += share * at;
+            second += share * at * at;
+        }
+        if whole <= 1e-280 {
+            return prior;
+        }
+        let centre = first / whole;
+        Self {
+            centre,
+            spread: (second / whole - centre * centre).max(1e-4).sqrt(),
+        }
+    }
+
+    /// D in m²/s at its slow end, likely, at its fast end.
+    pub(super) fn three(self) -> [f64; 3] {
+        [-TENTH, 0.0, TENTH].map(|z| (self.centre + z * self.spread).exp() * 1e-10)
+    }
+}
+
+/// The row of a kind; the last where there is none.
+pub(super) fn row(kind: &str) -> Option<&'static Diffusion> {
+    let table = &crate::tables::DIFFUSION;
+    table.iter().find(|d| d.kind == kind).or(table.last())
+}
+
+/// Logarithm of how likely a finding is at a speed.
+fn weight(finding: &Finding, at: f64) -> f64 {
+    let off = (at - f64::from(finding.speed) / 1000.0) / CUT;
+    match finding.is {
+        Lies::Near => -off * off / 2.0,
+        Lies::Above => below(off).ln(),
+        Lies::Below => below(-off).ln(),
+    }
+}
+
+/// The share of the normal law below `z`: the logistic that lies within 0.01 of it; a rounder figure than the spread.
+fn below(z: f64) -> f64 {
+    1.0 / (1.0 + (-1.702 * z.clamp(-30.0, 30.0)).exp())
+}
+
+/// What one cut tells.
+///
+/// # Errors
+/// [`Code::Missing`] without thickness, clock or class, [`Code::TooLarge`] for a ring that is thicker than the piece.
+pub fn learn(ask: &AskCut) -> Result<Finding, Problem> {
+    let missing = |text: &str| Problem::new(Code::Missing, text);
+    let batch = &ask.batch;
+    let piece = batch
+        .pieces
+        .get(ask.class as usize)
+        .ok_or_else(|| missing("Choose which size class was cut."))?;
+    let (Some(laid), Some(begun)) = (Laid::of(batch, piece), batch.tick("rub").map(|t| t.at)) else {
+        return Err(missing(
+            "A cut tells something when the thickness and the beginning of the cure are known.",
+        ));
+    };
+    let ended = ended(batch).unwrap_or(ask.at).min(ask.at);
+    let fridge = Fridge::new(&batch.fridge, begun, usual(&batch.recipe));
+    let time = hours(ended.saturating_sub(begun));
+    let counted = fridge.counted(time, time) * 3600.0;
+    if counted <= 0.0 {
+        return Err(missing(
+            "No hour of this cure counts yet, so the cut tells nothing of its speed.",
+        ));
+    }
+    let curve = Curve::new(laid.exponent, laid.enters);
+    let colour = colour_share(&batch.recipe);
+    // D from the Fo that the cut shows.
+    let speed = |fo: f64, factor: f64| fo * laid.half * laid.half / (counted * factor * laid.faster * 1e-10);
+    let (is, d) = match (ask.found, colour) {
+        (Cutting::Ring, Some(share)) => {
+            let ring = ask.ring.and_then(|r| r.base().to_f64()).unwrap_or_default();
+            // Across the middle; with skin on, from the skin.
+            let grey = ring / if laid.one_sided { 1000.0 } else { 2000.0 } / laid.half;
+            if !(0.0..1.0).contains(&grey) || ring <= 0.0 {
+                let text = "The part that has not coloured is thinner than the piece. Measure it across, in mm.";
+                return Err(Problem::new(Code::TooLarge, text).at("ring"));
+            }
+            (Lies::Near, speed(curve.when(grey, share), COLOUR))
+        }
+        (Cutting::Even, Some(share)) => (Lies::Above, speed(curve.when(0.0, share), COLOUR)),
+        (Cutting::Ring | Cutting::Even, None) => return Err(missing("Without cure there is no colour to go by.")),
+        // Too salty outside or bland in the middle: the salt is not even yet.
+        (Cutting::TooSalty | Cutting::Bland, _) => (Lies::Below, speed(curve.when(0.0, 0.9), 1.0)),
+    };
+    #[allow(clippy::cast_possible_truncation, reason = "held within the bounds of the record")]
+    let speed = (d.ln() * 1000.0).clamp(-7000.0, 7000.0).round() as i32;
+    Ok(Finding {
+        kind: kind(piece).to_owned(),
+        at: ask.at,
+        is,
+        speed,
+    })
+}

@@ -1,0 +1,48 @@
+//! How long: when colour and salt have reached the middle of each size class, as earliest, likely and latest.
+//!
+//! Salt moves by Fick's law ([`crate::transport`]); colour goes with nitrite, taken as 0.7 of salt's speed, for the
+//! front only (judgement: nitrite reacts, and has no agreed figure). One master curve serves each shape and boundary:
+//! the speed of the meat, its thickness and the refrigerator enter through `Fo = ∫ D(T) dt / L²` alone.
+//!
+//! A forecast, never a guarantee: the spread is a factor of 2.5 either way until cuts have taught it better.
+//!
+//! Published times for legs beside the clock's, for a weighed rub at 38 °F, red game, the legs as bricks of that weight
+//! and thickness (judgement). They are compared, not fitted:
+//!
+//! | leg | 2 days per lb | 1 inch per week | sweet pickle | likely, even salt | earliest to latest |
+//! |---|---|---|---|---|---|
+//! | 6 lb, 4 in thick | 12 d | 28 d | 24 d | 40 d | 16 to 99 d |
+//! | 15 lb, 6 in thick | 30 d | 42 d | 60 d | 84 d | 34 to 210 d |
+//!
+//! Sources: Clemson HGIC 3603, Rentfrow 2013 (Kentucky), USDA FB 2265, published. By the likely speed all of these rules
+//! take a leg out before its middle has 90 % of its salt; Kentucky asks for 2 to 3 weeks of
+//! equalising after it. The rules grow with the thickness or the weight, the clock with the square of the
+//! thickness. The table is printed by the test `ham_rules` in `tests/published/clock.rs`.
+#![allow(
+    clippy::float_arithmetic,
+    reason = "a forecast whose spread is a factor of 2.5; no dose is made here"
+)]
+
+mod clock;
+mod curve;
+mod fridge;
+mod laid;
+mod learn;
+mod model;
+
+pub use clock::clock;
+pub use learn::{Speed, learn};
+pub use model::{AskClock, AskCut, Class, CureClock, Cutting, Learnt, Note, Point, Rule, Soak, Span3};
+
+/// How fast salt goes into one kind of meat: a row of `tables/diffusion.csv`.
+#[derive(Clone, Copy, Debug)]
+pub struct Diffusion {
+    /// `bird`, `red`, `boar`, `hare`, `own`.
+    pub kind: &'static str,
+    /// Likely diffusion coefficient at 4 °C, 1e-10 m²/s.
+    pub likely: f64,
+    /// Where it comes from.
+    pub source: &'static str,
+    /// `published`, `judgement`.
+    pub status: &'static str,
+}

@@ -1,0 +1,188 @@
+//! What is asked of the clock and what it answers.
+
+use crate::batch::Batch;
+use crate::dose::Mark;
+use crate::quantity::{Fraction, Length};
+use crate::weigh::Settings;
+use serde::{Deserialize, Serialize};
+
+/// Content of `cure_clock`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskClock {
+    /// The batch.
+    pub batch: Batch,
+    /// The time now, in milliseconds since 1970.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub now: i64,
+    /// Salt to soak it down to, when it is too salty.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub soak_to: Option<Fraction>,
+    /// The user's settings.
+    pub settings: Settings,
+}
+
+/// Content of `learn_cut`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskCut {
+    /// The batch.
+    pub batch: Batch,
+    /// Which size class was cut, from 0.
+    pub class: u32,
+    /// What was seen or tasted.
+    pub found: Cutting,
+    /// The part across the middle that has not coloured.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub ring: Option<Length>,
+    /// When it was cut, in milliseconds since 1970.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub at: i64,
+}
+
+/// What a cut shows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Cutting {
+    /// A middle that has not coloured, so wide.
+    Ring,
+    /// Coloured all through.
+    Even,
+    /// The outside is too salty.
+    TooSalty,
+    /// The middle is bland.
+    Bland,
+}
+
+/// The clock of a batch.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct CureClock {
+    /// When the cure went on; nothing: no clock yet.
+    #[cfg_attr(feature = "types", ts(type = "number | null"))]
+    pub begun: Option<i64>,
+    /// When it is to come out by the recipe.
+    #[cfg_attr(feature = "types", ts(type = "number | null"))]
+    pub planned: Option<i64>,
+    /// When it came out.
+    #[cfg_attr(feature = "types", ts(type = "number | null"))]
+    pub ended: Option<i64>,
+    /// What is to be said of the whole: refrigerator, date, order.
+    pub notes: Vec<Note>,
+    /// One for each size class with a clock, in the order of the batch.
+    pub classes: Vec<Class>,
+    /// What cuts have taught, one for each kind of meat in the batch.
+    pub learnt: Vec<Learnt>,
+}
+
+/// Something to be said.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Note {
+    /// Shape beside the word.
+    pub mark: Mark,
+    /// The word.
+    pub word: String,
+    /// What it means and what to do.
+    pub says: String,
+}
+
+/// Earliest, likely and latest moment, in milliseconds since 1970; 80 % lie between.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Span3 {
+    /// One in ten is sooner.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub earliest: i64,
+    /// As likely sooner as later.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub likely: i64,
+    /// One in ten is later.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub latest: i64,
+}
+
+/// A size class.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Class {
+    /// Its place in the batch.
+    pub at: u32,
+    /// `8 Mallard breast`.
+    pub name: String,
+    /// `26 mm`.
+    pub thickness: String,
+    /// Colour at the centre; nothing where there is no cure.
+    pub colour: Option<Span3>,
+    /// Salt at the centre within a tenth of the final.
+    pub even: Span3,
+    /// The state now, `Not yet`, `Likely`, `Coloured`, `Even`.
+    pub word: String,
+    /// Shape beside the word.
+    pub mark: Mark,
+    /// From one surface to the other.
+    pub profile: Vec<Point>,
+    /// What the salt comes to, per cent of the meat; nothing where the recipe does not say.
+    pub goal: Option<String>,
+    /// Rules of thumb, and what the clock says of each.
+    pub rules: Vec<Rule>,
+    /// Soaking, when it was asked for and is needed.
+    pub soak: Option<Soak>,
+}
+
+/// A place in the profile. Shares are per mille of the final value.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Point {
+    /// How deep, per mille of the thickness.
+    pub at: i32,
+    /// `0 mm`.
+    pub depth: String,
+    /// Now, if the meat is slow, likely, fast.
+    pub now: [i32; 3],
+    /// At the planned rinse, likely.
+    pub rinse: i32,
+    /// `1.2 %`, or `54 % of final`.
+    pub now_text: String,
+    /// The same at the planned rinse.
+    pub rinse_text: String,
+}
+
+/// A rule of thumb.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Rule {
+    /// `7 days per inch`.
+    pub name: String,
+    /// What it gives, `7 d`.
+    pub gives: String,
+    /// What the clock says: salt at the centre after that time, per cent of the final.
+    pub centre: i32,
+}
+
+/// Soaking to a target.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Soak {
+    /// In fresh water, changed each half hour; from fast to slow meat.
+    pub changed: String,
+    /// In three times its weight of still water; nothing where that does not get so far.
+    pub still: Option<String>,
+}
+
+/// What cuts have taught of one kind of meat.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Learnt {
+    /// `bird`, `red`, `boar`, `hare`, `own`.
+    pub kind: String,
+    /// How many cuts.
+    pub cuts: u32,
+    /// What they changed.
+    pub says: String,
+}
