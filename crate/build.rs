@@ -16,6 +16,7 @@ fn main() {
         speeds(),
         measures(),
         slips(),
+        accelerators(),
         lange(),
         game(),
         keeping(),
@@ -347,4 +348,18 @@ fn diffusion() -> String {
             &r[0], &r[1], &r[2], &r[3]
         )
     })
+}
+
+fn accelerators() -> String {
+    table(
+        "ACCELERATORS",
+        "crate::weigh::Accelerator",
+        &rows("accelerators.csv", 4),
+        |r| {
+            format!(
+                "crate::weigh::Accelerator {{ word: {:?}, limit: rust_decimal::dec!({}), rule: {:?} }}",
+                &r[0], &r[1], &r[2]
+            )
+        },
+    )
 }

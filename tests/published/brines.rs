@@ -310,3 +310,31 @@ fn links_with_and_without_a_pump() {
         assert_eq!(again["code"], code);
     }
 }
+
+/// Ascorbic or erythorbic acid to 469 ppm (9 CFR 424.21(c), quoted), their sodium salts to 547 (from memory): each just
+/// within and just over, on green weight.
+#[test]
+fn accelerators_have_limits_of_their_own() {
+    let told = |name: &str, share: &str| {
+        let mut recipe = cure_reckoner_tests::rub("6.25 %", "150 ppm", "2.2 %");
+        let lines = recipe["lines"].as_array_mut().expect("lines");
+        lines.push(json!({"item": "own", "name": name, "share": {"of": "green_weight", "amount": share}}));
+        let sheet = weigh_out(&batch(&recipe, 1, "10 kg"), "0.01 g");
+        (sheet["remarks"].to_string(), sheet["facts"].to_string())
+    };
+    for (name, within, over, status) in [
+        ("Ascorbic acid", "469 ppm", "470 ppm", "quoted"),
+        ("Erythorbic acid", "469 ppm", "470 ppm", "quoted"),
+        ("Sodium erythorbate", "547 ppm", "548 ppm", "from memory"),
+        ("Sodium ascorbate", "547 ppm", "548 ppm", "from memory"),
+    ] {
+        let (good, facts) = told(name, within);
+        assert!(
+            good.contains("Within the limit") && good.contains(status),
+            "{name}: {good}"
+        );
+        assert!(facts.contains(&format!("\"{within}\"")), "{name}: {facts}");
+        assert!(told(name, over).0.contains("over the limit: take less"), "{name}");
+    }
+    assert!(!told("Juniper of my own", "1 %").0.contains("Accelerator"));
+}

@@ -109,3 +109,21 @@ fn thinning_on_a_coarse_scale() {
         assert!(sheet["label"].to_string().contains("0.625 % nitrite"));
     }
 }
+
+/// On the weigh-out too: 3.5 g of cure in spoons of 4.7 to 5.7 g, usually 5.2.
+#[test]
+fn ones_own_spoon_stands_on_the_list() {
+    let own = ok(&spoon(&TEN, None))["spoon"].clone();
+    let mut settings = settings("0.1 g");
+    settings["spoons"] = json!([own]);
+    let recipe = cure_reckoner_tests::rub("6.25 %", "150 ppm", "2.2 %");
+    let batch = cure_reckoner_tests::batch(&recipe, 16, "1480 g");
+    let sheet = ok(&json!({"weigh_out": {"batch": batch, "settings": settings}}));
+    let told = &sheet["bowl"][0]["spoon"];
+    assert_eq!(
+        (told["low"].as_str(), told["typical"].as_str(), told["high"].as_str()),
+        (Some("0.61"), Some("0.67"), Some("0.74"))
+    );
+    assert_eq!(told["source"], "Your own spoon, weighed.");
+    assert_ne!(sheet["bowl"][1]["spoon"]["source"], "Your own spoon, weighed.");
+}

@@ -9,12 +9,14 @@ import { follow } from './router.js';
 import { away } from './screens/away.js';
 import { bag } from './screens/bag.js';
 import { batch } from './screens/batch.js';
+import { brine } from './screens/brine.js';
 import { dose } from './screens/dose.js';
 import { edit } from './screens/edit.js';
 import { keep } from './screens/keep.js';
 import { open } from './screens/open.js';
 import { recipe } from './screens/recipe.js';
 import { recipes } from './screens/recipes.js';
+import { spoons } from './screens/spoons.js';
 import { start } from './screens/start.js';
 import { today } from './screens/today.js';
 import { Shelf, openRecords } from './shelf.js';
@@ -26,7 +28,7 @@ import { stick } from './widgets/stick.js';
 /** @typedef {import('./app.js').Screen} Screen */
 
 /** @type {Record<string, (app: App, place: import('./router.js').Place) => Screen>} */
-const SCREENS = { away, bag, batch, dose, edit, keep, open, recipe, recipes, start, today };
+const SCREENS = { away, bag, batch, brine, dose, edit, keep, open, recipe, recipes, spoons, start, today };
 const MINUTE_MS = 60_000;
 
 const root = /** @type {HTMLElement} */ (document.getElementById('page'));

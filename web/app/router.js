@@ -16,7 +16,8 @@ export function placeOf(hash) {
   const [screen = '', id = '', part = ''] = hash.slice(2).split('/');
   if (screen === 'batch' && id) return { screen: 'batch', id, part: STAGES.includes(part) ? part : 'pieces' };
   if (screen === 'recipe' && id) return { screen: part === 'edit' ? 'edit' : 'recipe', id, part: '' };
-  if (['bag', 'start', 'dose', 'recipes', 'open', 'keep', 'away'].includes(screen)) return { screen, id: '', part: '' };
+  if (['bag', 'brine', 'spoons', 'start', 'dose', 'recipes', 'open', 'keep', 'away'].includes(screen))
+    return { screen, id: '', part: '' };
   return { screen: 'today', id: '', part: '' };
 }
 

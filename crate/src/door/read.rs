@@ -230,6 +230,9 @@ impl ReadField {
     fn amount(&self) -> Result<ReadValue, Problem> {
         let step = rust_decimal::dec!(0.1);
         let text = match self.unit() {
+            Some(unit) if unit.contains('#') && Mass::read(&self.text, None).is_ok() => {
+                format!("{}{}", unit.split('#').next().unwrap_or_default(), self.text.trim())
+            }
             // A unit has `#` where the number goes, if that is not in front: `1 packet of # g`.
             Some(unit) if Mass::read(&self.text, None).is_err() && Volume::read(&self.text, None).is_err() => {
                 match unit.split_once('#') {

@@ -1,5 +1,6 @@
 //! The weigh-out: what to weigh, in which order, and what the scale will show.
 
+mod accelerator;
 mod calibrate;
 mod coarse;
 mod finding;
@@ -10,6 +11,7 @@ mod settings;
 mod sheet;
 mod spoon;
 
+pub use accelerator::Accelerator;
 pub use calibrate::{AskScale, AskSpoon, AskStock, ScaleSheet, SpoonSheet, StockSheet, scale, spoon, stock};
 pub use finding::{Finding, Lies};
 pub(crate) use lines::on_scale;

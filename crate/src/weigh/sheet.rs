@@ -1,10 +1,12 @@
 //! The weigh-out of a batch, put together.
 
+use super::accelerator;
 use super::coarse;
 use super::lines::{Rounded, draw, on_scale, portions, remarks, round};
-use super::model::{Fact, Todo, WeighSheet};
+use super::model::{Fact, Todo, WeighLine, WeighSheet};
 use super::plan::{self, Plan, plan};
 use super::settings::Settings;
+use super::spoon::own_spoons;
 use crate::batch::{Batch, Green, belly, doubts, green, kind, kinds};
 use crate::dose::{self, Case, Portion, Rule, Verdict};
 use crate::quantity::exact::Exact;
@@ -182,8 +184,9 @@ impl<'a> Work<'a> {
     fn sheet(&self) -> Result<WeighSheet, Vec<Problem>> {
         let verdict = self.verdict()?;
         let ends = if self.green.weighed { None } else { Some(self.ends()?) };
-        let (bowl, vessel, total) =
+        let (mut bowl, vessel, total) =
             draw(self.batch, &self.rounded, &self.plan, ends.as_ref(), self.step).ok_or_else(lost)?;
+        bowl.iter_mut().for_each(|line| self.own_spoon(line));
         let show =
             |grams: Decimal| Mass::new(grams).map_or_else(|_| Figure::new("", ""), |m| m.show(self.settings.units));
         let grams = self.green.grams;
@@ -252,6 +255,7 @@ impl<'a> Work<'a> {
                     .to_owned(),
             );
         }
+        list.extend(self.accelerators().into_iter().map(|(_, remark)| remark));
         list.extend(doubts(&self.batch.pieces));
         list.extend(
             self.put_in
@@ -262,6 +266,31 @@ impl<'a> Work<'a> {
             list.push("A premix does not suit this recipe: it wants one cure, and enough salt to stand the salt in the premix.".to_owned());
         }
         list
+    }
+
+    /// Accelerators with their dose, counted as the cure is.
+    fn accelerators(&self) -> Vec<(Fact, String)> {
+        let whole = self.whole(self.green.grams);
+        let lines = self.batch.recipe.lines.iter().zip(&self.rounded.lines);
+        lines
+            .filter_map(|(line, grams)| accelerator::told(line, *grams, whole.as_ref()?))
+            .collect()
+    }
+
+    /// The spoon of the user's own in place of the general one, where it was weighed with this.
+    fn own_spoon(&self, line: &mut WeighLine) {
+        let (kind, at) = line.id.split_once(':').unwrap_or_default();
+        let at: Option<usize> = at.parse().ok();
+        let recipe = &self.batch.recipe;
+        let item = at.and_then(|i| match kind {
+            "cure" => recipe.cures.get(i).map(|c| c.item.as_str()),
+            _ => recipe.lines.get(i).map(|l| l.item.as_str()),
+        });
+        let grams = Mass::read(&line.weight, None).map(Mass::base);
+        if let (Some(item), Ok(grams), true) = (item, grams, line.spoon.is_some()) {
+            let own = self.settings.spoons.iter().find(|s| s.item == item);
+            line.spoon = own.and_then(|own| own_spoons(own, grams)).or(line.spoon.take());
+        }
     }
 
     fn facts(&self) -> Vec<Fact> {
@@ -278,6 +307,7 @@ impl<'a> Work<'a> {
             facts.push(fact("Aim", cure.aim.ppm().text));
         }
         facts.extend(self.salt().map(|(label, percent)| fact(label, format!("{percent} %"))));
+        facts.extend(self.accelerators().into_iter().map(|(fact, _)| fact));
         facts.push(fact("Scale", format!("{} g steps", plain(self.step))));
         facts
     }

@@ -1,6 +1,7 @@
 //! The spoon equivalent of a weight: low, usual, high, to catch a slip.
 
 use super::model::Spoon;
+use crate::dose::OwnSpoon;
 use crate::pantry::Ingredient;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Range, plain};
@@ -30,6 +31,21 @@ pub fn spoons(item: &Ingredient, grams: Decimal) -> Option<Spoon> {
         typical: count(spoons.typical)?,
         high: count(spoons.high)?,
         source: item.told(),
+    })
+}
+
+/// The same by a level spoon of the user's own.
+pub fn own_spoons(own: &OwnSpoon, grams: Decimal) -> Option<Spoon> {
+    let level = own.range();
+    if grams <= Decimal::ZERO {
+        return None;
+    }
+    Some(Spoon {
+        unit: if own.tablespoon { "level tbsp" } else { "level tsp" }.to_owned(),
+        low: count(grams.over(level.high)?)?,
+        typical: count(grams.over(level.typical)?)?,
+        high: count(grams.over(level.low)?)?,
+        source: "Your own spoon, weighed.".to_owned(),
     })
 }
 

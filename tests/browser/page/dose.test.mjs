@@ -16,7 +16,7 @@ test('says what is missing, then gives the verdict as it is typed, and more wate
   await page.getByLabel('grams').check();
   await page.getByLabel('I already put in').fill('3.5');
   assert.match(await page.locator('.verdict').innerText(), /In range/);
-  await page.getByLabel('tablespoon').check();
+  await page.getByLabel('tablespoon', { exact: true }).check();
   await page.getByLabel('I already put in').fill('1');
   assert.match(await page.locator('.verdict').innerText(), /Stop: over the limit/);
   assert.match((await texts(page.locator('.steps li')))[0], /Do not cook it or taste it/);

@@ -5,7 +5,7 @@ import { problemStrip } from '../widgets/answer.js';
 import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { choose, option, pick } from '../widgets/pick.js';
-import { MEASURES } from '../widgets/put-in.js';
+import { MEASURES, asked } from '../widgets/put-in.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { UNITS, hasBrine, takesShare } from '../words/names.js';
 
@@ -239,12 +239,7 @@ export function dose(app) {
           {
             key: 'amount',
             label: 'I already put in',
-            unit: measure === 'g' ? 'g' : 'level',
-            ...(measure !== 'g' && {
-              stepper: /** @type {[string, string]} */ (['Less', 'More']),
-              by: 0.5,
-              least: 0.5,
-            }),
+            ...asked(measure),
           },
           on,
         )}

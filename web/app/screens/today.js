@@ -172,9 +172,11 @@ function doors(app) {
   const away = app.shelf.away().length;
   return html`<nav class="doors block" aria-label="Other jobs">
     ${door('#/dose', 'Check a dose', 'Cure already on the meat? See where it lands.')}
+    ${door('#/brine', 'The brine bench', 'Water, strength, salt and cure for a bucket or a bag')}
     ${door('#/bag', 'Plan the bag', 'What a day’s birds or an animal will give, and what to buy')}
     ${door('#/recipes', 'Recipes', `${count(app.shelf.recipes.size, 'card')}, to open, write and hand on`)}
     ${away ? door('#/away', 'Put away', `${count(away, 'batch', 'batches')} finished or thrown out`) : nothing}
+    ${door('#/spoons', 'Spoon and scale', 'Weigh your own spoons once, check the scale, make a premix')}
     ${door('#/keep', 'Keep and settings', 'Units, scale, the file with everything in it')}
   </nav>`;
 }

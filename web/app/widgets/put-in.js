@@ -7,14 +7,27 @@ import { pick } from './pick.js';
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').PutIn} PutIn */
-/** @typedef {'g' | 'tsp' | 'tbsp'} Measure */
+/** @typedef {'g' | 'tsp' | 'tbsp' | 'heaped tsp' | 'heaped tbsp' | '1 packet of # g'} Measure */
 
 /** @type {[Measure, string][]} */
 export const MEASURES = [
   ['g', 'grams'],
   ['tsp', 'teaspoon'],
   ['tbsp', 'tablespoon'],
+  ['heaped tsp', 'heaped teaspoon'],
+  ['heaped tbsp', 'heaped tablespoon'],
+  ['1 packet of # g', 'whole packet'],
 ];
+
+/**
+ * How an amount is asked for in a measure: what stands beside the field, and steps where it is spoons.
+ * @param {Measure} measure
+ * @returns {Partial<import('./field.js').FieldSpec>}
+ */
+export function asked(measure) {
+  if (measure.endsWith('g')) return { unit: 'g' };
+  return { unit: measure.startsWith('heaped') ? 'heaped' : 'level', stepper: ['Less', 'More'], by: 0.5, least: 0.5 };
+}
 
 /**
  * A stored amount as number and measure: `1 tbsp` is `1` and `tbsp`.
@@ -22,7 +35,9 @@ export const MEASURES = [
  * @returns {[string, Measure]}
  */
 export function measureOf(amount) {
-  const [, text = amount, unit = 'g'] = /^(.*?)\s*(g|tsp|tbsp)$/.exec(amount) ?? [];
+  const [, packet] = /^1 packet of (.*?)\s*g$/.exec(amount) ?? [];
+  if (packet) return [packet, '1 packet of # g'];
+  const [, text = amount, unit = 'g'] = /^(.*?)\s*(g|(?:heaped )?tb?sp)$/.exec(amount) ?? [];
   return [text, /** @type {Measure} */ (unit)];
 }
 
@@ -67,12 +82,7 @@ export class PutInForm {
             key: 'amount',
             label: 'Cure that went in',
             stored: text,
-            unit: measure === 'g' ? 'g' : 'level',
-            ...(measure !== 'g' && {
-              stepper: /** @type {[string, string]} */ (['Less', 'More']),
-              by: 0.5,
-              least: 0.5,
-            }),
+            ...asked(measure),
           },
           on,
         )}

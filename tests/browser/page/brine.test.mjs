@@ -1,0 +1,163 @@
+// Brines, spoons and premixes on a phone: by touch, and by the keyboard alone.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { addPieces, begin, goTo, kept, startBatch, texts, weighOut } from './steps.mjs';
+
+/** Goes to a field by its label and types, as with a keyboard. */
+async function key(page, label, text) {
+  const field = page.getByLabel(label);
+  for (let n = 0; n < 80; n += 1) {
+    if (await field.evaluate((at) => at === document.activeElement)) break;
+    await page.keyboard.press('Tab');
+  }
+  await page.keyboard.press('ControlOrMeta+A');
+  await page.keyboard.type(text);
+}
+
+/** Tabs into a row of choices and goes on with the arrow until this one is chosen. */
+async function arrow(page, name, word) {
+  const inside = () => page.evaluate((of) => document.activeElement.getAttribute('name') === of, name);
+  for (let n = 0; n < 80 && !(await inside()); n += 1) await page.keyboard.press('Tab');
+  const wanted = page.getByLabel(word, { exact: true });
+  for (let n = 0; n < 10 && !(await wanted.isChecked()); n += 1) await page.keyboard.press('ArrowRight');
+  assert.ok(await wanted.isChecked(), word);
+}
+
+const verdict = async (page) => (await texts(page.locator('.verdict')))[0];
+
+/** Both figures of the trap, and what follows from them. */
+async function refused(page) {
+  const says = await verdict(page);
+  assert.match(says, /^Stop: over the limit/);
+  assert.match(says, /Pick-up is no basis here: the thinnest piece can be equal with the brine after 4\.7 h/);
+  assert.match(
+    says,
+    /By pick-up at 10 % it is 1\d\d to 1\d\d ppm; left until meat and brine are equal, 12\d\d to 12\d\d ppm/,
+  );
+  assert.match((await texts(page.locator('.src')))[0], /counted on green weight and brine together/);
+}
+
+test('by touch: a bucket of strong brine with teal breasts is refused, with both figures', async (t) => {
+  const page = await begin(t, { at: '#/dose' });
+  await page.getByLabel('Short, in a strong brine').tap();
+  await page.getByLabel('Meat, green weight').fill('1360');
+  await page.getByLabel('Which cut').selectOption({ label: 'Teal breast' });
+  await page.getByLabel('How much of the brine goes in').fill('10');
+  await page.getByLabel('Water in the brine').fill('3785');
+  await page.getByLabel('Salt and sugar in the brine').fill('500');
+  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('grams', { exact: true }).tap();
+  await page.getByLabel('I already put in').fill('113');
+  // Without thickness and time the range holds both.
+  assert.match(await verdict(page), /^May be over.*cannot be said without the thickest part/);
+  await page.getByLabel('Thickest part of the thinnest piece').fill('15');
+  await page.getByLabel('How long in the brine').fill('24');
+  await refused(page);
+  await page.getByLabel('How long in the brine').fill('4');
+  assert.match(await verdict(page), /^In range.*take all of it out by then/);
+});
+
+test('by the keyboard alone: the same bucket', async (t) => {
+  const page = await begin(t, { at: '#/dose' });
+  await arrow(page, 'method', 'Short, in a strong brine');
+  await key(page, 'Meat, green weight', '1360');
+  await page.keyboard.press('Tab');
+  await page.keyboard.type('Teal breast');
+  await key(page, 'How much of the brine goes in', '10');
+  await key(page, 'Thickest part of the thinnest piece', '15');
+  await key(page, 'How long in the brine', '24');
+  await key(page, 'Water in the brine', '3785');
+  await key(page, 'Salt and sugar in the brine', '500');
+  await key(page, 'Nitrite printed on the packet', '6.25');
+  await key(page, 'I already put in', '113');
+  await arrow(page, 'measure', 'grams');
+  await refused(page);
+});
+
+test('a tablespoon for a teaspoon is named, and so is a heap', async (t) => {
+  const page = await begin(t, { at: '#/dose' });
+  await page.getByLabel('Meat, green weight').fill('4990');
+  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('tablespoon', { exact: true }).tap();
+  await page.getByLabel('I already put in').fill('2');
+  assert.match(await verdict(page), /was a tablespoon used where a teaspoon was meant\?/);
+  await page.getByLabel('heaped teaspoon').tap();
+  await page.getByLabel('I already put in').fill('1');
+  assert.match(await verdict(page), /1 heaped tsp of cure \(5\.0 to 24\.9 g, usually 9\.9 g\)/);
+  await page.getByLabel('whole packet').tap();
+  await page.getByLabel('I already put in').fill('25');
+  assert.match(await verdict(page), /1 packet of 25 g of cure/);
+});
+
+test('the bench works out a pot, and a hydrometer comes with its caution', async (t) => {
+  const page = await begin(t);
+  await page.getByRole('link', { name: /The brine bench/ }).tap();
+  await page.getByLabel('A round pot').tap();
+  await page.getByLabel('Inside, across').fill('240');
+  await page.getByLabel('Depth of the brine').fill('150');
+  await page.getByLabel('Meat, green weight').fill('2220');
+  await page.getByLabel('For an aim').tap();
+  assert.match(await verdict(page), /Cannot say yet/);
+  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Aim, going in').fill('150');
+  assert.match(await verdict(page), /^In range.*with its brine/);
+  const told = async () => (await texts(page.locator('.plate')))[0];
+  assert.doesNotMatch(await told(), /cannot tell sugar/);
+  await page.getByLabel('Strength in').selectOption('salometer');
+  await page.getByLabel('How strong').fill('60');
+  assert.match(await told(), /15\.84 %.*cannot tell sugar/);
+  await page.getByLabel('How strong').fill('160');
+  assert.match(await verdict(page), /no strength that a brine of salt can have/);
+});
+
+test('a spoon that was weighed is kept, judges the next dose, and can be removed', async (t) => {
+  const page = await begin(t, { at: '#/spoons' });
+  await page.getByLabel('Weights, in grams').fill('5.1; 5.3; 5.0; 5.4; 5.2; 5.2; 5.1; 5.3; 5.5; 4.9');
+  assert.match(await verdict(page), /4\.70 to 5\.70 g, usually 5\.20 g/);
+  await page.getByRole('button', { name: 'Keep this spoon' }).tap();
+  await page.getByText('Spoons that are kept').waitFor();
+  assert.equal((await kept(page, 'settings'))[0].data.spoons.length, 1);
+  await page.reload();
+  await goTo(page, '#/dose');
+  await page.getByLabel('Meat, green weight').fill('2200');
+  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('I already put in').fill('1');
+  assert.match(await verdict(page), /^In range.*4\.7 to 5\.7 g/);
+  await goTo(page, '#/spoons');
+  await page.getByRole('button', { name: 'Remove the spoon for Cure no. 1' }).tap();
+  await page.getByText('Spoons that are kept').waitFor({ state: 'detached' });
+  await goTo(page, '#/dose');
+  assert.match(await verdict(page), /^May be over/);
+});
+
+test('a scale that is off is named, and a cure is thinned with its label', async (t) => {
+  const page = await begin(t, { at: '#/spoons' });
+  await page.getByLabel('What is on it').fill('100 g');
+  await page.getByLabel('What the scale shows').fill('100.1');
+  assert.match(await verdict(page), /^Fits/);
+  await page.getByLabel('What the scale shows').fill('103');
+  assert.match(await verdict(page), /^Does not fit/);
+  await page.getByLabel('Meat, green weight').fill('500');
+  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  const plate = (await texts(page.locator('.plate')))[0];
+  assert.match(plate, /Weigh 2\.0 g of cure and 18\.0 g of salt/);
+  assert.match(plate, /Premix: 1 part cure in 10/);
+});
+
+test('a premix is made on a 1 g scale, weighed and ticked, and the dose stays in range', async (t) => {
+  const page = await begin(t);
+  const batch = await startBatch(page, /Saltmarsh/);
+  await addPieces(page, { cut: 'Mallard breast', count: '6', weight: '650' });
+  await page.locator('.total').waitFor();
+  await weighOut(page, batch);
+  await page.getByText('Another scale here?').tap();
+  await page.getByLabel('1 g', { exact: true }).check();
+  await page.getByRole('button', { name: /^Work with a premix/ }).tap();
+  await page.getByRole('heading', { name: /First make the premix/ }).waitFor();
+  assert.match((await texts(page.locator('.steps li')))[0], /Weigh 20 g of cure and 180 g of salt of the same grain/);
+  await page.locator('[data-tick="cure:0"]').check();
+  await page.locator('[data-tick="cure:0"]:checked').waitFor();
+  assert.match(await verdict(page), /^In range.*of premix \(1\.\d+ g of cure\)/);
+  const [{ data }] = await kept(page, `batch/${batch}`);
+  assert.equal(data.ticks[0].nitrite, '0.625 %');
+});

@@ -1,0 +1,299 @@
+/** Spoon and scale: weigh your own level spoons once, hold a scale against what is known, thin a cure. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { problemStrip } from '../widgets/answer.js';
+import { factList } from '../widgets/facts.js';
+import { field } from '../widgets/field.js';
+import { Form, errorSummary, focusErrors } from '../widgets/form.js';
+import { choose, option, pick } from '../widgets/pick.js';
+import { advice, strip } from '../widgets/verdict.js';
+import { UNITS } from '../words/names.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').OwnSpoon} OwnSpoon */
+/** @typedef {import('../widgets/form.js').Read} Read */
+
+/** @param {App} app @returns {import('../app.js').Screen} */
+export function spoons(app) {
+  const own = ownSpoon(app);
+  const held = ownScale(app);
+  const thin = thinned(app);
+  const draw = () => ({
+    title: 'Spoon and scale',
+    back: { href: '#/today', text: 'Today' },
+    view: [
+      html`<div class="leaf">
+        <h1 tabindex="-1">Spoon and scale</h1>
+        <p class="small near">A spoon is not a weight, and a scale can be wrong. Settle both once.</p>
+        ${own()}
+      </div>`,
+      html`<div class="plate"><div class="stick">${held()} ${thin()}</div></div>`,
+    ],
+  });
+  return { draw };
+}
+
+/** @param {App} app */
+function ownSpoon(app) {
+  const form = new Form('s', 'spoons');
+  const put = (/** @type {string} */ key) => (/** @type {string} */ now) => {
+    form.type(key, now);
+    app.draw();
+  };
+  const pantry = app.tables.ingredients.filter(({ spoon, key }) => spoon && key !== 'water');
+  const nameOf = (/** @type {string} */ item) => pantry.find(({ key }) => key === item)?.name ?? item;
+
+  function question() {
+    const together = form.text('how', 'one') === 'all';
+    const texts = form
+      .text('weights')
+      .split(/[;\n]|,\s/)
+      .flatMap((part) => (part.trim() ? [part.trim()] : []));
+    const weights = texts.map((text) => (/[a-z]/i.test(text) ? text : `${text} g`));
+    return {
+      item: form.text('item', 'cure-1'),
+      tablespoon: form.text('spoon', 'tsp') === 'tbsp',
+      weights,
+      settings: app.settings,
+      ...(together && { count: Number(form.text('count', '10')) || 0 }),
+    };
+  }
+
+  /** The words of the core come back for the fields of this form. */
+  function answer() {
+    const { weights } = question();
+    const read = form.text('weights').trim()
+      ? ask('read', {
+          fields: weights.map((text, n) => ({
+            key: `${n}`,
+            label: `Weight ${n + 1}`,
+            kind: /** @type {const} */ ('mass'),
+            text,
+          })),
+          units: app.settings.units,
+        })
+      : null;
+    const wrong = read?.problems ?? read?.ok?.problems ?? [];
+    if (wrong.length > 0) return { problems: wrong };
+    return ask('spoon', question());
+  }
+
+  const keep = async (/** @type {Event} */ event) => {
+    event.preventDefault();
+    const { ok, problems } = answer();
+    if (!ok) {
+      form.mark((problems ?? []).slice(0, 1).map((problem) => ({ ...problem, field: 'weights' })));
+      app.draw();
+      return focusErrors();
+    }
+    await set([...others(ok.spoon), ok.spoon], 'Your spoon is kept.');
+    form.clear();
+    app.draw();
+  };
+  const was = () => app.settings.spoons ?? [];
+  const others = (/** @type {OwnSpoon} */ { item, tablespoon }) =>
+    was().filter((one) => one.item !== item || one.tablespoon !== tablespoon);
+  const set = (/** @type {OwnSpoon[]} */ list, /** @type {string} */ says) => {
+    const before = was();
+    return app.act(() => app.shelf.changeSettings({ spoons: list }), {
+      says,
+      back: () => app.shelf.changeSettings({ spoons: before }),
+      here: true,
+    });
+  };
+
+  return () => {
+    const typed = form.text('weights').trim() !== '';
+    const { ok, problems } = typed ? answer() : {};
+    const together = form.text('how', 'one') === 'all';
+    const item = form.text('item', 'cure-1');
+    return html`<form novalidate @submit=${keep}>
+      ${errorSummary(form)}
+      <h2 class="block">Your own level spoon</h2>
+      <p class="near">
+        Fill it, draw a knife across, tip it onto the scale. Ten times: the figure then stands in place of the general
+        range, with its spread.
+      </p>
+      ${choose(
+        {
+          id: 's-item',
+          label: 'What is in the spoon',
+          value: item,
+          options: pantry.map(({ key, name }) => option(key, name, key === item)),
+        },
+        put('item'),
+      )}
+      ${pick(
+        {
+          name: 'spoon',
+          legend: 'Which spoon',
+          options: [
+            ['tsp', 'teaspoon'],
+            ['tbsp', 'tablespoon'],
+          ],
+          value: form.text('spoon', 'tsp'),
+        },
+        put('spoon'),
+      )}
+      ${pick(
+        {
+          name: 'how',
+          legend: 'How did you weigh them',
+          options: [
+            ['one', 'One by one'],
+            ['all', 'All together'],
+          ],
+          value: form.text('how', 'one'),
+        },
+        put('how'),
+      )}
+      ${
+        together
+          ? field(
+              form,
+              { key: 'count', label: 'How many spoons', stored: '10', keys: 'numeric', look: 'small' },
+              {
+                typed: app.draw,
+              },
+            )
+          : nothing
+      }
+      ${field(
+        form,
+        {
+          key: 'weights',
+          label: together ? 'Weight of all together, in grams' : 'Weights, in grams',
+          hint: together ? 'Such as 52.3.' : 'With a semicolon between: 5.1; 5.3; 5.0.',
+          look: 'words',
+        },
+        { typed: app.draw },
+      )}
+      <div class="gap" aria-live="polite">
+        ${ok ? strip('ok', ok.says, ok.why) : problems ? problemStrip(app, problems) : nothing}
+      </div>
+      <div class="gap"><button type="submit" class="btn wide main">Keep this spoon</button></div>
+      ${
+        was().length
+          ? html`<h3 class="block">Spoons that are kept</h3>
+              <ul class="rows">
+                ${was().map(
+                  (one) =>
+                    html`<li>
+                      <b>${one.tablespoon ? 'Tablespoon' : 'Teaspoon'}, ${nameOf(one.item)}</b><br />${one.grams[0]} to
+                      ${one.grams[2]}, usually ${one.grams[1]}
+                      <div class="acts">
+                        <button
+                          type="button"
+                          class="btn less"
+                          aria-label="Remove the spoon for ${nameOf(one.item)}"
+                          @click=${() => set(others(one), 'The spoon is removed.')}
+                        >
+                          Remove
+                        </button>
+                      </div>
+                    </li>`,
+                )}
+              </ul>`
+          : nothing
+      }
+    </form>`;
+  };
+}
+
+/** @param {App} app */
+function ownScale(app) {
+  const form = new Form('k', 'scale');
+  /** @type {Read[]} */
+  const fields = [{ key: 'reads', label: 'What the scale shows', kind: 'mass', unit: 'g' }];
+  return () => {
+    const known = form.text('known').trim();
+    const values = known ? form.read(fields, app.settings.units, { quiet: true }) : null;
+    const { ok, problems } = values?.reads
+      ? ask('scale', { checks: [[known, values.reads]], settings: app.settings })
+      : {};
+    const on = { typed: app.draw };
+    return html`<section role="group" aria-labelledby="k-h">
+      <h2 id="k-h">Hold the scale against what is known</h2>
+      <p class="near">A weight made for scales, or water: 50 ml from a syringe weigh 49.9 g.</p>
+      ${field(form, { key: 'known', label: 'What is on it', hint: '100 g, or 50 ml of water.', look: 'words' }, on)}
+      ${field(form, { key: 'reads', label: 'What the scale shows', unit: 'g', look: 'small' }, on)}
+      <div class="gap" aria-live="polite">
+        ${
+          ok
+            ? html`${strip(ok.fits ? 'ok' : 'care', ok.word, ok.says)} ${factList(ok.rows)}`
+            : problems
+              ? problemStrip(app, problems)
+              : nothing
+        }
+      </div>
+    </section>`;
+  };
+}
+
+/** @param {App} app */
+function thinned(app) {
+  const form = new Form('t', 'thinned');
+  return () => {
+    const mass = UNITS[app.settings.units].mass;
+    /** @type {Read[]} */
+    const fields = [
+      { key: 'meat', label: 'Meat, green weight', kind: 'mass', unit: mass },
+      { key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' },
+      { key: 'aim', label: 'Aim, going in', kind: 'share', unit: 'ppm', stored: '150' },
+    ];
+    const way = form.text('way', 'salt');
+    const begun = form.text('meat').trim() && form.text('nitrite').trim();
+    const values = begun ? form.read(fields, app.settings.units, { quiet: true }) : null;
+    const { ok, problems } =
+      values?.meat && values.nitrite && values.aim
+        ? ask('stock', {
+            in_water: way === 'water',
+            meat: values.meat,
+            nitrite: values.nitrite,
+            aim: values.aim,
+            settings: app.settings,
+          })
+        : { problems: begun ? form.wrong : undefined };
+    const on = { typed: app.draw };
+    return html`<section class="block" role="group" aria-labelledby="t-h">
+      <h2 id="t-h">Thin a cure for a coarse scale</h2>
+      <p class="near">One part in ten is weighed ten times heavier, so a step of the scale matters ten times less.</p>
+      ${pick(
+        {
+          name: 'way',
+          legend: 'With what',
+          options: [
+            ['salt', 'Salt: a premix'],
+            ['water', 'Water: a stock'],
+          ],
+          value: way,
+        },
+        (now) => {
+          form.type('way', now);
+          app.draw();
+        },
+      )}
+      ${field(form, { key: 'meat', label: 'Meat, green weight', unit: mass, look: 'small' }, on)}
+      ${field(form, { key: 'nitrite', label: 'Nitrite printed on the packet', unit: '%', look: 'small' }, on)}
+      ${field(form, { key: 'aim', label: 'Aim, going in', unit: 'ppm', stored: '150', look: 'small' }, on)}
+      <div class="gap" aria-live="polite">
+        ${
+          ok
+            ? html`${factList([
+                  { label: 'Weigh of it', value: ok.take.text },
+                  { label: 'Neat on this scale', value: ok.ranges[0] },
+                  { label: 'Thinned', value: ok.ranges[1] },
+                ])}
+                ${advice(ok.steps)}
+                <h3 class="gap">Write on it</h3>
+                <ul class="rows">
+                  ${ok.label.map((line) => html`<li>${line}</li>`)}
+                </ul>`
+            : problems
+              ? problemStrip(app, problems)
+              : nothing
+        }
+      </div>
+    </section>`;
+  };
+}

@@ -1,0 +1,14 @@
+/** Labels with their values. */
+import { html } from 'lit-html';
+import { glue } from '../words/glue.js';
+
+/** @param {import('../types').Fact[]} facts */
+export function factList(facts) {
+  return html`<dl class="dl">
+    ${facts.map(
+      ({ label, value }) =>
+        html`<dt>${label}</dt>
+          <dd class=${value.length > 18 ? 'words' : ''}>${glue(value)}</dd>`,
+    )}
+  </dl>`;
+}
