@@ -93,7 +93,7 @@ pub(super) fn outlook(
             "By what is usual for its thickness and this smoker: from three readings on it is fitted to them."
                 .to_owned()
         },
-        notes: notes(&found, at.max(piece.last().map_or(at, |p| p.0)), setup, units),
+        notes: notes(&found, at.max(piece.last().map_or(at, |p| p.0)), units),
         course: found
             .course
             .iter()
@@ -105,7 +105,7 @@ pub(super) fn outlook(
     })
 }
 
-fn notes(found: &Forecast, now: f64, setup: &Setup, units: System) -> Vec<String> {
+fn notes(found: &Forecast, now: f64, units: System) -> Vec<String> {
     let mut notes = Vec::new();
     let away = |seconds: f64| hours(seconds / 3600.0);
     if found.window.is_none() {
@@ -134,12 +134,8 @@ fn notes(found: &Forecast, now: f64, setup: &Setup, units: System) -> Vec<String
     if found.window.is_some() {
         let rise = (found.carry * if units == System::Us { 18.0 } else { 10.0 }).floor() as u32;
         let unit = if units == System::Us { "°F" } else { "°C" };
-        notes.push(if rise < 10 || setup.thickness < 0.03 {
-            format!(
-                "It hardly carries over once it is out (about {}.{} {unit}): pull it at its target.",
-                rise / 10,
-                rise % 10
-            )
+        notes.push(if rise < 10 {
+            "It hardly carries over once it is out: pull it at its target.".to_owned()
         } else {
             format!(
                 "Out of the heat its middle may still rise about {}.{} {unit}; nothing counts before it is read.",

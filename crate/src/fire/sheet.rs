@@ -15,6 +15,9 @@ use serde::Serialize;
 /// What the thermometer may show too much or too little, °F (judgement: a good probe thermometer, not calibrated).
 const THERMOMETER: f64 = 2.0;
 
+/// A first reading above this, °F, leaves the way up unknown.
+const UNKNOWN: f64 = 50.0;
+
 /// A log, class by class.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -130,8 +133,8 @@ const CAUTIONS: [&str; 3] = [
     "Your local code and the food-safety authority decide. This log informs; it does not license.",
     "Probe the thickest part of the coldest piece, away from bone. A shot breast is not an intact muscle: pellets carry \
      feather and gut inwards.",
-    "A chill that failed: throw it out when its time is over by two hours or it was not watched. Heating again does not \
-     take away what grew. Colder sooner: single layer, ice bath for bags, fan, no stacking.",
+    "A chill whose time is over in every option, or that nobody watched: throw it out. Heating again does not take away \
+     what grew. To be faster: one layer, an ice bath for bags, a fan, no stacking.",
 ];
 
 /// The log of a batch at `now`, in milliseconds since 1970.
@@ -242,7 +245,8 @@ fn class(batch: &Batch, log: &Log, place: usize, consumer: &Consumer, ask: &Ask)
     let by_table = earned.filter(|(_, part)| *part >= 1.0);
     let up = safety::come_up(points, log.at(pulled.unwrap_or(ask.now)), THERMOMETER);
     let come_up = up
-        .filter(|up| up.unseen || up.hours > COME_UP - 1.0)
+        // First read when it was warm already: nobody knows how long it had been on its way.
+        .filter(|up| up.hours > COME_UP - 1.0 || up.unseen && points.first().is_some_and(|p| p.1 > UNKNOWN))
         .map(|up| slow(&up));
     let rest = if consumer.rest > 0.0 && !minced {
         " Let it rest 3 minutes at least before it is cut."

@@ -2,9 +2,11 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
+import { stayAwake } from '../widgets/awake.js';
 import { batchHead, running } from '../widgets/batch-head.js';
 import { calendarButton } from '../widgets/calendar.js';
 import { cardSteps } from '../widgets/card.js';
+import { FireLog } from '../widgets/fire-log.js';
 import { icon } from '../widgets/icon.js';
 import { Ticker, boxId, onceOnly } from '../widgets/tick.js';
 import { strip } from '../widgets/verdict.js';
@@ -33,6 +35,10 @@ const stageOf = (act) =>
 /** @param {App} app @param {string} id @param {Stage} stage @returns {import('../app.js').Screen} */
 export function stage(app, id, stage) {
   const ticker = new Ticker(app);
+  const log = stage === 'fire' || stage === 'pack' ? new FireLog(app, id, ticker, stage) : null;
+
+  // Where readings were logged before, the pad is what the hand reaches for; it keeps its place while one stays here.
+  const busy = app.shelf.batches.get(id)?.fire?.readings.length;
 
   function draw() {
     const batch = /** @type {Batch} */ (app.shelf.batches.get(id));
@@ -42,8 +48,10 @@ export function stage(app, id, stage) {
     const hand = state?.jobs.find(({ ticked, passed }) => ticked === null && !passed);
     const runs = running(state);
     const over = jobs.every(({ ticked, passed }) => ticked !== null || passed);
+    // Before the meat is in the cure there is nothing to log, unless something was logged already.
+    const lit = batch.fire !== undefined || (state && !['pieces', 'weigh'].includes(state.stage) && !state.held);
     const leaf = html`<div class="leaf">
-      ${batchHead(id, batch, state, stage)}
+      ${batchHead(id, batch, state, stage)} ${lit && log && busy ? log.leaf(batch) : nothing}
       <section class="sec">
         <h2>${STAGES[stage]}</h2>
         ${problems ? html`<div class="gap">${problemStrip(app, problems)}</div>` : nothing}
@@ -68,11 +76,13 @@ export function stage(app, id, stage) {
             </div>`
           : nothing
       }
-      ${state?.finished && !batch.closed ? finish(batch) : nothing} ${stage === 'pack' ? handOn(batch) : nothing}
-      ${calendarButton(app, [[id, batch]], 'one')}
+      ${lit && log && !busy ? log.leaf(batch) : nothing} ${state?.finished && !batch.closed ? finish(batch) : nothing}
+      ${stage === 'pack' ? handOn(batch) : nothing} ${calendarButton(app, [[id, batch]], 'one')}
     </div>`;
-    const plate = html`<div class="plate wide-only">
-      <div class="stick">${state ? week([state], app.shelf.batches, app.now()) : nothing}</div>
+    const seen = lit && log ? log.plate(batch) : nothing;
+    const plate = html`<div class="plate ${seen === nothing ? 'wide-only' : ''}">
+      ${seen}
+      <div class="stick wide-only">${state ? week([state], app.shelf.batches, app.now()) : nothing}</div>
     </div>`;
     return { title: `${STAGES[stage]}, ${batch.name}`, back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
   }
@@ -188,5 +198,19 @@ export function stage(app, id, stage) {
     </nav>`;
   }
 
-  return { draw };
+  if (!log) return { draw };
+  let timer = 0;
+  let sleep = () => {};
+  return {
+    draw,
+    arrive() {
+      sleep = stayAwake();
+      // The clock on the pad and the windows go on while nobody touches it.
+      timer = setInterval(() => app.draw(), 30_000);
+    },
+    leave() {
+      clearInterval(timer);
+      sleep();
+    },
+  };
 }

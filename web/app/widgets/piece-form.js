@@ -242,8 +242,13 @@ export class PieceForm {
   /** @param {Batch} batch */
   async #remove(batch) {
     if (this.#editing === null) return;
-    const pieces = batch.pieces.toSpliced(this.#editing, 1);
-    if (await this.#store(batch, pieces, 'The size class is removed.')) this.#leave();
+    const { pieces, fire, ticks } = batch;
+    const put = (/** @type {Partial<Batch>} */ some) =>
+      this.app.shelf.changeBatch(this.id, (one) => ({ ...one, ...some }));
+    const gone = without(batch, this.#editing);
+    const says = gone.fire ? 'The size class and its readings are removed.' : 'The size class is removed.';
+    const back = () => put(fire ? { pieces, fire, ticks } : { pieces });
+    if (await this.app.act(() => put(gone), { says, back, here: true })) this.#leave();
   }
 
   #leave() {
@@ -257,4 +262,28 @@ export class PieceForm {
     const put = (/** @type {Piece[]} */ now) => this.app.shelf.changeBatch(this.id, (one) => ({ ...one, pieces: now }));
     return this.app.act(() => put(pieces), { says, back: () => put(before), here: true });
   }
+}
+
+/**
+ * A batch without one of its size classes: what the log of the fire says of the others stays with them.
+ * @param {Batch} batch
+ * @param {number} at
+ * @returns {Partial<Batch>}
+ */
+function without({ pieces, fire, ticks }, at) {
+  const rest = { pieces: pieces.toSpliced(at, 1) };
+  if (!fire) return rest;
+  const moved = (/** @type {number} */ place) => (place > at ? place - 1 : place);
+  return {
+    ...rest,
+    fire: {
+      ...fire,
+      readings: fire.readings
+        .filter((one) => one.class !== at)
+        .map((one) => (one.class === undefined ? one : { ...one, class: moved(one.class) })),
+    },
+    ticks: ticks
+      .filter(({ of }) => of !== `pull:${at}`)
+      .map((tick) => (tick.of.startsWith('pull:') ? { ...tick, of: `pull:${moved(Number(tick.of.slice(5)))}` } : tick)),
+  };
 }

@@ -1,0 +1,178 @@
+// The demo batch through a four-hour fire and a chill, by touch, with no network.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { storedForOffline, violations } from '../harness.mjs';
+import { begin, goTo, kept, startDemo, texts, weighOut } from './steps.mjs';
+
+const MINUTE = 60_000;
+
+/** The demo batch with the meat in the cure, and the fire stage open; the network is off from there. */
+export async function atTheFire(page) {
+  const batch = await startDemo(page);
+  await weighOut(page, batch);
+  for (const of of ['cure:0', 'line:0', 'line:1', 'line:2', 'line:3', 'rub', 'label']) {
+    await page.locator(`[data-tick="${of}"]`).check();
+    await page.locator(`[data-tick="${of}"]:checked`).waitFor();
+  }
+  await storedForOffline(page);
+  await page.context().setOffline(true);
+  await goTo(page, `#/batch/${batch}/fire`);
+  await page.getByRole('heading', { name: 'Add a reading' }).waitFor();
+  return batch;
+}
+
+/** A fire with its own clock: `at` sets the minute, `log` types a reading on the pad. */
+export function fireOf(page) {
+  const lit = new Date(Date.now() + 2 * 86_400_000).setHours(14, 0, 0, 0);
+  const rows = page.locator('table:has(caption:text("Every reading")) tbody tr');
+  return {
+    rows,
+    async at(minute) {
+      await page.clock.setFixedTime(lit + minute * MINUTE);
+    },
+    async log(piece, digits) {
+      const before = await rows.count();
+      await page.locator('#pad .pick label').filter({ hasText: piece }).tap();
+      for (const key of digits) {
+        await page
+          .locator('#pad-keys')
+          .getByRole('button', { name: key === '.' ? 'Decimal point' : key, exact: true })
+          .tap();
+      }
+      await page.getByRole('button', { name: `Log ${digits} °C` }).tap();
+      await rows.nth(before).waitFor();
+    },
+  };
+}
+
+test('a four-hour fire and a chill, by touch, with the network off', async (t) => {
+  const page = await begin(t);
+  const batch = await atTheFire(page);
+  const fire = fireOf(page);
+  await fire.at(0);
+  await page.locator('label', { hasText: 'Fan' }).tap();
+  await page.locator('label', { hasText: 'Nobody at risk' }).tap();
+  await page.getByLabel('Nobody at risk').and(page.locator(':checked')).waitFor();
+
+  const names = (await texts(page.locator('#pad .pick b'))).filter((name) => name !== 'Cabinet');
+  assert.deepEqual(names, ['Mallard, large', 'Mallard, small', 'Teal']);
+  const course = [
+    [0, 'Cabinet', '80'],
+    [1, 'Mallard, large', '4'],
+    [2, 'Mallard, small', '4'],
+    [2, 'Teal', '4'],
+    [30, 'Mallard, large', '22'],
+    [31, 'Teal', '33'],
+    [60, 'Mallard, large', '36'],
+    [60, 'Mallard, small', '40'],
+    [61, 'Teal', '47.5'],
+    [62, 'Cabinet', '85'],
+    [90, 'Mallard, large', '45'],
+    [91, 'Teal', '56'],
+    [120, 'Mallard, large', '51.5'],
+    [121, 'Teal', '61.5'],
+    [122, 'Mallard, small', '55'],
+  ];
+  for (const [minute, piece, digits] of course) {
+    await fire.at(minute);
+    await fire.log(piece, digits);
+  }
+  const order = page.locator('table:has(caption:text("first to be pulled first")) tbody tr');
+  assert.match((await texts(order))[0], /^Teal/);
+  // The conditions stand beside every credit.
+  await page.getByText('90 % humidity for an hour').waitFor();
+  for (const row of await texts(order)) assert.match(row, /\d\d:\d\d – (\w+ )?\d\d:\d\d likely \w+ \d\d:\d\d/);
+  assert.equal(await page.locator('.verdict .word').filter({ hasText: 'Not a pass yet' }).count(), 3);
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/fire.png`, fullPage: true });
+  assert.deepEqual(await violations(page), []);
+
+  // 5.6 for 56: asked about, struck and put right; nothing is lost.
+  await fire.at(130);
+  await fire.log('Teal', '6.3');
+  await page.getByText('Colder than the last one').waitFor();
+  assert.equal(await page.locator('.verdict .word').filter({ hasText: 'Cannot say yet' }).count(), 1);
+  assert.deepEqual(await violations(page), []);
+  await page.getByRole('button', { name: 'Correct it' }).tap();
+  await page.getByRole('heading', { name: 'Correct a reading' }).waitFor();
+  await fire.log('Teal', '63');
+  await page.getByText('Cannot say yet').waitFor({ state: 'detached' });
+  const [{ data }] = await kept(page, 'batch/');
+  assert.deepEqual(
+    data.fire.readings.slice(-2).map(({ temperature, struck }) => [temperature, struck ?? false]),
+    [
+      ['6.3 °C', true],
+      ['63 °C', false],
+    ],
+  );
+
+  for (const [minute, piece, digits] of [
+    [150, 'Teal', '67'],
+    [170, 'Mallard, large', '60'],
+    [185, 'Teal', '74'],
+    [200, 'Mallard, small', '74.5'],
+    [210, 'Mallard, large', '67.5'],
+    [240, 'Mallard, large', '74.2'],
+  ]) {
+    await fire.at(minute);
+    await fire.log(piece, digits);
+  }
+  await page.locator('.verdict.ok .word').nth(2).waitFor();
+  for (const name of names) {
+    await page.getByRole('button', { name: new RegExp(`^Pulled just now ?: ${name}`) }).tap();
+    await page.getByRole('button', { name: new RegExp(`^Not pulled ?: ${name}`) }).waitFor();
+  }
+  if (process.env.SHOTS) await page.pdf({ path: `${process.env.SHOTS}/fire.pdf` });
+  const side = await page.pdf();
+  assert.ok(side.length > 10_000);
+
+  await goTo(page, `#/batch/${batch}/pack`);
+  await page.getByRole('heading', { name: 'Mallard, large: chill' }).waitFor();
+  for (const [minute, piece, digits] of [
+    [290, 'Mallard, large', '35'],
+    [320, 'Mallard, large', '19'],
+  ]) {
+    await fire.at(minute);
+    await fire.log(piece, digits);
+  }
+  const chill = page.locator('section:has(h2:text("Mallard, large: chill")) tbody tr');
+  const [first, second] = await texts(chill);
+  assert.match(first, /^57.2 °C to 21.1 °C in 2 h .* done in 80 min$/);
+  assert.match(second, /left until \w+ \d\d:\d\d expected \w+ \d\d:\d\d$/);
+  assert.deepEqual(await violations(page), []);
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/chill.png`, fullPage: true });
+  // It is all there after a reload, still without a network.
+  await page.reload();
+  await page.getByRole('heading', { name: 'Mallard, large: chill' }).waitFor();
+  assert.equal(await fire.rows.count(), 25);
+});
+
+test('what cannot be a temperature is not logged, and says what to type', async (t) => {
+  const page = await begin(t);
+  await atTheFire(page);
+  await page.getByRole('button', { name: 'Log the reading' }).tap();
+  await page.getByText('Not logged').waitFor();
+  for (const key of '450') await page.locator('#pad-keys').getByRole('button', { name: key, exact: true }).tap();
+  await page.getByRole('button', { name: 'Log 450 °C' }).tap();
+  await page.getByText('A temperature here is at most').waitFor();
+  assert.equal((await kept(page, 'batch/'))[0].data.fire, undefined);
+});
+
+for (const light of ['Dark', 'Red light']) {
+  test(`axe finds nothing in the log in ${light.toLowerCase()}`, async (t) => {
+    const page = await begin(t);
+    await page.getByRole('button', { name: light, exact: true }).click();
+    await atTheFire(page);
+    const fire = fireOf(page);
+    for (const [minute, piece, digits] of [
+      [0, 'Cabinet', '75'],
+      [1, 'Mallard, large', '5'],
+      [20, 'Mallard, large', '19'],
+      [40, 'Mallard, large', '30'],
+    ]) {
+      await fire.at(minute);
+      await fire.log(piece, digits);
+    }
+    if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/${light}.png`, fullPage: true });
+    assert.deepEqual(await violations(page), []);
+  });
+}
