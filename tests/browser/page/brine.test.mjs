@@ -161,3 +161,26 @@ test('a premix is made on a 1 g scale, weighed and ticked, and the dose stays in
   const [{ data }] = await kept(page, `batch/${batch}`);
   assert.equal(data.ticks[0].nitrite, '0.625 %');
 });
+
+test('a recipe turned into a pump asks how much goes in, and refuses more than there is', async (t) => {
+  const page = await begin(t);
+  await goTo(page, '#/recipes');
+  await page.getByRole('link', { name: /Saltmarsh/ }).click();
+  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByLabel('Pumped', { exact: true }).check();
+  const take = page.getByLabel('How much of the brine goes in');
+  await take.waitFor();
+  assert.equal(await take.inputValue(), '10');
+  await page.locator('.src', { hasText: 'counted on what is pumped in' }).first().waitFor();
+  await take.fill('12');
+  await take.blur();
+  const pumped = page.locator('.verdict', { hasText: /12\s%\sof\sgreen\sweight\sgoes\sin/ });
+  await pumped.waitFor();
+  assert.match(await verdict(page), /^In range/);
+  await take.fill('70');
+  await take.blur();
+  await page.locator('.errsum').waitFor();
+  assert.match((await texts(page.locator('.err')))[0], /1 to 60 % of green weight/);
+  const card = (await kept(page, 'recipe/')).find(({ data }) => data.tag === 'SD').data;
+  assert.deepEqual([card.method, card.take], ['pumped', '12 %']);
+});
