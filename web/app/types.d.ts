@@ -14,6 +14,31 @@ head: string,
 text: string, };
 
 /**
+ * After the fire, by the weight of all pieces then.
+ */
+export type After = { 
+/**
+ * `78 %` of the green weight.
+ */
+share: string, 
+/**
+ * Salt in per cent of what it weighs now; nothing where the method does not say how much stays in.
+ */
+salt: string | null, 
+/**
+ * Salt in per cent of salt and water.
+ */
+brine: string | null, 
+/**
+ * Water activity, an estimate.
+ */
+activity: string | null, 
+/**
+ * What it is worked from, and what it is not.
+ */
+says: string, };
+
+/**
  * Content of `plan_back`.
  */
 export type AskBack = { 
@@ -1158,6 +1183,10 @@ at_risk?: boolean,
  */
 target?: string | null, 
 /**
+ * Weight of all pieces after the fire.
+ */
+out?: string | null, 
+/**
  * Readings in the order they were logged.
  */
 readings: Array<FireReading>, };
@@ -1293,6 +1322,14 @@ cabinet: Array<FirePoint>,
  * Questions about readings; while one stands, its class has no verdict.
  */
 doubts: Array<Doubt>, 
+/**
+ * Yield and salt, once it was weighed after the fire.
+ */
+after: After | null, 
+/**
+ * Why that weight cannot be right; empty where it can.
+ */
+after_wrong: string, 
 /**
  * What stands beside every figure.
  */

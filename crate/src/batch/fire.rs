@@ -1,6 +1,6 @@
 //! The log of the fire and the chill as it is stored.
 
-use crate::quantity::{Code, Problem, Temperature};
+use crate::quantity::{Code, Mass, Problem, Temperature};
 use serde::{Deserialize, Serialize};
 
 /// Most readings in a batch.
@@ -25,6 +25,10 @@ pub struct Fire {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub target: Option<Temperature>,
+    /// Weight of all pieces after the fire.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub out: Option<Mass>,
     /// Readings in the order they were logged.
     #[serde(default)]
     pub readings: Vec<FireReading>,

@@ -4,12 +4,14 @@
     reason = "times and temperatures as read; no dose is reckoned here"
 )]
 
+mod after;
 mod doubts;
 mod log;
 mod outlook;
 mod sheet;
 mod show;
 
+pub use after::After;
 pub use doubts::Doubt;
 pub use outlook::Outlook;
 pub use sheet::{ChillRow, Credit, FireClass, FireSheet, FireState, sheet};

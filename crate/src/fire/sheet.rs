@@ -1,5 +1,6 @@
 //! The answer about a log.
 
+use super::after::{After, after};
 use super::doubts::{Doubt, doubts};
 use super::log::{Log, temperature};
 use super::outlook::{self, Outlook, outlook, setup};
@@ -30,6 +31,10 @@ pub struct FireSheet {
     pub cabinet: Vec<FirePoint>,
     /// Questions about readings; while one stands, its class has no verdict.
     pub doubts: Vec<Doubt>,
+    /// Yield and salt, once it was weighed after the fire.
+    pub after: Option<After>,
+    /// Why that weight cannot be right; empty where it can.
+    pub after_wrong: String,
     /// What stands beside every figure.
     pub cautions: Vec<&'static str>,
 }
@@ -181,7 +186,13 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
     };
     let classes: Vec<FireClass> = kinds.iter().enumerate().filter_map(one).collect();
     let cabinet = log.cabinet.iter().map(|p| point(&log, *p, units)).collect();
+    let (after, after_wrong) = match after(batch) {
+        Ok(after) => (after, String::new()),
+        Err(problem) => (None, problem.message),
+    };
     Ok(FireSheet {
+        after,
+        after_wrong,
         order: order(&classes),
         classes,
         cabinet,

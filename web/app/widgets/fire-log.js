@@ -27,6 +27,7 @@ const UNLIT = { fan: false, cover: 'dry', readings: [] };
 
 export class FireLog {
   #target = new Form('fire');
+  #out = new Form('out');
 
   /** @param {App} app @param {string} id @param {Ticker} ticker @param {'fire' | 'pack'} stage */
   constructor(app, id, ticker, stage) {
@@ -362,6 +363,52 @@ export class FireLog {
     </section>`;
   }
 
+  /** Yield and salt, by the weight after the fire. @param {Batch} batch @param {FireSheet} sheet */
+  #after(batch, { after, after_wrong }) {
+    const unit = this.app.settings.units === 'us' ? 'oz' : 'g';
+    const out = batch.fire?.out ?? '';
+    const send = (/** @type {Event} */ event) => {
+      event.preventDefault();
+      const read = this.#out.read(
+        [{ key: 'out', label: 'Weight after the fire', kind: 'mass', unit, optional: true, stored: out }],
+        this.app.settings.units,
+      );
+      if (!read) return this.app.draw();
+      const weight = read['out'];
+      this.#out.clear();
+      return this.#change(({ out: _, ...rest }) => (weight ? { ...rest, out: weight } : rest));
+    };
+    return html`<section class="block">
+      <h2>Weight after the fire</h2>
+      ${after_wrong ? html`<div class="gap">${strip('ask', 'Cannot say yet', glue(after_wrong))}</div>` : nothing}
+      ${
+        after
+          ? html`<p class="near">
+                <b class="nowrap">${after.share}</b> of the green
+                weight${
+                  after.salt
+                    ? html`, <b class="nowrap">${after.salt}</b> salt, <b class="nowrap">${after.brine}</b> salt in its
+                        water, water activity about <b class="nowrap">${after.activity}</b> (an estimate)`
+                    : nothing
+                }.
+              </p>
+              <p class="src">${glue(after.says)}</p>`
+          : nothing
+      }
+      <form class="noprint" novalidate @submit=${send}>
+        ${field(this.#out, {
+          key: 'out',
+          label: 'All pieces together',
+          hint: 'Weighed once they are cold.',
+          unit,
+          stored: out,
+          optional: true,
+        })}
+        <button class="btn wide">Keep this weight</button>
+      </form>
+    </section>`;
+  }
+
   /** Every reading, the newest first. @param {Batch} batch @param {FireSheet} sheet */
   #readings(batch, sheet) {
     const now = this.app.now();
@@ -438,7 +485,7 @@ export class FireLog {
     const care = html`<section class="block cautions">
       ${ok.cautions.map((text) => html`<p class="caution">${glue(text)}</p>`)}
     </section>`;
-    if (this.stage === 'pack') return [picture, this.#readings(batch, ok), care];
+    if (this.stage === 'pack') return [picture, this.#after(batch, ok), this.#readings(batch, ok), care];
     const worth = ok.classes.map((one, i) => this.#worth(one, i));
     return [this.#order(ok), picture, worth, this.#rules(ok), this.#readings(batch, ok), care];
   }
