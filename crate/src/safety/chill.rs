@@ -51,7 +51,7 @@ pub fn options(nitrite: Option<f64>) -> impl Iterator<Item = &'static Stage> {
 /// Where a stage stands.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Left {
-    /// Still above its start.
+    /// A later stage, and still above its start.
     NotBegun,
     /// So many hours left; below nought when it is late.
     Running(f64),
@@ -70,7 +70,10 @@ pub fn left(stage: &Stage, first: f64, points: Points, now: f64, error: f64) -> 
     let begun = |at: f64| -> Option<f64> {
         let warm = points.iter().rev().find(|(_, f)| f - error >= at);
         let below = points.iter().any(|(_, f)| f - error < at);
-        below.then(|| warm.or_else(|| points.first()).map(|p| p.0)).flatten()
+        // A piece that is out cools unseen: the option's clock runs from its last warm reading.
+        (below || at >= first)
+            .then(|| warm.or_else(|| points.first()).map(|p| p.0))
+            .flatten()
     };
     let (Some(begin), Some(all)) = (begun(stage.start), begun(first)) else {
         return Left::NotBegun;

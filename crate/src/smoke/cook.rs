@@ -110,9 +110,10 @@ impl Cook {
         let wet = smoker.wetness * (-(self.loss / smoker.dries).max(0.0).powf(smoker.sharpness)).exp();
         let flux = |at: f64| wet * latent(at) * evaporation(smoker.convection, at, air, smoker.dew);
         let at = self.surface;
-        let slope = (flux(at + 0.05) - flux(at - 0.05)) / 0.1;
+        let here = flux(at);
+        let slope = (flux(at + 0.05) - here) / 0.05;
         let whole = h + slope;
-        let ambient = (h * air - flux(at) + slope * at) / whole;
+        let ambient = (h * air - here + slope * at) / whole;
         let surface = Surface::Exchange {
             biot: whole * half / conductivity,
             ambient,

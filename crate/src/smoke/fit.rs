@@ -84,7 +84,7 @@ pub(super) fn fit(residuals: impl Fn(&Point) -> Vec<f64>) -> Fitted {
             let gain = now - then;
             (at, rest, now, damping) = (next, there, then, damping / 5.0);
             lean = leaning(&residuals, &at, &rest);
-            if gain < 1e-3 * now {
+            if gain < 0.01 * now {
                 break;
             }
         } else {

@@ -108,9 +108,9 @@ impl Setup {
 
 /// A line through points at a time, held before the first and after the last.
 fn line(points: &[(f64, f64)], at: f64) -> Option<f64> {
-    let next = points.iter().position(|p| p.0 > at);
-    let before = next.map_or(points.last(), |i| points.get(i.checked_sub(1)?)).copied();
-    match (before, next.and_then(|i| points.get(i)).copied()) {
+    let next = points.partition_point(|p| p.0 <= at);
+    let before = next.checked_sub(1).and_then(|i| points.get(i)).copied();
+    match (before, points.get(next).copied()) {
         (Some(a), Some(b)) => Some(a.1 + (b.1 - a.1) * (at - a.0) / (b.0 - a.0)),
         (one, other) => one.or(other).map(|p| p.1),
     }
