@@ -6,6 +6,7 @@ import { stayAwake } from '../widgets/awake.js';
 import { batchHead, running } from '../widgets/batch-head.js';
 import { calendarButton } from '../widgets/calendar.js';
 import { cardSteps } from '../widgets/card.js';
+import { CureStage } from '../widgets/cure-stage.js';
 import { FireLog } from '../widgets/fire-log.js';
 import { icon } from '../widgets/icon.js';
 import { Ticker, boxId, onceOnly } from '../widgets/tick.js';
@@ -35,6 +36,7 @@ const stageOf = (act) =>
 /** @param {App} app @param {string} id @param {Stage} stage @returns {import('../app.js').Screen} */
 export function stage(app, id, stage) {
   const ticker = new Ticker(app);
+  const cure = stage === 'cure' ? new CureStage(app, id) : null;
   const log = stage === 'fire' || stage === 'pack' ? new FireLog(app, id, ticker, stage) : null;
 
   // Where readings were logged before, the pad is what the hand reaches for; it keeps its place while one stays here.
@@ -76,10 +78,11 @@ export function stage(app, id, stage) {
             </div>`
           : nothing
       }
-      ${lit && log && !busy ? log.leaf(batch) : nothing} ${state?.finished && !batch.closed ? finish(batch) : nothing}
-      ${stage === 'pack' ? handOn(batch) : nothing} ${calendarButton(app, [[id, batch]], 'one')}
+      ${lit && log && !busy ? log.leaf(batch) : nothing} ${state && !state.held ? cure?.leaf(batch) : nothing}
+      ${state?.finished && !batch.closed ? finish(batch) : nothing} ${stage === 'pack' ? handOn(batch) : nothing}
+      ${calendarButton(app, [[id, batch]], 'one')}
     </div>`;
-    const seen = lit && log ? log.plate(batch) : nothing;
+    const seen = lit && log ? log.plate(batch) : state && !state.held && cure ? cure.plate(batch) : nothing;
     const plate = html`<div class="plate ${seen === nothing ? 'wide-only' : ''}">
       ${seen}
       <div class="stick wide-only">${state ? week([state], app.shelf.batches, app.now()) : nothing}</div>

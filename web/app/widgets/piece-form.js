@@ -158,6 +158,30 @@ export class PieceForm {
         },
         on,
       )}
+      ${pick(
+        {
+          name: 'skin',
+          legend: 'Skin or rind',
+          options: [
+            ['off', 'off'],
+            ['on', 'on one side'],
+          ],
+          value: form.text('skin', old?.skin ? 'on' : 'off'),
+        },
+        put('skin'),
+      )}
+      ${pick(
+        {
+          name: 'thawed',
+          legend: 'Before the cure it was',
+          options: [
+            ['fresh', 'fresh'],
+            ['thawed', 'frozen, thawed'],
+          ],
+          value: form.text('thawed', old?.thawed ? 'thawed' : 'fresh'),
+        },
+        put('thawed'),
+      )}
       <div class="block">
         <button type="submit" class="btn wide ${this.begun || !any ? 'main' : ''}">
           ${old ? 'Save the change' : 'Add to the card'}
@@ -214,6 +238,8 @@ export class PieceForm {
     if (values.name) piece.name = values.name;
     if (values.weight) piece.weight = values.weight;
     if (values.thickness) piece.thickness = values.thickness;
+    if (this.#form.text('skin', old?.skin ? 'on' : 'off') === 'on') piece.skin = true;
+    if (this.#form.text('thawed', old?.thawed ? 'thawed' : 'fresh') === 'thawed') piece.thawed = true;
     const at = this.#editing ?? batch.pieces.length;
     const pieces = batch.pieces.toSpliced(at, 1, piece);
     const { ok, problems } = ask('pieces', { pieces, settings: this.app.settings });

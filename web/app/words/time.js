@@ -50,6 +50,15 @@ export function dayTime(ms, now) {
   return `${days < 7 ? WEEKDAY.format(ms) : shortDay(ms)} ${clock(ms)}`;
 }
 
+/**
+ * A forecast, to the hour: a minute would say more than is known.
+ * @param {number} ms
+ * @param {number} now
+ */
+export function about(ms, now) {
+  return dayTime(Math.round(ms / 3_600_000) * 3_600_000, now);
+}
+
 /** @param {number} ms @returns {number} the midnight before it */
 export function midnight(ms) {
   return new Date(ms).setHours(0, 0, 0, 0);

@@ -1,0 +1,165 @@
+// The demo batch from the rub to the rinse by the cure clock, with one warm night and one frozen day.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { violations } from '../harness.mjs';
+import { begin, goTo, kept, startDemo, texts, weighOut } from './steps.mjs';
+
+const HOUR = 3_600_000;
+const RUB = new Date(2026, 10, 14, 18).getTime();
+
+/** The demo batch in the cure since Saturday 18:00. `pass` moves the clock of the browser on, in hours after the rub. */
+async function inTheCure(t, how) {
+  const page = await begin(t, how);
+  await page.clock.setSystemTime(RUB);
+  const batch = await startDemo(page);
+  await weighOut(page, batch);
+  for (let left = await page.locator('.line:not(.done) [data-tick]').count(); left > 0; left--) {
+    await page.locator('.line:not(.done) [data-tick]').first().check();
+    await page.waitForFunction((n) => document.querySelectorAll('.line:not(.done)').length === n, left - 1);
+  }
+  const pass = async (hours) => {
+    await page.clock.setSystemTime(RUB + hours * HOUR);
+    await goTo(page, '#/today');
+    await goTo(page, `#/batch/${batch}/cure`);
+    await page.getByRole('heading', { name: 'How long' }).waitFor();
+  };
+  await pass(1);
+  return { page, batch, pass };
+}
+
+async function log(page, what, reads = '') {
+  const before = await page.locator('.readings li').count();
+  await page.getByLabel('What you saw').selectOption({ label: what });
+  await page.getByLabel('Temperature').fill(reads);
+  await page.getByRole('button', { name: 'Put it in the log' }).click();
+  await page.waitForFunction((n) => document.querySelectorAll('.readings li').length === n + 1, before);
+}
+
+const words = (page) => texts(page.locator('.verdict .word'));
+const latest = async (page) => (await texts(page.locator('.class').first().locator('tbody').first().locator('td')))[2];
+
+test('from the rub to the rinse with one warm night and one frozen day', async (t) => {
+  const { page, batch, pass } = await inTheCure(t);
+  assert.ok((await words(page)).includes('No reading yet'));
+  assert.ok((await words(page)).includes('Small pieces out first'));
+  assert.equal(await page.locator('.class').count(), (await kept(page, 'batch/'))[0].data.pieces.length);
+  await log(page, 'The thermometer reads', '3.4');
+  assert.ok(!(await words(page)).includes('No reading yet'));
+  const first = await latest(page);
+
+  await pass(5);
+  await log(page, 'The thermometer reads', '8');
+  await pass(14);
+  await log(page, 'The thermometer reads', '3.4');
+  assert.ok((await words(page)).includes('It was too warm'));
+  await page.getByText(/^9\s*h above 4\s*°C/).waitFor();
+  const warm = await latest(page);
+  assert.notEqual(warm, first, 'a warm night moves the times');
+
+  await log(page, 'The meat is frozen');
+  await pass(38);
+  await log(page, 'It is thawed again', '3.4');
+  assert.ok((await words(page)).includes('The clock stood'));
+  await page.getByText(/^24\s*h frozen or below/).waitFor();
+  assert.notEqual(await latest(page), warm, 'a frozen day moves the times');
+
+  // A day that is still to come is refused, and what was typed stays.
+  await page.getByLabel('When').fill('2026-12-24T12:00');
+  await page.getByLabel('Temperature').fill('3');
+  await page.getByRole('button', { name: 'Put it in the log' }).click();
+  await page.getByText('1 thing to put right').waitFor();
+  assert.equal(await page.getByLabel('Temperature').inputValue(), '3');
+
+  // What is stored is what was typed.
+  const stored = (await kept(page, 'batch/'))[0].data.fridge;
+  assert.deepEqual(
+    stored.map(({ what, reads }) => [what, reads]),
+    [
+      ['read', '3.4 °C'],
+      ['read', '8 °C'],
+      ['read', '3.4 °C'],
+      ['frozen', undefined],
+      ['thawed', '3.4 °C'],
+    ],
+  );
+  // The profile has a table that says the same; the salt outside has come down.
+  await page.locator('.class details summary').first().click();
+  const depths = await texts(page.locator('.class').first().locator('details table').first().locator('tbody th'));
+  assert.equal(depths.length, 5);
+  assert.match(depths[0], /^0/);
+  await page.getByText('7 days per inch').first().waitFor();
+
+  // The rinse stops it.
+  await pass(70);
+  await page.locator('[data-tick="step:1"]').click();
+  const asked = page.getByRole('button', { name: 'Yes, now' });
+  if (await asked.count()) await asked.click();
+  await page.getByText(/^It came out/).waitFor();
+  await pass(200);
+  await page.getByText(/^It came out/).waitFor();
+  assert.ok(batch);
+});
+
+test('a cut teaches the clock, and is forgotten again', async (t) => {
+  const { page, pass } = await inTheCure(t);
+  await pass(36);
+  const before = await latest(page);
+  await page.getByLabel('What it shows').selectOption({ label: 'A middle that has not coloured' });
+  await page.getByLabel('How wide the grey middle is').fill('90');
+  await page.getByRole('button', { name: 'Keep what the cut shows' }).click();
+  await page.getByText('1 thing to put right').waitFor();
+  await page.getByLabel('How wide the grey middle is').fill('12');
+  await page.getByRole('button', { name: 'Keep what the cut shows' }).click();
+  await page.locator('[data-learnt]').waitFor();
+  assert.match(
+    (await texts(page.locator('[data-learnt]')))[0],
+    /^Birds, 1 cut: Salt goes into it at \d+ % of the usual/,
+  );
+  assert.notEqual(await latest(page), before);
+  assert.equal((await kept(page, 'settings'))[0].data.learned.length, 1);
+  await page.getByRole('button', { name: 'Forget what the cuts taught' }).click();
+  await page.locator('[data-learnt]').waitFor({ state: 'detached' });
+  assert.equal(await latest(page), before);
+});
+
+test('too salty: soaking to a target, with a slice fried as the last word', async (t) => {
+  const { page } = await inTheCure(t);
+  assert.equal(await page.getByText(/Fry a slice/).count(), 0);
+  await page.getByLabel(/Too salty: soak it down to/).fill('1.8');
+  await page
+    .getByText(/Fry a slice/)
+    .first()
+    .waitFor();
+});
+
+for (const [width, shape] of [
+  [390, {}],
+  [1280, { viewport: { width: 1280, height: 900 }, isMobile: false, hasTouch: false }],
+]) {
+  test(`axe finds nothing at ${width} px in three lights, nothing scrolls sideways, and it prints`, async (t) => {
+    const { page, pass } = await inTheCure(t, shape);
+    await log(page, 'The thermometer reads', '3.4');
+    await pass(20);
+    await log(page, 'The thermometer reads', '8');
+    await pass(24);
+    await page.getByLabel(/Too salty: soak it down to/).fill('1.8');
+    await page.locator('.class details summary').first().click();
+    for (const light of ['Day', 'Dark', 'Red light']) {
+      await page.getByRole('button', { name: light, exact: true }).click();
+      assert.deepEqual(await violations(page), [], light);
+      assert.ok((await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)) <= 0, 'too wide');
+      if (process.env.SHOTS)
+        await page.screenshot({
+          path: `${process.env.SHOTS}/clock-${width}-${light.split(' ')[0]}.png`,
+          fullPage: true,
+        });
+    }
+    const pdf = await page.pdf({ preferCSSPageSize: true });
+    const sides = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g).length;
+    if (process.env.SHOTS) {
+      const { writeFileSync } = await import('node:fs');
+      writeFileSync(`${process.env.SHOTS}/clock-${width}.pdf`, pdf);
+    }
+    assert.ok(sides <= 3, `${sides} sides of paper`);
+  });
+}

@@ -1,0 +1,155 @@
+/** The refrigerator's log: what was read, frozen days, power cuts. */
+import { html, nothing } from 'lit-html';
+import { UNITS } from '../words/names.js';
+import { dayTime } from '../words/time.js';
+import { field, wrong } from './field.js';
+import { Form, errorSummary, focusErrors } from './form.js';
+import { choose, option } from './pick.js';
+
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').FridgeReading} FridgeReading */
+/** @typedef {import('../types').Seen} Seen */
+
+/** @type {Record<Seen, string>} */
+const SEEN = {
+  read: 'The thermometer reads',
+  frozen: 'The meat is frozen',
+  thawed: 'It is thawed again',
+  power_off: 'The power went',
+  power_on: 'The power is back',
+};
+
+export class FridgeForm {
+  #form;
+
+  /** @param {import('../app.js').App} app @param {string} id */
+  constructor(app, id) {
+    this.app = app;
+    this.id = id;
+    this.#form = new Form('fridge', `fridge.${id}`);
+  }
+
+  /** @param {Batch} batch */
+  draw(batch) {
+    const form = this.#form;
+    const what = /** @type {Seen} */ (form.text('what', 'read'));
+    const log = batch.fridge ?? [];
+    const units = UNITS[this.app.settings.units];
+    const late = form.problem('at');
+    return html`<section class="block">
+      <h2>Refrigerator</h2>
+      ${
+        log.length
+          ? html`<ul class="readings">
+              ${log
+                .map((reading, at) => ({ reading, at }))
+                .sort((a, b) => b.reading.at - a.reading.at)
+                .map(({ reading, at }) => this.#line(batch, reading, at))}
+            </ul>`
+          : nothing
+      }
+      <form novalidate @submit=${(/** @type {Event} */ e) => this.#send(e, what)}>
+        ${errorSummary(form)}
+        ${choose(
+          {
+            id: 'fridge-what',
+            label: 'What you saw',
+            hint: `Below ${units.temperature === '°C' ? '1 °C' : '34 °F'} the clock stands. Above ${units.temperature === '°C' ? '4 °C' : '40 °F'} it warns.`,
+            value: what,
+            options: Object.entries(SEEN).map(([key, word]) => option(key, word, key === what)),
+          },
+          (now) => {
+            form.type('what', now);
+            this.app.draw();
+          },
+        )}
+        ${field(
+          form,
+          {
+            key: 'reads',
+            label: 'Temperature',
+            unit: units.temperature,
+            optional: what !== 'read',
+          },
+          { typed: this.app.draw },
+        )}
+        <div class="field ${late ? 'bad' : ''}">
+          <label for="fridge-at">When<span class="opt"> (empty: just now)</span></label>
+          ${late ? wrong('fridge-at-err', late.message) : nothing}
+          <input
+            id="fridge-at"
+            class="when-at"
+            type="datetime-local"
+            .value=${form.text('at')}
+            aria-invalid=${late ? 'true' : nothing}
+            aria-describedby=${late ? 'fridge-at-err' : nothing}
+            @change=${(/** @type {{ target: HTMLInputElement }} */ { target }) => form.type('at', target.value)}
+          />
+        </div>
+        <div class="block"><button type="submit" class="btn wide">Put it in the log</button></div>
+      </form>
+    </section>`;
+  }
+
+  /** @param {Batch} batch @param {FridgeReading} reading @param {number} at */
+  #line(batch, reading, at) {
+    const says = reading.what === 'read' ? 'Read' : SEEN[reading.what];
+    const when = dayTime(reading.at, this.app.now());
+    return html`<li>
+      <span
+        ><b class="nowrap">${when}</b>
+        ${says}${reading.reads ? html` <b class="nowrap">${reading.reads}</b>` : nothing}</span
+      >
+      <button
+        type="button"
+        class="btn less"
+        aria-label="Take out the entry of ${when}"
+        @click=${() => this.#put((batch.fridge ?? []).toSpliced(at, 1), batch, 'The entry is out of the log.')}
+      >
+        Take out
+      </button>
+    </li>`;
+  }
+
+  /** @param {Event} event @param {Seen} what */
+  async #send(event, what) {
+    event.preventDefault();
+    const form = this.#form;
+    const batch = /** @type {Batch} */ (this.app.shelf.batches.get(this.id));
+    const unit = UNITS[this.app.settings.units].temperature;
+    const values = form.read(
+      [{ key: 'reads', label: 'Temperature', kind: 'temperature', unit, optional: what !== 'read' }],
+      this.app.settings.units,
+    );
+    const typed = form.text('at');
+    const at = typed ? new Date(typed).getTime() : this.app.now();
+    if (!(at <= this.app.now())) {
+      form.mark([
+        {
+          code: 'too_large',
+          field: 'at',
+          message: 'What was seen lies in the past. Choose another time, or leave it empty.',
+        },
+      ]);
+    }
+    if (!values || !(at <= this.app.now())) {
+      this.app.draw();
+      return focusErrors();
+    }
+    /** @type {FridgeReading} */
+    const reading = { at, what };
+    if (values.reads) reading.reads = values.reads;
+    const log = [...(batch.fridge ?? []), reading].sort((a, b) => a.at - b.at);
+    if (await this.#put(log, batch, `In the log: ${SEEN[what]}${values.reads ? ` ${values.reads}` : ''}.`)) {
+      form.clear();
+      this.app.draw();
+    }
+  }
+
+  /** @param {FridgeReading[]} now @param {Batch} batch @param {string} says */
+  #put(now, batch, says) {
+    const set = (/** @type {FridgeReading[]} */ log) =>
+      this.app.shelf.changeBatch(this.id, (one) => ({ ...one, fridge: log }));
+    return this.app.act(() => set(now), { says, back: () => set(batch.fridge ?? []), here: true });
+  }
+}
