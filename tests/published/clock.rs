@@ -222,6 +222,42 @@ fn the_date_cannot_be_met() {
 }
 
 #[test]
+fn the_plan_says_when_the_slowest_is_through() {
+    let batch = cured(json!([breast("25 mm"), breast("38 mm")]), "36 h");
+    let list =
+        ok(&json!({"next": {"batches": [{"id": "b", "batch": batch}], "now": RUB, "settings": settings("0.1 g")}}));
+    let rinse = list["batches"][0]["jobs"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .find(|j| j["id"] == "step:1")
+        .unwrap();
+    let text = rinse["text"].as_str().unwrap();
+    let clock = clock_of(&batch, 0.0);
+    for when in ["earliest", "likely", "latest"] {
+        let hours = at(&clock, 1, "colour", when).round();
+        // From three days on, days are printed.
+        let printed = if hours < 72.0 {
+            format!("{hours} h")
+        } else {
+            format!("{:.1} d", hours / 24.0)
+        };
+        assert!(text.contains(&printed), "{printed} in: {text}");
+    }
+    assert!(text.contains("4 Mallard breast"), "{text}");
+    // Once it is rinsed there is nothing to wait for.
+    let mut rinsed = batch.clone();
+    rinsed["ticks"]
+        .as_array_mut()
+        .unwrap()
+        .push(json!({"of": "step:1", "at": RUB + 40 * HOUR}));
+    let list = ok(
+        &json!({"next": {"batches": [{"id": "b", "batch": rinsed}], "now": RUB + 41 * HOUR, "settings": settings("0.1 g")}}),
+    );
+    assert!(!list.to_string().contains("cure clock"));
+}
+
+#[test]
 fn ham_rules() {
     // Published times for legs (Clemson HGIC 3603; USDA FB 2265: 6 lb 24 d, 15 lb 60 d; Kentucky, Rentfrow 2013).
     // The thicknesses are ours (judgement). Compared, not forced: the module's documentation has the table.

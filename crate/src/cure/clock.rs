@@ -9,6 +9,7 @@ use crate::batch::{Batch, Piece, Seen, kind, name_of};
 use crate::dose::Mark;
 use crate::quantity::{Length, Problem, System};
 use crate::recipe::Method;
+use crate::weigh::{Finding, Settings};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
@@ -23,7 +24,7 @@ struct Course<'a> {
     planned: Option<f64>,
     units: System,
     soak_to: Option<f64>,
-    learned: &'a [crate::weigh::Finding],
+    learned: &'a [Finding],
     curves: Vec<Curve>,
 }
 
@@ -40,24 +41,8 @@ pub fn clock(ask: &AskClock) -> Result<CureClock, Vec<Problem>> {
     }
     let begun = batch.tick("rub").map(|t| t.at);
     let ended = ended(batch);
-    let from = begun.unwrap_or(ask.now);
-    let planned = batch
-        .recipe
-        .stay()
-        .and_then(|minutes| minutes.to_f64())
-        .map(|minutes| minutes / 60.0);
-    let readings = if begun.is_some() { batch.fridge.as_slice() } else { &[] };
-    let mut course = Course {
-        batch,
-        fridge: Fridge::new(readings, from, usual(&batch.recipe)),
-        begun: from,
-        now: hours(ended.unwrap_or(ask.now).min(ask.now).saturating_sub(from)).max(0.0),
-        planned,
-        units: ask.settings.units,
-        soak_to: ask.soak_to.and_then(|f| f.base().to_f64()),
-        learned: &ask.settings.learned,
-        curves: Vec::new(),
-    };
+    let soak_to = ask.soak_to.and_then(|f| f.base().to_f64());
+    let mut course = Course::new(batch, ask.now, &ask.settings, soak_to);
     let classes: Vec<Class> = (0_u32..)
         .zip(&batch.pieces)
         .filter_map(|(at, piece)| course.class(at, piece))
@@ -66,7 +51,7 @@ pub fn clock(ask: &AskClock) -> Result<CureClock, Vec<Problem>> {
     notes.extend(course.notes(&classes, ended.is_some()));
     Ok(CureClock {
         begun,
-        planned: planned.map(|h| moment(from, h)),
+        planned: course.planned.map(|h| moment(course.begun, h)),
         ended,
         notes,
         learnt: course.learnt(),
@@ -74,7 +59,48 @@ pub fn clock(ask: &AskClock) -> Result<CureClock, Vec<Problem>> {
     })
 }
 
-impl Course<'_> {
+/// For the plan: when the slowest class is through, in hours after the rub; nothing where that is not known.
+#[must_use]
+pub fn through(batch: &Batch, now: i64, settings: &Settings) -> Option<String> {
+    let begun = batch.tick("rub")?.at;
+    let mut course = Course::new(batch, now, settings, None);
+    let classes = (0_u32..)
+        .zip(&batch.pieces)
+        .filter_map(|(at, piece)| course.class(at, piece));
+    let slow = classes.max_by_key(|c| c.colour.unwrap_or(c.even).likely)?;
+    let ready = slow.colour.unwrap_or(slow.even);
+    let [early, likely, late] = [ready.earliest, ready.likely, ready.latest]
+        .map(|at| span(hours(at.saturating_sub(begun)).round(), settings.units));
+    Some(format!(
+        "By the cure clock {} is {} {likely} after the rub, {early} at the earliest, {late} at the latest.",
+        slow.name,
+        if slow.colour.is_some() {
+            "coloured through"
+        } else {
+            "evenly salted"
+        }
+    ))
+}
+
+impl<'a> Course<'a> {
+    fn new(batch: &'a Batch, now: i64, settings: &'a Settings, soak_to: Option<f64>) -> Self {
+        let begun = batch.tick("rub").map(|t| t.at);
+        let from = begun.unwrap_or(now);
+        let readings = if begun.is_some() { batch.fridge.as_slice() } else { &[] };
+        let stay = batch.recipe.stay().and_then(|minutes| minutes.to_f64());
+        Self {
+            batch,
+            fridge: Fridge::new(readings, from, usual(&batch.recipe)),
+            begun: from,
+            now: hours(ended(batch).unwrap_or(now).min(now).saturating_sub(from)).max(0.0),
+            planned: stay.map(|minutes| minutes / 60.0),
+            units: settings.units,
+            soak_to,
+            learned: &settings.learned,
+            curves: Vec::new(),
+        }
+    }
+
     /// The curve of a shape and boundary, made once.
     fn curve(&mut self, laid: &Laid) -> usize {
         let known = self

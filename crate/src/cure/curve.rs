@@ -89,18 +89,18 @@ impl Curve {
 /// Centre, the places between, surface.
 fn places(field: &Field, surface: Surface) -> [f64; PLACES] {
     let mut values = [0.0; PLACES];
-    let cells: Vec<f64> = field.values().collect();
-    let width = field.width();
+    let mut cells = field.values();
+    let (mut inner, mut outer) = (0.0, cells.next().unwrap_or(0.0));
+    // Where the outer of the two cells in hand has its middle.
+    let mut middle = field.width() / 2.0;
     for (n, value) in (0_u32..).zip(values.iter_mut()) {
-        // Where a place lies between the middles of two cells.
-        let place = f64::from(n) / 8.0 / width - 0.5;
-        let mut weights = 0.0;
-        for (cell, stands) in (0_u32..).zip(&cells) {
-            let weight = (1.0 - (f64::from(cell) - place).abs()).max(0.0);
-            weights += weight;
-            *value += weight * stands;
+        let place = f64::from(n) / 8.0;
+        while middle < place {
+            let Some(next) = cells.next() else { break };
+            (inner, outer) = (outer, next);
+            middle += field.width();
         }
-        *value /= weights.max(1e-12);
+        *value = outer - (outer - inner) * (middle - place).max(0.0) / field.width();
     }
     if let Some(first) = values.first_mut() {
         *first = field.centre();

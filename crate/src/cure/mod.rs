@@ -30,7 +30,7 @@ mod laid;
 mod learn;
 mod model;
 
-pub use clock::clock;
+pub use clock::{clock, through};
 pub use learn::{Speed, learn};
 pub use model::{AskClock, AskCut, Class, CureClock, Cutting, Learnt, Note, Point, Rule, Soak, Span3};
 

@@ -3,6 +3,7 @@
 
 use super::model::{Job, NextList, Stage, State};
 use crate::batch::{Batch, green, kinds};
+use crate::cure::through;
 use crate::dose::{Outcome, cautions, heat_keys};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Mass, Problem, Span, System};
@@ -77,7 +78,7 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings) -> State {
         let says = problems.first().map(|p| p.message.clone()).unwrap_or_default();
         return State { says, ..base };
     }
-    let jobs = all_jobs(id, batch, begun, now, settings.units);
+    let jobs = all_jobs(id, batch, begun, now, settings);
     let open = || jobs.iter().filter(|j| is_open(j));
     let finished = open().next().is_none();
     let stage = open()
@@ -207,7 +208,8 @@ pub(crate) fn millis(span: Option<Span>) -> i64 {
 }
 
 /// Every step and turn, in order of time, and the end where the last step takes time.
-fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, units: System) -> Vec<Job> {
+fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings) -> Vec<Job> {
+    let units = settings.units;
     let steps = &batch.recipe.steps;
     let kinds = kinds(&batch.pieces);
     let last_ticked = (0..steps.len()).rev().find(|i| tick_of(batch, *i, begun).is_some());
@@ -235,18 +237,19 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, units: System) -> Vec
         // Nothing is begun before the cure is on, whatever a clock said.
         let start = ticked.unwrap_or(due).max(begun);
         let length = millis(step.lasts);
+        let mut text = line(step, units);
+        if step.act == Do::Rinse
+            && ticked.is_none()
+            && !over
+            && let Some(through) = through(batch, now, settings)
+        {
+            text.push_str(if text.is_empty() { "" } else { " " });
+            text.push_str(&through);
+        }
         jobs.push(Job {
             ends: step.lasts.map(|_| start.saturating_add(length)),
             caution: caution(step.act, &batch.recipe, &kinds),
-            ..job(
-                format!("step:{i}"),
-                step.act,
-                head(step.act),
-                line(step, units),
-                due,
-                ticked,
-                over,
-            )
+            ..job(format!("step:{i}"), step.act, head(step.act), text, due, ticked, over)
         });
         for (k, at) in turns(step, start).into_iter().enumerate() {
             let of = format!("turn:{i}:{k}");

@@ -32,7 +32,7 @@ export class CureStage {
 
   /** Nothing is asked before the rub is on. @param {Batch} batch */
   #ask(batch) {
-    if (!batch.ticks.some(({ of }) => of === 'rub')) return { ok: null };
+    if (!batch.ticks.some(({ of }) => of === 'rub')) return { ok: null, problems: undefined };
     const { app } = this;
     const soak = this.cut.soakTo;
     return ask('cure_clock', { batch, now: app.now(), settings: app.settings, ...(soak && { soak_to: soak }) });
