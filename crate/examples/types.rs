@@ -47,6 +47,7 @@ const ANSWERS: &[(&str, &str)] = &[
     ("stock", "StockSheet"),
     ("cure_clock", "CureClock"),
     ("learn_cut", "Finding"),
+    ("larder", "LarderSheet"),
 ];
 
 fn main() {
@@ -75,6 +76,7 @@ fn main() {
     all.visit::<cure_reckoner::weigh::ScaleSheet>();
     all.visit::<cure_reckoner::weigh::StockSheet>();
     all.visit::<cure_reckoner::cure::CureClock>();
+    all.visit::<cure_reckoner::pack::LarderSheet>();
     let _: fn(Request) -> door::Answer = door::answer;
     println!("// Written by crate/examples/types.rs from the Rust types; do not edit.\n");
     for text in all.0.values() {

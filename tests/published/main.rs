@@ -24,6 +24,7 @@ mod slips;
 mod smoke;
 mod smoke_series;
 mod spoons;
+mod stock;
 mod transport;
 mod transport_cross;
 mod transport_series;

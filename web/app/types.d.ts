@@ -14,29 +14,25 @@ head: string,
 text: string, };
 
 /**
- * After the fire, by the weight of all pieces then.
+ * What came out of a batch.
  */
 export type After = { 
 /**
- * `78 %` of the green weight.
+ * Weight of what was packed.
  */
-share: string, 
+out?: string | null, 
 /**
- * Salt in per cent of what it weighs now; nothing where the method does not say how much stays in.
+ * How the cut looked.
  */
-salt: string | null, 
+cut?: string, 
 /**
- * Salt in per cent of salt and water.
+ * The taste in three words.
  */
-brine: string | null, 
+taste?: string, 
 /**
- * Water activity, an estimate.
+ * What to change next time.
  */
-activity: string | null, 
-/**
- * What it is worked from, and what it is not.
- */
-says: string, };
+change?: string, };
 
 /**
  * Content of `plan_back`.
@@ -270,6 +266,27 @@ frozen: boolean,
  * True for vacuum packs.
  */
 vacuum: boolean, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
+ * Content of `larder`.
+ */
+export type AskLarder = { 
+/**
+ * Everything that came in.
+ */
+stock: Array<Kept>, 
+/**
+ * Batches whose ticks take from it.
+ */
+batches: Array<Batch>, 
+/**
+ * The time now, in milliseconds since 1970.
+ */
+now: number, 
 /**
  * The user's settings.
  */
@@ -690,7 +707,11 @@ closed: boolean,
 /**
  * Remarks.
  */
-notes?: string, };
+notes?: string, 
+/**
+ * What came out of it, for next time.
+ */
+after?: After, };
 
 /**
  * A belly by its rind.
@@ -1511,6 +1532,19 @@ early: string | null,
 caution: string | null, };
 
 /**
+ * A stored thing under its id.
+ */
+export type Kept = { 
+/**
+ * The id.
+ */
+id: string, 
+/**
+ * The thing.
+ */
+stock: Stock, };
+
+/**
  * Everything to print for a batch.
  */
 export type Labels = { 
@@ -1526,6 +1560,48 @@ papers: Array<Paper>,
  * Rules to read before a gift or a vacuum pack, with source and status; not printed.
  */
 rules: Array<Caution>, };
+
+/**
+ * One thing of the pantry.
+ */
+export type LarderRow = { 
+/**
+ * What it is.
+ */
+name: string, 
+/**
+ * Ids of what came in.
+ */
+ids: Array<string>, 
+/**
+ * What is left, nought where more was ticked than came in.
+ */
+left: Figure, 
+/**
+ * `1000 g came in, batches took 3.5 g.`
+ */
+says: string, 
+/**
+ * True where more was ticked than came in: something that came in is not written down.
+ */
+short: boolean, };
+
+/**
+ * The stock screen.
+ */
+export type LarderSheet = { 
+/**
+ * One row for each thing of the pantry.
+ */
+rows: Array<LarderRow>, 
+/**
+ * Packs that are here, the one to eat first on top.
+ */
+packs: Array<PackRow>, 
+/**
+ * Packs that went, the latest on top.
+ */
+gone: Array<PackRow>, };
 
 /**
  * What cuts have taught of one kind of meat.
@@ -1697,6 +1773,39 @@ tablespoon: boolean,
  * Least, usual and most of one level spoon.
  */
 grams: [string, string, string], };
+
+/**
+ * A pack.
+ */
+export type PackRow = { 
+/**
+ * Its id.
+ */
+id: string, 
+/**
+ * What it is.
+ */
+name: string, 
+/**
+ * Its weight.
+ */
+weight: Figure, 
+/**
+ * Its use-by.
+ */
+until: number | null, 
+/**
+ * True when that day is past.
+ */
+over: boolean, 
+/**
+ * Who got it.
+ */
+to: string, 
+/**
+ * When it went.
+ */
+gone: number | null, };
 
 /**
  * One label or tag.
@@ -2200,12 +2309,12 @@ cautions: Array<Caution>, };
 /**
  * Content of `check`: a record as it is stored.
  */
-export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": Settings };
+export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": Settings } | { "stock": Stock };
 
 /**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "plan_back": AskBack } | { "calendar": AskNext } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock } | { "cure_clock": AskClock } | { "learn_cut": AskCut };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "plan_back": AskBack } | { "calendar": AskNext } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock } | { "cure_clock": AskClock } | { "learn_cut": AskCut } | { "larder": AskLarder };
 
 /**
  * A stretch of rest.
@@ -2462,6 +2571,39 @@ until?: string | null,
  * In the user's own words.
  */
 note?: string, };
+
+/**
+ * One thing that came into the house: something for the pantry, or a pack.
+ */
+export type Stock = { 
+/**
+ * Key in the pantry, `own`, or `pack`.
+ */
+item: string, 
+/**
+ * What it is called; empty for the pantry's word.
+ */
+name?: string, 
+/**
+ * How much came in.
+ */
+weight: string, 
+/**
+ * When it came in or was packed, in milliseconds since 1970.
+ */
+at: number, 
+/**
+ * For a pack: its use-by.
+ */
+until?: number | null, 
+/**
+ * For a pack: who got it, or how it was eaten. Empty while it is here.
+ */
+to?: string, 
+/**
+ * When it went.
+ */
+gone?: number | null, };
 
 /**
  * How to make it and how much to take.
@@ -2826,4 +2968,5 @@ export interface Answers {
   stock: StockSheet;
   cure_clock: CureClock;
   learn_cut: Finding;
+  larder: LarderSheet;
 }

@@ -21,6 +21,16 @@ impl Batch {
         found.extend(tag(&self.tag, 3).err().map(|p| p.at("tag")));
         found.extend(name(&self.name).err().map(|p| p.at("name")));
         found.extend(text(&self.notes, MOST_TEXT).err().map(|p| p.at("notes")));
+        let after = self.after.iter().flat_map(|a| {
+            [
+                (&a.cut, MOST_NAME, "cut"),
+                (&a.taste, MOST_NAME, "taste"),
+                (&a.change, MOST_TEXT, "change"),
+            ]
+        });
+        for (said, most, at) in after {
+            found.extend(text(said, most).err().map(|p| p.at(at).at("after")));
+        }
         found.extend(day(&self.killed).err().map(|p| p.at("killed")));
         found.extend(self.recipe.problems().into_iter().map(|p| p.at("recipe")));
         found.extend(classes(&self.pieces));

@@ -47,6 +47,33 @@ pub struct Batch {
     /// Remarks.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub notes: String,
+    /// What came out of it, for next time.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub after: Option<After>,
+}
+
+/// What came out of a batch.
+#[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields, default)]
+pub struct After {
+    /// Weight of what was packed.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub out: Option<Mass>,
+    /// How the cut looked.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<String>"))]
+    pub cut: String,
+    /// The taste in three words.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<String>"))]
+    pub taste: String,
+    /// What to change next time.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<String>"))]
+    pub change: String,
 }
 
 impl Batch {
@@ -65,6 +92,7 @@ impl Batch {
             fridge: Vec::new(),
             closed: false,
             notes: String::new(),
+            after: None,
         }
     }
 }

@@ -7,7 +7,7 @@ use crate::batch::{self, PieceSheet};
 use crate::brine::{self, BrineSheet};
 use crate::cure::{self, CureClock};
 use crate::dose::{self, Case, Profile, Verdict, Whole};
-use crate::pack::{self, Labels};
+use crate::pack::{self, Labels, LarderSheet};
 use crate::pantry::{self, Belly, Cut, Ingredient};
 use crate::plan;
 use crate::plan::Calendar;
@@ -62,6 +62,7 @@ pub enum Ok {
     Stock(StockSheet),
     CureClock(CureClock),
     LearnCut(Finding),
+    Larder(LarderSheet),
 }
 
 /// Lists for pickers.
@@ -132,6 +133,7 @@ pub fn answer(request: Request) -> Answer {
                 Record::Batch(batch) => ("batch", batch.problems()),
                 // These say their place themselves.
                 Record::Settings(settings) => ("", settings.problems()),
+                Record::Stock(stock) => ("stock", stock.problems()),
             };
             let problems: Vec<Problem> = problems.into_iter().map(|p| p.at(place)).collect();
             if problems.is_empty() {
@@ -154,6 +156,7 @@ pub fn answer(request: Request) -> Answer {
         }
         Request::CureClock(ask) => cure::clock(&ask).map(Ok::CureClock),
         Request::LearnCut(ask) => cure::learn(&ask).map(Ok::LearnCut).map_err(|p| vec![p]),
+        Request::Larder(ask) => pack::larder(&ask.stock, &ask.batches, ask.now, &ask.settings).map(Ok::Larder),
     };
     match answered {
         Result::Ok(ok) => Answer::Ok(Box::new(ok)),

@@ -30,6 +30,7 @@
 //! | `labels` | [`AskLabels`]: a batch, packs and now | [`Labels`](crate::pack::Labels) |
 //! | `cure_clock` | [`AskClock`](crate::cure::AskClock): a batch, now | [`CureClock`](crate::cure::CureClock) |
 //! | `learn_cut` | [`AskCut`](crate::cure::AskCut): a batch, a class, what the cut shows | [`Finding`](crate::weigh::Finding) |
+//! | `larder` | [`AskLarder`]: what came in, batches and now | [`LarderSheet`](crate::pack::LarderSheet) |
 
 mod answer;
 #[cfg(target_arch = "wasm32")]
@@ -44,8 +45,8 @@ pub use answer::{Answer, Checked, Ok as Answered, Opened, Tables, answer};
 pub use js::reckon;
 pub use read::{FieldKind, ReadField, ReadFields, ReadValue, ReadValues};
 pub use request::{
-    AskBack, AskCard, AskDose, AskFire, AskLabels, AskLink, AskNext, AskOpen, AskPieces, AskWeighOut, Named, Nothing,
-    Record, Request,
+    AskBack, AskCard, AskDose, AskFire, AskLabels, AskLarder, AskLink, AskNext, AskOpen, AskPieces, AskWeighOut, Named,
+    Nothing, Record, Request,
 };
 pub use starters::Starters;
 

@@ -4,6 +4,7 @@ use super::read::ReadFields;
 use crate::batch::{Batch, Piece, PutIn};
 use crate::brine::AskBrine;
 use crate::cure::{AskClock, AskCut};
+use crate::pack::{Kept, Stock};
 use crate::plan::back::Wish;
 use crate::plan::bag::AskBag;
 use crate::quantity::{Fraction, Length, Mass, Span};
@@ -63,6 +64,8 @@ pub enum Request {
     CureClock(AskClock),
     /// What a cut piece tells of the speed of salt.
     LearnCut(AskCut),
+    /// What is in the house.
+    Larder(AskLarder),
 }
 
 /// No content: `{}`.
@@ -245,6 +248,8 @@ pub enum Record {
     Batch(Batch),
     /// The settings.
     Settings(Settings),
+    /// Something in the house.
+    Stock(Stock),
 }
 
 /// Content of `labels`.
@@ -261,6 +266,22 @@ pub struct AskLabels {
     pub frozen: bool,
     /// True for vacuum packs.
     pub vacuum: bool,
+    /// The user's settings.
+    pub settings: Settings,
+}
+
+/// Content of `larder`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskLarder {
+    /// Everything that came in.
+    pub stock: Vec<Kept>,
+    /// Batches whose ticks take from it.
+    pub batches: Vec<Batch>,
+    /// The time now, in milliseconds since 1970.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub now: i64,
     /// The user's settings.
     pub settings: Settings,
 }

@@ -3,7 +3,7 @@
 
 use super::ingredients::contents;
 use super::keeping::{Done, cooked_at, done, keeps, state};
-use crate::batch::{Batch, kinds};
+use crate::batch::{Batch, Piece, kinds};
 use crate::dose::{Caution, Verdict, cautions};
 use crate::pantry;
 use crate::quantity::exact::Exact;
@@ -240,11 +240,16 @@ impl Work<'_> {
 
     /// `8 mallard breast, 8 teal breast`.
     fn what(&self) -> String {
-        let named = self.batch.pieces.iter().map(|p| {
-            let name = pantry::cut(&p.cut).map_or(p.name.as_str(), |c| c.name);
-            format!("{} {}", p.count, name.to_lowercase())
-        });
-        named.collect::<Vec<_>>().join(", ")
+        let mut rows: Vec<(String, u32)> = Vec::new();
+        for piece in &self.batch.pieces {
+            let name = meat(piece);
+            match rows.iter_mut().find(|(known, _)| *known == name) {
+                Some((_, count)) => *count = count.saturating_add(piece.count),
+                None => rows.push((name, piece.count)),
+            }
+        }
+        let said = rows.into_iter().map(|(name, count)| format!("{count} {name}"));
+        said.collect::<Vec<_>>().join(", ")
     }
 
     /// The tick of packing, or now.
@@ -303,15 +308,16 @@ impl Work<'_> {
     }
 
     fn ingredients(&self) -> Fact {
-        let meat: Vec<String> = self
-            .batch
-            .pieces
-            .iter()
-            .map(|p| pantry::cut(&p.cut).map_or(p.name.clone(), |c| c.name.to_lowercase()))
-            .collect();
-        let what = contents(self.batch, &self.sheet, &meat.join(", "), self.settings);
+        let mut meats: Vec<String> = self.batch.pieces.iter().map(meat).collect();
+        meats.dedup();
+        let what = contents(self.batch, &self.sheet, &meats.join(", "), self.settings);
         fact("Ingredients", &format!("{}. {}", what.list, what.allergens))
     }
+}
+
+/// The table's word for a cut, or the user's own.
+fn meat(piece: &Piece) -> String {
+    pantry::cut(&piece.cut).map_or_else(|| piece.name.clone(), |c| c.name.to_lowercase())
 }
 
 fn fact(label: &str, value: &str) -> Fact {

@@ -1,0 +1,227 @@
+//! What is in the house: cure, salt and spice that came in, less what batches took by their ticks; packs, first in
+//! first out; who got what.
+
+use crate::batch::{Batch, Tick};
+use crate::pantry::{self, OWN};
+use crate::quantity::exact::Exact;
+use crate::quantity::{Figure, Mass, Problem};
+use crate::recipe::{MOST_NAME, name, text};
+use crate::weigh::Settings;
+use rust_decimal::{Decimal, dec};
+use serde::{Deserialize, Serialize};
+
+/// The item of a finished pack.
+const PACK: &str = "pack";
+/// The aim that the reach of a cure is told for, in ppm: that of the recipes that come with the page.
+const AIM: Decimal = dec!(150);
+
+/// One thing that came into the house: something for the pantry, or a pack.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Stock {
+    /// Key in the pantry, `own`, or `pack`.
+    pub item: String,
+    /// What it is called; empty for the pantry's word.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub name: String,
+    /// How much came in.
+    #[cfg_attr(feature = "types", ts(type = "string"))]
+    pub weight: Mass,
+    /// When it came in or was packed, in milliseconds since 1970.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub at: i64,
+    /// For a pack: its use-by.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "number | null", optional))]
+    pub until: Option<i64>,
+    /// For a pack: who got it, or how it was eaten. Empty while it is here.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub to: String,
+    /// When it went.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "number | null", optional))]
+    pub gone: Option<i64>,
+}
+
+impl Stock {
+    /// Everything that is wrong with it.
+    pub fn problems(&self) -> Vec<Problem> {
+        let known = self.item == PACK || pantry::ingredient(&self.item).is_some();
+        let named = if known {
+            text(&self.name, MOST_NAME)
+        } else {
+            name(&self.name)
+        };
+        [(named, "name"), (text(&self.to, MOST_NAME), "to")]
+            .into_iter()
+            .filter_map(|(checked, at)| checked.err().map(|p| p.at(at)))
+            .collect()
+    }
+}
+
+/// A stored thing under its id.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Kept {
+    /// The id.
+    pub id: String,
+    /// The thing.
+    pub stock: Stock,
+}
+
+/// The stock screen.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct LarderSheet {
+    /// One row for each thing of the pantry.
+    pub rows: Vec<LarderRow>,
+    /// Packs that are here, the one to eat first on top.
+    pub packs: Vec<PackRow>,
+    /// Packs that went, the latest on top.
+    pub gone: Vec<PackRow>,
+}
+
+/// One thing of the pantry.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct LarderRow {
+    /// What it is.
+    pub name: String,
+    /// Ids of what came in.
+    pub ids: Vec<String>,
+    /// What is left, nought where more was ticked than came in.
+    pub left: Figure,
+    /// `1000 g came in, batches took 3.5 g.`
+    pub says: String,
+    /// True where more was ticked than came in: something that came in is not written down.
+    pub short: bool,
+}
+
+/// A pack.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct PackRow {
+    /// Its id.
+    pub id: String,
+    /// What it is.
+    pub name: String,
+    /// Its weight.
+    pub weight: Figure,
+    /// Its use-by.
+    #[cfg_attr(feature = "types", ts(type = "number | null"))]
+    pub until: Option<i64>,
+    /// True when that day is past.
+    pub over: bool,
+    /// Who got it.
+    pub to: String,
+    /// When it went.
+    #[cfg_attr(feature = "types", ts(type = "number | null"))]
+    pub gone: Option<i64>,
+}
+
+/// What is left of everything at `now`, with what these batches took since it came in.
+///
+/// # Errors
+/// The problems of the settings.
+pub fn larder(kept: &[Kept], batches: &[Batch], now: i64, settings: &Settings) -> Result<LarderSheet, Vec<Problem>> {
+    let problems = settings.problems();
+    if !problems.is_empty() {
+        return Err(problems);
+    }
+    let pack = |k: &Kept| PackRow {
+        id: k.id.clone(),
+        name: k.stock.name.clone(),
+        weight: k.stock.weight.show(settings.units),
+        until: k.stock.until,
+        over: k.stock.until.is_some_and(|until| until < now),
+        to: k.stock.to.clone(),
+        gone: k.stock.gone,
+    };
+    let (packs, things): (Vec<&Kept>, Vec<&Kept>) = kept.iter().partition(|k| k.stock.item == PACK);
+    let (mut gone, mut here): (Vec<PackRow>, Vec<PackRow>) =
+        packs.into_iter().map(pack).partition(|p| p.gone.is_some());
+    // What has no date is oldest for all anyone knows.
+    here.sort_by_key(|p| p.until);
+    gone.sort_by_key(|p| std::cmp::Reverse(p.gone));
+    let mut names: Vec<(&str, &str)> = Vec::new();
+    for thing in &things {
+        let named = named(&thing.stock.item, &thing.stock.name);
+        if !names.contains(&named) {
+            names.push(named);
+        }
+    }
+    let rows = names.into_iter().filter_map(|of| row(of, &things, batches, settings));
+    Ok(LarderSheet {
+        rows: rows.collect(),
+        packs: here,
+        gone,
+    })
+}
+
+/// By which a thing is known: its key, and the user's word only where there is no key.
+fn named<'a>(item: &'a str, name: &'a str) -> (&'a str, &'a str) {
+    (item, if item == OWN { name } else { "" })
+}
+
+fn row(of: (&str, &str), things: &[&Kept], batches: &[Batch], settings: &Settings) -> Option<LarderRow> {
+    let mine = || things.iter().filter(|k| named(&k.stock.item, &k.stock.name) == of);
+    let came = mine().try_fold(Decimal::ZERO, |sum, k| sum.plus(k.stock.weight.base()))?;
+    let since = mine().map(|k| k.stock.at).min()?;
+    let mut took = Decimal::ZERO;
+    for batch in batches {
+        for tick in batch.ticks.iter().filter(|t| t.at >= since) {
+            took = took.plus(taken(batch, tick, of).unwrap_or_default())?;
+        }
+    }
+    let left = came.less(took)?;
+    let short = left < Decimal::ZERO;
+    let left = Mass::new(left.max(Decimal::ZERO)).ok()?;
+    let show = |grams: Decimal| Mass::new(grams).map_or_else(|_| String::new(), |m| m.show(settings.units).text);
+    let mut says = format!("{} came in, batches took {}.", show(came), show(took));
+    if short {
+        says.push_str(" More was ticked than came in: write down what is missing.");
+    } else if let Some(meat) = reach(of.0, left) {
+        says.push_str(&format!(
+            " What is left cures {} of meat in a rub at {AIM} ppm.",
+            show(meat)
+        ));
+    }
+    let own = || of.1.to_owned();
+    Some(LarderRow {
+        name: pantry::ingredient(of.0).map_or_else(own, |i| i.name.to_owned()),
+        ids: mine().map(|k| k.id.clone()).collect(),
+        left: left.show(settings.units),
+        says,
+        short,
+    })
+}
+
+/// What a tick took of a thing; of a premix only the cure that was in it.
+fn taken(batch: &Batch, tick: &Tick, of: (&str, &str)) -> Option<Decimal> {
+    let (kind, at) = tick.of.split_once(':')?;
+    let at: usize = at.parse().ok()?;
+    let weight = tick.weight?.base();
+    match kind {
+        "line" => {
+            let line = batch.recipe.lines.get(at)?;
+            (named(&line.item, &line.name) == of).then_some(weight)
+        }
+        "cure" => {
+            let cure = batch.recipe.cures.get(at).filter(|c| (c.item.as_str(), "") == of)?;
+            let part = |now: Option<Decimal>, neat: Decimal| now.and_then(|now| now.over(neat));
+            let thinned = part(tick.nitrite.map(|n| n.base()), cure.nitrite.base())
+                .or_else(|| part(tick.nitrate.map(|n| n.base()), cure.nitrate.base()));
+            weight.times(thinned.unwrap_or(Decimal::ONE).min(Decimal::ONE))
+        }
+        _ => None,
+    }
+}
+
+/// Grams of meat that so much of a cure brings to the aim.
+fn reach(item: &str, left: Mass) -> Option<Decimal> {
+    let nitrite = Decimal::from_str_exact(pantry::ingredient(item)?.nitrite).ok()?;
+    let ppm = nitrite.times(dec!(10_000))?;
+    left.base().times(ppm)?.over(AIM)?.half_away(0).into()
+}
