@@ -17,7 +17,7 @@ const FORMAT = 'cure-reckoner-backup';
 const VERSION = 1;
 const LONGEST = 32_000_000;
 const LAST = 'meta/last-export';
-const TRAVELS = ['batch/', 'recipe/', 'settings'];
+const TRAVELS = ['batch/', 'recipe/', 'settings', 'stock/'];
 
 /**
  * Everything, what was set aside too, as a file. Notes the time, for `lastExport`.

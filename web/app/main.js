@@ -12,12 +12,15 @@ import { batch } from './screens/batch.js';
 import { brine } from './screens/brine.js';
 import { dose } from './screens/dose.js';
 import { edit } from './screens/edit.js';
+import { help } from './screens/help.js';
 import { keep } from './screens/keep.js';
 import { open } from './screens/open.js';
+import { past } from './screens/past.js';
 import { recipe } from './screens/recipe.js';
 import { recipes } from './screens/recipes.js';
 import { spoons } from './screens/spoons.js';
 import { start } from './screens/start.js';
+import { stock } from './screens/stock.js';
 import { today } from './screens/today.js';
 import { Shelf, openRecords } from './shelf.js';
 import { watchForUpdates } from './update.js';
@@ -28,7 +31,24 @@ import { stick } from './widgets/stick.js';
 /** @typedef {import('./app.js').Screen} Screen */
 
 /** @type {Record<string, (app: App, place: import('./router.js').Place) => Screen>} */
-const SCREENS = { away, bag, batch, brine, dose, edit, keep, open, recipe, recipes, spoons, start, today };
+const SCREENS = {
+  away,
+  bag,
+  batch,
+  brine,
+  dose,
+  edit,
+  help,
+  keep,
+  open,
+  past,
+  recipe,
+  recipes,
+  spoons,
+  start,
+  stock,
+  today,
+};
 const MINUTE_MS = 60_000;
 
 const root = /** @type {HTMLElement} */ (document.getElementById('page'));
@@ -82,6 +102,7 @@ async function begin() {
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && draw());
   document.documentElement.dataset.ready = '';
   draw();
+  shelf.readRest().then(draw);
 }
 
 /**

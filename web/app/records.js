@@ -2,7 +2,7 @@
  * The shape of a stored record, its versions, and what makes one unreadable.
  */
 
-/** @typedef {'settings' | 'recipe' | 'batch' | 'meta'} Kind */
+/** @typedef {'settings' | 'recipe' | 'batch' | 'stock' | 'meta'} Kind */
 /** @typedef {{ key: string, v: number, at: string, data: any }} Rec  `at` is the moment of the last change, ISO. */
 /** @typedef {(data: any) => any} Step */
 /** @typedef {Record<Kind, Step[]>} Steps */
@@ -12,7 +12,7 @@
  */
 /** @typedef {{ steps: Steps, validate: Validator }} Rules */
 
-const KEY = /^(?:settings|(?:recipe|batch|meta)\/[\w-]{1,64})$/;
+const KEY = /^(?:settings|(?:recipe|batch|stock|meta)\/[\w-]{1,64})$/;
 const DEEPEST = 24;
 
 /**
@@ -20,7 +20,7 @@ const DEEPEST = 24;
  * A step is never changed once it has shipped.
  * @type {Steps}
  */
-export const STEPS = { settings: [], recipe: [], batch: [], meta: [] };
+export const STEPS = { settings: [], recipe: [], batch: [], stock: [], meta: [] };
 
 /**
  * @param {string} key

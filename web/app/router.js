@@ -4,7 +4,8 @@
 
 /** @typedef {{ screen: string, id: string, part: string }} Place */
 
-const STAGES = ['pieces', 'weigh', 'cure', 'fire', 'pack'];
+const SCREENS = ['away', 'bag', 'brine', 'dose', 'help', 'keep', 'open', 'past', 'recipes', 'spoons', 'start', 'stock'];
+const PARTS = ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels'];
 
 /**
  * @param {string} hash the address from `#` on
@@ -14,10 +15,9 @@ export function placeOf(hash) {
   // A recipe that was handed on stands behind the # bare: `#r1.…`.
   if (/^#(?!\/)./.test(hash)) return { screen: 'open', id: '', part: hash.slice(1) };
   const [screen = '', id = '', part = ''] = hash.slice(2).split('/');
-  if (screen === 'batch' && id) return { screen: 'batch', id, part: STAGES.includes(part) ? part : 'pieces' };
+  if (screen === 'batch' && id) return { screen: 'batch', id, part: PARTS.includes(part) ? part : 'pieces' };
   if (screen === 'recipe' && id) return { screen: part === 'edit' ? 'edit' : 'recipe', id, part: '' };
-  if (['bag', 'brine', 'spoons', 'start', 'dose', 'recipes', 'open', 'keep', 'away'].includes(screen))
-    return { screen, id: '', part: '' };
+  if (SCREENS.includes(screen)) return { screen, id: '', part: '' };
   return { screen: 'today', id: '', part: '' };
 }
 

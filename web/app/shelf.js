@@ -11,15 +11,24 @@ import { openStore } from './store.js';
 /** @typedef {import('./store.js').Store} Store */
 
 const BEGUN = 'meta/begun';
+/** Ids of the batches put away, so that a start need not read them. Only a hint: each is read soon after. */
+const AWAY = 'meta/away';
+/** So many are read at a time while the page is idle. */
+const AT_A_TIME = 25;
 
 export class Shelf {
   /** @type {Map<string, Recipe>} */
   recipes = new Map();
   /** @type {Map<string, Batch>} */
   batches = new Map();
+  /** @type {Map<string, import('./types').Stock>} */
+  stock = new Map();
   /** @type {Settings} */
   settings;
 
+  /** @type {Set<string>} ids of batches put away that are not read yet */
+  #unread = new Set();
+  #hint = '';
   #newest;
   /** @type {Promise<void>} settles when all that has changed is read again */
   read = Promise.resolve();
@@ -54,6 +63,7 @@ export class Shelf {
    */
   follow(keys) {
     this.read = this.read.then(() => this.refresh(keys));
+    if (keys?.some((key) => key.startsWith('batch/'))) this.read.then(() => this.#keepHint());
     return this.read;
   }
 
@@ -62,30 +72,92 @@ export class Shelf {
    */
   async refresh(keys) {
     if (keys === null) {
-      const [settings, recipes, batches] = await Promise.all(
-        ['settings', 'recipe/', 'batch/'].map((prefix) => this.store.all(prefix)),
-      );
-      this.settings = settings?.[0]?.data ?? this.#newest;
-      this.recipes = byId(recipes ?? []);
-      this.batches = byId(batches ?? []);
+      const [settings, recipes, stock, away, batches] = await Promise.all([
+        this.store.get('settings'),
+        this.store.all('recipe/'),
+        this.store.all('stock/'),
+        this.store.get(AWAY),
+        this.store.keys('batch/'),
+      ]);
+      this.settings = settings ?? this.#newest;
+      this.recipes = byId(recipes);
+      this.stock = byId(stock);
+      const ids = batches.map(idOf);
+      this.#hint = away?.ids?.join() ?? '';
+      const hinted = new Set(away?.ids);
+      this.#unread = new Set(ids.filter((id) => hinted.has(id)));
+      this.batches = new Map();
+      if (this.#unread.size === 0) this.batches = byId(await this.store.all('batch/'));
+      else await this.#readAll(ids.filter((id) => !hinted.has(id)));
       return;
     }
     for (const key of keys) {
       const data = await this.store.get(key);
+      if (key.startsWith('batch/')) this.#unread.delete(idOf(key));
       if (key === 'settings') this.settings = data ?? this.#newest;
+      if (key.startsWith('stock/')) put(this.stock, idOf(key), data);
       if (key.startsWith('recipe/')) put(this.recipes, idOf(key), data);
       if (key.startsWith('batch/')) put(this.batches, idOf(key), data);
     }
   }
 
-  /** @returns {[string, Batch][]} batches not put away, the newest first */
-  open() {
-    return [...this.batches].filter(([, batch]) => !batch.closed).reverse();
+  /** @param {string[]} ids */
+  async #readAll(ids) {
+    const read = await Promise.all(ids.map((id) => this.store.get(`batch/${id}`)));
+    for (const [at, id] of ids.entries()) {
+      put(this.batches, id, read[at]);
+      this.#unread.delete(id);
+    }
   }
 
-  /** @returns {[string, Batch][]} batches put away, the newest first */
+  /**
+   * Reads what was left out at the start, a little at a time while nothing else is to do.
+   * @returns {Promise<void>}
+   */
+  async readRest() {
+    while (this.#unread.size > 0) {
+      await idle();
+      // The newest first: they are looked for soonest.
+      await this.#readAll([...this.#unread].slice(-AT_A_TIME));
+    }
+    await this.#keepHint();
+  }
+
+  /**
+   * Reads one batch now that was left out at the start.
+   * @param {string} id
+   * @returns {Promise<void> | null} null where nothing is left out
+   */
+  fetch(id) {
+    return this.#unread.has(id) ? this.#readAll([id]) : null;
+  }
+
+  async #keepHint() {
+    const ids = [...this.batches].filter(([, batch]) => batch.closed).map(([id]) => id);
+    const all = [...this.#unread, ...ids].sort();
+    if (all.join() === this.#hint) return;
+    this.#hint = all.join();
+    await this.store.put(AWAY, { ids: all });
+  }
+
+  /** How many batches are here in all, read or not. */
+  get size() {
+    return this.batches.size + this.#unread.size;
+  }
+
+  /** How many are put away, read or not. */
+  get awayCount() {
+    return this.size - this.open().length;
+  }
+
+  /** @returns {[string, Batch][]} batches not put away, the newest first */
+  open() {
+    return newest([...this.batches].filter(([, batch]) => !batch.closed));
+  }
+
+  /** @returns {[string, Batch][]} batches put away that are read, the newest first */
   away() {
-    return [...this.batches].filter(([, batch]) => batch.closed).reverse();
+    return newest([...this.batches].filter(([, batch]) => batch.closed));
   }
 
   /** @returns {[string, Recipe][]} in the order of their names */
@@ -131,7 +203,7 @@ export class Shelf {
 export function openRecords() {
   return openStore({
     validate(key, data) {
-      const kind = /** @type {'recipe' | 'batch' | 'settings' | 'meta'} */ (key.split('/', 1)[0]);
+      const kind = /** @type {'recipe' | 'batch' | 'settings' | 'stock' | 'meta'} */ (key.split('/', 1)[0]);
       if (kind === 'meta') return null;
       const { problems } = ask('check', /** @type {import('./types').Record} */ ({ [kind]: data }));
       if (failed(problems)) throw new Error('The core could not check the record.');
@@ -153,6 +225,19 @@ export function newId() {
 /** @param {string} key */
 function idOf(key) {
   return key.slice(key.indexOf('/') + 1);
+}
+
+/** @param {[string, Batch][]} batches */
+function newest(batches) {
+  return batches.sort(([a], [b]) => (a < b ? 1 : -1));
+}
+
+/** When the page has nothing else to do. Some browsers cannot say. @returns {Promise<unknown>} */
+function idle() {
+  return new Promise((done) => {
+    if ('requestIdleCallback' in window) requestIdleCallback(done, { timeout: 500 });
+    else setTimeout(done, 20);
+  });
 }
 
 /** @param {Rec[]} records */

@@ -110,6 +110,19 @@ export class Store {
   }
 
   /**
+   * The keys that begin with `prefix`, in their order, without reading what they hold.
+   * @param {string} prefix
+   * @returns {Promise<string[]>}
+   */
+  async keys(prefix) {
+    await this.#turn;
+    const range = IDBKeyRange.bound(prefix, prefix + '\uffff');
+    const stored = (await this.#try((db) => db.getAllKeys('records', range))) ?? [];
+    const unsaved = this.#unsaved.flat().map(({ key }) => key);
+    return [...new Set([...stored, ...unsaved.filter((key) => key.startsWith(prefix))])].sort();
+  }
+
+  /**
    * Reads, changes and writes one record in one transaction, so that no other tab comes between.
    * @param {string} key
    * @param {Fn} fn

@@ -1,27 +1,38 @@
 /** Batches that are finished or thrown out. */
-import { html } from 'lit-html';
+import { html, nothing } from 'lit-html';
 import { tagMark } from '../widgets/icon.js';
 import { count } from '../words/names.js';
 
 /** @typedef {import('../app.js').App} App */
 
+/** So many are drawn at a time. */
+const PAGE = 50;
+
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function away(app) {
+  let shown = PAGE;
   function draw() {
     const batches = app.shelf.away();
     const view = html`<div class="leaf">
       <h1 tabindex="-1">Put away</h1>
       <p class="lead near">
-        ${count(batches.length, 'batch', 'batches')} finished or thrown out. Open one to take it up again.
+        ${count(app.shelf.awayCount, 'batch', 'batches')} finished or thrown out. Open one to take it up again.
       </p>
       <ul class="days gap">
-        ${batches.map(
+        ${batches.slice(0, shown).map(
           ([id, batch]) =>
             html`<li>
               <a class="batch" href="#/batch/${id}/pieces">${tagMark(batch.tag)}<b>${batch.name}</b></a>
             </li>`,
         )}
       </ul>
+      ${
+        batches.length > shown
+          ? html`<button type="button" class="btn quiet wide gap" @click=${() => ((shown += PAGE), app.draw())}>
+              Show ${PAGE} more
+            </button>`
+          : nothing
+      }
     </div>`;
     return { title: 'Put away', back: { href: '#/today', text: 'Today' }, one: true, view };
   }

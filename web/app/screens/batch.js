@@ -1,5 +1,6 @@
 /** A batch: finds it, and hands it to the screen of the stage. */
 import { html } from 'lit-html';
+import { labels } from './labels.js';
 import { pieces } from './pieces.js';
 import { stage } from './stage.js';
 import { weigh } from './weigh.js';
@@ -9,9 +10,20 @@ import { weigh } from './weigh.js';
 
 /** @param {App} app @param {import('../router.js').Place} place @returns {Screen} */
 export function batch(app, { id, part }) {
-  const make = part === 'pieces' ? pieces : part === 'weigh' ? weigh : stage;
+  const make = part === 'labels' ? labels : part === 'pieces' ? pieces : part === 'weigh' ? weigh : stage;
   const inner = make(app, id, /** @type {import('../types').Stage} */ (part));
-  return { ...inner, draw: () => (app.shelf.batches.has(id) ? inner.draw() : missing('This batch')) };
+  return {
+    ...inner,
+    draw: () => (app.shelf.batches.has(id) ? inner.draw() : (waits(app, id) ?? missing('This batch'))),
+  };
+}
+
+/** A batch put away that is not read yet: it is read now. @param {App} app @param {string} id */
+function waits(app, id) {
+  const read = app.shelf.fetch(id);
+  if (!read) return null;
+  read.then(app.draw);
+  return { title: 'Batch', view: html`<div class="leaf"><h1 tabindex="-1">Reading the batch</h1></div>` };
 }
 
 /**

@@ -88,7 +88,7 @@ export function keep(app) {
               ? html`Last export: <b>${fullDate(Date.parse(last))}, ${clock(Date.parse(last))}</b>.`
               : html`<b>Nothing has been exported from this browser yet.</b>`
           }
-          Here are ${count(app.shelf.recipes.size, 'recipe')} and ${count(app.shelf.batches.size, 'batch', 'batches')}.
+          Here are ${count(app.shelf.recipes.size, 'recipe')} and ${count(app.shelf.size, 'batch', 'batches')}.
         </p>
         ${transfer.draw()} ${setAside()} ${storage()} ${about()}
       </div>

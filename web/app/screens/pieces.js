@@ -1,4 +1,5 @@
 /** Pieces: what is on the board, and the green weight that every share is worked from. */
+import { lastTime } from '../widgets/outcome.js';
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { aboutBatch } from '../widgets/about-batch.js';
@@ -29,7 +30,7 @@ export function pieces(app, id) {
       <section class="sec">
         <h2>Pieces</h2>
         <p class="lead">Trimmed and patted dry. Pieces of one size make a class; measure the thickest part of it.</p>
-        ${any && ok ? sheetOf(ok) : nothing}
+        ${lastTime(app, id, batch)} ${any && ok ? sheetOf(ok) : nothing}
         ${any && problems ? html`<div class="gap">${problemStrip(app, problems)}</div>` : nothing}
       </section>
       ${

@@ -9,6 +9,7 @@ import { cardSteps } from '../widgets/card.js';
 import { CureStage } from '../widgets/cure-stage.js';
 import { FireLog } from '../widgets/fire-log.js';
 import { icon } from '../widgets/icon.js';
+import { outcome } from '../widgets/outcome.js';
 import { Ticker, boxId, onceOnly } from '../widgets/tick.js';
 import { strip } from '../widgets/verdict.js';
 import { week } from '../widgets/week.js';
@@ -41,6 +42,7 @@ export function stage(app, id, stage) {
 
   // Where readings were logged before, the pad is what the hand reaches for; it keeps its place while one stays here.
   const busy = app.shelf.batches.get(id)?.fire?.readings.length;
+  const after = outcome(app, id);
 
   function draw() {
     const batch = /** @type {Batch} */ (app.shelf.batches.get(id));
@@ -81,6 +83,8 @@ export function stage(app, id, stage) {
       ${lit && log && !busy ? log.leaf(batch) : nothing} ${state && !state.held ? cure?.leaf(batch) : nothing}
       ${state?.finished && !batch.closed ? finish(batch) : nothing} ${stage === 'pack' ? handOn(batch) : nothing}
       ${calendarButton(app, [[id, batch]], 'one')}
+      ${lit && log && !busy ? log.leaf(batch) : nothing} ${state?.finished && !batch.closed ? finish(batch) : nothing}
+      ${stage === 'pack' ? [after(batch), handOn(batch)] : nothing} ${calendarButton(app, [[id, batch]], 'one')}
     </div>`;
     const seen = lit && log ? log.plate(batch) : state && !state.held && cure ? cure.plate(batch) : nothing;
     const plate = html`<div class="plate ${seen === nothing ? 'wide-only' : ''}">
@@ -192,12 +196,19 @@ export function stage(app, id, stage) {
   /** @param {Batch} batch */
   function handOn(batch) {
     const same = app.shelf.cards().find(([, recipe]) => recipe.name === batch.recipe.name);
-    if (!same) return nothing;
-    return html`<nav class="doors block" aria-label="Next">
-      <a href="#/recipe/${same[0]}"
-        ><span><b>Hand on this recipe</b><span class="small">As a link or on paper.</span></span
+    return html`<nav class="doors block noprint" aria-label="Next">
+      <a href="#/batch/${id}/labels"
+        ><span><b>Labels and tags</b><span class="small">For the bag, the packs and what you give.</span></span
         >${icon('s-go')}</a
       >
+      ${
+        same
+          ? html`<a href="#/recipe/${same[0]}"
+              ><span><b>Hand on this recipe</b><span class="small">As a link or on paper.</span></span
+              >${icon('s-go')}</a
+            >`
+          : nothing
+      }
     </nav>`;
   }
 

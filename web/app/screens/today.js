@@ -169,7 +169,7 @@ function wayOfWork() {
 
 /** @param {App} app */
 function doors(app) {
-  const away = app.shelf.away().length;
+  const away = app.shelf.awayCount;
   return html`<nav class="doors block" aria-label="Other jobs">
     ${door('#/dose', 'Check a dose', 'Cure already on the meat? See where it lands.')}
     ${door('#/brine', 'The brine bench', 'Water, strength, salt and cure for a bucket or a bag')}
@@ -177,6 +177,9 @@ function doors(app) {
     ${door('#/recipes', 'Recipes', `${count(app.shelf.recipes.size, 'card')}, to open, write and hand on`)}
     ${away ? door('#/away', 'Put away', `${count(away, 'batch', 'batches')} finished or thrown out`) : nothing}
     ${door('#/spoons', 'Spoon and scale', 'Weigh your own spoons once, check the scale, make a premix')}
+    ${door('#/stock', 'Stock', 'Cure and salt in the house, the freezer, who got what')}
+    ${app.shelf.size ? door('#/past', 'All batches', 'Search, side by side, what to change next time') : nothing}
+    ${door('#/help', 'Help', 'The whole job, the words of the trade, the sources')}
     ${door('#/keep', 'Keep and settings', 'Units, scale, the file with everything in it')}
   </nav>`;
 }

@@ -10,7 +10,7 @@ import { lightNow } from './light.js';
 
 /** Light modules round a QR code, without which many readers find nothing. */
 const QUIET = 4;
-const FROM_FILE = location.protocol === 'file:';
+export const onFile = location.protocol === 'file:';
 
 export class HandOn {
   #wanted = false;
@@ -27,7 +27,7 @@ export class HandOn {
     return html`<section class="block hand-on">
       <h2>Hand it on</h2>
       ${
-        FROM_FILE
+        onFile
           ? html`<p class="small">
               This page is a file: hand on the file and the text below, and your friend pastes it there under Recipes.
             </p>`
@@ -36,7 +36,7 @@ export class HandOn {
               signal.
             </p>`
       }
-      ${answered(this.app, ask('link', { recipe, base: base() }), (link) => [FROM_FILE ? nothing : this.#square(link, recipe), this.#link(link, recipe)])}
+      ${answered(this.app, ask('link', { recipe, base: linkBase() }), (link) => [onFile ? nothing : this.#square(link, recipe), this.#link(link, recipe)])}
     </section>`;
   }
 
@@ -84,12 +84,12 @@ export class HandOn {
   /** @param {Link} link @param {Recipe} recipe */
   #link({ link }, recipe) {
     return html`<div class="block">
-      <h3>${FROM_FILE ? 'The recipe as text' : 'Or send this link'}</h3>
+      <h3>${onFile ? 'The recipe as text' : 'Or send this link'}</h3>
       <p class="code near" id="link-text" tabindex="0" role="group" aria-label="The link">${link}</p>
       <div class="pair gap noprint">
         <button type="button" class="btn quiet" @click=${() => print()}>Print the card</button>
         ${
-          'share' in navigator && !FROM_FILE
+          'share' in navigator && !onFile
             ? html`<button type="button" class="btn quiet" @click=${() => this.#share(link, recipe)}>Send it</button>`
             : nothing
         }
@@ -137,8 +137,8 @@ export class HandOn {
 }
 
 /** Where the link leads: this page. From a file only its name, since a path on this device means nothing on another. */
-function base() {
+export function linkBase() {
   const { origin, pathname } = location;
-  if (FROM_FILE) return decodeURIComponent(pathname.split('/').at(-1) ?? '');
+  if (onFile) return decodeURIComponent(pathname.split('/').at(-1) ?? '');
   return origin + pathname.replace(/index\.html$/, '');
 }

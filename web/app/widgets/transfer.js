@@ -162,7 +162,13 @@ export class Transfer {
 /** @param {Row} row */
 function nameOf({ key, theirs, mine }) {
   const data = theirs?.data ?? mine?.data;
-  const kind = key.startsWith('batch/') ? 'Batch' : key.startsWith('recipe/') ? 'Recipe' : 'Settings';
+  const kind = key.startsWith('batch/')
+    ? 'Batch'
+    : key.startsWith('recipe/')
+      ? 'Recipe'
+      : key.startsWith('stock/')
+        ? 'Stock'
+        : 'Settings';
   const day = kind === 'Batch' ? `, ${fullDate(Date.parse((theirs ?? mine)?.at ?? ''))}` : '';
   return typeof data?.name === 'string' ? `${kind} ${data.tag} ${data.name}${day}` : kind;
 }

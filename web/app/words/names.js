@@ -73,3 +73,10 @@ export function count(n, one, many = `${one}s`) {
  * @param {string} status
  */
 export const statusWords = (status) => (status === 'memory' ? 'from memory, not looked up' : status);
+
+/**
+ * By which a bag without its card is found: the tag, and the end of the id.
+ * @param {string} tag
+ * @param {string} id
+ */
+export const shortCode = (tag, id) => `${tag}-${id.slice(-4).toUpperCase()}`;

@@ -1,0 +1,127 @@
+// Stock, memory and help, as a person uses them with a thumb at 390 px.
+import assert from 'node:assert/strict';
+import { test } from 'node:test';
+import { phone, usable, violations } from '../harness.mjs';
+import { begin, goTo, kept, startDemo, startBatch, texts } from './steps.mjs';
+
+test('what comes in is written down, what is weighed out is taken off, a pack goes to a friend', async (t) => {
+  const page = await begin(t, phone);
+  await page.getByRole('link', { name: /^Stock/ }).tap();
+  await page.getByText('Write down what came in').tap();
+  await page.getByLabel('How much').fill('much');
+  await page.getByRole('button', { name: 'Write it down' }).tap();
+  await page.locator('.errsum').waitFor();
+  await page.getByLabel('How much').fill('50');
+  await page.getByRole('button', { name: 'Write it down' }).tap();
+  await page.getByText('Cure no. 1: 50 g left').waitFor();
+  const demo = await startDemoFrom(page);
+  await goTo(page, `#/batch/${demo}/weigh`);
+  await page.locator('[data-tick="cure:0"]').check();
+  await page.locator('[data-tick="cure:0"]:checked').waitFor();
+  await goTo(page, '#/stock');
+  // The demo batch is 1480 g: 3.5 g of cure on a 0.1 g scale, as the weigh-out tests hold.
+  await page.getByText('Cure no. 1: 46.5 g left').waitFor();
+  await page.getByText('Put a pack in').tap();
+  await page.getByLabel('What is in it').fill('Duck breast');
+  await page.getByLabel('Weight', { exact: true }).fill('203');
+  await page.getByLabel(/^Use by/).fill('2020-01-02');
+  await page.getByRole('button', { name: 'Put it in the list' }).tap();
+  await page.getByText('That day is past').waitFor();
+  await page.getByRole('button', { name: 'Given away: Duck breast' }).tap();
+  await page.getByLabel('Who gets it').fill('The neighbour');
+  await page.getByRole('button', { name: 'Write it down' }).last().tap();
+  await page.getByRole('heading', { name: 'Who got what' }).waitFor();
+  const stored = await kept(page, 'stock/');
+  assert.equal(stored.length, 2);
+  assert.ok(stored.some(({ data }) => data.to === 'The neighbour' && data.gone > 0));
+});
+
+async function startDemoFrom(page) {
+  await goTo(page, '#/today');
+  return startDemo(page);
+}
+
+test('what came out stands on the next batch of the recipe, is found by a search, and lies beside another', async (t) => {
+  const page = await begin(t, phone);
+  const first = await startDemo(page);
+  await goTo(page, `#/batch/${first}/pack`);
+  await page.getByText('What came out, for next time').tap();
+  await page.getByLabel('Weight of all packs').fill('1190');
+  await page.getByLabel('Taste, in three words').fill('salt, smoke, marsh');
+  await page.getByLabel('What to change').fill('Less juniper');
+  await page.getByLabel('What to change').blur();
+  await page.waitForFunction(() => document.querySelector('details[open] textarea, details[open] input'));
+  await goTo(page, '#/today');
+  const second = await startBatch(page, /Saltmarsh/);
+  assert.match(await page.locator('.last-time').innerText(), /To change: Less juniper/);
+  await goTo(page, '#/past');
+  await page.getByLabel('Search').fill('juniper');
+  await page.getByText('1 batch', { exact: true }).waitFor();
+  await page.getByLabel('Search').fill('teal nothing');
+  await page.getByText('0 batches', { exact: true }).waitFor();
+  await page.getByLabel('Search').fill('');
+  for (const button of await page.getByRole('button', { name: /^Side by side/ }).all()) await button.tap();
+  const cells = await texts(page.locator('.beside td'));
+  assert.ok(cells.includes('salt, smoke, marsh') && cells.includes('1190 g'), cells.join('|'));
+  const [record] = (await kept(page, 'batch/')).filter(({ key }) => key === `batch/${first}`);
+  assert.deepEqual(record.data.after, { out: '1190 g', taste: 'salt, smoke, marsh', change: 'Less juniper' });
+  assert.notEqual(first, second);
+});
+
+test('after a start what is put away is counted at once and opens at once', async (t) => {
+  const page = await begin(t, phone);
+  const id = await startDemo(page);
+  await page.evaluate(
+    (id) =>
+      new Promise((done) => {
+        indexedDB.open('cure-reckoner').onsuccess = ({ target: { result: db } }) => {
+          const tx = db.transaction('records', 'readwrite');
+          const store = tx.objectStore('records');
+          store.get(`batch/${id}`).onsuccess = ({ target: { result } }) => {
+            for (let n = 0; n < 120; n++) {
+              store.put({ ...result, key: `batch/old-${n}`, data: { ...result.data, name: `Old ${n}`, closed: true } });
+            }
+          };
+          tx.oncomplete = () => (db.close(), done());
+        };
+      }),
+    id,
+  );
+  // The first start reads all and notes which are put away; the second leaves those for later.
+  await page.reload();
+  await usable(page);
+  await page.waitForFunction(
+    () =>
+      new Promise((done) => {
+        indexedDB.open('cure-reckoner').onsuccess = ({ target: { result: db } }) => {
+          db.transaction('records').objectStore('records').get('meta/away').onsuccess = ({ target: { result } }) =>
+            (db.close(), done(result?.data.ids.length === 120));
+        };
+      }),
+  );
+  await page.evaluate(() => (window.requestIdleCallback = () => 0));
+  await page.addInitScript(() => (window.requestIdleCallback = () => 0));
+  await page.reload();
+  await usable(page);
+  await page.getByText('120 batches finished or thrown out').waitFor();
+  await goTo(page, '#/past');
+  await page.getByText('120 still being read').waitFor();
+  await goTo(page, '#/batch/old-7/pieces');
+  await page.getByRole('heading', { name: 'Old 7' }).waitFor();
+});
+
+for (const light of ['Day', 'Dark', 'Red light']) {
+  test(`labels, stock, all batches and help: axe finds nothing in ${light.toLowerCase()}`, async (t) => {
+    const page = await begin(t, phone);
+    const id = await startDemo(page);
+    await page.getByRole('button', { name: light, exact: true }).tap();
+    const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+    for (const at of [`#/batch/${id}/labels`, `#/batch/${id}/pack`, '#/stock', '#/past', '#/help']) {
+      await goTo(page, at);
+      if (at === '#/past') await page.getByRole('button', { name: /^Side by side/ }).first().tap();
+      for (const summary of await page.locator('.leaf summary').all()) await summary.tap();
+      assert.deepEqual(await violations(page), [], at);
+      assert.ok((await wide()) <= 0, `${at} is ${await wide()} px too wide`);
+    }
+  });
+}

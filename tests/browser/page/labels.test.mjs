@@ -1,0 +1,121 @@
+// Labels and tags: every field is on the paper, no word is cut off, and each square is read by another decoder.
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { test } from 'node:test';
+import { phone, scan } from '../harness.mjs';
+import { begin, goTo, startDemo, texts } from './steps.mjs';
+
+/** Pages of the print, with their sizes in mm, and the words on it in all. */
+async function printed(page, name) {
+  const pdf = await page.pdf({ preferCSSPageSize: true });
+  const file = join(mkdtempSync(join(process.env.KEEP_PRINTS ?? tmpdir(), 'labels-')), `${name}.pdf`);
+  writeFileSync(file, pdf);
+  const pages = pdf.toString('latin1').match(/\/MediaBox\s*\[[^\]]*\]/g);
+  const sizes = pages.map((box) =>
+    box
+      .match(/[\d.]+/g)
+      .slice(2)
+      .map((pt) => Math.round((pt / 72) * 25.4)),
+  );
+  const words = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).replace(/\s+/g, ' ');
+  return { sizes, words };
+}
+
+/** Labels whose content is wider or higher than the label, or that stand out of the sheet. */
+const clipped = (page) =>
+  page.evaluate(
+    () =>
+      [...document.querySelectorAll('.lbl, .lbl *')].filter(
+        (part) => !(part instanceof SVGElement) && part.scrollWidth > part.clientWidth + 1 && part.clientWidth > 0,
+      ).length,
+  );
+
+async function onLabels(t) {
+  const page = await begin(t, phone);
+  const id = await startDemo(page);
+  await goTo(page, `#/batch/${id}/pack`);
+  await page.getByRole('link', { name: /Labels and tags/ }).tap();
+  await page.locator('.lbl').first().waitFor();
+  return page;
+}
+
+const choose = (page, name) => page.getByLabel(name, { exact: true }).check();
+
+/** How many labels stand side by side on each; the margins of the sheets are 10 mm, the gaps 4 mm. */
+const STOCKS = [
+  ['A4 sheet', [210, 297], 2],
+  ['Letter sheet', [216, 279], 2],
+  ['Tape, 62 mm', [62, 240], 1],
+];
+const MM = 96 / 25.4;
+
+/** Pages that five labels of this height need where none is cut in two. */
+function pagesFor([, high], across, height) {
+  if (across === 1) return 5;
+  const rows = Math.floor((high - 20 + 4) / (height / MM + 4));
+  assert.ok(rows >= 1, 'a label is higher than the sheet');
+  return Math.ceil(Math.ceil(5 / across) / rows);
+}
+
+for (const [paper, kind] of [
+  ['Bag, before it closes', 'bag'],
+  ['Finished packs', 'pack'],
+  ['Gift tag', 'gift'],
+]) {
+  test(`${paper}: on three stocks, whole, and every square is read`, async (t) => {
+    const page = await onLabels(t);
+    await choose(page, paper);
+    await page.getByLabel('How many').fill('5');
+    await page.locator('.lbl').nth(4).waitFor();
+    for (const [stock, size, across] of STOCKS) {
+      await choose(page, stock);
+      assert.equal(await page.locator('.lbl').count(), 5);
+      const squares = page.locator('.lbl .qr');
+      assert.equal(await squares.count(), 5);
+      const links = [];
+      for (let at = 0; at < 5; at++) links.push(await scan(squares.nth(at)));
+      assert.ok(links[0]?.includes('#r1.'), String(links[0]));
+      assert.equal(new Set(links).size, 1);
+      await page.emulateMedia({ media: 'print' });
+      assert.equal(await clipped(page), 0, `${paper} on ${stock}`);
+      const { height } = await page.locator('.lbl').first().boundingBox();
+      assert.ok(height / MM < size[1] - 4, `${height / MM} mm on ${stock}`);
+      const { sizes, words } = await printed(page, `${kind}-${stock.slice(0, 4).trim()}`);
+      await page.emulateMedia({ media: null });
+      assert.deepEqual(sizes[0], size);
+      assert.equal(sizes.length, pagesFor(size, across, height), `${paper} on ${stock}`);
+      for (let at = 1; at <= 5; at++) assert.ok(words.includes(`${at} of 5`), `${at} of 5 on ${stock}`);
+      // The foot is the last line of each: it is on paper five times.
+      assert.equal(words.replace(/-? /g, '').split('Notforsale').length - 1, 5, `${paper} on ${stock}`);
+    }
+  });
+}
+
+test('weights go onto the packs in order, what is left out gets a line, and a wrong one says so', async (t) => {
+  const page = await onLabels(t);
+  await choose(page, 'Finished packs');
+  await page.getByLabel('How many').fill('3');
+  await page.getByLabel('Weight of each pack').fill('203, 7 oz');
+  const said = await texts(page.locator('.lbl .top2'));
+  assert.match(said[0], /Pack 1 of 3, SD-\w{4} 203 g/);
+  assert.match(said[1], /198\.4 g|198 g/);
+  assert.match(said[2], /Weight$/);
+  await page.getByLabel('Weight of each pack').fill('much');
+  await page.locator('.err').waitFor();
+});
+
+test('a gift of birds has a line to sign under US rules, and under another law none', async (t) => {
+  const page = await onLabels(t);
+  await choose(page, 'Gift tag');
+  assert.match(await page.locator('.lbl').innerText(), /signature/);
+  assert.match(await page.locator('.cautions').innerText(), /Check your state/);
+  await goTo(page, '#/keep');
+  await page.getByLabel('Canada', { exact: true }).check();
+  await page.goBack();
+  await choose(page, 'Gift tag');
+  assert.doesNotMatch(await page.locator('.lbl').innerText(), /signature/);
+  assert.match(await page.locator('.cautions').innerText(), /Check your law/);
+});

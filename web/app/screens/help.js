@@ -1,0 +1,111 @@
+/** Help: the whole job by the demo batch, the words of the trade, where the figures come from. */
+import { html } from 'lit-html';
+import { statusWords } from '../words/names.js';
+import { GLOSSARY } from '../words/glossary.js';
+
+/** @typedef {import('../app.js').App} App */
+
+/** @type {[string, string][]} The job from the bag to the gift, as the demo batch goes through it. */
+const JOB = [
+  [
+    'Cool it',
+    'Dress and cool the birds, hang or drain them cold, then bone out and trim. Sort the pieces by size: a thin one is ready first.',
+  ],
+  [
+    'Pieces',
+    'Weigh what is trimmed. That is green weight, and every per cent on the card is of it. Measure the thickest part.',
+  ],
+  [
+    'Weigh',
+    'Cure first, into an empty bowl on a scale at nought. Add each thing until the scale shows what the card shows. Tick it when it is in.',
+  ],
+  [
+    'Read the verdict',
+    'A range with its limit. In range: go on. Held: nothing goes on until the numbers change. Never add cure to be quicker, and do not count on soaking it out.',
+  ],
+  [
+    'Label the bag',
+    'Print or write the bag label before the bag closes. A bag without a name is a bag nobody can vouch for.',
+  ],
+  [
+    'Cure',
+    'Keep it at 2 to 4 °C (36 to 40 °F). Turn it when Today says so. The clock stops when it freezes, and does not hold above 4 °C.',
+  ],
+  ['Rinse and dry', 'Rinse, pat dry, and leave it uncovered and cold until it feels tacky: the pellicle.'],
+  [
+    'Fire',
+    'Smoke, then cook until the coldest piece reads what the card says: every bird 74 °C (165 °F) in the middle.',
+  ],
+  ['Chill', 'From 57 to 21 °C (135 to 70 °F) within 2 hours, and to 5 °C (41 °F) within 4 hours more.'],
+  ['Pack', 'Labels for the packs, a tag for a gift of birds. Cured and smoked birds keep cold 2 weeks at most.'],
+  [
+    'For next time',
+    'On the Pack stage, note what came out and what to change. It stands on the next batch of that recipe.',
+  ],
+];
+
+/** @param {App} app @returns {import('../app.js').Screen} */
+export function help(app) {
+  function draw() {
+    const { profiles, ingredients } = app.tables;
+    /** @type {Map<string, Set<string>>} */
+    const sources = new Map();
+    for (const { source, status } of ingredients) {
+      if (source) sources.set(statusWords(status), (sources.get(statusWords(status)) ?? new Set()).add(source));
+    }
+    const view = html`<div class="leaf help">
+      <h1 tabindex="-1">Help</h1>
+      <p class="lead near">
+        The whole job, by the demo batch: mallard and teal from a weekend on the saltmarsh. Press “Try the demo batch”
+        on an empty Today to walk through it.
+      </p>
+      <p class="caution">
+        Your local code, the food-safety authority and licensed practice decide. This page reckons; it does not license.
+      </p>
+      <section class="sec">
+        <h2>The job</h2>
+        <ol class="steps">
+          ${JOB.map(
+            ([head, says]) =>
+              html`<li>
+                <span><b>${head}</b>${says}</span>
+              </li>`,
+          )}
+        </ol>
+      </section>
+      <section class="sec">
+        <h2>Words of the trade</h2>
+        <dl class="words">
+          ${GLOSSARY.map(
+            ([word, says]) =>
+              html`<dt>${word}</dt>
+                <dd>${says}</dd>`,
+          )}
+        </dl>
+      </section>
+      <section class="sec">
+        <h2>Where the figures come from</h2>
+        <p class="lead">
+          Published: read in the source. Quoted: read in a text that quotes it. The rest says what it is: treat it so.
+        </p>
+        <h3>Limits for cure</h3>
+        <ul class="bullets">
+          ${profiles.map(({ name, source }) => html`<li><b>${name}.</b> ${source}</li>`)}
+        </ul>
+        <h3>Weights of a level spoon</h3>
+        ${[...sources].map(
+          ([status, all]) =>
+            html`<details class="gap">
+              <summary>${status}: ${all.size} sources</summary>
+              <ul class="bullets">
+                ${[...all].map((source) => html`<li>${source}</li>`)}
+              </ul>
+            </details>`,
+        )}
+      </section>
+    </div>`;
+    return { title: 'Help', back: { href: '#/today', text: 'Today' }, one: true, view };
+  }
+
+  return { draw };
+}

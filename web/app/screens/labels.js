@@ -1,0 +1,147 @@
+/** Labels and tags of a batch: for the bag before it closes, for the packs, for what is given. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { answered } from '../widgets/answer.js';
+import { field } from '../widgets/field.js';
+import { Form } from '../widgets/form.js';
+import { linkBase, onFile } from '../widgets/hand-on.js';
+import { sheetOf } from '../widgets/label.js';
+import { pick } from '../widgets/pick.js';
+import { strip } from '../widgets/verdict.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').PaperKind} PaperKind */
+
+/** @type {[PaperKind, string][]} */
+const PAPERS = [
+  ['bag', 'Bag, before it closes'],
+  ['pack', 'Finished packs'],
+  ['gift', 'Gift tag'],
+];
+/** @type {['a4' | 'letter' | 'tape', string][]} */
+const STOCKS = [
+  ['a4', 'A4 sheet'],
+  ['letter', 'Letter sheet'],
+  ['tape', 'Tape, 62 mm'],
+];
+/** As many as anyone cuts in one go. */
+const MOST = 60;
+
+/** @param {App} app @param {string} id @returns {import('../app.js').Screen} */
+export function labels(app, id) {
+  const form = new Form('labels', `labels.${id}`);
+  /** @type {{ kind: PaperKind | '', stock: 'a4' | 'letter' | 'tape', frozen: boolean, vacuum: boolean }} */
+  const how = { kind: '', stock: 'a4', frozen: false, vacuum: false };
+  /** @param {Partial<typeof how>} part */
+  const set = (part) => {
+    Object.assign(how, part);
+    app.draw();
+  };
+
+  /** The weight of each pack as it is printed; nothing where it is to be written by hand. @param {number} count */
+  function weights(count) {
+    const typed = form
+      .text('weights')
+      .split(/[;,]\s+|[;\n]/)
+      .map((text) => text.trim())
+      .filter(Boolean);
+    const fields = typed
+      .slice(0, count)
+      .map((text, at) => ({ key: `w${at}`, label: `Pack ${at + 1}`, kind: 'mass', text, unit: 'g' }));
+    if (fields.length === 0) return { texts: [], wrong: undefined };
+    const { ok, problems } = ask('read', /** @type {any} */ ({ fields, units: app.settings.units }));
+    const wrong = (problems ?? ok?.problems)?.[0]?.message;
+    return { texts: wrong ? [] : (ok?.values.map(({ shown }) => shown) ?? []), wrong };
+  }
+
+  function draw() {
+    const batch = /** @type {import('../types').Batch} */ (app.shelf.batches.get(id));
+    const rubbed = batch.ticks.some(({ of }) => of === 'label');
+    const kind = how.kind || (rubbed ? 'pack' : 'bag');
+    const count = Math.min(MOST, Math.max(1, Math.round(Number(form.text('count', '1').replace(',', '.'))) || 1));
+    const read = weights(count);
+    if (read.wrong) form.mark([{ code: 'not_read', field: 'weights', message: read.wrong }]);
+    const { frozen, vacuum } = how;
+    const answer = ask('labels', { batch, now: app.now(), frozen, vacuum, settings: app.settings });
+    const link = onFile ? null : ask('link', { recipe: batch.recipe, base: linkBase() }).ok;
+    return {
+      title: `Labels, ${batch.name}`,
+      back: { href: `#/batch/${id}/pack`, text: batch.name },
+      one: true,
+      view: html`<div class="leaf labels">
+        <div class="noprint">
+          <h1 tabindex="-1">Labels for batch ${batch.tag}</h1>
+          ${pick({ name: 'paper', legend: 'What for', look: 'long', options: PAPERS, value: kind }, (kind) => set({ kind }))}
+          ${pick({ name: 'stock', legend: 'Printed on', options: STOCKS, value: how.stock }, (stock) => set({ stock }))}
+          ${field(form, { key: 'count', label: 'How many', stored: '1', stepper: ['One less', 'One more'], least: 1, keys: 'numeric' }, { typed: app.draw })}
+          ${
+            kind === 'bag'
+              ? nothing
+              : html`${field(
+                  form,
+                  {
+                    key: 'weights',
+                    label: 'Weight of each pack',
+                    hint: 'In order, such as 203, 199, 186. What is left out gets a line to write on.',
+                    look: 'words',
+                    optional: true,
+                  },
+                  { typed: app.draw },
+                )}
+                ${pick(
+                  {
+                    name: 'place',
+                    legend: 'Kept',
+                    options: /** @type {['cold' | 'frozen', string][]} */ ([
+                      ['cold', 'Cold'],
+                      ['frozen', 'Frozen'],
+                    ]),
+                    value: frozen ? 'frozen' : 'cold',
+                  },
+                  (place) => set({ frozen: place === 'frozen' }),
+                )}
+                ${pick(
+                  {
+                    name: 'vacuum',
+                    legend: 'Packed',
+                    options: /** @type {['bag' | 'vacuum', string][]} */ ([
+                      ['bag', 'Bag or paper'],
+                      ['vacuum', 'Vacuum'],
+                    ]),
+                    value: vacuum ? 'vacuum' : 'bag',
+                  },
+                  (packed) => set({ vacuum: packed === 'vacuum' }),
+                )}`
+          }
+        </div>
+        ${answered(app, answer, (ok) => {
+          const paper = ok.papers.find((one) => one.kind === kind);
+          return html`${
+              ok.held
+                ? html`<div class="gap noprint">
+                    ${strip('stop', ok.held, 'The dose holds this batch: it gets no label for what is eaten or given.')}
+                  </div>`
+                : nothing
+            }
+            ${
+              paper
+                ? html`<h2 class="noprint block">The sheet</h2>
+                    ${sheetOf({ paper, batch, id, count, weights: read.texts, stock: how.stock, link, now: app.now() })}
+                    <div class="block noprint">
+                      <button type="button" class="btn main wide" @click=${() => print()}>Print</button>
+                    </div>`
+                : nothing
+            }
+            <section class="block noprint cautions">
+              <h2>Before it leaves the house</h2>
+              <ul>
+                ${ok.rules.map(({ text, source }) => html`<li class="caution">${text} <small>${source}.</small></li>`)}
+              </ul>
+            </section>`;
+        })}
+      </div>`,
+    };
+  }
+
+  return { draw };
+}

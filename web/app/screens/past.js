@@ -1,0 +1,179 @@
+/** Past batches: search over all, two side by side, a year at a time. */
+import { html, nothing } from 'lit-html';
+import { icon, tagMark } from '../widgets/icon.js';
+import { count, shortCode } from '../words/names.js';
+import { fullDate } from '../words/time.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Batch} Batch */
+
+/** So many are drawn at a time. */
+const PAGE = 30;
+
+/** @param {App} app @returns {import('../app.js').Screen} */
+export function past(app) {
+  let sought = '';
+  let year = '';
+  let shown = PAGE;
+  /** @type {string[]} ids of those that lie side by side, two at most */
+  let beside = [];
+  /** @type {Map<Batch, string>} all the words of a batch, made once */
+  const words = new Map();
+
+  /** @param {string} id @param {Batch} batch */
+  function wordsOf(id, batch) {
+    let all = words.get(batch);
+    if (all === undefined) {
+      const cuts = batch.pieces.map(
+        ({ cut, name }) => `${app.tables.cuts.find(({ key }) => key === cut)?.name ?? ''} ${name ?? ''}`,
+      );
+      const { out, cut, taste, change } = batch.after ?? {};
+      const parts = [
+        batch.name,
+        batch.tag,
+        shortCode(batch.tag, id),
+        batch.notes,
+        batch.killed,
+        batch.recipe.name,
+        ...cuts,
+      ];
+      all = [...parts, out, cut, taste, change].filter(Boolean).join(' ').toLowerCase();
+      words.set(batch, all);
+    }
+    return all;
+  }
+
+  /** @param {string} id */
+  const lay = (id) => {
+    beside = beside.includes(id) ? beside.filter((one) => one !== id) : [...beside, id].slice(-2);
+    app.draw();
+  };
+
+  function draw() {
+    const all = [...app.shelf.batches].sort(([a], [b]) => (a < b ? 1 : -1));
+    const asked = sought.toLowerCase().split(/\s+/).filter(Boolean);
+    const years = [...new Set(all.map(([, batch]) => yearOf(batch)))].sort().reverse();
+    const found = all.filter(
+      ([id, batch]) => (!year || yearOf(batch) === year) && asked.every((word) => wordsOf(id, batch).includes(word)),
+    );
+    const unread = app.shelf.size - app.shelf.batches.size;
+    const view = html`<div class="leaf">
+      <h1 tabindex="-1">All batches</h1>
+      <div class="field">
+        <label for="seek">Search</label>
+        <span class="hint" id="seek-hint">Name, tag or code on the bag, species, notes, taste.</span>
+        <input
+          id="seek"
+          class="plainfield"
+          type="search"
+          autocomplete="off"
+          aria-describedby="seek-hint"
+          .value=${sought}
+          @input=${(/** @type {{ target: HTMLInputElement }} */ { target }) => ((sought = target.value), (shown = PAGE), app.draw())}
+        />
+      </div>
+      <div class="field">
+        <label for="year">Year</label>
+        <select
+          id="year"
+          .value=${year}
+          @change=${(/** @type {{ target: HTMLSelectElement }} */ { target }) => ((year = target.value), (shown = PAGE), app.draw())}
+        >
+          <option value="">All years</option>
+          ${years.map((one) => html`<option value=${one}>${one}, ${count(all.filter(([, batch]) => yearOf(batch) === one).length, 'batch', 'batches')}</option>`)}
+        </select>
+      </div>
+      ${beside.length ? sideBySide(beside.flatMap((id) => app.shelf.batches.get(id) ?? [])) : nothing}
+      <p class="lead block" role="status">
+        ${count(found.length, 'batch', 'batches')}${unread ? html`, ${unread} still being read` : nothing}
+      </p>
+      <ul class="days">
+        ${found.slice(0, shown).map(([id, batch]) => row(id, batch))}
+      </ul>
+      ${
+        found.length > shown
+          ? html`<button type="button" class="btn quiet wide gap" @click=${() => ((shown += PAGE), app.draw())}>
+              Show ${PAGE} more
+            </button>`
+          : nothing
+      }
+    </div>`;
+    return { title: 'All batches', back: { href: '#/today', text: 'Today' }, one: true, view };
+  }
+
+  /** @param {string} id @param {Batch} batch */
+  function row(id, batch) {
+    return html`<li class="held">
+      <a class="batch" href="#/batch/${id}/pack"
+        >${tagMark(batch.tag)}<b>${batch.name}</b
+        ><span class="p">${dayOf(batch)}${batch.closed ? ', put away' : ''}</span></a
+      >
+      ${batch.after?.change ? html`<span>To change: ${batch.after.change}</span>` : nothing}
+      <span class="acts noprint"
+        ><button
+          type="button"
+          class="btn quiet less"
+          aria-pressed=${beside.includes(id) ? 'true' : 'false'}
+          @click=${() => lay(id)}
+        >
+          Side by side<span class="vh">: ${batch.name} ${batch.tag}</span
+          >${beside.includes(id) ? icon('s-tick', '') : nothing}
+        </button></span
+      >
+    </li>`;
+  }
+
+  /** @param {Batch[]} two */
+  function sideBySide(two) {
+    /** @type {[string, (batch: Batch) => unknown][]} */
+    const rows = [
+      ['Begun', dayOf],
+      ['Recipe', ({ recipe }) => recipe.name],
+      ['Pieces', ({ pieces }) => pieces.reduce((sum, { count }) => sum + count, 0)],
+      ['Came out', ({ after }) => after?.out],
+      ['Cut', ({ after }) => after?.cut],
+      ['Taste', ({ after }) => after?.taste],
+      ['To change', ({ after }) => after?.change],
+      ['Remarks', ({ notes }) => notes],
+    ];
+    return html`<section class="block">
+      <h2>Side by side</h2>
+      ${two.length < 2 ? html`<p class="small">Choose one more below.</p>` : nothing}
+      <table class="tbl beside">
+        <thead>
+          <tr>
+            <td></td>
+            ${two.map(({ tag, name }) => html`<th scope="col">${tag} ${name}</th>`)}
+          </tr>
+        </thead>
+        <tbody>
+          ${rows.map(
+            ([head, say]) =>
+              html`<tr>
+                <th scope="row">${head}</th>
+                ${two.map((batch) => html`<td>${say(batch) || 'not noted'}</td>`)}
+              </tr>`,
+          )}
+        </tbody>
+      </table>
+    </section>`;
+  }
+
+  return { draw };
+}
+
+/** When the cure went on, or the kill. @param {Batch} batch */
+const began = ({ ticks, killed }) =>
+  ticks.find(({ of }) => of === 'rub')?.at ?? (killed ? new Date(`${killed}T12:00`).getTime() : null);
+
+/** @param {Batch} batch */
+function dayOf(batch) {
+  const at = began(batch);
+  return at === null ? 'not begun' : fullDate(at);
+}
+
+/** @param {Batch} batch */
+function yearOf(batch) {
+  const at = began(batch);
+  return at === null ? 'Not begun' : String(new Date(at).getFullYear());
+}

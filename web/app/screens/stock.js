@@ -1,0 +1,217 @@
+/** Stock: what came in and what is left of it, packs first in first out, and who got what. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { newId } from '../shelf.js';
+import { answered } from '../widgets/answer.js';
+import { field } from '../widgets/field.js';
+import { Form, errorSummary, focusErrors } from '../widgets/form.js';
+import { icon } from '../widgets/icon.js';
+import { choose, option } from '../widgets/pick.js';
+import { fullDate } from '../words/time.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').PackRow} PackRow */
+/** @typedef {import('../types').LarderRow} LarderRow */
+
+const DAY_MS = 86_400_000;
+
+/** @param {App} app @returns {import('../app.js').Screen} */
+export function stock(app) {
+  const came = new Form('came', 'stock');
+  const packed = new Form('packed', 'packs');
+  let item = 'cure-1';
+  /** @type {string} the pack that is being given away */
+  let giving = '';
+  const gift = new Form('gift');
+
+  /** @param {string} id @param {any} data @param {string} says */
+  const keep = (id, data, says) =>
+    app.act(() => app.shelf.store.put(`stock/${id}`, data), {
+      says,
+      back: () => app.shelf.store.remove(`stock/${id}`),
+    });
+
+  const add = async () => {
+    const fields = [{ key: 'weight', label: 'How much', kind: /** @type {const} */ ('mass'), unit: 'g' }];
+    const read = came.read(fields, app.settings.units);
+    const name = came.text('name').trim();
+    if (item === 'own' && !name) came.mark([{ code: 'missing', field: 'name', message: 'Type what it is called.' }]);
+    if (read && (item !== 'own' || name)) {
+      const data = { item, ...(item === 'own' ? { name } : {}), weight: read['weight'], at: app.now() };
+      if (await keep(newId(), data, 'It is written down.')) came.clear();
+    }
+    app.draw();
+    focusErrors();
+  };
+
+  const addPack = async () => {
+    const read = packed.read([{ key: 'weight', label: 'Weight', kind: 'mass', unit: 'g' }], app.settings.units);
+    const name = packed.text('name').trim();
+    if (!name) packed.mark([{ code: 'missing', field: 'name', message: 'Type what is in it.' }]);
+    if (read && name) {
+      const day = packed.text('until');
+      const until = day ? new Date(`${day}T12:00`).getTime() : null;
+      const data = { item: 'pack', name, weight: read['weight'], at: app.now(), ...(until ? { until } : {}) };
+      if (await keep(newId(), data, `${name} is in the list.`)) packed.clear();
+    }
+    app.draw();
+    focusErrors();
+  };
+
+  /** @param {string} id @param {string} to */
+  const goes = (id, to) =>
+    app.act(() => app.shelf.store.change(`stock/${id}`, (one) => one && { ...one, to, gone: app.now() }), {
+      says: `Gone: ${to}.`,
+      back: () =>
+        app.shelf.store.change(`stock/${id}`, (one) => {
+          const { to: _to, gone: _gone, ...rest } = one;
+          return rest;
+        }),
+    });
+
+  /** @param {string} id @param {string} name */
+  const remove = async (id, name) => {
+    const old = app.shelf.stock.get(id);
+    await app.act(() => app.shelf.store.remove(`stock/${id}`), {
+      says: `${name} is deleted.`,
+      back: () => app.shelf.store.put(`stock/${id}`, old),
+    });
+  };
+
+  function draw() {
+    const all = [...app.shelf.stock].map(([id, stock]) => ({ id, stock }));
+    const since = Math.min(...all.filter(({ stock }) => stock.item !== 'pack').map(({ stock }) => stock.at));
+    // A batch that was done before anything came in took nothing of it.
+    const batches = [...app.shelf.batches.values()].filter(({ ticks }) => ticks.some(({ at }) => at >= since));
+    const answer = ask('larder', { stock: all, batches, now: app.now(), settings: app.settings });
+    const view = html`<div class="leaf">
+      <h1 tabindex="-1">Stock</h1>
+      ${answered(app, answer, ({ rows, packs, gone }) => [
+        html`<section class="sec">
+          <h2>Cure, salt, spice</h2>
+          ${
+            rows.length
+              ? html`<ul class="days">
+                  ${rows.map(thing)}
+                </ul>`
+              : html`<p class="lead">Nothing is written down yet.</p>`
+          }
+          <details class="block noprint" ?open=${came.typed.length > 0}>
+            <summary>Write down what came in</summary>
+            ${errorSummary(came)}
+            ${choose(
+              {
+                id: 'came-item',
+                label: 'What',
+                value: item,
+                options: html`${app.tables.ingredients
+                  .filter(({ group }) => group !== 'liquid')
+                  .map(({ key, name }) =>
+                    option(key, name, key === item),
+                  )}${option('own', 'Something else', item === 'own')}`,
+              },
+              (value) => ((item = value), app.draw()),
+            )}
+            ${item === 'own' ? field(came, { key: 'name', label: 'Name', look: 'words' }, { typed: app.draw }) : nothing}
+            ${field(came, { key: 'weight', label: 'How much', unit: 'g', look: 'small' }, { typed: app.draw })}
+            <button type="button" class="btn wide" @click=${add}>Write it down</button>
+          </details>
+        </section>`,
+        html`<section class="sec">
+          <h2>Freezer and larder</h2>
+          <p class="lead">The one to eat first stands on top.</p>
+          ${
+            packs.length
+              ? html`<ul class="days">
+                  ${packs.map(pack)}
+                </ul>`
+              : nothing
+          }
+          <details class="block noprint" ?open=${packed.typed.length > 0}>
+            <summary>Put a pack in</summary>
+            ${errorSummary(packed)}
+            ${field(packed, { key: 'name', label: 'What is in it', look: 'words' }, { typed: app.draw })}
+            ${field(packed, { key: 'weight', label: 'Weight', unit: 'g', look: 'small' }, { typed: app.draw })}
+            <div class="field">
+              <label for="packed-until">Use by<span class="opt"> (from its label)</span></label>
+              <input
+                id="packed-until"
+                class="plainfield"
+                type="date"
+                .value=${packed.text('until')}
+                @change=${(/** @type {{ target: HTMLInputElement }} */ { target }) => packed.type('until', target.value)}
+              />
+            </div>
+            <button type="button" class="btn wide" @click=${addPack}>Put it in the list</button>
+          </details>
+        </section>`,
+        gone.length
+          ? html`<section class="sec">
+              <h2>Who got what</h2>
+              <ul class="days">
+                ${gone.map(
+                  ({ name, weight, to, gone }) =>
+                    html`<li class="held">
+                      <b>${name}, ${weight.text}</b><span>${to}, ${gone === null ? nothing : fullDate(gone)}</span>
+                    </li>`,
+                )}
+              </ul>
+            </section>`
+          : nothing,
+      ])}
+    </div>`;
+    return { title: 'Stock', back: { href: '#/today', text: 'Today' }, one: true, view };
+  }
+
+  /** @param {LarderRow} row */
+  function thing({ name, ids, left, says, short }) {
+    const last = ids.at(-1) ?? '';
+    return html`<li class="held">
+      <b>${name}: ${left.text} left</b>
+      ${short ? html`<span class="flag care">${icon('s-care', '')}<span>${says}</span></span>` : html`<span>${says}</span>`}
+      <span class="acts noprint"
+        ><button type="button" class="btn quiet less" @click=${() => remove(last, name)}>
+          Delete the last entry<span class="vh"> of ${name}</span>
+        </button></span
+      >
+    </li>`;
+  }
+
+  /** @param {PackRow} row */
+  function pack({ id, name, weight, until, over }) {
+    const day = until === null ? 'No use-by is written down.' : `Use by ${fullDate(until)}.`;
+    const give = async () => {
+      const to = gift.text('to').trim();
+      if (!to) gift.mark([{ code: 'missing', field: 'to', message: 'Type who gets it.' }]);
+      else if (await goes(id, to)) ((giving = ''), gift.clear());
+      app.draw();
+    };
+    return html`<li class="held">
+      <b>${name}, ${weight.text}</b>
+      ${
+        over
+          ? html`<span class="flag care">${icon('s-care', '')}<span>${day} That day is past.</span></span>`
+          : html`<span>${day}${until !== null && until - app.now() < 2 * DAY_MS ? ' Eat it next.' : ''}</span>`
+      }
+      ${
+        giving === id
+          ? html`${field(gift, { key: 'to', label: 'Who gets it', look: 'words' }, { typed: app.draw })}
+              <span class="acts"
+                ><button type="button" class="btn less" @click=${give}>Write it down</button
+                ><button type="button" class="btn quiet less" @click=${() => ((giving = ''), app.draw())}>
+                  Not now
+                </button></span
+              >`
+          : html`<span class="acts noprint"
+              ><button type="button" class="btn quiet less" @click=${() => goes(id, 'Eaten here')}>
+                Eaten<span class="vh">: ${name}</span></button
+              ><button type="button" class="btn quiet less" @click=${() => ((giving = id), gift.clear(), app.draw())}>
+                Given away<span class="vh">: ${name}</span>
+              </button></span
+            >`
+      }
+    </li>`;
+  }
+
+  return { draw };
+}

@@ -1,0 +1,77 @@
+/** What came out of a batch, for next time; and what was noted last time. */
+import { html, nothing } from 'lit-html';
+import { field } from './field.js';
+import { Form } from './form.js';
+import { fullDate } from '../words/time.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').After} After */
+
+/** @param {App} app @param {string} id */
+export function outcome(app, id) {
+  const form = new Form('after', `after.${id}`);
+
+  /** @param {keyof After} key */
+  const left = (key) => async () => {
+    if (!form.typed.includes(key)) return;
+    let text = form.text(key).trim();
+    if (key === 'out' && text) {
+      const read = form.read([{ key, label: 'Weight of all packs', kind: 'mass', unit: 'g' }], app.settings.units);
+      if (!read) return app.draw();
+      text = read[key] ?? '';
+    }
+    const change = (/** @type {Batch} */ batch) => ({ ...batch, after: { ...batch.after, [key]: text || undefined } });
+    if (await app.act(() => app.shelf.changeBatch(id, change))) form.drop(key);
+    app.draw();
+  };
+
+  /** @param {Batch} batch */
+  return ({ after }) => {
+    const words = (/** @type {'cut' | 'taste' | 'change'} */ key, /** @type {string} */ label, hint = '') =>
+      field(
+        form,
+        { key, label, hint, stored: after?.[key], look: 'words', optional: true },
+        { typed: app.draw, left: left(key) },
+      );
+    return html`<details class="block noprint" ?open=${Boolean(after)}>
+      <summary>What came out, for next time</summary>
+      ${field(
+        form,
+        {
+          key: 'out',
+          label: 'Weight of all packs',
+          unit: 'g',
+          stored: after?.out ?? '',
+          look: 'small',
+          optional: true,
+        },
+        { typed: app.draw, left: left('out') },
+      )}
+      ${words('cut', 'How the cut looked')} ${words('taste', 'Taste, in three words')}
+      ${words('change', 'What to change', 'It stands on the next batch of this recipe.')}
+    </details>`;
+  };
+}
+
+/**
+ * What was noted with the batch before this one of the same recipe.
+ * @param {App} app
+ * @param {string} id
+ * @param {Batch} batch
+ */
+export function lastTime(app, id, batch) {
+  const before = [...app.shelf.batches].filter(
+    ([other, one]) => other < id && one.recipe.name === batch.recipe.name && one.after,
+  );
+  const [, last] = before.sort(([a], [b]) => (a < b ? 1 : -1))[0] ?? [];
+  if (!last?.after) return nothing;
+  const { change, taste, cut } = last.after;
+  const when = last.ticks.find(({ of }) => of === 'rub')?.at;
+  const said = [taste && `Taste: ${taste}.`, cut && `Cut: ${cut}.`].filter(Boolean).join(' ');
+  return html`<aside class="caution last-time" aria-label="Last time">
+    <b>Last time${when ? `, ${fullDate(when)}` : ''}</b>${change ? html`<br />To change: ${change}` : nothing}${
+      said ? html`<br />${said}` : nothing
+    }
+  </aside>`;
+}
