@@ -27,7 +27,7 @@ test('what comes in is written down, what is weighed out is taken off, a pack go
   await page.getByLabel(/^Use by/).fill('2020-01-02');
   await page.getByRole('button', { name: 'Put it in the list' }).tap();
   await page.getByText('That day is past').waitFor();
-  await page.getByRole('button', { name: 'Given away: Duck breast' }).tap();
+  await page.getByRole('button', { name: /^Given away/ }).tap();
   await page.getByLabel('Who gets it').fill('The neighbour');
   await page.getByRole('button', { name: 'Write it down' }).last().tap();
   await page.getByRole('heading', { name: 'Who got what' }).waitFor();
@@ -94,8 +94,10 @@ test('after a start what is put away is counted at once and opens at once', asyn
     () =>
       new Promise((done) => {
         indexedDB.open('cure-reckoner').onsuccess = ({ target: { result: db } }) => {
-          db.transaction('records').objectStore('records').get('meta/away').onsuccess = ({ target: { result } }) =>
-            (db.close(), done(result?.data.ids.length === 120));
+          db.transaction('records').objectStore('records').get('meta/away').onsuccess = ({ target: { result } }) => (
+            db.close(),
+            done(result?.data.ids.length === 120)
+          );
         };
       }),
   );
@@ -103,6 +105,7 @@ test('after a start what is put away is counted at once and opens at once', asyn
   await page.addInitScript(() => (window.requestIdleCallback = () => 0));
   await page.reload();
   await usable(page);
+  await goTo(page, '#/today');
   await page.getByText('120 batches finished or thrown out').waitFor();
   await goTo(page, '#/past');
   await page.getByText('120 still being read').waitFor();
@@ -118,7 +121,11 @@ for (const light of ['Day', 'Dark', 'Red light']) {
     const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     for (const at of [`#/batch/${id}/labels`, `#/batch/${id}/pack`, '#/stock', '#/past', '#/help']) {
       await goTo(page, at);
-      if (at === '#/past') await page.getByRole('button', { name: /^Side by side/ }).first().tap();
+      if (at === '#/past')
+        await page
+          .getByRole('button', { name: /^Side by side/ })
+          .first()
+          .tap();
       for (const summary of await page.locator('.leaf summary').all()) await summary.tap();
       assert.deepEqual(await violations(page), [], at);
       assert.ok((await wide()) <= 0, `${at} is ${await wide()} px too wide`);

@@ -1,6 +1,6 @@
 /** Past batches: search over all, two side by side, a year at a time. */
 import { html, nothing } from 'lit-html';
-import { icon, tagMark } from '../widgets/icon.js';
+import { tagMark } from '../widgets/icon.js';
 import { count, shortCode } from '../words/names.js';
 import { fullDate } from '../words/time.js';
 
@@ -110,14 +110,8 @@ export function past(app) {
       >
       ${batch.after?.change ? html`<span>To change: ${batch.after.change}</span>` : nothing}
       <span class="acts noprint"
-        ><button
-          type="button"
-          class="btn quiet less"
-          aria-pressed=${beside.includes(id) ? 'true' : 'false'}
-          @click=${() => lay(id)}
-        >
-          Side by side<span class="vh">: ${batch.name} ${batch.tag}</span
-          >${beside.includes(id) ? icon('s-tick', '') : nothing}
+        ><button type="button" class="btn quiet less" @click=${() => lay(id)}>
+          ${beside.includes(id) ? 'Put back' : 'Side by side'}<span class="vh">: ${batch.name} ${batch.tag}</span>
         </button></span
       >
     </li>`;
