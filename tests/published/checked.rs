@@ -173,3 +173,21 @@ fn a_belly_has_its_own_limits() {
     let unknown = json!({"check_dose": {"method": "rub", "green": "2 kg", "cut": "griffin", "put_in": put("5 g", "6.25 %"), "settings": settings("0.1 g")}});
     assert_eq!(problems(&unknown)[0]["field"], "cut");
 }
+
+/// The figures of the rescues, worked by hand: c = 120 x 1480.05 / 62 500 + 0.05 to 200 x 1479.95 / 62 500 - 0.05 for a
+/// weighed spoon; and on a 5 g scale 17.5 g at most wants 5468.75 g, less the 1477.5 g that are there at least. Computed.
+#[test]
+fn rescues_say_no_more_than_is_needed() {
+    let spoon = ask(json!({"green": "1480 g", "put_in": put("1 tsp", "6.25 %")}));
+    assert!(
+        spoon["next"]
+            .to_string()
+            .contains("Between 2.9 and 4.6 g in all is in range.")
+    );
+    let coarse = ask(json!({"green": "1480 g", "put_in": put("15 g", "6.25 %"), "settings": settings("5 g")}));
+    assert!(
+        coarse["next"].to_string().contains("Bring in 4000 g more raw meat."),
+        "{}",
+        coarse["next"]
+    );
+}

@@ -28,6 +28,7 @@ fn home_curing_limit_of_200() {
     let at = |low, high| outcome(low, high, dec!(0), Eaten::Cooked);
     assert_eq!(at(dec!(150), dec!(200)), (Outcome::InRange, true, "In range"));
     assert_eq!(at(dec!(150), dec!(200.0001)), (Outcome::Over, false, "May be over"));
+    assert_eq!(at(dec!(200), dec!(210)), (Outcome::Over, false, "May be over"));
     assert_eq!(
         at(dec!(200.0001), dec!(210)),
         (Outcome::Over, true, "Stop: over the limit")
