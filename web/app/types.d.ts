@@ -14,25 +14,29 @@ head: string,
 text: string, };
 
 /**
- * What came out of a batch.
+ * After the fire, by the weight of all pieces then.
  */
 export type After = { 
 /**
- * Weight of what was packed.
+ * `78 %` of the green weight.
  */
-out?: string | null, 
+share: string, 
 /**
- * How the cut looked.
+ * Salt in per cent of what it weighs now; nothing where the method does not say how much stays in.
  */
-cut?: string, 
+salt: string | null, 
 /**
- * The taste in three words.
+ * Salt in per cent of salt and water.
  */
-taste?: string, 
+brine: string | null, 
 /**
- * What to change next time.
+ * Water activity, an estimate.
  */
-change?: string, };
+activity: string | null, 
+/**
+ * What it is worked from, and what it is not.
+ */
+says: string, };
 
 /**
  * Content of `plan_back`.
@@ -711,7 +715,7 @@ notes?: string,
 /**
  * What came out of it, for next time.
  */
-after?: After, };
+after?: CameOut, };
 
 /**
  * A belly by its rind.
@@ -801,6 +805,27 @@ text: string,
  * Jobs to come that are in it.
  */
 jobs: number, };
+
+/**
+ * What came out of a batch.
+ */
+export type CameOut = { 
+/**
+ * Weight of what was packed.
+ */
+out?: string | null, 
+/**
+ * How the cut looked.
+ */
+cut?: string, 
+/**
+ * The taste in three words.
+ */
+taste?: string, 
+/**
+ * What to change next time.
+ */
+change?: string, };
 
 /**
  * One line of a card.

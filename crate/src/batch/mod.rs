@@ -9,5 +9,5 @@ mod pieces;
 pub use check::{MOST_CLASSES, MOST_PIECES, MOST_TICKS, classes};
 pub use fire::{Cover, Fire, FireReading, MOST_READINGS};
 pub use fridge::{FridgeReading, Seen};
-pub use model::{After, Batch, Piece, PutIn, Tick};
+pub use model::{Batch, CameOut, Piece, PutIn, Tick};
 pub use pieces::{Green, PieceRow, PieceSheet, belly, doubts, green, kind, kinds, name_of, sheet};

@@ -50,14 +50,14 @@ pub struct Batch {
     /// What came out of it, for next time.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
-    pub after: Option<After>,
+    pub after: Option<CameOut>,
 }
 
 /// What came out of a batch.
 #[derive(Clone, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields, default)]
-pub struct After {
+pub struct CameOut {
     /// Weight of what was packed.
     #[serde(skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]

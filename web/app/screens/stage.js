@@ -81,9 +81,7 @@ export function stage(app, id, stage) {
           : nothing
       }
       ${lit && log && !busy ? log.leaf(batch) : nothing} ${state && !state.held ? cure?.leaf(batch) : nothing}
-      ${state?.finished && !batch.closed ? finish(batch) : nothing} ${stage === 'pack' ? handOn(batch) : nothing}
-      ${calendarButton(app, [[id, batch]], 'one')}
-      ${lit && log && !busy ? log.leaf(batch) : nothing} ${state?.finished && !batch.closed ? finish(batch) : nothing}
+      ${state?.finished && !batch.closed ? finish(batch) : nothing}
       ${stage === 'pack' ? [after(batch), handOn(batch)] : nothing} ${calendarButton(app, [[id, batch]], 'one')}
     </div>`;
     const seen = lit && log ? log.plate(batch) : state && !state.held && cure ? cure.plate(batch) : nothing;

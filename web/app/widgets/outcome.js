@@ -6,13 +6,13 @@ import { fullDate } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
-/** @typedef {import('../types').After} After */
+/** @typedef {import('../types').CameOut} CameOut */
 
 /** @param {App} app @param {string} id */
 export function outcome(app, id) {
   const form = new Form('after', `after.${id}`);
 
-  /** @param {keyof After} key */
+  /** @param {keyof CameOut} key */
   const left = (key) => async () => {
     if (!form.typed.includes(key)) return;
     let text = form.text(key).trim();
