@@ -117,6 +117,18 @@ fn no_task_falls_into_the_night_and_turns_make_way() {
     );
 }
 
+/// Away from the tenth day to the thirtieth: all is packed on the tenth, 240 h, and was begun 70 h before.
+#[test]
+fn a_long_absence_is_planned_around() {
+    let away = [json!({"from": NOW + 240 * HOUR, "to": NOW + 720 * HOUR})];
+    let plan = plan(&[breasts()], 720, &away, [1, 1, 1], json!([]));
+    // A task may fall on the last quarter of an hour before it.
+    assert_eq!(
+        (plan["fits"].as_bool(), hour(&plan["start"])),
+        (Some(true), Some(169.75))
+    );
+}
+
 /// One smoker for two: the fires follow one another; with two they need not.
 #[test]
 fn batches_take_turns_at_the_fire() {

@@ -34,20 +34,8 @@ pub struct Taken {
     pub rest: Vec<bool>,
     /// For each place, how many may still be in it at each slot.
     pub room: Vec<Vec<u32>>,
-}
-
-/// First slot from each on that is not good.
-fn until(good: impl DoubleEndedIterator<Item = bool> + ExactSizeIterator) -> Vec<usize> {
-    let length = good.len();
-    let mut out = vec![length; length.saturating_add(1)];
-    let mut next = length;
-    for (t, (good, at)) in good.zip(out.iter_mut()).enumerate().rev() {
-        if !good {
-            next = t;
-        }
-        *at = next;
-    }
-    out
+    /// True where time runs the other way.
+    turned: bool,
 }
 
 impl Taken {
@@ -57,6 +45,7 @@ impl Taken {
         Self {
             rest,
             room: room.iter().map(|r| vec![*r; slots]).collect(),
+            turned: false,
         }
     }
 
@@ -76,88 +65,116 @@ impl Taken {
         Self {
             rest: self.rest.iter().rev().copied().collect(),
             room: self.room.iter().map(turn).collect(),
+            turned: !self.turned,
+        }
+    }
+
+    /// True where a task that falls on this slot falls into rest. A task at slot t is one at `slots - t` the other way,
+    /// and rests where t rests.
+    fn rests(&self, t: usize) -> bool {
+        let at = if self.turned { t.checked_sub(1) } else { Some(t) };
+        at.and_then(|t| self.rest.get(t)).copied().unwrap_or(false)
+    }
+}
+
+impl Chain {
+    /// The same with time running the other way over so many slots.
+    pub fn turned(&self, slots: usize) -> Self {
+        let last = self.legs.len();
+        let turn = |(task, t): &(usize, usize)| (last.saturating_sub(*task), slots.saturating_sub(*t));
+        Self {
+            legs: self.legs.iter().rev().cloned().collect(),
+            running: self.running,
+            held: self.held.iter().map(turn).collect(),
         }
     }
 }
+
+/// Slots in four days: as far as it is looked at first beyond what the chain lasts.
+const NEAR: usize = 4 * 1440 / SLOT;
 
 /// Latest times of the tasks of a chain, the last not after `by`; `None` where there are none.
 ///
 /// For every task from the last back it is known at which slots it can be, and from there the earliest next task is
 /// taken: that keeps a place for the shortest time and bars nothing before it, so the latest start is found exactly.
+/// What begins within a window is the latest wherever there is one, so the near slots are looked at before all.
 pub fn latest(chain: &Chain, taken: &Taken, by: usize) -> Option<Vec<usize>> {
-    solve(chain, taken, by, |task, t| {
-        !(chain.running && task == 0) && taken.rest.get(t).copied().unwrap_or(false)
-    })
+    let length = chain.legs.iter().fold(NEAR, |sum, leg| sum.saturating_add(leg.least));
+    let windows = [length, length.saturating_mul(3), by];
+    let mut tried = usize::MAX;
+    for window in windows {
+        // What runs begins at slot 0.
+        let from = if chain.running && !taken.turned {
+            0
+        } else {
+            by.saturating_sub(window)
+        };
+        if from >= tried {
+            continue;
+        }
+        tried = from;
+        if let Some(times) = solve(chain, taken, from, by) {
+            return Some(times);
+        }
+    }
+    None
 }
 
 /// Times with the earliest end, the first not before slot 0: the latest of the chain turned round.
 pub fn earliest(chain: &Chain, taken: &Taken) -> Option<Vec<usize>> {
     let slots = taken.rest.len();
-    let last = chain.legs.len();
-    let turned = Chain {
-        legs: chain.legs.iter().rev().cloned().collect(),
-        // What runs is the last leg now, held at the far end.
-        running: false,
-        held: chain
-            .held
-            .iter()
-            .copied()
-            .chain(chain.running.then_some((0, 0)))
-            .map(|(task, t)| (last.saturating_sub(task), slots.saturating_sub(t)))
-            .collect(),
-    };
-    // A task at slot t is one at slots - t now, and rests where t rests.
-    let rests = |task: usize, u: usize| {
-        let t = slots.saturating_sub(u);
-        !(chain.running && task == last) && taken.rest.get(t).copied().unwrap_or(false)
-    };
-    let times = solve(&turned, &taken.turned(), slots, rests)?;
-    Some(times.iter().rev().map(|u| slots.saturating_sub(*u)).collect())
+    latest(&chain.turned(slots), &taken.turned(), slots).map(|times| turn(&times, slots))
 }
 
-fn solve(chain: &Chain, taken: &Taken, by: usize, rests: impl Fn(usize, usize) -> bool) -> Option<Vec<usize>> {
-    let slots = taken.rest.len();
-    let awake = until(taken.rest.iter().map(|r| !r));
-    let free: Vec<Vec<usize>> = taken
-        .room
-        .iter()
-        .map(|r| until(r.iter().map(|left| *left > 0)))
-        .collect();
+/// Times the other way round.
+pub fn turn(times: &[usize], slots: usize) -> Vec<usize> {
+    times.iter().rev().map(|t| slots.saturating_sub(*t)).collect()
+}
+
+/// The latest times within the slots `from` to `by`.
+fn solve(chain: &Chain, taken: &Taken, from: usize, by: usize) -> Option<Vec<usize>> {
     let last = chain.legs.len();
+    let slots = taken.rest.len();
+    let pin = if taken.turned { (last, slots) } else { (0, 0) };
     let barred = |task: usize, t: usize| {
-        rests(task, t)
-            || (chain.running && task == 0 && t > 0)
-            || chain.held.iter().any(|(of, at)| *of == task && *at != t)
+        let own = if chain.running && task == pin.0 {
+            t != pin.1
+        } else {
+            taken.rests(t)
+        };
+        own || chain.held.iter().any(|(of, at)| *of == task && *at != t)
     };
-    let mut good: Vec<bool> = (0..=slots).map(|t| t <= by && !barred(last, t)).collect();
+    // Where the next task can be, and for every task the slot of the next one from there; both from `from` on.
+    let count = by.saturating_sub(from).saturating_add(1);
+    let mut good: Vec<bool> = (from..=by).map(|t| !barred(last, t)).collect();
     let mut chosen: Vec<Vec<usize>> = Vec::new();
     for (i, leg) in chain.legs.iter().enumerate().rev() {
-        // The first good slot of the next task from each slot on.
-        let next = until(good.iter().map(|g| !g));
-        let free = leg.place.and_then(|p| free.get(p));
-        let mut to = vec![usize::MAX; slots.saturating_add(1)];
-        good = (0..=slots)
-            .zip(to.iter_mut())
-            .map(|(t, to)| {
-                let from = t.saturating_add(leg.least);
-                let Some(then) = next.get(from).copied().filter(|s| *s <= slots) else {
-                    return false;
-                };
-                let lasts = |ends: &Vec<usize>| then == t || ends.get(t).is_some_and(|end| *end >= then);
-                let fits = then <= t.saturating_add(leg.most)
-                    && free.is_none_or(lasts)
-                    && (!leg.tended || lasts(&awake))
-                    && !barred(i, t);
-                *to = then;
-                fits
-            })
-            .collect();
+        let room = leg.place.and_then(|p| taken.room.get(p));
+        // From the last slot back: the first slot for the next task, the first without room, the first of rest.
+        let (mut then, mut full, mut rest) = (usize::MAX, usize::MAX, usize::MAX);
+        let mut now = vec![false; count];
+        let mut to = vec![usize::MAX; count];
+        for (n, (now, to)) in now.iter_mut().zip(to.iter_mut()).enumerate().rev() {
+            let t = n.saturating_add(from);
+            if good.get(n.saturating_add(leg.least)) == Some(&true) {
+                then = t.saturating_add(leg.least);
+            }
+            if room.and_then(|r| r.get(t)) == Some(&0) {
+                full = t;
+            }
+            if leg.tended && taken.rest.get(t) == Some(&true) {
+                rest = t;
+            }
+            *to = then;
+            *now = then <= t.saturating_add(leg.most) && (then == t || then <= full.min(rest)) && !barred(i, t);
+        }
+        good = now;
         chosen.push(to);
     }
-    let mut at = good.iter().rposition(|g| *g)?;
+    let mut at = good.iter().rposition(|g| *g)?.saturating_add(from);
     let mut times = vec![at];
     for to in chosen.iter().rev() {
-        at = *to.get(at)?;
+        at = *to.get(at.saturating_sub(from))?;
         times.push(at);
     }
     Some(times)

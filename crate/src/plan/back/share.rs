@@ -1,9 +1,9 @@
 //! Several chains that share places: one after the other, in the best of a few orders.
 
-use super::fit::{Chain, Taken, earliest, latest};
+use super::fit::{Chain, Taken, latest, turn};
 
 /// Up to so many chains every order is tried.
-const EVERY_ORDER: usize = 5;
+const EVERY_ORDER: usize = 4;
 
 /// Times of each chain, `None` for one that does not fit.
 pub type Times = Vec<Option<Vec<usize>>>;
@@ -11,49 +11,18 @@ pub type Times = Vec<Option<Vec<usize>>>;
 /// The plan with most chains, of those the one whose first start is latest, of those the one with the latest starts
 /// in all. Every plan is one that can be kept; with many chains a later one may exist.
 pub fn back(chains: &[Chain], taken: &Taken, by: usize) -> Times {
-    best(
-        chains,
-        taken,
-        |chain, taken| latest(chain, taken, by),
-        |times| {
-            let starts = || times.iter().flatten().filter_map(|t| t.first());
-            (
-                starts().count(),
-                starts().min().copied().unwrap_or(0),
-                starts().sum::<usize>(),
-            )
-        },
-    )
-}
-
-/// The same with the earliest ends.
-pub fn forth(chains: &[Chain], taken: &Taken) -> Times {
-    let slots = taken.rest.len();
-    best(chains, taken, earliest, |times| {
-        let early = || {
-            times
-                .iter()
-                .flatten()
-                .filter_map(|t| t.last())
-                .map(|t| slots.saturating_sub(*t))
-        };
-        (early().count(), early().min().unwrap_or(0), early().sum::<usize>())
-    })
-}
-
-fn best(
-    chains: &[Chain],
-    taken: &Taken,
-    place: impl Fn(&Chain, &Taken) -> Option<Vec<usize>>,
-    worth: impl Fn(&Times) -> (usize, usize, usize),
-) -> Times {
-    let mut found: Option<((usize, usize, usize), Times)> = None;
+    // No order can be better than each chain by itself.
+    let most = worth(&chains.iter().map(|c| latest(c, taken, by)).collect());
+    let mut found: Option<(Worth, Times)> = None;
     for order in orders(chains) {
+        if found.as_ref().is_some_and(|(before, _)| *before >= most) {
+            break;
+        }
         let mut taken = taken.clone();
         let mut times: Times = vec![None; chains.len()];
         for i in order {
             if let (Some(chain), Some(time)) = (chains.get(i), times.get_mut(i)) {
-                *time = place(chain, &taken);
+                *time = latest(chain, &taken, by);
                 if let Some(at) = time {
                     taken.take(chain, at);
                 }
@@ -65,6 +34,26 @@ fn best(
         }
     }
     found.map(|(_, times)| times).unwrap_or_default()
+}
+
+/// The same with the earliest ends: all of it turned round.
+pub fn forth(chains: &[Chain], taken: &Taken) -> Times {
+    let slots = taken.rest.len();
+    let turned: Vec<Chain> = chains.iter().map(|c| c.turned(slots)).collect();
+    let times = back(&turned, &taken.turned(), slots);
+    times.iter().map(|t| t.as_ref().map(|t| turn(t, slots))).collect()
+}
+
+/// How many fit, the first start, all starts together.
+type Worth = (usize, usize, usize);
+
+fn worth(times: &Times) -> Worth {
+    let starts = || times.iter().flatten().filter_map(|t| t.first());
+    (
+        starts().count(),
+        starts().min().copied().unwrap_or(0),
+        starts().sum::<usize>(),
+    )
 }
 
 /// What runs already always comes first. Few chains: every order. Many: as given, the longest first, the shortest
