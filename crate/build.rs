@@ -19,6 +19,7 @@ fn main() {
         accelerators(),
         lange(),
         game(),
+        trouble(),
         keeping(),
         cooked(),
         heat(),
@@ -168,6 +169,48 @@ fn speeds() -> String {
             &r[0], &r[1]
         )
     })
+}
+
+/// The three tables of the cards for when something went wrong; choices are written `ask=option`.
+fn trouble() -> String {
+    let pairs = |cell: &str, mark: char| -> String {
+        let parted = cell.split(mark).filter(|p| !p.is_empty());
+        let pair = parted.map(|p| p.split_once('=').unwrap_or_else(|| panic!("{p} has a key and a word")));
+        format!("&[{}]", pair.map(|p| format!("{p:?}, ")).collect::<String>())
+    };
+    let cards = rows("trouble-cards.csv", 3);
+    let asks = rows("trouble-asks.csv", 4);
+    let answers = rows("trouble-answers.csv", 7);
+    let of = "crate::plan::trouble";
+    [
+        table("TROUBLE_CARDS", &format!("{of}::CardRow"), &cards, |r| {
+            format!(
+                "{of}::CardRow {{ key: {:?}, head: {:?}, lead: {:?} }}",
+                &r[0], &r[1], &r[2]
+            )
+        }),
+        table("TROUBLE_ASKS", &format!("{of}::AskRow"), &asks, |r| {
+            let options = pairs(&r[3], '|');
+            format!(
+                "{of}::AskRow {{ card: {:?}, key: {:?}, label: {:?}, options: {options} }}",
+                &r[0], &r[1], &r[2]
+            )
+        }),
+        table("TROUBLE_ANSWERS", &format!("{of}::AnswerRow"), &answers, |r| {
+            format!(
+                "{of}::AnswerRow {{ card: {:?}, when: {}, answer: {of}::Remedy {{ mark: {:?}, word: {:?}, says: {:?}, \
+                 next: {:?}, source: {:?} }} }}",
+                &r[0],
+                pairs(&r[1], '&'),
+                &r[2],
+                &r[3],
+                &r[4],
+                &r[5],
+                &r[6]
+            )
+        }),
+    ]
+    .concat()
 }
 
 fn game() -> String {

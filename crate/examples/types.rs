@@ -38,6 +38,7 @@ const ANSWERS: &[(&str, &str)] = &[
     ("read_recipe", "Reading"),
     ("fire_log", "FireSheet"),
     ("plan_bag", "BagSheet"),
+    ("trouble", "Trouble"),
     ("plan_back", "Back"),
     ("calendar", "Calendar"),
     ("labels", "Labels"),
@@ -68,6 +69,7 @@ fn main() {
     all.visit::<cure_reckoner::reading::Reading>();
     all.visit::<cure_reckoner::fire::FireSheet>();
     all.visit::<cure_reckoner::plan::bag::BagSheet>();
+    all.visit::<cure_reckoner::plan::trouble::Trouble>();
     all.visit::<cure_reckoner::plan::back::Back>();
     all.visit::<cure_reckoner::plan::Calendar>();
     all.visit::<cure_reckoner::pack::Labels>();

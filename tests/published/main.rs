@@ -28,5 +28,6 @@ mod stock;
 mod transport;
 mod transport_cross;
 mod transport_series;
+mod trouble;
 mod units;
 mod weigh_out;

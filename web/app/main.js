@@ -15,6 +15,7 @@ import { edit } from './screens/edit.js';
 import { help } from './screens/help.js';
 import { keep } from './screens/keep.js';
 import { open } from './screens/open.js';
+import { plan } from './screens/plan.js';
 import { past } from './screens/past.js';
 import { recipe } from './screens/recipe.js';
 import { recipes } from './screens/recipes.js';
@@ -22,6 +23,7 @@ import { spoons } from './screens/spoons.js';
 import { start } from './screens/start.js';
 import { stock } from './screens/stock.js';
 import { today } from './screens/today.js';
+import { troubleCards } from './screens/trouble-cards.js';
 import { Shelf, openRecords } from './shelf.js';
 import { watchForUpdates } from './update.js';
 import { frame } from './widgets/frame.js';
@@ -31,6 +33,7 @@ import { stick } from './widgets/stick.js';
 /** @typedef {import('./app.js').Screen} Screen */
 
 /** @type {Record<string, (app: App, place: import('./router.js').Place) => Screen>} */
+const SCREENS = { away, bag, batch, dose, edit, keep, open, recipe, recipes, start, today, cards: troubleCards, plan };
 const SCREENS = {
   away,
   bag,

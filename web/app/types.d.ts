@@ -429,6 +429,19 @@ meat: string,
 settings: Settings, };
 
 /**
+ * Content of `trouble`.
+ */
+export type AskTrouble = { 
+/**
+ * Key of the card; empty for the list alone.
+ */
+card: string, 
+/**
+ * What was chosen: pairs of ask and option.
+ */
+chosen: Array<[string, string]>, };
+
+/**
  * Content of `weigh_out`.
  */
 export type AskWeighOut = { 
@@ -2337,9 +2350,34 @@ cautions: Array<Caution>, };
 export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": Settings } | { "stock": Stock };
 
 /**
+ * What to do.
+ */
+export type Remedy = { 
+/**
+ * `ok`, `care`, `stop`, `ask`.
+ */
+mark: 'ok' | 'care' | 'stop' | 'ask', 
+/**
+ * `Throw it out`.
+ */
+word: string, 
+/**
+ * The fact, with its figures.
+ */
+says: string, 
+/**
+ * The next step.
+ */
+next: string, 
+/**
+ * Where it comes from, with its status.
+ */
+source: string, };
+
+/**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "plan_back": AskBack } | { "calendar": AskNext } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock } | { "cure_clock": AskClock } | { "learn_cut": AskCut } | { "larder": AskLarder };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "trouble": AskTrouble } | { "plan_back": AskBack } | { "calendar": AskNext } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock } | { "cure_clock": AskClock } | { "learn_cut": AskCut } | { "larder": AskLarder };
 
 /**
  * A stretch of rest.
@@ -2732,6 +2770,27 @@ text: string,
 ticked: number | null, };
 
 /**
+ * The cards, and what the open one asks and answers.
+ */
+export type Trouble = { 
+/**
+ * Key, head and lead of every card, in order.
+ */
+cards: Array<[string, string, string]>, 
+/**
+ * What the open card asks: key, words, and its options by key and words.
+ */
+asks: Array<[string, string, Array<[string, string]>]>, 
+/**
+ * The answer, once all is chosen.
+ */
+answer: Remedy | null, 
+/**
+ * Cautions that stand beside an answer.
+ */
+cautions: Array<Caution>, };
+
+/**
  * The verdict on a dose.
  */
 export type Verdict = { 
@@ -2984,6 +3043,7 @@ export interface Answers {
   read_recipe: Reading;
   fire_log: FireSheet;
   plan_bag: BagSheet;
+  trouble: Trouble;
   plan_back: Back;
   calendar: Calendar;
   labels: Labels;

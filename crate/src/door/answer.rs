@@ -13,6 +13,7 @@ use crate::plan;
 use crate::plan::Calendar;
 use crate::plan::back::{self, Back};
 use crate::plan::bag::{self, BagSheet, GameName};
+use crate::plan::trouble::{Trouble, trouble};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Range};
 use crate::reading::{self, Reading};
@@ -53,6 +54,7 @@ pub enum Ok {
     Check(Checked),
     ReadRecipe(Reading),
     PlanBag(BagSheet),
+    Trouble(Trouble),
     PlanBack(Back),
     Calendar(Calendar),
     Labels(Labels),
@@ -143,6 +145,7 @@ pub fn answer(request: Request) -> Answer {
             }
         }
         Request::PlanBag(ask) => bag::bag(&ask).map(Ok::PlanBag),
+        Request::Trouble(ask) => trouble(&ask).map(Ok::Trouble).map_err(|p| vec![p]),
         Request::PlanBack(ask) => {
             let batches: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
             back::back(&batches, &ask.wish, ask.now, &ask.settings).map(Ok::PlanBack)

@@ -25,6 +25,7 @@
 //! | `check` | [`Record`]: a stored record | [`Checked`] |
 //! | `read_recipe` | [`AskReading`](crate::reading::AskReading): a pasted text, answers so far | [`Reading`](crate::reading::Reading) |
 //! | `plan_bag` | [`AskBag`](crate::plan::bag::AskBag): a bag and a recipe | [`BagSheet`](crate::plan::bag::BagSheet) |
+//! | `trouble` | [`AskTrouble`](crate::plan::trouble::AskTrouble): a card and what was chosen | [`Trouble`](crate::plan::trouble::Trouble) |
 //! | `plan_back` | [`AskBack`]: batches and a date | [`Back`](crate::plan::back::Back) |
 //! | `calendar` | [`AskNext`] | [`Calendar`](crate::plan::Calendar): an .ics file |
 //! | `labels` | [`AskLabels`]: a batch, packs and now | [`Labels`](crate::pack::Labels) |

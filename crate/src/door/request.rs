@@ -7,6 +7,7 @@ use crate::cure::{AskClock, AskCut};
 use crate::pack::{Kept, Stock};
 use crate::plan::back::Wish;
 use crate::plan::bag::AskBag;
+use crate::plan::trouble::AskTrouble;
 use crate::quantity::{Fraction, Length, Mass, Span};
 use crate::reading::AskReading;
 use crate::recipe::{Eaten, Method, Recipe};
@@ -46,6 +47,8 @@ pub enum Request {
     ReadRecipe(AskReading),
     /// What a bag of birds or an animal will give, and what to buy for it.
     PlanBag(AskBag),
+    /// What to do when something went wrong.
+    Trouble(AskTrouble),
     /// When to begin so that all is ready by a date.
     PlanBack(AskBack),
     /// The jobs of batches as a calendar file.

@@ -29,7 +29,11 @@ test('a bag becomes pieces, a shopping list and a batch that is still to be weig
   await page.getByLabel('For which recipe').selectOption({ label: 'Saltmarsh duck breasts' });
   assert.match((await texts(page.getByText(/^Cure no\. 1:/)))[0], /g$/);
   await page.reload();
-  assert.equal((await texts(page.locator('.plate .rows').first().locator('> li'))).length, 2, 'a reload keeps the plan');
+  assert.equal(
+    (await texts(page.locator('.plate .rows').first().locator('> li'))).length,
+    2,
+    'a reload keeps the plan',
+  );
 
   await page.getByRole('button', { name: 'Start a batch with this bag' }).tap();
   await page.getByRole('heading', { name: 'Pieces', exact: true }).waitFor();
@@ -93,5 +97,10 @@ async function exported(page) {
   const download = await waiting;
   assert.match(download.suggestedFilename(), /^cure-reckoner(-SD)?\.ics$/);
   const calendar = new ical.Component(ical.parse(await readFile(await download.path(), 'utf8')));
-  return new Map(calendar.getAllSubcomponents('vevent').map((c) => new ical.Event(c)).map((e) => [e.uid, e]));
+  return new Map(
+    calendar
+      .getAllSubcomponents('vevent')
+      .map((c) => new ical.Event(c))
+      .map((e) => [e.uid, e]),
+  );
 }

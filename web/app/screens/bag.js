@@ -100,7 +100,7 @@ export function bag(app) {
           },
           put('of'),
         )}
-        <div class="two">
+        <div class="twofold">
           ${field(form, { key: 'hunters', label: 'Hunters', stored: '1', keys: 'numeric', stepper: ['One hunter less', 'One hunter more'], least: 1 }, { typed: app.draw })}
           ${field(form, { key: 'each', label: 'Daily limit, or animals for each', stored: '1', keys: 'numeric', stepper: ['One less', 'One more'], least: 1 }, { typed: app.draw })}
         </div>

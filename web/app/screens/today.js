@@ -172,6 +172,8 @@ function doors(app) {
   const away = app.shelf.awayCount;
   return html`<nav class="doors block" aria-label="Other jobs">
     ${door('#/dose', 'Check a dose', 'Cure already on the meat? See where it lands.')}
+    ${door('#/cards', 'Something went wrong', 'It froze, it got warm, the fire went out, the dose was wrong')}
+    ${door('#/plan', 'Plan back', 'Ready by a day: when to begin, beside your sleep')}
     ${door('#/brine', 'The brine bench', 'Water, strength, salt and cure for a bucket or a bag')}
     ${door('#/bag', 'Plan the bag', 'What a day’s birds or an animal will give, and what to buy')}
     ${door('#/recipes', 'Recipes', `${count(app.shelf.recipes.size, 'card')}, to open, write and hand on`)}

@@ -1,0 +1,265 @@
+/** Plan back: when to begin so that everything is ready by a day, beside sleep and the hours in the blind. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { problemStrip } from '../widgets/answer.js';
+import { field } from '../widgets/field.js';
+import { Form } from '../widgets/form.js';
+import { tagMark } from '../widgets/icon.js';
+import { timeline } from '../widgets/timeline.js';
+import { strip } from '../widgets/verdict.js';
+import { glue } from '../words/glue.js';
+import { clock, dayTime, dayWord, midnight } from '../words/time.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Back} Back */
+/** @typedef {import('../types').BackBatch} BackBatch */
+/** @typedef {import('../types').BackStep} BackStep */
+/** @typedef {import('../types').Hold} Hold */
+/** @typedef {import('../types').Rest} Rest */
+
+const HOUR_MS = 3_600_000;
+/** The core looks this much later than asked for. */
+const LATER_DAYS = 15;
+const PLACES = /** @type {[string, string, string][]} */ ([
+  ['cold', 'Batches at once in the refrigerator', '6'],
+  ['fire', 'Batches at once over the fire', '1'],
+  ['rack', 'Batches at once on the rack', '2'],
+]);
+
+/** @param {App} app @returns {import('../app.js').Screen} */
+export function plan(app) {
+  const form = new Form('f', 'plan');
+  /** @returns {Hold[]} */
+  const holds = () => JSON.parse(form.text('holds', '[]'));
+  const hold = (/** @type {Hold[]} */ now) => {
+    form.type('holds', JSON.stringify(now));
+    app.draw();
+  };
+  const text = (/** @type {string} */ key) => form.text(key, defaults(app.now())[key]);
+
+  function draw() {
+    const open = app.shelf.open();
+    const readyBy = new Date(`${text('day')}T${text('hour')}`).getTime();
+    const room = PLACES.map(([key, , usual]) => Number(form.text(key, usual)));
+    const good = !Number.isNaN(readyBy) && room.every((n) => Number.isInteger(n) && n >= 0 && n <= 99);
+    const wish = {
+      ready_by: readyBy,
+      rests: good ? [...daily(text, 'sleep', app.now(), readyBy), ...daily(text, 'blind', app.now(), readyBy)] : [],
+      room: /** @type {[number, number, number]} */ (room),
+      holds: holds(),
+    };
+    const answer =
+      open.length && good
+        ? ask('plan_back', {
+            batches: open.map(([id, batch]) => ({ id, batch })),
+            wish,
+            now: app.now(),
+            settings: app.settings,
+          })
+        : null;
+    const leaf = html`<div class="leaf">
+      <h1 tabindex="-1">Plan back from a day</h1>
+      <p class="small near">
+        When each batch has to begin, beside your sleep, one refrigerator, one fire and one rack.
+      </p>
+      ${
+        open.length
+          ? nothing
+          : html`<p class="block">There is no batch to plan yet.</p>
+              <div class="gap"><a class="btn main wide" href="#/start">Start a batch</a></div>`
+      }
+      <div class="twofold">${moment('day', 'Ready by', 'date')} ${moment('hour', 'At what time', 'time')}</div>
+      <fieldset class="field">
+        <legend class="lab">Asleep each night</legend>
+        <div class="twofold">${moment('sleep-from', 'From', 'time')} ${moment('sleep-to', 'Until', 'time')}</div>
+      </fieldset>
+      <fieldset class="field">
+        <legend class="lab">In the blind each day</legend>
+        <span class="hint">Both empty: not this time.</span>
+        <div class="twofold">${moment('blind-from', 'From', 'time')} ${moment('blind-to', 'Until', 'time')}</div>
+      </fieldset>
+      ${PLACES.map(([key, label, stored]) =>
+        field(
+          form,
+          { key, label, stored, keys: 'numeric', stepper: [`One less: ${label}`, `One more: ${label}`], look: 'small' },
+          { typed: app.draw },
+        ),
+      )}
+    </div>`;
+    const plate = html`<div class="plate">
+      <h2 class="low">The plan</h2>
+      ${
+        answer?.ok
+          ? result(answer.ok, wish.rests, readyBy)
+          : answer
+            ? problemStrip(app, answer.problems ?? [])
+            : open.length
+              ? strip('ask', 'Cannot say yet', 'Fill in the day, the time and how many batches each place takes.')
+              : html`<p class="gap">It is drawn here as soon as there is a batch.</p>`
+      }
+    </div>`;
+    return { title: 'Plan back', back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
+  }
+
+  /** @param {string} key @param {string} label @param {'date' | 'time'} type */
+  function moment(key, label, type) {
+    const id = form.id(key);
+    return html`<div class="field">
+      <label for=${id}>${label}</label>
+      <input
+        id=${id}
+        class="plainfield"
+        type=${type}
+        .value=${text(key)}
+        @change=${(/** @type {{ target: HTMLInputElement }} */ { target }) => {
+          form.type(key, target.value);
+          app.draw();
+        }}
+      />
+    </div>`;
+  }
+
+  /** @param {Back} back @param {Rest[]} rests @param {number} readyBy */
+  function result(back, rests, readyBy) {
+    const now = app.now();
+    const word = back.fits ? 'It can be ready' : 'Not ready by then';
+    const says = back.fits
+      ? back.start === null
+        ? 'All that is begun is ready in time.'
+        : `Begin by ${dayTime(back.start, now)} at the latest.`
+      : back.finish === null
+        ? 'See below what stands in the way.'
+        : `The earliest for all of it is ${dayTime(back.finish, now)}.`;
+    const planned = back.batches.filter(({ steps }) => steps.length);
+    return html`${strip(back.fits ? 'ok' : 'care', word, says)}
+      ${planned.length ? timeline(planned, back.places, app.shelf.batches, { rests, readyBy, now }) : nothing}
+      ${back.batches.map((batch) => one(batch, now))}
+      <p class="small block">
+        Times of the recipe, to the quarter of an hour. How long a step may wait is our own judgement. The clock never
+        draws a piece: the thermometer does.
+      </p>`;
+  }
+
+  /** @param {BackBatch} plan @param {number} now */
+  function one(plan, now) {
+    const batch = app.shelf.batches.get(plan.batch);
+    if (!batch) return nothing;
+    const held = holds().some((one) => one.batch === plan.batch);
+    return html`<section class="block">
+      <h3 class="tagline">${tagMark(batch.tag)} ${batch.name}</h3>
+      ${plan.says ? html`<p class="near">${plan.says}</p>` : nothing}
+      ${
+        plan.ways.length
+          ? html`<p class="near"><b>What would make it fit</b></p>
+              <ul class="dots">
+                ${plan.ways.map((way) => html`<li>${glue(way)}</li>`)}
+              </ul>`
+          : nothing
+      }
+      ${
+        plan.steps.length
+          ? html`<p class="near">
+                ${
+                  plan.fits && plan.start !== null
+                    ? html`Latest start <b class="nowrap">${dayTime(plan.start, now)}</b>. `
+                    : nothing
+                }${
+                  plan.finish === null
+                    ? nothing
+                    : html`Begun now, it is ready <b class="nowrap">${dayTime(plan.finish, now)}</b>. `
+                }${plan.slack ? html`To spare: ${glue(plan.slack)}.` : nothing}
+              </p>
+              <ol class="days gap" aria-label="Tasks of ${batch.name}">
+                ${plan.steps.map((step) => task(plan, step, now))}
+              </ol>`
+          : nothing
+      }
+      ${
+        held
+          ? html`<div class="gap noprint">
+              <button
+                type="button"
+                class="btn wide"
+                @click=${() => hold(holds().filter((one) => one.batch !== plan.batch))}
+              >
+                Let all steps of ${batch.tag} find their own time
+              </button>
+            </div>`
+          : nothing
+      }
+    </section>`;
+  }
+
+  /** @param {BackBatch} plan @param {BackStep} step @param {number} now */
+  function task(plan, step, now) {
+    const put = holds().find((one) => one.batch === plan.batch && one.step === step.step);
+    const to = (/** @type {number} */ at) =>
+      hold([
+        ...holds().filter((one) => one.batch !== plan.batch || one.step !== step.step),
+        { batch: plan.batch, step: step.step, at },
+      ]);
+    const may = !step.turn && !step.fixed && step.at > now;
+    return html`<li class="day">
+      <span class="when"
+        ><span class="d">${dayWord(step.at, now)}</span><span class="num">${clock(step.at)}</span></span
+      >
+      <div class="job">
+        <b>${step.head}</b>
+        ${step.tended ? html`<span class="small">Somebody stays with it until ${dayTime(step.ends, now)}.</span>` : nothing}
+        ${step.fixed ? html`<span class="small">${step.fixed}</span>` : nothing}
+        ${step.moved ? html`<span class="small">Moved from ${dayTime(Number(step.moved), now)}, so that you can rest.</span>` : nothing}
+        ${put ? html`<span class="small">Put to this time by you.</span>` : nothing}
+        ${
+          may
+            ? html`<span class="acts noprint">
+                <button type="button" class="btn quiet less" @click=${() => to(step.at - HOUR_MS)}>
+                  1 h earlier<span class="vh">: ${step.head}</span>
+                </button>
+                <button type="button" class="btn quiet less" @click=${() => to(step.at + HOUR_MS)}>
+                  1 h later<span class="vh">: ${step.head}</span>
+                </button>
+              </span>`
+            : nothing
+        }
+      </div>
+    </li>`;
+  }
+
+  return { draw };
+}
+
+/** Until something is typed: a week from now at 18:00, asleep from 22:30 to 06:30. @param {number} now @returns {Record<string, string>} */
+function defaults(now) {
+  const day = new Date(midnight(now));
+  day.setDate(day.getDate() + 7);
+  const two = (/** @type {number} */ n) => String(n).padStart(2, '0');
+  return {
+    day: `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`,
+    hour: '18:00',
+    'sleep-from': '22:30',
+    'sleep-to': '06:30',
+    'blind-from': '',
+    'blind-to': '',
+  };
+}
+
+/**
+ * The same hours of every day, as clock times of this place: the core knows no time zone.
+ * @param {(key: string) => string} text
+ * @param {'sleep' | 'blind'} what
+ * @param {number} now
+ * @param {number} end
+ * @returns {Rest[]}
+ */
+function daily(text, what, now, end) {
+  const [from, to] = [text(`${what}-from`), text(`${what}-to`)].map((at) => at.split(':').map(Number));
+  if (from?.length !== 2 || to?.length !== 2) return [];
+  const at = (/** @type {number} */ day, /** @type {number[]} */ [hour = 0, minute = 0], later = 0) => {
+    const date = new Date(midnight(now));
+    date.setDate(date.getDate() + day + later);
+    return date.setHours(hour, minute);
+  };
+  const over = at(0, to) <= at(0, from) ? 1 : 0;
+  const days = Math.min(115, Math.ceil((end - now) / (24 * HOUR_MS)) + LATER_DAYS);
+  return Array.from({ length: days + 1 }, (_, n) => ({ from: at(n - 1, from), to: at(n - 1, to, over) }));
+}
