@@ -1,5 +1,6 @@
 //! Properties that hold for any input.
 
+mod corpus;
 mod doses;
 mod heat;
 mod links;

@@ -52,7 +52,12 @@ fn difference(e: &Expected) -> Option<String> {
         .as_array()
         .expect("questions")
         .iter()
-        .filter_map(|q| q["key"].as_str()?.strip_prefix(&format!("{at}:")))
+        .filter_map(|q| {
+            q["key"]
+                .as_str()?
+                .strip_suffix(line["text"].as_str()?)?
+                .strip_suffix(':')
+        })
         .collect();
     let grams: Vec<f64> = line["grams"]
         .as_array()

@@ -6,6 +6,9 @@ use serde_json::{Value, json};
 const PROSE: &str = "For 10 lb of boar belly mix 4 oz salt, 2 tbsp of brown sugar, two level teaspoons of pink salt and a heaping \
     tablespoon of cracked pepper. Rub it in well, leave 7 days in the refrigerator and turn every day.";
 
+const PACK: &str = "pack:2 tbsp of brown sugar";
+const PINK: &str = "item:two level teaspoons of pink salt";
+
 fn read(text: &str, answers: &[(&str, &str)]) -> Value {
     ok(&json!({"read_recipe": {"text": text, "answers": answers, "settings": settings("0.01 g")}}))
 }
@@ -32,10 +35,10 @@ fn grams(card: &Value, at: usize) -> f64 {
 #[test]
 fn prose_with_two_ambiguities() {
     let open = read(PROSE, &[]);
-    assert_eq!(keys(&open), ["1:pack", "2:item"]);
+    assert_eq!(keys(&open), [PACK, PINK]);
     assert_eq!(open["recipe"], Value::Null, "no recipe while something is asked");
     assert_eq!(open["verdict"]["word"], "Cannot say yet");
-    let settled = read(PROSE, &[("1:pack", "packed"), ("2:item", "cure-1")]);
+    let settled = read(PROSE, &[(PACK, "Packed"), (PINK, "cure-1")]);
     assert!(keys(&settled).is_empty());
     // Two level teaspoons of 4.2 to 8.3 g, usually 5.67 g, of 6.25 % on 4535.9 g: 116 to 229, usually 156 ppm.
     let [low, usual, high] = exact(&settled["verdict"], "nitrite");
@@ -49,7 +52,7 @@ fn prose_with_two_ambiguities() {
 /// The recipe, worked for the meat of the text, weighs what the text says; for another weight it is in proportion.
 #[test]
 fn the_recipe_gives_the_text_back() {
-    let recipe = &read(PROSE, &[("1:pack", "packed"), ("2:item", "cure-1")])["recipe"];
+    let recipe = &read(PROSE, &[(PACK, "Packed"), (PINK, "cure-1")])["recipe"];
     let back = card(recipe, "10 lb");
     // Cure 2 × 5.67 g; 4 oz of salt; 6 × 4.6 g of sugar; 3 × 2.6 g × 1.5 of pepper. The aim is kept to a tenth of a ppm.
     for (at, expected) in [11.34, 113.4, 27.6, 11.7].into_iter().enumerate() {
@@ -69,7 +72,7 @@ fn the_recipe_gives_the_text_back() {
 /// Pink salt for the table is salt: there is no cure, and the verdict says so.
 #[test]
 fn pink_mineral_salt_is_no_cure() {
-    let reading = read(PROSE, &[("1:pack", "loose"), ("2:item", "salt-mineral-pink")]);
+    let reading = read(PROSE, &[(PACK, "Loose"), (PINK, "salt-mineral-pink")]);
     assert_eq!(reading["verdict"]["word"], "No cure in it");
     assert_eq!(reading["recipe"]["cures"], json!([]));
 }
@@ -101,7 +104,7 @@ fn a_brine() {
     assert!((grams(&back, 0) - 10.0).abs() < 0.02);
     assert_eq!(
         keys(&read("Brine for 2 kg meat: 1 gallon water, 200 g salt", &[])),
-        ["0:unit"]
+        ["unit:Brine for 2 kg meat: 1 gallon water"]
     );
 }
 
@@ -117,10 +120,7 @@ fn the_meat_is_asked_for() {
     assert!(keys(&two).contains(&"meat"));
     // Nonsense is no answer.
     assert_eq!(keys(&read(text, &[("meat", "a lot")])), ["meat"]);
-    assert_eq!(
-        keys(&read(PROSE, &[("1:pack", "whatever"), ("2:item", "water")])),
-        ["1:pack", "2:item"]
-    );
+    assert_eq!(keys(&read(PROSE, &[(PACK, "whatever"), (PINK, "water")])), [PACK, PINK]);
 }
 
 /// A cure without an amount keeps the recipe from being kept: it would be one without cure.
@@ -130,6 +130,48 @@ fn cure_without_an_amount() {
     assert_eq!(reading["recipe"], Value::Null);
     assert!(reading["says"].as_str().expect("says").contains("cure no. 1"));
     assert_eq!(reading["verdict"]["word"], "Cannot say yet");
+}
+
+/// What is the user's own is weighed by its own spoon, in the reader and on the sheet; a pantry row by it as well.
+#[test]
+fn own_ingredients() {
+    let kept = |item: &str, tablespoon: bool, weights: &[&str]| {
+        let ask = json!({"spoon": {"item": item, "tablespoon": tablespoon, "weights": weights, "settings": settings("0.01 g")}});
+        ok(&ask)["spoon"].clone()
+    };
+    let seed = kept("own/Marsh seed mix", false, &["2 g", "2.2 g", "2.4 g"]);
+    assert_eq!(seed["item"], "own/Marsh seed mix");
+    let salt = kept("salt-sea-fine", true, &["15 g", "15 g", "15 g"]);
+    let mut mine = settings("0.01 g");
+    mine["spoons"] = json!([seed, salt]);
+    let text = "For 1 kg of venison mince\n2 tsp marsh seed mix\n1 tsp fine sea salt";
+    let reading = ok(&json!({"read_recipe": {"text": text, "settings": mine}}));
+    // 2.2 g, the least and the most with a quarter of their distance and half a step beyond; a third of a tablespoon.
+    assert_eq!(reading["lines"][1]["grams"], json!(["3.79", "4.4", "5.01"]));
+    assert_eq!(reading["lines"][2]["grams"][1], "5");
+    let recipe = &reading["recipe"];
+    assert_eq!(
+        (&recipe["lines"][0]["item"], &recipe["lines"][0]["name"]),
+        (&json!("own"), &json!("marsh seed mix"))
+    );
+    let without = read(text, &[]);
+    assert_eq!(without["lines"][1]["grams"], json!([]), "no spoon of it is known");
+    let mut named = recipe.clone();
+    named["lines"][0]["name"] = json!("Marsh seed mix");
+    let batch = json!({"tag": "TR", "name": "Trial", "recipe": named,
+        "pieces": [{"cut": "mallard-breast", "count": 1, "weight": "1 kg"}]});
+    let sheet = ok(&json!({"weigh_out": {"batch": batch, "settings": mine}}));
+    let spoon = &sheet["bowl"]
+        .as_array()
+        .expect("a bowl")
+        .iter()
+        .find(|l| l["name"] == "Marsh seed mix")
+        .expect("a line")["spoon"];
+    assert_eq!((&spoon["typical"], &spoon["unit"]), (&json!("2"), &json!("level tsp")));
+    let nameless = problems(
+        &json!({"spoon": {"item": "own/ ", "tablespoon": false, "weights": ["1 g", "1 g", "1 g"], "settings": settings("0.1 g")}}),
+    );
+    assert_eq!(nameless[0]["field"], "item");
 }
 
 #[test]

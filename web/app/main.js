@@ -17,6 +17,7 @@ import { keep } from './screens/keep.js';
 import { open } from './screens/open.js';
 import { plan } from './screens/plan.js';
 import { past } from './screens/past.js';
+import { read } from './screens/read.js';
 import { recipe } from './screens/recipe.js';
 import { recipes } from './screens/recipes.js';
 import { spoons } from './screens/spoons.js';
@@ -45,6 +46,7 @@ const SCREENS = {
   keep,
   open,
   past,
+  read,
   recipe,
   recipes,
   spoons,

@@ -4,7 +4,21 @@
 
 /** @typedef {{ screen: string, id: string, part: string }} Place */
 
-const SCREENS = ['away', 'bag', 'brine', 'dose', 'help', 'keep', 'open', 'past', 'recipes', 'spoons', 'start', 'stock'];
+const SCREENS = [
+  'away',
+  'bag',
+  'brine',
+  'dose',
+  'help',
+  'keep',
+  'open',
+  'past',
+  'read',
+  'recipes',
+  'spoons',
+  'start',
+  'stock',
+];
 const PARTS = ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels'];
 
 /**

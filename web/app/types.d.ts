@@ -459,7 +459,8 @@ settings: Settings, };
  */
 export type Asked = { 
 /**
- * Its key, to send back with the answer.
+ * Its key, to send back with the answer: what is asked, and behind a colon the line it is about, so that an answer
+ * never settles another line.
  */
 key: string, 
 /**
@@ -467,9 +468,13 @@ key: string,
  */
 ask: string, 
 /**
- * Values with their words; empty where a weight is typed.
+ * Values with their words.
  */
 choices: Array<[string, string]>, 
+/**
+ * True where a weight is typed; the choices are then offers.
+ */
+typed: boolean, 
 /**
  * The answer that was given and could be taken.
  */

@@ -12,6 +12,14 @@ pub use ingredient::{Group, Ingredient, SpoonWeight};
 /// Key of an ingredient or a cut that is the user's own and has a name with it.
 pub const OWN: &str = "own";
 
+/// The name in the key of an ingredient of the user's own, as it stands with its spoon: `own/Marsh samphire salt`.
+pub fn own_name(key: &str) -> Option<&str> {
+    key.strip_prefix(OWN)?
+        .strip_prefix('/')
+        .map(str::trim)
+        .filter(|name| !name.is_empty())
+}
+
 /// Every ingredient, in the order of the table.
 pub fn ingredients() -> &'static [Ingredient] {
     &crate::tables::PANTRY

@@ -113,7 +113,9 @@ pub fn amount(input: &mut &str) -> ModalResult<Amount> {
                 opt((alt((one_of(['+', '&']).void(), keyword("plus"), keyword("and"))), gap)),
             ),
             one.verify(|(part, _, _, _)| {
-                let last = amount.parts.last();
+                // One question settles one thing: what can mean several does not make a sum.
+                let plain = |(number, unit): &(Number, &Word)| number.other.is_none() && unit.note.is_empty();
+                let last = amount.parts.last().filter(|last| plain(last) && plain(part));
                 last.is_some_and(|(_, unit)| unit.sort == part.1.sort && figure(part.1) < figure(unit))
                     && matches!(part.1.sort, Sort::Mass | Sort::Volume)
             }),

@@ -34,6 +34,8 @@ pub struct Line {
     pub taken: Taken,
     /// How much.
     pub amount: Option<Amount>,
+    /// The same as it was written.
+    pub measure: String,
     /// The same said again, in another measure.
     pub again: Option<Amount>,
     /// For how much meat or water, and true for `per`.
@@ -58,6 +60,7 @@ pub fn line(text: &str, names: &Names) -> Line {
         text: text.to_owned(),
         taken: Taken::Unread,
         amount: None,
+        measure: String::new(),
         again: None,
         base: None,
         leads: false,
@@ -77,7 +80,10 @@ pub fn line(text: &str, names: &Names) -> Line {
                 line.leads = line.amount.is_none();
                 line.base = Some((a.clone(), *each));
             }
-            What::Amount(a) if line.amount.is_none() => line.amount = Some(a.clone()),
+            What::Amount(a) if line.amount.is_none() => {
+                line.amount = Some(a.clone());
+                line.measure = text.get(f.start..f.end).unwrap_or_default().trim().to_owned();
+            }
             What::Amount(a) | What::Again(a) if line.again.is_none() => line.again = Some(a.clone()),
             // A third figure is not understood: it stays among the words that are left.
             _ => {
@@ -162,7 +168,7 @@ impl Line {
             rest = without(text, rest, Sort::Pack).0;
             rest = without(text, rest, Sort::Heap).0;
         }
-        let left = without(text, rest, Sort::Harmless).0;
+        let left = without(text, rest.clone(), Sort::Harmless).0;
         self.left = said(text, &left);
         let liquid = self
             .meaning
@@ -178,7 +184,7 @@ impl Line {
             (Some(_), None) if acts || timed => Taken::Step,
             (Some(a), None) if matches!(a.sort(), Sort::Vague | Sort::Count) || left.is_empty() => Taken::Unread,
             (Some(_), None) => {
-                self.own = std::mem::take(&mut self.left);
+                (self.own, self.left) = name_of_own(text, &rest, &left);
                 Taken::Item
             }
             (None, _) if self.base.is_some() && !(acts && timed) => Taken::Meat,
@@ -213,6 +219,7 @@ impl Line {
             (Some(strength), None) if self.again.is_some() => {
                 self.strength = Some(strength);
                 self.amount = self.again.take();
+                self.measure = self.text.clone();
             }
             (None, Some(strength)) => {
                 self.strength = Some(strength);
@@ -251,6 +258,21 @@ fn without(text: &str, rest: Vec<Token>, sort: Sort) -> (Vec<Token>, bool) {
         }
     }
     (kept, met)
+}
+
+/// The name of what the pantry has not: from its first word on, as far as the words stand together; and what is left.
+fn name_of_own(text: &str, rest: &[Token], left: &[Token]) -> (String, String) {
+    let from = left.first().map_or(0, |t| t.start);
+    let mut end = from;
+    for token in rest.iter().filter(|t| t.start >= from) {
+        let between = text.get(end..token.start).unwrap_or_default();
+        if end > from && !between.chars().all(|c| c.is_whitespace() || c == '-') {
+            break;
+        }
+        end = token.end;
+    }
+    let beyond: Vec<Token> = left.iter().filter(|t| t.start >= end).cloned().collect();
+    (text.get(from..end).unwrap_or_default().to_owned(), said(text, &beyond))
 }
 
 /// Words as they were written.

@@ -16,6 +16,7 @@
 //! which; one that was not read is shown as such; none is dropped. A negation (`no salt`, `instead of`) is never read.
 
 mod amount;
+mod asks;
 mod clause;
 mod line;
 mod names;
@@ -90,12 +91,15 @@ pub struct ReadLine {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Asked {
-    /// Its key, to send back with the answer.
+    /// Its key, to send back with the answer: what is asked, and behind a colon the line it is about, so that an answer
+    /// never settles another line.
     pub key: String,
     /// The question.
     pub ask: String,
-    /// Values with their words; empty where a weight is typed.
+    /// Values with their words.
     pub choices: Vec<(String, String)>,
+    /// True where a weight is typed; the choices are then offers.
+    pub typed: bool,
     /// The answer that was given and could be taken.
     pub answer: Option<String>,
 }
@@ -120,6 +124,7 @@ impl Asked {
             key,
             ask: ask.to_owned(),
             choices,
+            typed: false,
         }
     }
 
@@ -131,6 +136,7 @@ impl Asked {
             key: key.to_owned(),
             ask: ask.to_owned(),
             choices: offers.into_iter().map(|o| (o.clone(), o)).collect(),
+            typed: true,
             answer: given.and_then(|_| answers.get(key)).map(str::to_owned),
         };
         (asked, given)

@@ -2,37 +2,36 @@
 
 use super::line::{Line, Taken};
 use super::weigh::{Weighed, named, settled, weigh};
-use super::words::{Sort, of};
+use super::words::Sort;
 use super::{Answers, Asked, ReadLine, Reading};
 use crate::dose::{self, Case, Portion, Verdict, Whole};
 use crate::pantry::{Agent, Belly, Group, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Fraction, Mass, Range, System, plain};
+use crate::quantity::{Fraction, Mass, Range, plain};
 use crate::recipe::{self, Cure, Eaten, Method, Recipe, Share};
 use crate::weigh::Settings;
 use rust_decimal::{Decimal, dec};
 
-/// Work weight where a recipe is all in proportions, grams.
-const KILOGRAM: Decimal = dec!(1000);
-
-struct All<'a> {
-    lines: Vec<Weighed<'a>>,
-    meat: Option<Range>,
-    water: Option<Range>,
-    method: Option<Method>,
+/// All lines, with what the whole text says or was answered.
+pub struct All<'a> {
+    /// Every clause.
+    pub lines: Vec<Weighed<'a>>,
+    /// Its weight, grams.
+    pub meat: Option<Range>,
+    /// Water of a brine, grams.
+    pub water: Option<Range>,
+    /// How it goes on.
+    pub method: Option<Method>,
     /// What per cent are of in a brine: meat, water, or both.
-    of: Option<usize>,
-    questions: Vec<Asked>,
+    pub of: Option<usize>,
+    /// All that is asked.
+    pub questions: Vec<Asked>,
 }
 
 /// The reading of all lines.
 pub fn reading(text: &str, lines: &[Line], answers: &Answers<'_>, settings: &Settings) -> Reading {
-    let own: Vec<(String, Decimal)> = Vec::new();
-    let lines: Vec<Weighed<'_>> = lines
-        .iter()
-        .enumerate()
-        .map(|(at, l)| weigh(l, at, answers, &own))
-        .collect();
+    let own = &settings.spoons;
+    let lines: Vec<Weighed<'_>> = lines.iter().map(|l| weigh(l, answers, own)).collect();
     let mut all = All {
         meat: None,
         water: None,
@@ -44,8 +43,11 @@ pub fn reading(text: &str, lines: &[Line], answers: &Answers<'_>, settings: &Set
     all.ask_meat(answers);
     all.ask_method(text, answers);
     all.ask_water(answers);
-    for line in &all.lines {
-        all.questions.extend(line.asks.iter().cloned());
+    for asked in all.lines.iter().flat_map(|l| &l.asks) {
+        // Two lines of the same words are settled together.
+        if !all.questions.contains(asked) {
+            all.questions.push(asked.clone());
+        }
     }
     let verdict = all.verdict(text, settings);
     let open = all.questions.iter().any(|q| q.answer.is_none());
@@ -70,140 +72,15 @@ pub fn reading(text: &str, lines: &[Line], answers: &Answers<'_>, settings: &Set
     }
 }
 
-fn is_water(line: &Weighed<'_>) -> bool {
+/// True for the water of a brine.
+pub fn is_water(line: &Weighed<'_>) -> bool {
     line.items.first().is_some_and(|i| i.key == "water")
 }
 
 impl All<'_> {
-    fn items(&self) -> impl Iterator<Item = &Weighed<'_>> {
+    /// What is weighed.
+    pub fn items(&self) -> impl Iterator<Item = &Weighed<'_>> {
         self.lines.iter().filter(|l| l.line.taken == Taken::Item)
-    }
-
-    /// The weight of the meat: as the text says, else as it is asked.
-    fn ask_meat(&mut self, answers: &Answers<'_>) {
-        let sum = |amount: &super::amount::Amount| amount.sum(None, None).filter(|_| amount.sort() == Sort::Mass);
-        let whole = |l: &Weighed<'_>| {
-            l.line
-                .base
-                .as_ref()
-                .filter(|(_, each)| l.line.leads && !each)
-                .and_then(|(a, _)| sum(a))
-        };
-        let bases: Vec<Range> = self.lines.iter().filter_map(whole).collect();
-        let weighed = self
-            .lines
-            .iter()
-            .filter(|l| l.line.taken == Taken::Meat && l.line.base.is_none());
-        let weighed: Option<Range> = weighed
-            .filter_map(|l| l.line.amount.as_ref().and_then(sum))
-            .try_fold(None, |all: Option<Range>, one| {
-                Some(Some(match all {
-                    Some(all) => all.plus(one)?,
-                    None => one,
-                }))
-            })
-            .flatten();
-        // Bases that hang on one line are offered, not taken.
-        let loose = self
-            .lines
-            .iter()
-            .filter_map(|l| l.line.base.as_ref().filter(|(_, each)| !l.line.leads && !each));
-        let loose: Vec<Range> = loose.filter_map(|(a, _)| sum(a)).collect();
-        let needs = self.items().any(|l| l.grams.is_some() && l.line.base.is_none());
-        let mut said: Vec<Range> = bases.into_iter().chain(weighed).collect();
-        said.dedup();
-        match said.as_slice() {
-            [one] => self.meat = Some(*one),
-            [] if !needs => self.meat = loose.first().copied().or(Some(Range::point(KILOGRAM))),
-            said => {
-                let mut offers: Vec<String> = Vec::new();
-                for range in said.iter().chain(&loose) {
-                    let text = Mass::new(range.typical)
-                        .map(|m| m.print(System::Us))
-                        .unwrap_or_default();
-                    if !offers.contains(&text) {
-                        offers.push(text);
-                    }
-                }
-                let ask = if said.is_empty() {
-                    "For how much meat is this?"
-                } else {
-                    "More than one weight of meat stands here. For how much is this?"
-                };
-                let (asked, given) = Asked::weight("meat", ask, offers, answers);
-                self.questions.push(asked);
-                self.meat = given.map(|m| Range::point(m.base()));
-            }
-        }
-    }
-
-    /// How it goes on: by the words of the text and the water in it, else as it is asked.
-    fn ask_method(&mut self, text: &str, answers: &Answers<'_>) {
-        let lower = text.to_lowercase();
-        let says = |key: &str| {
-            let words = of(Sort::Brine).filter(|w| w.value == key).flat_map(|w| w.words);
-            words.into_iter().any(|w| lower.contains(w))
-        };
-        let water = self.items().any(is_water);
-        let pumped = says("");
-        let found = match (says("cover_brine") && water, says("ground"), says("rub")) {
-            _ if pumped => None,
-            (true, false, false) => Some(Method::CoverBrine),
-            (false, true, false) => Some(Method::Ground),
-            (false, false, true) if !water => Some(Method::Rub),
-            _ => None,
-        };
-        let cured = self.items().any(|l| l.items.iter().any(|i| i.group == Group::Cure));
-        self.method = found.or((!cured && !water).then_some(Method::Rub));
-        if self.method.is_none() {
-            let mut choices = vec![("rub", "Rubbed on whole pieces"), ("ground", "Mixed into mince")];
-            if water {
-                choices.insert(0, ("cover_brine", "Under a brine until both are equal"));
-            }
-            let ask = if pumped {
-                "How does it go on? A pump is not read from text: write that recipe by hand."
-            } else {
-                "How does it go on?"
-            };
-            let choices = choices.into_iter().map(|(k, w)| (k.to_owned(), w.to_owned()));
-            let asked = Asked::new("method".to_owned(), ask, choices, answers);
-            self.method = match asked.answer.as_deref() {
-                Some("cover_brine") => Some(Method::CoverBrine),
-                Some("ground") => Some(Method::Ground),
-                Some("rub") => Some(Method::Rub),
-                _ => None,
-            };
-            self.questions.push(asked);
-        }
-    }
-
-    /// The water of a brine, and what per cent are of.
-    fn ask_water(&mut self, answers: &Answers<'_>) {
-        let whole = |l: &Weighed<'_>| l.line.base.as_ref().is_none_or(|(_, each)| l.line.leads && !each);
-        let grams = self.items().filter(|l| is_water(l) && whole(l)).filter_map(|l| l.grams);
-
-        self.water = grams.fold(None, |sum: Option<Range>, g| {
-            Some(sum.map_or(Some(g), |s| s.plus(g)).unwrap_or(g))
-        });
-        let by_water = self
-            .items()
-            .any(|l| l.line.base.as_ref().is_some_and(|(a, _)| a.sort() == Sort::Volume));
-        let brine = self.method == Some(Method::CoverBrine) || by_water;
-        if brine && self.water.is_none() && !self.items().any(is_water) {
-            let (asked, given) = Asked::weight("water", "How much water? A litre is 1000 g.", Vec::new(), answers);
-            self.water = given.map(|m| Range::point(m.base()));
-            self.questions.push(asked);
-        }
-        if brine && self.items().any(|l| l.percent.is_some() && !is_water(l)) {
-            let words = ["Of the meat", "Of the water", "Of meat and water together"];
-            let choices = ["meat", "water", "both"].into_iter().zip(words);
-            let choices = choices.map(|(k, w)| (k.to_owned(), w.to_owned()));
-            let asked = Asked::new("of".to_owned(), "Per cent of what?", choices, answers);
-            self.of = asked.chosen();
-            self.questions.push(asked);
-        } else {
-            self.of = Some(0);
-        }
     }
 
     /// Grams of a line for the meat: by its own base, its share, or as it was said.
@@ -307,7 +184,7 @@ impl All<'_> {
                 });
                 let agent = Self::agent(l);
                 Some(Portion {
-                    said: l.line.text.chars().take(40).collect(),
+                    said: l.line.measure.clone(),
                     agent: agent.filter(|_| amount.is_some()),
                     weight: match amount {
                         Some(_) => self.grams(l)?,
@@ -455,11 +332,15 @@ impl All<'_> {
             Taken::Taste | Taken::Step | Taken::Unread => true,
             Taken::Meat | Taken::Heading => false,
         });
-        if some {
-            "What is not weighed stands in the notes of the card, as it was written.".to_owned()
-        } else {
-            String::new()
+        let mut says = Vec::new();
+        let spoons = |l: &Weighed<'_>| l.line.amount.as_ref().is_some_and(|a| a.sort() == Sort::Volume);
+        if self.cures().any(spoons) {
+            says.push("The card asks for the cure by weight, at the usual figure of the spoon. Weigh it.");
         }
+        if some {
+            says.push("What is not weighed stands in the notes of the card, as it was written.");
+        }
+        says.join(" ")
     }
 
     /// A line for reading.
@@ -468,7 +349,10 @@ impl All<'_> {
         let grams = self.grams(line).or(line.grams).filter(|_| read.taken == Taken::Item);
         let name = match (line.items.as_slice(), read.taken) {
             ([one], _) => named(one),
-            ([first, .., last], _) => format!("{} to {}: not settled", first.name, last.name),
+            ([_, _, ..], _) => {
+                let names: Vec<&str> = line.items.iter().map(|i| i.name).collect();
+                format!("Not settled: {}", names.join("; "))
+            }
             ([], Taken::Item) => format!("{}, not in the pantry", read.own),
             ([], Taken::Meat) => "The meat".to_owned(),
             ([], Taken::Step) => "A step".to_owned(),

@@ -4,6 +4,7 @@ use super::amount::{Amount, times};
 use super::line::{Line, Taken};
 use super::words::{Sort, Word};
 use super::{Answers, Asked};
+use crate::dose::OwnSpoon;
 use crate::pantry::{self, Group, Ingredient};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Range, plain};
@@ -20,8 +21,6 @@ const ROUNDED: Decimal = dec!(0.05);
 pub struct Weighed<'a> {
     /// As read.
     pub line: &'a Line,
-    /// Its place among the lines.
-    pub at: usize,
     /// What it can still be: one row, or several until it is asked. Empty for what the pantry has not.
     pub items: Vec<&'static Ingredient>,
     /// Grams of it, as said; nothing for a share or where it cannot be weighed.
@@ -34,11 +33,10 @@ pub struct Weighed<'a> {
     pub asks: Vec<Asked>,
 }
 
-/// Reckons a line. `own` are the user's own ingredients: a name and grams of a level teaspoon.
-pub fn weigh<'a>(line: &'a Line, at: usize, answers: &Answers<'_>, own: &[(String, Decimal)]) -> Weighed<'a> {
+/// Reckons a line. `own` are the user's own level spoons, which stand in place of the general ranges.
+pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon]) -> Weighed<'a> {
     let mut weighed = Weighed {
         line,
-        at,
         items: line.meaning.as_ref().map(|m| m.items.clone()).unwrap_or_default(),
         grams: None,
         percent: None,
@@ -119,7 +117,7 @@ impl Weighed<'_> {
         answers: &Answers<'_>,
     ) -> Option<usize> {
         let asked = Asked::new(
-            format!("{}:{what}", self.at),
+            format!("{what}:{}", self.line.text),
             ask,
             choices.into_iter().map(|c| (c.clone(), c)),
             answers,
@@ -153,7 +151,7 @@ impl Weighed<'_> {
             return;
         }
         let choices = self.items.iter().map(|i| (i.key.to_owned(), named(i)));
-        let asked = Asked::new(format!("{}:item", self.at), meaning.ask, choices, answers);
+        let asked = Asked::new(format!("item:{}", self.line.text), meaning.ask, choices, answers);
         if let Some(item) = asked.chosen().and_then(|at| self.items.get(at).copied()) {
             self.items = vec![item];
         }
@@ -161,12 +159,19 @@ impl Weighed<'_> {
     }
 
     /// Grams of a level teaspoon of it, over all that it can still be.
-    fn level(&mut self, amount: &Amount, answers: &Answers<'_>, own: &[(String, Decimal)]) -> Option<Range> {
-        if self.items.is_empty() {
-            let known = own
-                .iter()
-                .find(|(name, _)| name.trim().eq_ignore_ascii_case(&self.line.own));
-            return known.map(|(_, grams)| Range::point(*grams));
+    fn level(&mut self, amount: &Amount, answers: &Answers<'_>, own: &[OwnSpoon]) -> Option<Range> {
+        let is_it = |s: &&OwnSpoon| match self.items.as_slice() {
+            [] => pantry::own_name(&s.item).is_some_and(|name| name.eq_ignore_ascii_case(&self.line.own)),
+            [one] => s.item == one.key,
+            _ => false,
+        };
+        if let Some(spoon) = own.iter().find(is_it) {
+            let third = |grams: Decimal| grams.over(dec!(3));
+            return if spoon.tablespoon {
+                spoon.range().map(third)
+            } else {
+                Some(spoon.range())
+            };
         }
         if self.items.iter().any(|i| i.key == "sugar-brown") {
             let packs: Vec<&Word> = super::words::of(Sort::Pack).collect();
@@ -186,14 +191,14 @@ impl Weighed<'_> {
     }
 
     /// `1 tbsp (15 g)`: the weight counts where both agree; else which of them is asked.
-    fn again(&mut self, answers: &Answers<'_>, own: &[(String, Decimal)]) {
+    fn again(&mut self, answers: &Answers<'_>, own: &[OwnSpoon]) {
         let Some(second) = &self.line.again else { return };
         let alone = Line {
             amount: Some(second.clone()),
             again: None,
             ..self.line.clone()
         };
-        let other = weigh(&alone, self.at, answers, own);
+        let other = weigh(&alone, answers, own);
         let (Some(first), Some(then)) = (self.grams, other.grams) else {
             self.note = "Two amounts stand here, and only one is read.".to_owned();
             return;

@@ -86,8 +86,12 @@ pub fn take(sort: Sort) -> impl FnMut(&mut &str) -> ModalResult<&'static Word> {
 }
 
 /// Length in bytes of a pattern at the front of a text: case does not matter but for a single letter, a blank stands
-/// for blanks and hyphens, and a word ends where no letter follows.
+/// for blanks and hyphens, and a word ends where no letter or digit follows.
 fn length(pattern: &str, text: &str) -> Option<usize> {
+    // Most words fail at their first letter; the rest is only for those that do not.
+    if !starts_alike(pattern, text) {
+        return None;
+    }
     let exact = pattern.chars().count() == 1;
     let mut rest = text;
     for c in pattern.chars() {
@@ -111,8 +115,16 @@ fn length(pattern: &str, text: &str) -> Option<usize> {
         rest = rest.get(first.len_utf8()..)?;
     }
     let ends_in_letter = pattern.ends_with(char::is_alphanumeric);
-    if ends_in_letter && rest.starts_with(char::is_alphabetic) {
+    if ends_in_letter && rest.starts_with(char::is_alphanumeric) {
         return None;
     }
     Some(text.len().saturating_sub(rest.len()))
+}
+
+/// False where the first bytes cannot be the same letter.
+fn starts_alike(pattern: &str, text: &str) -> bool {
+    match (pattern.bytes().next(), text.bytes().next()) {
+        (Some(a), Some(b)) => a.eq_ignore_ascii_case(&b) || !(a.is_ascii() && b.is_ascii()),
+        _ => false,
+    }
 }

@@ -8,6 +8,7 @@ use crate::dose::{Advice, OwnSpoon, ingoing, ppm};
 use crate::pantry::{self, Agent};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Fraction, Mass, Problem, Range, Volume, fixed, plain};
+use crate::recipe;
 use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
 
@@ -128,8 +129,17 @@ fn lost() -> Problem {
 pub fn spoon(ask: &AskSpoon) -> Result<SpoonSheet, Vec<Problem>> {
     let mut problems = ask.settings.problems();
     let item = pantry::ingredient(&ask.item);
-    if item.is_none() {
-        problems.push(Problem::new(Code::Unknown, "This is not in the pantry. Choose from the list.").at("item"));
+    let named = item
+        .map(|i| i.name)
+        .or_else(|| pantry::own_name(&ask.item).filter(|n| recipe::name(n).is_ok()));
+    if named.is_none() {
+        problems.push(
+            Problem::new(
+                Code::Unknown,
+                "This is not in the pantry. Choose from the list, or type its name.",
+            )
+            .at("item"),
+        );
     }
     let fine = !ask.weights.is_empty() && ask.weights.iter().all(|w| !w.base().is_zero());
     let counted = ask
@@ -144,13 +154,13 @@ pub fn spoon(ask: &AskSpoon) -> Result<SpoonSheet, Vec<Problem>> {
             .at("weights"),
         );
     }
-    let (Some(item), true) = (item, problems.is_empty()) else {
+    let (Some(named), true) = (named, problems.is_empty()) else {
         return Err(problems);
     };
     let range = spread(ask).ok_or_else(|| vec![lost()])?;
     let gram = |value: Decimal| Mass::new(value.half_away(3)).map_err(|p| vec![p]);
     let grams = [gram(range.low)?, gram(range.typical)?, gram(range.high)?];
-    let general = item.spoon.and_then(|s| s.range()).and_then(|r| {
+    let general = item.and_then(|i| i.spoon?.range()).and_then(|r| {
         let each = if ask.tablespoon { dec!(3) } else { Decimal::ONE };
         r.map(|g| g.times(each))
     });
@@ -170,14 +180,14 @@ pub fn spoon(ask: &AskSpoon) -> Result<SpoonSheet, Vec<Problem>> {
         why: match general {
             Some(g) => format!(
                 "{from} In general a level {name} of {} is {} to {} g.",
-                item.name.to_lowercase(),
+                named.to_lowercase(),
                 fixed(g.low, 1),
                 fixed(g.high, 1)
             ),
             None => from.to_owned(),
         },
         spoon: OwnSpoon {
-            item: item.key.to_owned(),
+            item: ask.item.trim().to_owned(),
             tablespoon: ask.tablespoon,
             grams,
         },

@@ -8,7 +8,8 @@ use super::plan::{self, Plan, plan};
 use super::settings::Settings;
 use super::spoon::own_spoons;
 use crate::batch::{Batch, Green, belly, doubts, green, kind, kinds};
-use crate::dose::{self, Case, Portion, Rule, Verdict};
+use crate::dose::{self, Case, OwnSpoon, Portion, Rule, Verdict};
+use crate::pantry::{OWN, own_name};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Mass, Problem, Range, plain};
 use crate::recipe::{Counted, Method};
@@ -287,8 +288,10 @@ impl<'a> Work<'a> {
             _ => recipe.lines.get(i).map(|l| l.item.as_str()),
         });
         let grams = Mass::read(&line.weight, None).map(Mass::base);
-        if let (Some(item), Ok(grams), true) = (item, grams, line.spoon.is_some()) {
-            let own = self.settings.spoons.iter().find(|s| s.item == item);
+        if let (Some(item), Ok(grams), true) = (item, grams, line.spoon.is_some() || item == Some(OWN)) {
+            // What is the user's own goes by its name.
+            let is_it = |s: &&OwnSpoon| s.item == item || (item == OWN && own_name(&s.item) == Some(line.name.trim()));
+            let own = self.settings.spoons.iter().find(is_it);
             line.spoon = own.and_then(|own| own_spoons(own, grams)).or(line.spoon.take());
         }
     }

@@ -80,6 +80,12 @@ async function tour(page, look) {
   await page.getByLabel('Aim, going in').fill('much');
   await page.getByLabel('Add something').fill('pepper');
   await look('recipe, being written');
+  await goTo(page, '#/read');
+  await page.getByLabel('The recipe, in lines or in prose').fill('3 tbsp salt\n1 tsp pink salt\n2 tsp love\nno garlic');
+  await look('read, to settle');
+  await page.getByLabel('The recipe, in lines or in prose').fill('Rub for 5 lb meat\n30 g salt\n5 g cure no. 1');
+  await page.getByRole('button', { name: 'Keep as a card' }).waitFor();
+  await look('read, settled');
   await goTo(page, '#/dose');
   await page.getByRole('button', { name: 'Check it' }).click();
   await look('dose, wrong');

@@ -41,7 +41,13 @@ function ownSpoon(app) {
     app.draw();
   };
   const pantry = app.tables.ingredients.filter(({ spoon, key }) => spoon && key !== 'water');
-  const nameOf = (/** @type {string} */ item) => pantry.find(({ key }) => key === item)?.name ?? item;
+  // What the pantry has not goes by its name: `own/Marsh seed mix`.
+  const nameOf = (/** @type {string} */ item) =>
+    pantry.find(({ key }) => key === item)?.name ?? item.replace(/^own\//, '');
+  const itemOf = () => {
+    const item = form.text('item', 'cure-1');
+    return item === 'own' ? `own/${form.text('name').trim()}` : item;
+  };
 
   function question() {
     const together = form.text('how', 'one') === 'all';
@@ -51,7 +57,7 @@ function ownSpoon(app) {
       .flatMap((part) => (part.trim() ? [part.trim()] : []));
     const weights = texts.map((text) => (/[a-z]/i.test(text) ? text : `${text} g`));
     return {
-      item: form.text('item', 'cure-1'),
+      item: itemOf(),
       tablespoon: form.text('spoon', 'tsp') === 'tbsp',
       weights,
       settings: app.settings,
@@ -82,7 +88,12 @@ function ownSpoon(app) {
     event.preventDefault();
     const { ok, problems } = answer();
     if (!ok) {
-      form.mark((problems ?? []).slice(0, 1).map((problem) => ({ ...problem, field: 'weights' })));
+      form.mark(
+        (problems ?? []).slice(0, 1).map((problem) => ({
+          ...problem,
+          field: problem.field === 'item' && form.text('item') === 'own' ? 'name' : 'weights',
+        })),
+      );
       app.draw();
       return focusErrors();
     }
@@ -119,10 +130,22 @@ function ownSpoon(app) {
           id: 's-item',
           label: 'What is in the spoon',
           value: item,
-          options: pantry.map(({ key, name }) => option(key, name, key === item)),
+          options: [
+            ...pantry.map(({ key, name }) => option(key, name, key === item)),
+            option('own', 'Something of my own', item === 'own'),
+          ],
         },
         put('item'),
       )}
+      ${
+        item === 'own'
+          ? field(
+              form,
+              { key: 'name', label: 'What it is called', hint: 'As recipes call it.', look: 'words' },
+              { typed: app.draw },
+            )
+          : nothing
+      }
       ${pick(
         {
           name: 'spoon',

@@ -176,6 +176,7 @@ function doors(app) {
     ${door('#/plan', 'Plan back', 'Ready by a day: when to begin, beside your sleep')}
     ${door('#/brine', 'The brine bench', 'Water, strength, salt and cure for a bucket or a bag')}
     ${door('#/bag', 'Plan the bag', 'What a day’s birds or an animal will give, and what to buy')}
+    ${door('#/read', 'Read a recipe', 'Spoons and cups from a friend, as grams with a verdict')}
     ${door('#/recipes', 'Recipes', `${count(app.shelf.recipes.size, 'card')}, to open, write and hand on`)}
     ${away ? door('#/away', 'Put away', `${count(away, 'batch', 'batches')} finished or thrown out`) : nothing}
     ${door('#/spoons', 'Spoon and scale', 'Weigh your own spoons once, check the scale, make a premix')}

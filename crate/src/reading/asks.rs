@@ -1,0 +1,147 @@
+//! What is asked of the whole text: for how much meat, how it goes on, how much water, per cent of what.
+
+use super::recipe::{All, is_water};
+use super::weigh::Weighed;
+use super::words::{Sort, of};
+use super::{Answers, Asked, line::Taken};
+use crate::pantry::Group;
+use crate::quantity::{Mass, Range, System};
+use crate::recipe::Method;
+use rust_decimal::{Decimal, dec};
+
+/// Work weight where a recipe is all in proportions, grams.
+const KILOGRAM: Decimal = dec!(1000);
+
+impl All<'_> {
+    /// The weight of the meat: as the text says, else as it is asked.
+    pub fn ask_meat(&mut self, answers: &Answers<'_>) {
+        // Meat that weighs nothing, or more than is reckoned with, is none.
+        let weighs = |r: &Range| r.low > Decimal::ZERO && Mass::new(r.high).is_ok();
+        let sum = |amount: &super::amount::Amount| {
+            let range = amount.sum(None, None).filter(|_| amount.sort() == Sort::Mass);
+            range.filter(weighs)
+        };
+        let whole = |l: &Weighed<'_>| {
+            l.line
+                .base
+                .as_ref()
+                .filter(|(_, each)| l.line.leads && !each)
+                .and_then(|(a, _)| sum(a))
+        };
+        let bases: Vec<Range> = self.lines.iter().filter_map(whole).collect();
+        let weighed = self
+            .lines
+            .iter()
+            .filter(|l| l.line.taken == Taken::Meat && l.line.base.is_none());
+        let weighed: Option<Range> = weighed
+            .filter_map(|l| l.line.amount.as_ref().and_then(sum))
+            .try_fold(None, |all: Option<Range>, one| {
+                Some(Some(match all {
+                    Some(all) => all.plus(one)?,
+                    None => one,
+                }))
+            })
+            .flatten();
+        // Bases that hang on one line are offered, not taken.
+        let loose = self
+            .lines
+            .iter()
+            .filter_map(|l| l.line.base.as_ref().filter(|(_, each)| !l.line.leads && !each));
+        let loose: Vec<Range> = loose.filter_map(|(a, _)| sum(a)).collect();
+        let needs = self.items().any(|l| l.grams.is_some() && l.line.base.is_none());
+        let mut said: Vec<Range> = bases.into_iter().chain(weighed).collect();
+        said.dedup();
+        match said.as_slice() {
+            [one] => self.meat = Some(*one),
+            [] if !needs => self.meat = loose.first().copied().or(Some(Range::point(KILOGRAM))),
+            said => {
+                let mut offers: Vec<String> = Vec::new();
+                for range in said.iter().chain(&loose) {
+                    let text = Mass::new(range.typical)
+                        .map(|m| m.print(System::Us))
+                        .unwrap_or_default();
+                    if !offers.contains(&text) {
+                        offers.push(text);
+                    }
+                }
+                let ask = if said.is_empty() {
+                    "For how much meat is this?"
+                } else {
+                    "More than one weight of meat stands here. For how much is this?"
+                };
+                let (asked, given) = Asked::weight("meat", ask, offers, answers);
+                self.questions.push(asked);
+                self.meat = given.map(|m| Range::point(m.base()));
+            }
+        }
+    }
+
+    /// How it goes on: by the words of the text and the water in it, else as it is asked.
+    pub fn ask_method(&mut self, text: &str, answers: &Answers<'_>) {
+        let lower = text.to_lowercase();
+        let says = |key: &str| {
+            let words = of(Sort::Brine).filter(|w| w.value == key).flat_map(|w| w.words);
+            words.into_iter().any(|w| lower.contains(w))
+        };
+        let water = self.items().any(is_water);
+        let pumped = says("");
+        let found = match (says("cover_brine") && water, says("ground"), says("rub")) {
+            _ if pumped => None,
+            (true, false, false) => Some(Method::CoverBrine),
+            (false, true, false) => Some(Method::Ground),
+            (false, false, true) if !water => Some(Method::Rub),
+            _ => None,
+        };
+        let cured = self.items().any(|l| l.items.iter().any(|i| i.group == Group::Cure));
+        self.method = found.or((!cured && !water).then_some(Method::Rub));
+        if self.method.is_none() {
+            let mut choices = vec![("rub", "Rubbed on whole pieces"), ("ground", "Mixed into mince")];
+            if water {
+                choices.insert(0, ("cover_brine", "Under a brine until both are equal"));
+            }
+            let ask = if pumped {
+                "How does it go on? A pump is not read from text: write that recipe by hand."
+            } else {
+                "How does it go on?"
+            };
+            let choices = choices.into_iter().map(|(k, w)| (k.to_owned(), w.to_owned()));
+            let asked = Asked::new("method".to_owned(), ask, choices, answers);
+            self.method = match asked.answer.as_deref() {
+                Some("cover_brine") => Some(Method::CoverBrine),
+                Some("ground") => Some(Method::Ground),
+                Some("rub") => Some(Method::Rub),
+                _ => None,
+            };
+            self.questions.push(asked);
+        }
+    }
+
+    /// The water of a brine, and what per cent are of.
+    pub fn ask_water(&mut self, answers: &Answers<'_>) {
+        let whole = |l: &Weighed<'_>| l.line.base.as_ref().is_none_or(|(_, each)| l.line.leads && !each);
+        let grams = self.items().filter(|l| is_water(l) && whole(l)).filter_map(|l| l.grams);
+
+        self.water = grams.fold(None, |sum: Option<Range>, g| {
+            Some(sum.map_or(Some(g), |s| s.plus(g)).unwrap_or(g))
+        });
+        let by_water = self
+            .items()
+            .any(|l| l.line.base.as_ref().is_some_and(|(a, _)| a.sort() == Sort::Volume));
+        let brine = self.method == Some(Method::CoverBrine) || by_water;
+        if brine && self.water.is_none() && !self.items().any(is_water) {
+            let (asked, given) = Asked::weight("water", "How much water? A litre is 1000 g.", Vec::new(), answers);
+            self.water = given.map(|m| Range::point(m.base()));
+            self.questions.push(asked);
+        }
+        if brine && self.items().any(|l| l.percent.is_some() && !is_water(l)) {
+            let words = ["Of the meat", "Of the water", "Of meat and water together"];
+            let choices = ["meat", "water", "both"].into_iter().zip(words);
+            let choices = choices.map(|(k, w)| (k.to_owned(), w.to_owned()));
+            let asked = Asked::new("of".to_owned(), "Per cent of what?", choices, answers);
+            self.of = asked.chosen();
+            self.questions.push(asked);
+        } else {
+            self.of = Some(0);
+        }
+    }
+}

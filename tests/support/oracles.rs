@@ -1,0 +1,132 @@
+//! What must hold for any input at all: nothing panics, and what was read goes out and comes back the same. Used by
+//! the fuzzers and by the replay of their corpus.
+
+use base64ct::{Base64UrlUnpadded, Encoding};
+use crc::{CRC_32_ISO_HDLC, Crc};
+use cure_reckoner::door::{Request, answer};
+use cure_reckoner::quantity::{Fraction, Kind, Length, Mass, Quantity, Span, System, Temperature, Volume};
+use cure_reckoner::reading::{AskReading, Reading, read};
+use cure_reckoner::share::{open, write};
+use cure_reckoner::weigh::Settings;
+
+/// Any text as every kind of quantity: what is read prints to a text that reads back to the same value.
+pub fn quantity(data: &[u8]) {
+    let Ok(text) = std::str::from_utf8(data) else { return };
+    kind::<_>(Mass::read(text, Some("g")));
+    kind::<_>(Length::read(text, Some("mm")));
+    kind::<_>(Temperature::read(text, Some("°C")));
+    kind::<_>(Span::read(text, Some("h")));
+    kind::<_>(Fraction::read(text, Some("%")));
+    kind::<_>(Volume::read(text, None));
+}
+
+fn kind<K: Kind>(read: Result<Quantity<K>, cure_reckoner::quantity::Problem>) {
+    match read {
+        Ok(value) => {
+            for system in [System::Metric, System::Us] {
+                let printed = value.print(system);
+                let back = Quantity::<K>::read(&printed, None);
+                assert!(
+                    back.as_ref().is_ok_and(|b| *b == value),
+                    "{printed} read back as {back:?}"
+                );
+                assert!(!value.show(system).text.is_empty());
+            }
+        }
+        Err(problem) => assert!(!problem.message.is_empty()),
+    }
+}
+
+/// Any bytes as a link, and as the content of a link whose length and checksum are right: what opens is written to a
+/// link that opens to the same recipe, and keeps its rules.
+pub fn link(data: &[u8]) {
+    if let Ok(text) = std::str::from_utf8(data) {
+        opened(text);
+    }
+    let Ok(length) = u16::try_from(data.len()) else { return };
+    let sum = Crc::<u32>::new(&CRC_32_ISO_HDLC).checksum(data);
+    let bytes = [&length.to_be_bytes()[..], data, &sum.to_be_bytes()[..]].concat();
+    opened(&format!("r1.{}", Base64UrlUnpadded::encode_string(&bytes)));
+}
+
+fn opened(text: &str) {
+    match open(text) {
+        Ok(recipe) => {
+            assert!(recipe.problems().is_empty());
+            // A link that is longer than its sender's, with another address before it, may not fit: that is said.
+            if let Ok(link) = write(&recipe, "") {
+                assert_eq!(open(&link.link).as_ref(), Ok(&recipe));
+            }
+        }
+        Err(problems) => assert!(!problems.is_empty()),
+    }
+}
+
+/// Any text as a recipe: every word is shown, ranges are in order, each question takes its first choice, and the
+/// recipe that comes out keeps its rules, goes through a link unchanged, and can be worked for its meat.
+pub fn reading(data: &[u8]) {
+    let Ok(text) = std::str::from_utf8(data) else { return };
+    let mut ask = AskReading {
+        text: text.to_owned(),
+        answers: Vec::new(),
+        settings: Settings::new_page(),
+    };
+    let Ok(first) = read(&ask) else { return };
+    held(text, &first);
+    // An answer can lead to a further question, but not for ever.
+    let mut last = first;
+    for _ in 0..8 {
+        let open: Vec<_> = last.questions.iter().filter(|q| q.answer.is_none()).collect();
+        if open.is_empty() {
+            break;
+        }
+        for question in open {
+            let value = question.choices.first().map_or("3 kg", |(value, _)| value);
+            ask.answers.push((question.key.clone(), value.to_owned()));
+        }
+        match read(&ask) {
+            Ok(next) => last = next,
+            Err(problems) => panic!("answers made it unreadable: {problems:?}"),
+        }
+        held(text, &last);
+    }
+    assert!(
+        last.questions.iter().all(|q| q.answer.is_some()),
+        "a question takes no answer: {:?}",
+        last.questions
+    );
+    let Some(recipe) = last.recipe else {
+        assert!(!last.says.is_empty(), "no recipe, and no reason");
+        return;
+    };
+    assert!(recipe.problems().is_empty());
+    if let Ok(link) = write(&recipe, "") {
+        assert_eq!(open(&link.link).as_ref(), Ok(&recipe));
+    }
+    let card = serde_json::json!({"card": {"recipe": recipe, "settings": ask.settings}});
+    if let Ok(request) = serde_json::from_value::<Request>(card) {
+        let _ = answer(request);
+    }
+}
+
+fn held(text: &str, reading: &Reading) {
+    let shown: String = reading
+        .lines
+        .iter()
+        .map(|l| l.text.as_str())
+        .collect::<Vec<_>>()
+        .join(" ");
+    let joints = ["and", "plus", "with", "in", "then"];
+    for word in text
+        .split(|c: char| !c.is_alphanumeric())
+        .filter(|w| !w.is_empty() && !joints.contains(w))
+    {
+        assert!(shown.contains(word), "“{word}” is not shown");
+    }
+    for line in &reading.lines {
+        let grams: Vec<f64> = line.grams.iter().map(|g| g.parse().expect("a number")).collect();
+        assert!(grams.is_sorted() && (grams.is_empty() || grams.len() == 3), "{line:?}");
+    }
+    let open = reading.questions.iter().any(|q| q.answer.is_none());
+    assert!(!(open && reading.recipe.is_some()), "a recipe while something is asked");
+}

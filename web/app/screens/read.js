@@ -1,0 +1,178 @@
+/** Read a recipe: what somebody wrote or said is pasted, each line says what it is taken for, and questions settle the rest. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { newId } from '../shelf.js';
+import { problemStrip } from '../widgets/answer.js';
+import { field } from '../widgets/field.js';
+import { Form } from '../widgets/form.js';
+import { icon } from '../widgets/icon.js';
+import { pick } from '../widgets/pick.js';
+import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
+import { copyOf, initials } from './recipes.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Asked} Asked */
+/** @typedef {import('../types').ReadLine} ReadLine */
+/** @typedef {import('../types').Recipe} Recipe */
+
+/** Answers stand in the form beside what is typed, each under its question's own key. */
+const ANSWER = 'answer ';
+
+/** @param {App} app @returns {import('../app.js').Screen} */
+export function read(app) {
+  const form = new Form('f', 'read');
+
+  function draw() {
+    const text = form.text('text');
+    const answers = form.typed
+      .filter((key) => key.startsWith(ANSWER))
+      .map((key) => /** @type {[string, string]} */ ([key.slice(ANSWER.length), form.text(key)]));
+    const { ok, problems } = text.trim()
+      ? ask('read_recipe', { text, answers, settings: app.settings })
+      : { ok: undefined, problems: undefined };
+    const open = ok?.questions.filter(({ answer }) => answer === null).length ?? 0;
+    if (ok?.verdict) sayVerdict(app, ok.verdict);
+
+    const leaf = html`<div class="leaf">
+      <h1 tabindex="-1">Read a recipe</h1>
+      <p class="small near">
+        Paste what somebody wrote or said. Each line says what it is taken for; nothing is guessed and nothing is left
+        out.
+      </p>
+      <div class="field">
+        <label for="f-text">The recipe, in lines or in prose</label>
+        <span class="hint" id="f-text-hint"
+          >For example: for 5 lb of venison take 2 oz salt and a level teaspoon of cure no. 1.</span
+        >
+        <textarea
+          id="f-text"
+          rows="6"
+          aria-describedby="f-text-hint"
+          .value=${text}
+          @input=${(/** @type {{ target: HTMLTextAreaElement }} */ { target }) => {
+            form.type('text', target.value);
+            app.draw();
+          }}
+        ></textarea>
+      </div>
+      ${problems ? problemStrip(app, problems) : nothing}
+      ${
+        ok
+          ? html`${settle(ok.questions, ok.lines)}
+              <section class="block">
+                <h2>As it was read</h2>
+                <p class="small near">
+                  ${ok.meat ? html`Grams for <span class="nowrap">${ok.meat.text}</span> of meat.` : 'The meat is not known yet.'}
+                </p>
+                <ol class="lines-read">
+                  ${ok.lines.map(row)}
+                </ol>
+              </section>
+              ${keepIt(ok.recipe, ok.says, open)}`
+          : nothing
+      }
+    </div>`;
+
+    const plate = html`<div class="plate">
+      <div class="stick">
+        <h2>The dose in it</h2>
+        ${
+          ok?.verdict
+            ? html`<div class="gap">${verdictStrip(ok.verdict)}</div>
+                ${ok.verdict.nitrite ? evidence(ok.verdict) : nothing} ${nextSteps(ok.verdict)}
+                ${cautions(ok.verdict.cautions)}`
+            : html`<div class="gap">
+                ${strip('ask', 'Cannot say yet', 'The dose needs the cure, the meat and how it goes on.')}
+              </div>`
+        }
+      </div>
+    </div>`;
+    return { title: 'Read a recipe', back: { href: '#/recipes', text: 'Recipes' }, view: [leaf, plate] };
+  }
+
+  /** @param {Asked[]} questions @param {ReadLine[]} lines */
+  function settle(questions, lines) {
+    if (questions.length === 0) return nothing;
+    return html`<section class="block">
+      <h2>To settle</h2>
+      ${questions.map((question) => one(question, lines.find(({ text }) => question.key.endsWith(`:${text}`))?.text))}
+    </section>`;
+  }
+
+  /** @param {Asked} asked @param {string} [of] the line it is about */
+  function one({ key, ask: legend, choices, answer, typed }, of) {
+    const name = ANSWER + key;
+    const put = (/** @type {string} */ value) => {
+      form.type(name, value);
+      app.draw();
+    };
+    if (!typed) {
+      const hint = of && `“${of}”`;
+      return pick({ name: form.id(name), legend, hint, look: 'long', options: choices, value: answer ?? '' }, put);
+    }
+    return html`${field(
+      form,
+      {
+        key: name,
+        label: legend,
+        look: 'words',
+        hint: choices.length ? undefined : 'For example 3 lb 4 oz, or 1480 g.',
+      },
+      { typed: app.draw },
+    )}
+    ${
+      choices.length
+        ? html`<div class="acts" role="group" aria-label="Weights in the text">
+            ${choices.map(
+              ([value, word]) =>
+                html`<button type="button" class="btn less" @click=${() => put(value)}>${word}</button>`,
+            )}
+          </div>`
+        : nothing
+    }`;
+  }
+
+  /** @param {ReadLine} line */
+  function row({ text, taken, says, grams: [low, usual, high], flag }) {
+    const amount = low === undefined ? '' : low === high ? `${usual} g` : `${low} to ${high} g`;
+    return html`<li class=${taken === 'unread' || flag ? 'care' : ''}>
+      <q>${text}</q>
+      <span class="as"><b>${says}</b>${amount ? html`<span class="num nowrap">${amount}</span>` : nothing}</span>
+      ${low !== high ? html`<span class="small">Usually ${usual} g.</span>` : nothing}
+      ${flag ? html`<span class="flag care">${icon('s-care', '')}<span>${flag}</span></span>` : nothing}
+    </li>`;
+  }
+
+  /** @param {Recipe | null} recipe @param {string} says @param {number} open */
+  function keepIt(recipe, says, open) {
+    if (!recipe) {
+      const head = open === 1 ? 'One thing to settle first' : open ? `${open} things to settle first` : 'No card yet';
+      return html`<div class="block">${strip('ask', head, says)}</div>`;
+    }
+    return html`<section class="block">
+      <h2>Keep it</h2>
+      ${says ? html`<p class="small near">${says}</p>` : nothing}
+      <form novalidate @submit=${(/** @type {Event} */ event) => keep(event, recipe)}>
+        ${field(form, { key: 'name', label: 'What it is called', look: 'words', stored: recipe.name }, { typed: app.draw })}
+        <div class="gap"><button type="submit" class="btn main wide">Keep as a card</button></div>
+      </form>
+    </section>`;
+  }
+
+  /** @param {Event} event @param {Recipe} recipe */
+  async function keep(event, recipe) {
+    event.preventDefault();
+    const id = newId();
+    const name = form.text('name', recipe.name).trim() || recipe.name;
+    const card = copyOf(app, { ...recipe, name, tag: initials(name) ?? recipe.tag });
+    const kept = await app.act(() => app.shelf.store.put(`recipe/${id}`, card), {
+      says: `${card.name} is kept.`,
+      back: () => app.shelf.store.remove(`recipe/${id}`),
+    });
+    if (!kept) return;
+    form.typed.forEach((key) => form.drop(key));
+    app.go(`#/recipe/${id}`);
+  }
+
+  return { draw };
+}
