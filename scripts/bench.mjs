@@ -100,20 +100,36 @@ async function timed(page, count, ask) {
   const glue = await readFile(new URL('../target/glue/cure_reckoner.js', import.meta.url), 'utf8');
   return page.evaluate(
     async ([glue, core, count, ask]) => {
-/** 95th percentile of a weigh-out. */
-  const { demo, settings } = await withCore(page, () => {
-    const { demo } = reckon({ starters: {} }).ok;
-    return { demo, settings: reckon({ tables: {} }).ok.settings };
-  const pieces = Array.from({ length: 12 }, (_, at) => demo.pieces[at % demo.pieces.length]);
-  const request = { weigh_out: { batch: { ...demo, pieces }, settings } };
-  return (await timed(page, [request], 500)).p95;
+      const names = glue
+        .replace(/^export (?=function)/gm, '')
+        .replace(/^export \{[^}]*\};?$/m, 'return { init: __wbg_init, reckon };');
+      // Both at once: after the first pause the page's policy allows no code from text.
+      const make = new Function(`return ${ask}`)();
+      const { init, reckon } = new Function(names)();
+      await init({ module_or_path: fetch(core) });
+      const { settings } = reckon({ tables: {} }).ok;
+      const request = make({ ...reckon({ starters: {} }).ok, settings });
+      if (!reckon(request).ok) throw new Error(JSON.stringify(reckon(request)));
+      const times = Array.from({ length: count }, () => {
+        const from = performance.now();
+        reckon(request);
+        return performance.now() - from;
+      });
+      return times.sort((a, b) => a - b);
+    },
+    [glue, core, count, String(ask)],
+  );
+}
 
+/**
  * The cure clock: twelve classes, each of a thickness and weight of its own, with two readings a day for a month; ten
  * and a hundred such batches; and against a general PDE solver in Python, where there is one.
+ */
 async function clockRows(page) {
   const { demo, settings } = await withCore(page, () => {
     const { demo } = reckon({ starters: {} }).ok;
     return { demo, settings: reckon({ tables: {} }).ok.settings };
+  });
   const HOUR = 3_600_000;
   const begun = 500_000 * HOUR;
   const fridge = Array.from({ length: 60 }, (_, n) => ({
@@ -135,7 +151,7 @@ async function clockRows(page) {
     [10, 40],
     [100, 5],
   ]) {
-    runs.push(await timed(page, Array(batches).fill(ask(batch)), rounds));
+    runs.push(await repeated(page, Array(batches).fill(ask(batch)), rounds));
   }
   const rows = [
     [
@@ -156,7 +172,7 @@ async function clockRows(page) {
     fridge: [{ at: begun, what: 'read', reads: '4 °C' }],
   };
   const request = { cure_clock: { batch: one, now: begun, settings } };
-  const ours = await timed(page, [request], 200);
+  const ours = await repeated(page, [request], 200);
   const even = await withCore(page, (request) => reckon(request).ok.classes[0].even.likely, request);
   const fo = (((even - begun) / 1000) * 4e-10) / 0.02 ** 2;
   for (const { solver, fo: theirs, ms } of pythonSolvers()) {
@@ -168,6 +184,7 @@ async function clockRows(page) {
     ]);
   }
   return rows;
+}
 
 function pythonSolvers() {
   try {
@@ -180,9 +197,10 @@ function pythonSolvers() {
   } catch {
     return [];
   }
+}
 
 /** Median and 95th percentile of answering all requests, in milliseconds. */
-function timed(page, requests, rounds) {
+function repeated(page, requests, rounds) {
   return withCore(
     page,
     ([requests, rounds]) => {
@@ -196,31 +214,24 @@ function timed(page, requests, rounds) {
     },
     [requests, rounds],
   );
+}
 
 /** Calls back in the page with `reckon` in reach: the page keeps its core to itself, so it is loaded once more. */
 async function withCore(page, work, given = null) {
+  const core = measured.files.find(({ name }) => name.endsWith('.wasm')).name;
+  const { readFile } = await import('node:fs/promises');
+  const glue = await readFile(new URL('../target/glue/cure_reckoner.js', import.meta.url), 'utf8');
   await page.evaluate(
     async ([glue, core]) => {
       if (window.reckon) return;
       const names = glue
         .replace(/^export (?=function)/gm, '')
         .replace(/^export \{[^}]*\};?$/m, 'return { init: __wbg_init, reckon };');
-      // Both at once: after the first pause the page's policy allows no code from text.
-      const make = new Function(`return ${ask}`)();
       const { init, reckon } = new Function(names)();
       await init({ module_or_path: fetch(core) });
-      const { settings } = reckon({ tables: {} }).ok;
-      const request = make({ ...reckon({ starters: {} }).ok, settings });
-      if (!reckon(request).ok) throw new Error(JSON.stringify(reckon(request)));
-      const times = Array.from({ length: count }, () => {
-        const from = performance.now();
-        reckon(request);
-        return performance.now() - from;
-      });
-      return times.sort((a, b) => a - b);
       window.reckon = reckon;
     },
-    [glue, core, count, String(ask)],
+    [glue, core],
   );
   return page.evaluate(work, given);
 }
