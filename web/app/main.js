@@ -34,7 +34,6 @@ import { stick } from './widgets/stick.js';
 /** @typedef {import('./app.js').Screen} Screen */
 
 /** @type {Record<string, (app: App, place: import('./router.js').Place) => Screen>} */
-const SCREENS = { away, bag, batch, dose, edit, keep, open, recipe, recipes, start, today, cards: troubleCards, plan };
 const SCREENS = {
   away,
   bag,
@@ -53,6 +52,8 @@ const SCREENS = {
   start,
   stock,
   today,
+  plan,
+  cards: troubleCards,
 };
 const MINUTE_MS = 60_000;
 

@@ -13,6 +13,7 @@ const SCREENS = [
   'keep',
   'open',
   'past',
+  'plan',
   'read',
   'recipes',
   'spoons',
@@ -29,12 +30,8 @@ export function placeOf(hash) {
   // A recipe that was handed on stands behind the # bare: `#r1.…`.
   if (/^#(?!\/)./.test(hash)) return { screen: 'open', id: '', part: hash.slice(1) };
   const [screen = '', id = '', part = ''] = hash.slice(2).split('/');
-  if (screen === 'batch' && id) return { screen: 'batch', id, part: STAGES.includes(part) ? part : 'pieces' };
-  if (screen === 'cards') return { screen: 'cards', id, part: '' };
-  if (screen === 'recipe' && id) return { screen: part === 'edit' ? 'edit' : 'recipe', id, part: '' };
-  if (['bag', 'plan', 'start', 'dose', 'recipes', 'open', 'keep', 'away'].includes(screen))
-    return { screen, id: '', part: '' };
   if (screen === 'batch' && id) return { screen: 'batch', id, part: PARTS.includes(part) ? part : 'pieces' };
+  if (screen === 'cards') return { screen, id, part: '' };
   if (screen === 'recipe' && id) return { screen: part === 'edit' ? 'edit' : 'recipe', id, part: '' };
   if (SCREENS.includes(screen)) return { screen, id: '', part: '' };
   return { screen: 'today', id: '', part: '' };
