@@ -1,7 +1,7 @@
 // Stock, memory and help, as a person uses them with a thumb at 390 px.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { phone, usable, violations } from '../harness.mjs';
+import { host, open, phone, usable, violations } from '../harness.mjs';
 import { begin, goTo, kept, startDemo, startBatch, texts } from './steps.mjs';
 
 test('what comes in is written down, what is weighed out is taken off, a pack goes to a friend', async (t) => {
@@ -60,7 +60,11 @@ test('what came out stands on the next batch of the recipe, is found by a search
   await page.getByLabel('Search').fill('teal nothing');
   await page.getByText('0 batches', { exact: true }).waitFor();
   await page.getByLabel('Search').fill('');
-  for (let n = 0; n < 2; n++) await page.getByRole('button', { name: /^Side by side/ }).first().tap();
+  for (let n = 0; n < 2; n++)
+    await page
+      .getByRole('button', { name: /^Side by side/ })
+      .first()
+      .tap();
   const cells = await texts(page.locator('.beside td'));
   assert.ok(cells.includes('salt, smoke, marsh') && cells.includes('1190 g'), cells.join('|'));
   const [record] = (await kept(page, 'batch/')).filter(({ key }) => key === `batch/${first}`);
@@ -111,6 +115,35 @@ test('after a start what is put away is counted at once and opens at once', asyn
   await page.getByText('120 still being read').waitFor();
   await goTo(page, '#/batch/old-7/pieces');
   await page.getByRole('heading', { name: 'Old 7' }).waitFor();
+});
+
+test('a full device loses nothing: it is said, held, and kept once there is room', async (t) => {
+  const { address } = await host(t);
+  const context = await open(t, phone);
+  const page = await context.newPage();
+  const devtools = await context.newCDPSession(page);
+  const quota = (quotaSize) =>
+    devtools.send('Storage.overrideQuotaForOrigin', { origin: new URL(address).origin, quotaSize });
+  await quota(1);
+  await page.goto(address);
+  await usable(page);
+  await page.getByText('The device has no room left').waitFor();
+  await startDemo(page);
+  await goTo(page, '#/stock');
+  await page.getByText('Write down what came in').tap();
+  await page.getByLabel('How much').fill('50');
+  await page.getByRole('button', { name: 'Write it down' }).tap();
+  await page.getByText('Cure no. 1: 50 g left').waitFor();
+  assert.match(await page.locator('.notice.stop').innerText(), /Export the file, make room on the device/);
+  assert.equal((await kept(page, 'stock/')).length, 0);
+  await quota(undefined);
+  await page.getByRole('button', { name: 'Try again' }).tap();
+  await page.locator('.notice.stop').waitFor({ state: 'detached' });
+  await page.reload();
+  await usable(page);
+  await page.getByText('Cure no. 1: 50 g left').waitFor();
+  assert.equal((await kept(page, 'batch/')).length, 1);
+  assert.equal((await kept(page, 'stock/')).length, 1);
 });
 
 for (const light of ['Day', 'Dark', 'Red light']) {
