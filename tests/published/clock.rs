@@ -152,6 +152,14 @@ fn by_the_boundary_of_the_method() {
     let [dose, bath] = [&rubbed, &brine].map(|batch| at(&clock_of(batch, 0.0), 0, "even", "likely"));
     // Centre at 90 %: Fo 0.3035 and 0.6546 (computed); the curve has 20 cells.
     assert!((bath / dose / (0.6546 / 0.3035) - 1.0).abs() < 0.01, "{dose} {bath}");
+    // By pick-up a longer stay is a higher dose: no clock tells anybody to wait.
+    let mut pick_up = brine.clone();
+    pick_up["recipe"]["method"] = json!("pick_up");
+    pick_up["recipe"]["take"] = json!("10 %");
+    pick_up["recipe"]["lines"][1]["share"] = json!({"of": "brine", "amount": "8 %"});
+    let clock = clock_of(&pick_up, 30.0);
+    assert!(clock["classes"].as_array().unwrap().is_empty() && words(&clock).contains(&"The stay sets the dose"));
+    assert!(!clock.to_string().contains("Leave it in"));
     // Pumped or mixed in: no clock from outside.
     let mut ground = rubbed.clone();
     ground["recipe"]["method"] = json!("ground");

@@ -263,6 +263,11 @@ impl<'a> Course<'a> {
     /// Date, order of the classes, method.
     fn notes(&self, classes: &[Class], ended: bool) -> Vec<Note> {
         let mut notes = Vec::new();
+        if self.batch.recipe.method == Method::PickUp {
+            let says = "By pick-up, more cure goes in with every hour. Take it out when the recipe says, coloured through or not, and never leave it in longer for the colour.";
+            notes.push(note(Mark::Care, "The stay sets the dose", says.into()));
+            return notes;
+        }
         if matches!(
             self.batch.recipe.method,
             Method::Ground | Method::Pumped | Method::PumpedAndCovered

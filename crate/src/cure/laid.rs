@@ -37,8 +37,9 @@ impl Laid {
         let thick = piece.thickness.and_then(|t| t.base().to_f64()).filter(|t| *t > 0.0)? / 1000.0;
         let enters = match batch.recipe.method {
             Method::Rub => Enters::Dose,
-            Method::CoverBrine | Method::PickUp => Enters::Brine(brine(&batch.recipe)?),
-            Method::Ground | Method::Pumped | Method::PumpedAndCovered => return None,
+            Method::CoverBrine => Enters::Brine(brine(&batch.recipe)?),
+            // By pick-up the stay sets the dose: a clock that says how much longer would raise it.
+            Method::PickUp | Method::Ground | Method::Pumped | Method::PumpedAndCovered => return None,
         };
         let exponent = if piece.skin {
             0.0
