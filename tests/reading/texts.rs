@@ -174,6 +174,33 @@ fn own_ingredients() {
     assert_eq!(nameless[0]["field"], "item");
 }
 
+/// "… and 5 g sugar per kg" may be meant for the salt before it too: both are kept until it is answered.
+#[test]
+fn a_base_at_the_end_may_be_for_all() {
+    let text = "For 2 kg of meat.\nRub: 20 g salt and 5 g cure no. 1 per kg";
+    let open = read(text, &[]);
+    assert_eq!(keys(&open), ["share:Rub: 20 g salt"]);
+    assert_eq!(open["lines"][1]["grams"], json!(["20", "40", "40"]));
+    let low_usual_high = |answer: &str| read(text, &[("share:Rub: 20 g salt", answer)])["lines"][1]["grams"].clone();
+    assert_eq!(low_usual_high("per"), json!(["40", "40", "40"]));
+    assert_eq!(low_usual_high("all"), json!(["20", "20", "20"]));
+    // On lines of their own each says what it is for.
+    assert!(keys(&read("Rub for 2 kg of meat\n20 g salt\n5 g cure no. 1 per kg", &[])).is_empty());
+}
+
+/// An amount in brackets alone is the amount; a title is no ingredient; a weight that reads two ways is no weight.
+#[test]
+fn what_is_easily_lost() {
+    let brackets = read("Rub for 5 lb of meat\n30 g salt\ncure no. 1 (1 tsp per 5 lb)", &[]);
+    assert_eq!(brackets["lines"][2]["grams"], json!(["4.2", "5.67", "8.3"]));
+    let titled = read("My dry cure\nFor 5 lb of meat rub in 30 g salt and 5 g cure no. 1", &[]);
+    assert_eq!(titled["lines"][0]["taken"], "heading");
+    assert_eq!(titled["recipe"]["cures"].as_array().map(Vec::len), Some(1));
+    assert_eq!(keys(&read("rub\n1,480 g of venison\n5 g cure no. 1", &[])), ["meat"]);
+    let brine = "Brine for 2 kg meat: 4 litres of water\n10 g cure no. 1 per gallon";
+    assert_eq!(keys(&read(brine, &[])), ["base:10 g cure no. 1 per gallon"]);
+}
+
 #[test]
 fn refused_texts() {
     for (text, code) in [

@@ -18,7 +18,10 @@ impl All<'_> {
         // Meat that weighs nothing, or more than is reckoned with, is none.
         let weighs = |r: &Range| r.low > Decimal::ZERO && Mass::new(r.high).is_ok();
         let sum = |amount: &super::amount::Amount| {
-            let range = amount.sum(None, None).filter(|_| amount.sort() == Sort::Mass);
+            let twofold = amount.parts.iter().any(|(number, _)| number.other.is_some());
+            let range = amount
+                .sum(None, None)
+                .filter(|_| amount.sort() == Sort::Mass && !twofold);
             range.filter(weighs)
         };
         let whole = |l: &Weighed<'_>| {
@@ -43,12 +46,9 @@ impl All<'_> {
             })
             .flatten();
         // Bases that hang on one line are offered, not taken.
-        let loose = self
-            .lines
-            .iter()
-            .filter_map(|l| l.line.base.as_ref().filter(|(_, each)| !l.line.leads && !each));
-        let loose: Vec<Range> = loose.filter_map(|(a, _)| sum(a)).collect();
-        let needs = self.items().any(|l| l.grams.is_some() && l.line.base.is_none());
+        let loose = self.lines.iter().filter(|l| l.line.is_partial());
+        let loose: Vec<Range> = loose.filter_map(|l| sum(&l.line.base.as_ref()?.0)).collect();
+        let needs = self.items().any(|l| l.grams.is_some() && l.base().is_none());
         let mut said: Vec<Range> = bases.into_iter().chain(weighed).collect();
         said.dedup();
         match said.as_slice() {
@@ -118,15 +118,15 @@ impl All<'_> {
 
     /// The water of a brine, and what per cent are of.
     pub fn ask_water(&mut self, answers: &Answers<'_>) {
-        let whole = |l: &Weighed<'_>| l.line.base.as_ref().is_none_or(|(_, each)| l.line.leads && !each);
-        let grams = self.items().filter(|l| is_water(l) && whole(l)).filter_map(|l| l.grams);
+        let grams = self
+            .items()
+            .filter(|l| is_water(l) && l.base().is_none())
+            .filter_map(|l| l.grams);
 
         self.water = grams.fold(None, |sum: Option<Range>, g| {
             Some(sum.map_or(Some(g), |s| s.plus(g)).unwrap_or(g))
         });
-        let by_water = self
-            .items()
-            .any(|l| l.line.base.as_ref().is_some_and(|(a, _)| a.sort() == Sort::Volume));
+        let by_water = self.items().any(|l| l.base().is_some_and(|a| a.sort() == Sort::Volume));
         let brine = self.method == Some(Method::CoverBrine) || by_water;
         if brine && self.water.is_none() && !self.items().any(is_water) {
             let (asked, given) = Asked::weight("water", "How much water? A litre is 1000 g.", Vec::new(), answers);

@@ -156,12 +156,13 @@ fn stands_alone(text: &str, rest: &str, had: bool, names: &Names) -> bool {
 }
 
 /// The clauses of a text, without the marks and joints around them.
-pub fn clauses<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
-    text.split(['\n', '\r', ';'])
-        .flat_map(sentences)
-        .flat_map(|sentence| parts(sentence, names))
-        .map(trim)
-        .filter(|part| part.chars().any(char::is_alphanumeric))
+///
+/// Each with the number of its sentence.
+pub fn clauses<'a>(text: &'a str, names: &Names) -> Vec<(usize, &'a str)> {
+    let sentences = text.split(['\n', '\r', ';']).flat_map(sentences).enumerate();
+    sentences
+        .flat_map(|(at, sentence)| parts(sentence, names).into_iter().map(move |part| (at, trim(part))))
+        .filter(|(_, part)| part.chars().any(char::is_alphanumeric))
         .collect()
 }
 
@@ -283,7 +284,9 @@ fn tails<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
         let whole = !open && names.find(&tokens(head)).is_some();
         let starts = front(Sort::Step, tail).is_some()
             || front(Sort::None, tail).is_some()
-            || names.find(&tokens(tail)).is_some_and(|(at, _, _)| at == 0);
+            || names.find(&tokens(tail)).is_some_and(|(at, _, _)| at == 0)
+            || front(Sort::Taste, tail).is_some()
+            || tail.starts_with("some ");
         if whole && starts {
             let mut list = vec![text.get(..cut).unwrap_or_default()];
             list.extend(text.get(cut..cut.saturating_add(joint.len())).map(|_| tail));

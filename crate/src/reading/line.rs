@@ -40,6 +40,10 @@ pub struct Line {
     pub again: Option<Amount>,
     /// For how much meat or water, and true for `per`.
     pub base: Option<(Amount, bool)>,
+    /// The same as it was written.
+    pub base_said: String,
+    /// The base of another thing in the same sentence, where this has none: it may be meant for both.
+    pub shared: Option<(Amount, String)>,
     /// True where the base stands before all else, or with the meat.
     pub leads: bool,
     /// What it can be.
@@ -50,6 +54,8 @@ pub struct Line {
     pub strength: Option<Range>,
     /// Words that were not understood.
     pub left: String,
+    /// True for a name without an amount, and without a word such as `to taste`.
+    pub bare: bool,
 }
 
 /// Reads one clause.
@@ -63,11 +69,14 @@ pub fn line(text: &str, names: &Names) -> Line {
         measure: String::new(),
         again: None,
         base: None,
+        base_said: String::new(),
+        shared: None,
         leads: false,
         meaning: None,
         own: String::new(),
         strength: None,
         left: String::new(),
+        bare: false,
     };
     let mut used: Vec<(usize, usize)> = Vec::new();
     let mut timed = false;
@@ -79,6 +88,7 @@ pub fn line(text: &str, names: &Names) -> Line {
             What::Base(a, each) if line.base.is_none() => {
                 line.leads = line.amount.is_none();
                 line.base = Some((a.clone(), *each));
+                line.base_said = text.get(f.start..f.end).unwrap_or_default().trim().to_owned();
             }
             What::Amount(a) if line.amount.is_none() => {
                 line.amount = Some(a.clone());
@@ -90,6 +100,11 @@ pub fn line(text: &str, names: &Names) -> Line {
                 used.pop();
             }
         }
+    }
+    // "cure no. 1 (1 tsp per 5 lb)": what stands in brackets alone is the amount.
+    if line.amount.is_none() {
+        line.amount = line.again.take();
+        line.measure = text.to_owned();
     }
     let free = |used: &[(usize, usize)]| -> Vec<Token> {
         let inside = |t: &Token| used.iter().any(|(from, to)| t.start >= *from && t.end <= *to);
@@ -187,14 +202,12 @@ impl Line {
                 (self.own, self.left) = name_of_own(text, &rest, &left);
                 Taken::Item
             }
-            (None, _) if self.base.is_some() && !(acts && timed) => Taken::Meat,
+            (None, None) if self.base.is_some() && !(acts && timed) => Taken::Meat,
             (None, _) if acts || timed => Taken::Step,
             (None, Some(_)) if negated => Taken::Unread,
             (None, Some(_)) if front(Sort::Heading, text).is_some() => Taken::Heading,
             (None, Some(_)) => {
-                if !taste && self.left.is_empty() {
-                    self.left = String::new();
-                }
+                self.bare = !taste;
                 Taken::Taste
             }
             (None, None) if front(Sort::Heading, text).is_some() => Taken::Heading,
@@ -206,6 +219,18 @@ impl Line {
             self.left = said(text, &without(text, left, Sort::Meat).0);
         }
         self.strength();
+    }
+
+    /// The first line without an amount is a title: `My belly cure`.
+    pub fn title(&mut self) {
+        if self.taken == Taken::Taste && self.bare && self.base.is_none() {
+            self.taken = Taken::Heading;
+        }
+    }
+
+    /// True for a base that is for a part of the meat only, or by the pound.
+    pub fn is_partial(&self) -> bool {
+        self.base.as_ref().is_some_and(|(_, each)| *each || !self.leads)
     }
 
     /// `cure (6.25 %), 1 tsp`: the per cent is the packet's, not a share of the meat.

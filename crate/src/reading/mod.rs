@@ -186,6 +186,15 @@ pub fn read(ask: &AskReading) -> Result<Reading, Vec<Problem>> {
             "There are more than 120 lines here. Paste the part with the amounts.",
         );
     }
-    let lines: Vec<line::Line> = clauses.into_iter().map(|c| line::line(c, &names)).collect();
+    let mut lines: Vec<(usize, line::Line)> = clauses.into_iter().map(|(at, c)| (at, line::line(c, &names))).collect();
+    if let [(_, first), _, ..] = lines.as_mut_slice() {
+        first.title();
+    }
+    let partial: Vec<(usize, line::Line)> = lines.iter().filter(|(_, l)| l.is_partial()).cloned().collect();
+    for (at, line) in lines.iter_mut().filter(|(_, l)| l.base.is_none()) {
+        let same = partial.iter().find(|(sentence, _)| sentence == at);
+        line.shared = same.and_then(|(_, l)| Some((l.base.as_ref()?.0.clone(), l.base_said.clone())));
+    }
+    let lines: Vec<line::Line> = lines.into_iter().map(|(_, l)| l).collect();
     Ok(recipe::reading(&text, &lines, &Answers(&ask.answers), &ask.settings))
 }

@@ -25,7 +25,7 @@ pub struct Meaning {
     pub ask: &'static str,
 }
 
-/// Every name, as tokens.
+/// Every name, as tokens, in the order of the first of them.
 pub struct Names(Vec<(Vec<String>, Meaning)>);
 
 impl Names {
@@ -50,12 +50,14 @@ impl Names {
             // "Sage, ground" is also said "ground sage".
             let turned = item.name.split_once(", ").map(|(noun, how)| format!("{how} {noun}"));
             let names = [item.name].into_iter().chain(item.others.iter().copied()).map(plain);
-            for name in names.chain(turned.as_deref().map(plain)) {
-                if !list.iter().any(|(known, _)| *known == name) {
-                    list.push((name, meaning.clone()));
-                }
-            }
+            // The same name twice is no harm: the first is found.
+            list.extend(
+                names
+                    .chain(turned.as_deref().map(plain))
+                    .map(|name| (name, meaning.clone())),
+            );
         }
+        list.sort_by(|(a, _), (b, _)| a.first().cmp(&b.first()));
         Self(list)
     }
 
@@ -63,10 +65,15 @@ impl Names {
     pub fn find(&self, tokens: &[Token]) -> Option<(usize, usize, &Meaning)> {
         let mut best: Option<(usize, usize, &Meaning)> = None;
         for start in 0..tokens.len() {
-            let Some(rest) = tokens.get(start..) else { break };
-            for (name, meaning) in &self.0 {
+            let (Some(rest), Some(first)) = (tokens.get(start..), tokens.get(start)) else {
+                break;
+            };
+            let head = |name: &Vec<String>| name.first().map(String::as_str).cmp(&Some(first.text.as_str()));
+            let from = self.0.partition_point(|(name, _)| head(name).is_lt());
+            let same = self.0.iter().skip(from).take_while(|(name, _)| head(name).is_eq());
+            for (name, meaning) in same {
                 let here = rest.len() >= name.len() && name.iter().zip(rest).all(|(n, t)| *n == t.text);
-                if here && !name.is_empty() && best.is_none_or(|(_, length, _)| name.len() > length) {
+                if here && best.is_none_or(|(_, length, _)| name.len() > length) {
                     best = Some((start, name.len(), meaning));
                 }
             }

@@ -1,7 +1,7 @@
 //! All lines together: for how much meat, by which method, the dose, and the recipe in proportions.
 
 use super::line::{Line, Taken};
-use super::weigh::{Weighed, named, settled, weigh};
+use super::weigh::{Weighed, hull, named, settled, weigh};
 use super::words::Sort;
 use super::{Answers, Asked, ReadLine, Reading};
 use crate::dose::{self, Case, Portion, Verdict, Whole};
@@ -104,25 +104,19 @@ impl All<'_> {
             ));
         }
         let grams = line.grams?;
-        let Some((base, _)) = &line.line.base else {
-            return Some(grams);
-        };
-        if line.line.leads && line.line.base.as_ref().is_some_and(|(_, each)| !each) {
+        if line.base().is_none() {
             return Some(grams);
         }
-        let per = base.sum(None, None)?;
+        let (per, sort, open) = line.per()?;
         // A millilitre of water is a gram.
-        let whole = if base.sort() == Sort::Mass {
-            self.meat?
-        } else {
-            self.water?
-        };
+        let whole = if sort == Sort::Mass { self.meat? } else { self.water? };
         let part = |g: Decimal, per: Decimal, whole: Decimal| g.times(whole)?.over(per);
-        Some(Range::new(
+        let scaled = Range::new(
             part(grams.low, per.high, whole.low)?,
             part(grams.typical, per.typical, whole.typical)?,
             part(grams.high, per.low, whole.high)?,
-        ))
+        );
+        Some(if open { hull(scaled, grams) } else { scaled })
     }
 
     fn cures(&self) -> impl Iterator<Item = &Weighed<'_>> {
@@ -184,7 +178,11 @@ impl All<'_> {
                 });
                 let agent = Self::agent(l);
                 Some(Portion {
-                    said: l.line.measure.clone(),
+                    said: if amount.is_some() {
+                        l.line.measure.clone()
+                    } else {
+                        "An amount that is not said".to_owned()
+                    },
                     agent: agent.filter(|_| amount.is_some()),
                     weight: match amount {
                         Some(_) => self.grams(l)?,

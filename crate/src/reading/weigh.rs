@@ -31,6 +31,10 @@ pub struct Weighed<'a> {
     pub note: String,
     /// Questions on it.
     pub asks: Vec<Asked>,
+    /// Which unit its base is in, of those the word can mean.
+    base_unit: Option<usize>,
+    /// Whether the base of its sentence is for it as well; nothing until it is answered.
+    shares: Option<bool>,
 }
 
 /// Reckons a line. `own` are the user's own level spoons, which stand in place of the general ranges.
@@ -42,6 +46,8 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon]) -> Wei
         percent: None,
         note: String::new(),
         asks: Vec::new(),
+        base_unit: None,
+        shares: None,
     };
     let Some(amount) = line.amount.as_ref().filter(|_| line.taken == Taken::Item) else {
         return weighed;
@@ -98,6 +104,7 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon]) -> Wei
         _ => weighed.note = "How much that is cannot be said. Write its weight, or level spoons.".to_owned(),
     }
     weighed.grams = weighed.grams.and_then(|g| g.map(|g| Some(g.half_away(6))));
+    weighed.based(answers);
     weighed.again(answers, own);
     weighed
 }
@@ -125,6 +132,59 @@ impl Weighed<'_> {
         let chosen = asked.chosen();
         self.asks.push(asked);
         chosen
+    }
+
+    /// What it is for: the unit of its base, and whether the base of its sentence is for it too.
+    fn based(&mut self, answers: &Answers<'_>) {
+        let line = self.line;
+        if let (Some((_, said)), Some(_)) = (&line.shared, self.grams) {
+            let choices = [
+                ("per", format!("Yes, {said}")),
+                ("all", "No, for all of the meat".to_owned()),
+            ];
+            let choices = choices.into_iter().map(|(key, words)| (key.to_owned(), words));
+            let ask = format!("Is this {said} as well?");
+            let asked = Asked::new(format!("share:{}", line.text), &ask, choices, answers);
+            self.shares = asked.chosen().map(|at| at == 0);
+            self.asks.push(asked);
+        }
+        let first = self.base().and_then(|base| base.parts.first());
+        let Some((twofold, unit)) = first.map(|(number, unit)| (number.other.is_some(), *unit)) else {
+            return;
+        };
+        if unit.note.contains('|') {
+            let names = unit.note.split('|').map(str::to_owned);
+            self.base_unit = self.pick("base", "Which measure is it for?", names, answers);
+        }
+        if twofold {
+            self.grams = None;
+            self.note = "For how much it is can be read two ways. Write that number without a comma.".to_owned();
+        }
+    }
+
+    /// For how much of the meat or the water it is; nothing for all of it. Until it is answered, a base that may be
+    /// shared counts.
+    pub fn base(&self) -> Option<&Amount> {
+        let own = self
+            .line
+            .base
+            .as_ref()
+            .filter(|_| self.line.is_partial())
+            .map(|(a, _)| a);
+        let shared = self
+            .line
+            .shared
+            .as_ref()
+            .filter(|_| self.shares != Some(false))
+            .map(|(a, _)| a);
+        own.or(shared)
+    }
+
+    /// The same as a range, grams or millilitres, and true while it is not settled whether it counts.
+    pub fn per(&self) -> Option<(Range, Sort, bool)> {
+        let base = self.base()?;
+        let open = self.line.base.is_none() && self.shares.is_none();
+        Some((base.sum(self.base_unit, None)?, base.sort(), open))
     }
 
     /// Which row of the pantry, where the name can mean several.

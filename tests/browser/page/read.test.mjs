@@ -73,3 +73,17 @@ test('another text is not settled by the answers to the first', async (t) => {
   const lines = await texts(page.locator('.lines-read > li'));
   assert.match(lines[1], /no salt at all.*Not read/);
 });
+
+test('something of my own is read by my own spoon', async (t) => {
+  const page = await begin(t, { at: '#/spoons' });
+  await page.getByLabel('What is in the spoon').selectOption({ label: 'Something of my own' });
+  await page.getByLabel('What it is called').fill('Marsh seed mix');
+  await page.getByLabel(/^The weights|^Weights/).fill('2; 2.2; 2.4');
+  await page.getByRole('button', { name: /Keep/ }).first().click();
+  await page.getByText('Your spoon is kept.').first().waitFor();
+  await goTo(page, '#/read');
+  await page.getByLabel('The recipe, in lines or in prose').fill('Rub for 1 kg of meat\n2 tsp marsh seed mix');
+  const lines = await texts(page.locator('.lines-read > li'));
+  // A quarter of the distance beyond each end, and half a step of the 0.1 g scale: 1.85 to 2.55 g, twice.
+  assert.match(lines[1], /3.7 to 5.1 g Usually 4.4 g/);
+});
