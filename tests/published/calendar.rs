@@ -120,7 +120,7 @@ fn what_is_put_away_or_held_is_cancelled() {
     held["put_in"] = json!({"amount": "3 tbsp", "nitrite": "6.25 %"});
     for batch in [away, held] {
         let events = events(&text(&batch, 2));
-        assert_eq!(events.len(), 7);
+        assert_eq!(events.len(), 6);
         assert!(
             events
                 .values()
@@ -128,6 +128,14 @@ fn what_is_put_away_or_held_is_cancelled() {
         );
         assert_eq!(file(&batch, 2)["jobs"], 0);
     }
+}
+
+/// Before the first tick nothing was ever exported, so nothing is cancelled.
+#[test]
+fn what_was_never_begun_is_not_cancelled() {
+    let mut new = cured(&[]);
+    new["ticks"] = json!([]);
+    assert!(!text(&new, 1).contains("VEVENT"));
 }
 
 /// Leap days and the turn of a year, reckoned with `date -u`.

@@ -49,6 +49,11 @@ pub fn calendar(batches: &[(&str, &Batch)], now: i64, settings: &Settings) -> Re
         for job in state.jobs.iter().filter(live) {
             file.event(id, batch, job, now);
         }
+        // Nothing was ever in a calendar before the first tick, and what cannot be reckoned keeps its old alarms.
+        let unknown = state.jobs.is_empty() && !state.held && !batch.closed;
+        if batch.ticks.is_empty() || unknown {
+            continue;
+        }
         for gone in all_ids(&batch.recipe.steps).filter(|of| !in_it(state, batch, of)) {
             file.cancel(id, batch, &gone, now);
         }
@@ -82,7 +87,9 @@ fn all_ids(steps: &[Step]) -> impl Iterator<Item = String> + '_ {
         let turns = (0..turns).map(move |k| format!("turn:{i}:{k}"));
         std::iter::once(format!("step:{i}")).chain(turns)
     };
-    steps.iter().enumerate().flat_map(of).chain(["end".to_owned()])
+    // Where the last step takes time, its end is a job too.
+    let end = steps.last().and_then(|s| s.lasts).map(|_| "end".to_owned());
+    steps.iter().enumerate().flat_map(of).chain(end)
 }
 
 #[derive(Default)]
