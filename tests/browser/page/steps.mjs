@@ -40,6 +40,13 @@ export async function weighOut(page, batch) {
   await page.locator('.tally').first().waitFor();
 }
 
+/** Ticks a line of the weigh-out, and waits until it is stored: only then has it its time. */
+export async function tick(page, of) {
+  const box = page.locator(`[data-tick="${of}"]`);
+  await box.check();
+  await page.locator('.line', { has: box }).locator('.stamp').waitFor();
+}
+
 /** Says that another amount of cure went in. */
 export async function putIn(page, amount, measure) {
   await page

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { phone, violations } from '../harness.mjs';
-import { addPieces, begin, goTo, putIn, startBatch, startDemo, weighOut } from './steps.mjs';
+import { addPieces, begin, goTo, putIn, startBatch, startDemo, tick, weighOut } from './steps.mjs';
 
 const WIDTHS = { 390: phone, 1280: { viewport: { width: 1280, height: 900 }, isMobile: false, hasTouch: false } };
 
@@ -23,8 +23,8 @@ async function tour(page, look) {
   await look('weigh-out, scale too coarse');
   await page.getByLabel('0.1 g', { exact: true }).check();
   await page.getByText('Scale too coarse').waitFor({ state: 'detached' });
-  await page.locator('[data-tick="cure:0"]').check();
-  await page.locator('[data-tick="line:0"]').check();
+  await tick(page, 'cure:0');
+  await tick(page, 'line:0');
   await page.locator('[data-tick="cure:0"]').click();
   await page.getByRole('group', { name: 'Take the tick away' }).waitFor();
   await look('weigh-out, a tick in question');

@@ -86,11 +86,11 @@ export function today(app) {
               <div class="block"><a class="btn main wide" href="#/start">Start a batch</a></div>
               ${calendarButton(app, open, 'all')}`
       }
-      ${doors(app)}
     </div>`;
 
-    const plate = html`<div class="plate wide-only">
-      <div class="stick">${empty ? wayOfWork() : week(states, app.shelf.batches, app.now())}</div>
+    const plate = html`<div class="plate">
+      <div class="wide-only">${empty ? wayOfWork() : week(states, app.shelf.batches, app.now())}</div>
+      ${doors(app)}
     </div>`;
     return { title: 'Today', view: [leaf, plate] };
   }
@@ -170,20 +170,32 @@ function wayOfWork() {
 /** @param {App} app */
 function doors(app) {
   const away = app.shelf.awayCount;
-  return html`<nav class="doors block" aria-label="Other jobs">
-    ${door('#/dose', 'Check a dose', 'Cure already on the meat? See where it lands.')}
-    ${door('#/cards', 'Something went wrong', 'It froze, it got warm, the fire went out, the dose was wrong')}
-    ${door('#/plan', 'Plan back', 'Ready by a day: when to begin, beside your sleep')}
-    ${door('#/brine', 'The brine bench', 'Water, strength, salt and cure for a bucket or a bag')}
-    ${door('#/bag', 'Plan the bag', 'What a day’s birds or an animal will give, and what to buy')}
-    ${door('#/read', 'Read a recipe', 'Spoons and cups from a friend, as grams with a verdict')}
-    ${door('#/recipes', 'Recipes', `${count(app.shelf.recipes.size, 'card')}, to open, write and hand on`)}
-    ${away ? door('#/away', 'Put away', `${count(away, 'batch', 'batches')} finished or thrown out`) : nothing}
-    ${door('#/spoons', 'Spoon and scale', 'Weigh your own spoons once, check the scale, make a premix')}
-    ${door('#/stock', 'Stock', 'Cure and salt in the house, the freezer, who got what')}
-    ${app.shelf.size ? door('#/past', 'All batches', 'Search, side by side, what to change next time') : nothing}
-    ${door('#/help', 'Help', 'The whole job, the words of the trade, the sources')}
-    ${door('#/keep', 'Keep and settings', 'Units, scale, the file with everything in it')}
+  return html`<nav aria-label="Other jobs">
+    <h2 class="block">When in doubt</h2>
+    <div class="doors">
+      ${door('#/cards', 'Something went wrong', 'It froze, it got warm, the fire went out, the dose was wrong')}
+      ${door('#/dose', 'Check a dose', 'Cure already on the meat? See where it lands.')}
+    </div>
+    <h2 class="block">Beforehand</h2>
+    <div class="doors">
+      ${door('#/bag', 'Plan the bag', 'What a day’s birds or an animal will give, and what to buy')}
+      ${door('#/plan', 'Plan back', 'Ready by a day: when to begin, beside your sleep')}
+      ${door('#/recipes', 'Recipes', `${count(app.shelf.recipes.size, 'card')}, to open, write and hand on`)}
+      ${door('#/read', 'Read a recipe', 'Spoons and cups from a friend, as grams with a verdict')}
+    </div>
+    <h2 class="block">At the bench</h2>
+    <div class="doors">
+      ${door('#/brine', 'The brine bench', 'Water, strength, salt and cure for a bucket or a bag')}
+      ${door('#/spoons', 'Spoon and scale', 'Weigh your own spoons once, check the scale, make a premix')}
+    </div>
+    <h2 class="block">In the house</h2>
+    <div class="doors">
+      ${door('#/stock', 'Stock', 'Cure and salt in the house, the freezer, who got what')}
+      ${app.shelf.size ? door('#/past', 'All batches', 'Search, side by side, what to change next time') : nothing}
+      ${away ? door('#/away', 'Put away', `${count(away, 'batch', 'batches')} finished or thrown out`) : nothing}
+      ${door('#/help', 'Help', 'The whole job, the words of the trade, the sources')}
+      ${door('#/keep', 'Keep and settings', 'Units, scale, the file with everything in it')}
+    </div>
   </nav>`;
 }
 
