@@ -33,6 +33,7 @@ fn case(row: &mut Row) -> Case {
                         least,
                         most: least + row.under(3),
                         place: Some(row.under(3)).filter(|p| *p < 2),
+                        load: 1 + u32::try_from(row.under(2)).expect("small"),
                         tended: row.under(4) == 0,
                     }
                 })
@@ -45,7 +46,7 @@ fn case(row: &mut Row) -> Case {
         })
         .collect();
     let rest = (0..slots).map(|_| row.under(4) == 0).collect();
-    let taken = Taken::new(rest, &[1, 1 + u32::try_from(row.under(2)).expect("small")]);
+    let taken = Taken::new(rest, &[2, 1 + u32::try_from(row.under(3)).expect("small")]);
     Case {
         chains,
         taken,
@@ -95,74 +96,77 @@ fn share(chains: &[Chain], all: &[Vec<usize>], taken: &Taken) -> bool {
                 .iter()
                 .zip(all)
                 .flat_map(|(c, times)| c.legs.iter().zip(times.windows(2)));
-            let count = inside
+            let load: u32 = inside
                 .filter(|(leg, w)| leg.place == Some(place) && w[0] <= t && t < w[1])
-                .count();
-            count <= usize::try_from(room[t]).expect("small")
+                .map(|(leg, _)| leg.load)
+                .sum();
+            load <= room[t]
         })
     })
 }
 
-/// Of every plan of all chains: the latest first start, and the earliest last end.
-fn every(case: &Case) -> Option<(usize, usize)> {
-    let each: Vec<_> = case.chains.iter().map(|c| alone(c, case)).collect();
-    let mut best: Option<(usize, usize)> = None;
-    let mut plans: Vec<Vec<Vec<usize>>> = vec![Vec::new()];
-    for rows in &each {
+/// A plan is worth how many chains it holds and its first start, what was begun before apart.
+type Worth = (usize, usize);
+
+fn worth(chains: &[Chain], times: &[Option<Vec<usize>>]) -> Worth {
+    let placed = chains.iter().zip(times).filter_map(|(c, t)| Some((c, t.as_ref()?)));
+    let starts = placed.clone().filter(|(c, _)| !c.running).map(|(_, t)| t[0]);
+    (placed.count(), starts.min().unwrap_or(0))
+}
+
+/// Every plan of all chains or some of them.
+fn every(case: &Case) -> Vec<Vec<Option<Vec<usize>>>> {
+    let mut plans: Vec<Vec<Option<Vec<usize>>>> = vec![Vec::new()];
+    for chain in &case.chains {
+        let rows: Vec<_> = alone(chain, case).into_iter().map(Some).chain([None]).collect();
         plans = plans
             .iter()
             .flat_map(|p| rows.iter().map(|r| [p.as_slice(), std::slice::from_ref(r)].concat()))
             .collect();
-        plans.retain(|p| share(&case.chains, p, &case.taken));
+        plans.retain(|p| fits(&case.chains, p, &case.taken));
     }
-    for plan in plans {
-        let start = plan.iter().map(|t| t[0]).min().expect("chains");
-        let end = plan.iter().map(|t| t[t.len() - 1]).max().expect("chains");
-        best = Some(best.map_or((start, end), |(s, e)| (s.max(start), e.min(end))));
-    }
-    best
+    plans
+}
+
+/// True where the chains that are placed share their places.
+fn fits(chains: &[Chain], times: &[Option<Vec<usize>>], taken: &Taken) -> bool {
+    let placed = chains
+        .iter()
+        .zip(times)
+        .filter_map(|(c, t)| Some((c.clone(), t.clone()?)));
+    let (chains, placed): (Vec<_>, Vec<_>) = placed.unzip();
+    share(&chains, &placed, taken)
 }
 
 #[test]
-fn no_plan_starts_later_than_the_best_or_breaks_a_rest() {
+fn of_every_plan_there_is_it_is_the_one_that_starts_latest_and_keeps_every_rest() {
     let mut row = Row(20_261_114);
-    let (mut could, mut found, mut same) = (0, 0, 0);
+    let (mut all, mut shared) = (0, 0);
     for n in 0..200 {
         let case = case(&mut row);
-        let times = back(&case.chains, &case.taken, case.by);
-        for (chain, times) in case.chains.iter().zip(&times) {
+        let plan = back(&case.chains, &case.taken, case.by);
+        for (chain, times) in case.chains.iter().zip(&plan.times) {
             assert!(
                 times.as_ref().is_none_or(|t| keeps(chain, t, &case)),
                 "instance {n}: {times:?}"
             );
         }
-        let placed: Vec<_> = case
-            .chains
-            .iter()
-            .zip(&times)
-            .filter_map(|(c, t)| Some((c.clone(), t.clone()?)))
-            .collect();
-        let (chains, placed): (Vec<_>, Vec<_>) = placed.into_iter().unzip();
         assert!(
-            share(&chains, &placed, &case.taken),
+            fits(&case.chains, &plan.times, &case.taken),
             "instance {n}: a place is too full"
         );
-        let best = every(&case);
-        could += usize::from(best.is_some());
-        if times.iter().all(Option::is_some) {
-            let start = times.iter().flatten().map(|t| t[0]).min().expect("chains");
-            let (latest, _) = best.unwrap_or_else(|| panic!("instance {n}: a plan where there is none"));
-            assert!(start <= latest, "instance {n}: {start} is later than {latest}");
-            found += 1;
-            same += usize::from(start == latest);
-        }
+        let best = every(&case)
+            .iter()
+            .map(|p| worth(&case.chains, p))
+            .max()
+            .expect("none of them is a plan too");
+        assert_eq!(worth(&case.chains, &plan.times), best, "instance {n}");
+        assert!(plan.best && plan.gap == (0, 0), "instance {n}");
+        all += usize::from(best.0 == case.chains.len());
+        shared += usize::from(case.chains.len() > 1 && best.0 == case.chains.len());
     }
-    println!("of 200 instances {could} can be planned; found {found}, of those at the very latest start {same}");
-    // The plan is made batch by batch, so a few may be missed; that it finds nearly all is what makes it of use.
-    assert!(
-        could > 60 && found * 20 >= could * 19 && same * 20 >= found * 19,
-        "{could} {found} {same}"
-    );
+    println!("of 200 instances {all} can be planned whole, {shared} of them with two or three chains");
+    assert!(all > 100 && shared > 50, "{all} {shared}");
 }
 
 /// One chain alone is planned exactly: both ways, and never in vain.
@@ -173,13 +177,18 @@ fn one_batch_alone_is_planned_exactly() {
         let mut case = case(&mut row);
         case.chains.truncate(1);
         case.by = case.taken.rest.len();
-        let best = every(&case);
+        let mut rows = alone(&case.chains[0], &case);
+        rows.retain(|t| share(&case.chains, std::slice::from_ref(t), &case.taken));
         let late = latest(&case.chains[0], &case.taken, case.by);
         let early = earliest(&case.chains[0], &case.taken);
-        assert_eq!(late.as_ref().map(|t| t[0]), best.map(|b| b.0), "instance {n}");
+        assert_eq!(
+            late.as_ref().map(|t| t[0]),
+            rows.iter().map(|t| t[0]).max(),
+            "instance {n}"
+        );
         assert_eq!(
             early.as_ref().map(|t| t[t.len() - 1]),
-            best.map(|b| b.1),
+            rows.iter().map(|t| t[t.len() - 1]).min(),
             "instance {n}"
         );
         for times in [late, early].into_iter().flatten() {
@@ -188,24 +197,31 @@ fn one_batch_alone_is_planned_exactly() {
     }
 }
 
-/// The earliest plan keeps the same rules and never ends before the best.
+/// The earliest plan keeps the same rules, and its last end is the earliest there is.
 #[test]
-fn no_plan_ends_before_the_best() {
+fn of_every_plan_there_is_it_is_the_one_that_ends_first() {
     let mut row = Row(1_492);
     let mut found = 0;
     for n in 0..200 {
         let mut case = case(&mut row);
         case.by = case.taken.rest.len();
-        let times: Option<Vec<_>> = forth(&case.chains, &case.taken).into_iter().collect();
-        if let Some(times) = times {
-            found += 1;
-            for (chain, times) in case.chains.iter().zip(&times) {
-                assert!(keeps(chain, times, &case), "instance {n}: {times:?}");
-            }
-            assert!(share(&case.chains, &times, &case.taken), "instance {n}");
-            let end = times.iter().map(|t| t[t.len() - 1]).max().expect("chains");
-            assert!(every(&case).is_some_and(|(_, best)| end >= best), "instance {n}");
+        let plan = forth(&case.chains, &case.taken);
+        for (chain, times) in case.chains.iter().zip(&plan.times) {
+            assert!(
+                times.as_ref().is_none_or(|t| keeps(chain, t, &case)),
+                "instance {n}: {times:?}"
+            );
         }
+        assert!(fits(&case.chains, &plan.times, &case.taken), "instance {n}");
+        let end = |p: &[Option<Vec<usize>>]| p.iter().flatten().map(|t| t[t.len() - 1]).max().unwrap_or(0);
+        let worth = |p: &[Option<Vec<usize>>]| (p.iter().flatten().count(), std::cmp::Reverse(end(p)));
+        let best = every(&case)
+            .iter()
+            .map(|p| worth(p))
+            .max()
+            .expect("none of them is a plan too");
+        assert_eq!(worth(&plan.times), best, "instance {n}");
+        found += usize::from(best.0 == case.chains.len());
     }
-    assert!(found > 60, "{found}");
+    assert!(found > 100, "{found}");
 }

@@ -270,3 +270,62 @@ fn dates_that_are_past_or_too_far_are_refused() {
     };
     assert_eq!((code(0), code(2401)), (json!("too_small"), json!("too_large")));
 }
+
+/// Room by area: 1480 g of breasts 26 mm thick lie on 1480 / 1.06 / (2.6 cm x 2/3) x 1.25 = 1007 cm2. A smoker of 1200
+/// cm2 takes one batch at a time though four are allowed, one of 2400 cm2 two, and 900 cm2 none.
+#[test]
+fn room_goes_by_area_where_the_racks_are_known() {
+    let mut measured = breasts();
+    measured["pieces"][0]["thickness"] = json!("26 mm");
+    let two = [measured.clone(), measured];
+    let fires = |wide: &str, count: u32| {
+        let mut settings = settings("0.1 g");
+        let racks = json!({"count": count, "wide": wide, "deep": "30 cm"});
+        settings["house"] = json!({"hours": ["", "", "", ""], "room": [2, 4, 2], "racks": [null, racks]});
+        let named: Vec<_> = two
+            .iter()
+            .enumerate()
+            .map(|(i, b)| json!({"id": format!("b{i}"), "batch": b}))
+            .collect();
+        let wish = json!({"ready_by": NOW + 120 * HOUR, "rests": [], "room": [2, 4, 2]});
+        let ask = json!({"batches": named, "now": NOW, "settings": settings, "wish": wish});
+        let plan = ok(&json!({"plan_back": ask}));
+        let at = [0, 1].map(|i: usize| {
+            tasks(&plan["batches"][i])
+                .into_iter()
+                .find(|(h, _)| h == "Smoke")
+                .map(|t| t.1)
+        });
+        (plan, at)
+    };
+    let (plan, [a, b]) = fires("40 cm", 1);
+    assert_eq!(plan["fits"], true);
+    assert!((a.expect("a fire") - b.expect("a fire")).abs() >= 4.0, "{a:?} {b:?}");
+    let (_, both) = fires("40 cm", 2);
+    assert_eq!(both, [Some(110.0), Some(110.0)]);
+    let (none, _) = fires("30 cm", 1);
+    assert_eq!(none["fits"], false);
+    let says = none["batches"][0]["says"].as_str().expect("a word");
+    assert_eq!(
+        says,
+        "It lies on 1007 cm² and the smoker or oven has 900 cm²: make two batches of it, or stack it."
+    );
+}
+
+/// Six batches of which only two may be in the cold at once: not every plan is looked at, and the gap says what that
+/// may cost, while a single one is the best there is.
+#[test]
+fn many_batches_say_how_far_from_the_best_they_may_be() {
+    let six: Vec<Value> = (0..6).map(|_| breasts()).collect();
+    let crowded = plan(&six, 400, &nights(18), [2, 1, 1], json!([]));
+    assert_eq!(crowded["fits"], true);
+    let gap = crowded["gap"].as_str().expect("a gap");
+    assert!(
+        gap.contains("There may be a plan that begins up to ") && gap.ends_with(" later: try it by hand."),
+        "{gap}"
+    );
+    assert_eq!(
+        plan(&six[..1], 400, &nights(18), [2, 1, 1], json!([]))["gap"],
+        Value::Null
+    );
+}

@@ -17,6 +17,6 @@ pub use finding::{Finding, Lies};
 pub(crate) use lines::on_scale;
 pub use model::{Coarse, Fact, Premix, Spoon, Todo, WeighLine, WeighSheet};
 pub use plan::{Plan, plan};
-pub use settings::{SCALE_STEPS, Settings};
+pub use settings::{House, Racks, SCALE_STEPS, Settings};
 pub use sheet::{sheet, verdict};
 pub use spoon::spoons;

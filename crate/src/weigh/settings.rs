@@ -2,7 +2,7 @@
 
 use super::finding::{self, Finding};
 use crate::dose::{OwnSpoon, default_rule, profiles};
-use crate::quantity::{Code, Mass, Problem, System};
+use crate::quantity::{Code, Length, Mass, Problem, System};
 use serde::{Deserialize, Serialize};
 
 /// Steps a scale may have, the coarsest first.
@@ -29,6 +29,51 @@ pub struct Settings {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Finding>>"))]
     pub learned: Vec<Finding>,
+    /// Hours and room of the house, for planning.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub house: Option<House>,
+}
+
+/// Hours and room of the house.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct House {
+    /// Clock times as `22:30`: asleep from and until, in the blind from and until; empty where there is none. The page
+    /// makes moments of them, since it knows the time zone.
+    pub hours: [String; 4],
+    /// Batches at once in the refrigerator, over the fire, on the rack.
+    pub room: [u32; 3],
+    /// Shelves of the refrigerator and racks of the smoker: where they are known, room goes by area there.
+    pub racks: [Option<Racks>; 2],
+}
+
+/// Shelves or racks of one size.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Racks {
+    /// How many, 1 to 99.
+    pub count: u32,
+    /// How wide one is.
+    #[cfg_attr(feature = "types", ts(type = "string"))]
+    pub wide: Length,
+    /// How deep one is.
+    #[cfg_attr(feature = "types", ts(type = "string"))]
+    pub deep: Length,
+}
+
+impl House {
+    fn good(&self) -> bool {
+        let clock = |text: &String| {
+            let digits = text.bytes().all(|b| b.is_ascii_digit() || b == b':');
+            text.is_empty() || (text.len() == 5 && digits)
+        };
+        self.hours.iter().all(clock)
+            && self.room.iter().all(|n| *n <= 99)
+            && self.racks.iter().flatten().all(|r| (1..=99).contains(&r.count))
+    }
 }
 
 impl Settings {
@@ -40,6 +85,7 @@ impl Settings {
             profile: default_rule().key.to_owned(),
             spoons: Vec::new(),
             learned: Vec::new(),
+            house: None,
         }
     }
 
@@ -72,6 +118,15 @@ impl Settings {
                     "What was learned from cuts is not of the form that this page writes. Forget it and cut again.",
                 )
                 .at("settings.learned"),
+            );
+        }
+        if !self.house.as_ref().is_none_or(House::good) {
+            found.push(
+                Problem::new(
+                    Code::BadForm,
+                    "An hour of the day is typed as 22:30, and a place has 0 to 99 batches or racks.",
+                )
+                .at("settings.house"),
             );
         }
         found

@@ -2,8 +2,10 @@
 
 use super::fit::{Chain, Leg, SLOT};
 use crate::batch::Batch;
+use crate::plan::room::{self, area, whole};
 use crate::recipe::{Do, Step};
 use crate::schedule::{MINUTE, Stage, State, millis};
+use crate::weigh::Settings;
 
 /// Milliseconds of a slot.
 pub const SLOT_MS: i64 = (SLOT as i64).saturating_mul(MINUTE);
@@ -17,6 +19,32 @@ pub const PLACES: [&str; 3] = ["Refrigerator", "Smoker or oven", "Rack"];
 const COLD: usize = 0;
 const FIRE: usize = 1;
 const RACK: usize = 2;
+
+/// A figure for each place.
+pub type Places = [u32; 3];
+
+/// How much each place holds: by area where its shelves or racks are known, else so many batches.
+pub fn holds(wish: Places, settings: &Settings) -> Places {
+    let [cold, fire, rack] = wish;
+    let by_area = |place: usize, count: u32| {
+        let racks = settings.house.as_ref().and_then(|h| h.racks.get(place)?.as_ref());
+        racks.and_then(area).map_or(count, |a| whole(a).max(1))
+    };
+    [by_area(COLD, cold), by_area(FIRE, fire), rack]
+}
+
+/// How much of each place a batch takes. What it lies on is not known before it is weighed and measured: until then it
+/// counts as one of so many batches.
+pub fn takes(batch: &Batch, wish: Places, holds: Places) -> Places {
+    let lies = room::takes(batch).map(whole);
+    let mut loads = [1; 3];
+    for (load, (count, holds)) in loads.iter_mut().zip(wish.into_iter().zip(holds)) {
+        if count != holds {
+            *load = lies.unwrap_or_else(|| holds.div_ceil(count.max(1)));
+        }
+    }
+    loads
+}
 
 /// A batch to be planned: its chain, and the step its first task is.
 pub struct Planned {
@@ -57,19 +85,20 @@ pub fn slots(ms: i64) -> usize {
     usize::try_from(up).unwrap_or(usize::MAX)
 }
 
-fn leg(step: &Step) -> Leg {
+fn leg(step: &Step, loads: Places) -> Leg {
     let (place, tended, hours) = needs(step.act);
     let least = slots(millis(step.lasts));
     Leg {
         least,
         most: least.saturating_add(hours.saturating_mul(HOUR)),
         place,
+        load: place.and_then(|p| loads.get(p)).copied().unwrap_or(1),
         tended,
     }
 }
 
 /// The chain of a batch from where it stands, `base` being slot 0; why not, where it is not planned.
-pub fn planned(batch: &Batch, state: &State, base: i64) -> Result<Planned, String> {
+pub fn planned(batch: &Batch, state: &State, base: i64, loads: Places) -> Result<Planned, String> {
     if state.held {
         return Err(format!(
             "{}. Nothing is planned until the dose is in order.",
@@ -91,7 +120,7 @@ pub fn planned(batch: &Batch, state: &State, base: i64) -> Result<Planned, Strin
         .next_back()
         .filter(|_| !matches!(state.stage, Stage::Pieces | Stage::Weigh));
     let first = last.map_or(0, |(step, _)| step);
-    let mut legs: Vec<Leg> = steps.iter().skip(first).map(leg).collect();
+    let mut legs: Vec<Leg> = steps.iter().skip(first).map(|s| leg(s, loads)).collect();
     if let (Some((_, at)), Some(now)) = (last, legs.first_mut()) {
         let passed = base.saturating_sub(at);
         let full = i64::try_from(now.least).unwrap_or(i64::MAX).saturating_mul(SLOT_MS);

@@ -12,6 +12,8 @@ pub struct Leg {
     pub most: usize,
     /// The place it takes while it lasts, by its number.
     pub place: Option<usize>,
+    /// How much of that place it takes.
+    pub load: u32,
     /// True where somebody has to be by.
     pub tended: bool,
 }
@@ -32,7 +34,7 @@ pub struct Chain {
 pub struct Taken {
     /// True for a slot of rest.
     pub rest: Vec<bool>,
-    /// For each place, how many may still be in it at each slot.
+    /// For each place, how much may still go into it at each slot.
     pub room: Vec<Vec<u32>>,
     /// True where time runs the other way.
     turned: bool,
@@ -54,7 +56,7 @@ impl Taken {
         for (leg, (from, to)) in chain.legs.iter().zip(times.iter().zip(times.iter().skip(1))) {
             let room = leg.place.and_then(|p| self.room.get_mut(p));
             for left in room.and_then(|r| r.get_mut(*from..*to)).into_iter().flatten() {
-                *left = left.saturating_sub(1);
+                *left = left.saturating_sub(leg.load);
             }
         }
     }
@@ -75,9 +77,35 @@ impl Taken {
         let at = if self.turned { t.checked_sub(1) } else { Some(t) };
         at.and_then(|t| self.rest.get(t)).copied().unwrap_or(false)
     }
+
+    /// True where a slot cannot hold this leg: no room in its place, or nobody by.
+    pub fn is_shut(&self, leg: &Leg, t: usize) -> bool {
+        let room = leg.place.and_then(|p| self.room.get(p)).and_then(|r| r.get(t));
+        room.is_some_and(|left| *left < leg.load) || (leg.tended && self.rest.get(t) == Some(&true))
+    }
+
+    /// True where the first time of a chain is a choice: what runs already was begun.
+    pub const fn is_open(&self, chain: &Chain) -> bool {
+        !chain.running || self.turned
+    }
 }
 
 impl Chain {
+    /// True where a task cannot be at a slot: somebody rests, it runs already, or it is held elsewhere.
+    pub fn is_barred(&self, taken: &Taken, task: usize, t: usize) -> bool {
+        let pin = if taken.turned {
+            (self.legs.len(), taken.rest.len())
+        } else {
+            (0, 0)
+        };
+        let own = if self.running && task == pin.0 {
+            t != pin.1
+        } else {
+            taken.rests(t)
+        };
+        own || self.held.iter().any(|(of, at)| *of == task && *at != t)
+    }
+
     /// The same with time running the other way over so many slots.
     pub fn turned(&self, slots: usize) -> Self {
         let last = self.legs.len();
@@ -134,24 +162,13 @@ pub fn turn(times: &[usize], slots: usize) -> Vec<usize> {
 /// The latest times within the slots `from` to `by`.
 fn solve(chain: &Chain, taken: &Taken, from: usize, by: usize) -> Option<Vec<usize>> {
     let last = chain.legs.len();
-    let slots = taken.rest.len();
-    let pin = if taken.turned { (last, slots) } else { (0, 0) };
-    let barred = |task: usize, t: usize| {
-        let own = if chain.running && task == pin.0 {
-            t != pin.1
-        } else {
-            taken.rests(t)
-        };
-        own || chain.held.iter().any(|(of, at)| *of == task && *at != t)
-    };
     // Where the next task can be, and for every task the slot of the next one from there; both from `from` on.
     let count = by.saturating_sub(from).saturating_add(1);
-    let mut good: Vec<bool> = (from..=by).map(|t| !barred(last, t)).collect();
+    let mut good: Vec<bool> = (from..=by).map(|t| !chain.is_barred(taken, last, t)).collect();
     let mut chosen: Vec<Vec<usize>> = Vec::new();
     for (i, leg) in chain.legs.iter().enumerate().rev() {
-        let room = leg.place.and_then(|p| taken.room.get(p));
-        // From the last slot back: the first slot for the next task, the first without room, the first of rest.
-        let (mut then, mut full, mut rest) = (usize::MAX, usize::MAX, usize::MAX);
+        // From the last slot back: the first slot for the next task, the first that cannot hold the leg.
+        let (mut then, mut shut) = (usize::MAX, usize::MAX);
         let mut now = vec![false; count];
         let mut to = vec![usize::MAX; count];
         for (n, (now, to)) in now.iter_mut().zip(to.iter_mut()).enumerate().rev() {
@@ -159,14 +176,11 @@ fn solve(chain: &Chain, taken: &Taken, from: usize, by: usize) -> Option<Vec<usi
             if good.get(n.saturating_add(leg.least)) == Some(&true) {
                 then = t.saturating_add(leg.least);
             }
-            if room.and_then(|r| r.get(t)) == Some(&0) {
-                full = t;
-            }
-            if leg.tended && taken.rest.get(t) == Some(&true) {
-                rest = t;
+            if taken.is_shut(leg, t) {
+                shut = t;
             }
             *to = then;
-            *now = then <= t.saturating_add(leg.most) && (then == t || then <= full.min(rest)) && !barred(i, t);
+            *now = then <= t.saturating_add(leg.most) && (then == t || then <= shut) && !chain.is_barred(taken, i, t);
         }
         good = now;
         chosen.push(to);

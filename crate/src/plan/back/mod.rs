@@ -1,9 +1,11 @@
 //! Plan back: the latest start and the earliest finish of batches that share places and must leave hours of rest free.
 
 mod chain;
+mod exact;
 pub mod fit;
 pub mod share;
 mod sheet;
+mod tasks;
 mod ways;
 
 pub use sheet::{Back, BackBatch, BackStep, Hold, Rest, Wish, back};

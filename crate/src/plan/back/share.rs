@@ -1,57 +1,100 @@
-//! Several chains that share places: one after the other, in the best of a few orders.
+//! Several chains that share places: every plan of a few, one after the other in the best of a few orders for many.
 
+use super::exact::Search;
 use super::fit::{Chain, Taken, latest, turn};
 
-/// Up to so many chains every order is tried.
-const EVERY_ORDER: usize = 4;
+/// Up to so many chains every order is tried, and where that may not be the best, every plan.
+const FEW: usize = 4;
 
 /// Times of each chain, `None` for one that does not fit.
 pub type Times = Vec<Option<Vec<usize>>>;
 
+/// How many fit, the first start, all starts together.
+pub type Worth = (usize, usize, usize);
+
+/// A plan of all chains that can be kept.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Plan {
+    /// Times of each.
+    pub times: Times,
+    /// True where no plan is better.
+    pub best: bool,
+    /// How many more may fit, and by how many slots the first start may be later where as many fit: none where it is
+    /// the best.
+    pub gap: (usize, usize),
+}
+
 /// The plan with most chains, of those the one whose first start is latest, of those the one with the latest starts
-/// in all. Every plan is one that can be kept; with many chains a later one may exist.
-pub fn back(chains: &[Chain], taken: &Taken, by: usize) -> Times {
-    // No order can be better than each chain by itself.
-    let most = worth(&chains.iter().map(|c| latest(c, taken, by)).collect());
+/// in all. Of few chains it is the best there is; of many a better one may exist, and the gap says how much better.
+pub fn back(chains: &[Chain], taken: &Taken, by: usize) -> Plan {
+    // No plan can be better than each chain by itself.
+    let alone: Times = chains.iter().map(|c| latest(c, taken, by)).collect();
+    let most = worth(chains, &alone, taken);
     let mut found: Option<(Worth, Times)> = None;
     for order in orders(chains) {
         if found.as_ref().is_some_and(|(before, _)| *before >= most) {
             break;
         }
-        let mut taken = taken.clone();
+        let mut left = taken.clone();
         let mut times: Times = vec![None; chains.len()];
         for i in order {
             if let (Some(chain), Some(time)) = (chains.get(i), times.get_mut(i)) {
-                *time = latest(chain, &taken, by);
+                *time = latest(chain, &left, by);
                 if let Some(at) = time {
-                    taken.take(chain, at);
+                    left.take(chain, at);
                 }
             }
         }
-        let now = worth(&times);
+        let now = worth(chains, &times, taken);
         if found.as_ref().is_none_or(|(before, _)| now > *before) {
             found = Some((now, times));
         }
     }
-    found.map(|(_, times)| times).unwrap_or_default()
+    let Some((now, times)) = found else {
+        return Plan {
+            times: Vec::new(),
+            best: true,
+            gap: (0, 0),
+        };
+    };
+    let (times, best) = if now >= most {
+        (times, true)
+    } else if chains.len() <= FEW {
+        let starts: Vec<Option<usize>> = alone.iter().map(|t| t.as_ref()?.first().copied()).collect();
+        Search::best(chains, &starts, taken, by, (now, times))
+    } else {
+        (times, false)
+    };
+    let now = worth(chains, &times, taken);
+    let gap = match (best, most.0.saturating_sub(now.0)) {
+        (true, _) => (0, 0),
+        (false, 0) => (0, most.1.saturating_sub(now.1)),
+        (false, more) => (more, 0),
+    };
+    Plan { times, best, gap }
 }
 
 /// The same with the earliest ends: all of it turned round.
-pub fn forth(chains: &[Chain], taken: &Taken) -> Times {
+pub fn forth(chains: &[Chain], taken: &Taken) -> Plan {
     let slots = taken.rest.len();
     let turned: Vec<Chain> = chains.iter().map(|c| c.turned(slots)).collect();
-    let times = back(&turned, &taken.turned(), slots);
-    times.iter().map(|t| t.as_ref().map(|t| turn(t, slots))).collect()
+    let plan = back(&turned, &taken.turned(), slots);
+    let times = plan.times.iter().map(|t| t.as_ref().map(|t| turn(t, slots)));
+    Plan {
+        times: times.collect(),
+        ..plan
+    }
 }
 
-/// How many fit, the first start, all starts together.
-type Worth = (usize, usize, usize);
-
-fn worth(times: &Times) -> Worth {
-    let starts = || times.iter().flatten().filter_map(|t| t.first());
+/// What a plan is worth; a start that was made already does not count.
+pub fn worth(chains: &[Chain], times: &Times, taken: &Taken) -> Worth {
+    let starts = || {
+        let open = chains.iter().zip(times).filter(|(chain, _)| taken.is_open(chain));
+        open.filter_map(|(_, t)| t.as_ref()?.first().copied())
+    };
     (
-        starts().count(),
-        starts().min().copied().unwrap_or(0),
+        times.iter().flatten().count(),
+        starts().min().unwrap_or(0),
         starts().sum::<usize>(),
     )
 }
@@ -67,7 +110,7 @@ fn orders(chains: &[Chain]) -> Vec<Vec<usize>> {
     let waits = |i: &usize| chains.get(*i).is_some_and(|c| !c.running);
     let given: Vec<usize> = (0..chains.len()).collect();
     let mut all = vec![given.clone()];
-    if chains.len() <= EVERY_ORDER {
+    if chains.len() <= FEW {
         all = vec![Vec::new()];
         for i in given {
             all = all

@@ -1,13 +1,13 @@
 //! The question and the answer of planning back.
 
-use super::chain::{PLACES, Planned, SLOT_MS, fixed, needs, planned, slots};
+use super::chain::{PLACES, Places, Planned, SLOT_MS, holds, planned, slots, takes};
 use super::fit::Taken;
-use super::share::{back as latest, forth};
+use super::share::{Plan, back as latest, forth};
+use super::tasks::tasks;
 use super::ways::ways;
 use crate::batch::Batch;
-use crate::quantity::{Code, Problem, Span};
-use crate::recipe::{Do, Step, head};
-use crate::schedule::{MINUTE, State, millis, next};
+use crate::quantity::{Code, Problem, Span, System};
+use crate::schedule::{MINUTE, State, next};
 use crate::weigh::Settings;
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
@@ -22,8 +22,6 @@ const LATER_DAYS: i64 = 14;
 const MOST_BATCHES: usize = 40;
 /// Most stretches of rest.
 const MOST_RESTS: usize = 500;
-/// Most turns of a step.
-const MOST_TURNS: usize = 200;
 
 /// What is wished of a plan. Times are in milliseconds since 1970.
 #[derive(Clone, Debug, Deserialize)]
@@ -82,6 +80,8 @@ pub struct Back {
     /// When the last batch would be ready if all were begun now.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub finish: Option<i64>,
+    /// How much better a plan there may be, where not every one was looked at.
+    pub gap: Option<String>,
     /// One for each batch, in the order of the request.
     pub batches: Vec<BackBatch>,
     /// Names of the places, by number.
@@ -169,11 +169,13 @@ pub fn back(batches: &[(&str, &Batch)], wish: &Wish, now: i64, settings: &Settin
         return Err(problems);
     }
     let states = next(batches, now, settings)?.batches;
-    let board = Board::new(wish, now);
+    let room = holds(wish.room, settings);
+    let board = Board::new(wish, room, now);
     let mut chains = Vec::new();
     let mut plans: Vec<Result<(usize, Planned), String>> = Vec::new();
     for ((id, batch), state) in batches.iter().zip(&states) {
-        plans.push(planned(batch, state, board.base).map(|mut plan| {
+        let loads = takes(batch, wish.room, room);
+        plans.push(planned(batch, state, board.base, loads).map(|mut plan| {
             hold(&mut plan, wish, id, board.base);
             chains.push(plan.chain.clone());
             (chains.len().saturating_sub(1), plan)
@@ -188,7 +190,7 @@ pub fn back(batches: &[(&str, &Batch)], wish: &Wish, now: i64, settings: &Settin
                 Ok((i, plan)) => (*i, plan),
                 Err(says) => return refused(id, says.clone()),
             };
-            let (late, early) = (late.get(i).cloned().flatten(), early.get(i).cloned().flatten());
+            let (late, early) = (time_of(&late, i), time_of(&early, i));
             one(id, batch, state, plan, (late, early), &board, &|| {
                 ways(&chains, i, &batch.recipe, &board.near, board.by)
             })
@@ -201,24 +203,43 @@ pub fn back(batches: &[(&str, &Batch)], wish: &Wish, now: i64, settings: &Settin
         .map(|b| b.finish)
         .collect::<Option<Vec<i64>>>();
     Ok(Back {
-        fits: batches.iter().filter(fit).all(|b| b.fits) && late.iter().all(Option::is_some),
+        fits: batches.iter().filter(fit).all(|b| b.fits) && late.times.iter().all(Option::is_some),
         start: batches.iter().filter_map(|b| b.start).min(),
         finish: finish.and_then(|all| all.into_iter().max()),
+        gap: gap(&late),
         batches,
         places: PLACES,
     })
 }
 
+fn time_of(plan: &Plan, i: usize) -> Option<Vec<usize>> {
+    plan.times.get(i).cloned().flatten()
+}
+
+/// Of many batches not every plan is looked at: what that may have cost.
+fn gap(plan: &Plan) -> Option<String> {
+    let (more, slots) = plan.gap;
+    let minutes = i64::try_from(slots).ok()?.checked_mul(SLOT_MS)?.checked_div(MINUTE)?;
+    match (more, minutes) {
+        (0, 0) => None,
+        (0, _) => Some(format!("begins up to {} later", Span::new(Decimal::from(minutes)).ok()?.show(System::Metric).text)),
+        (more, _) => Some(format!("has {more} more of them ready in time")),
+    }
+    .map(|how| format!("Planned one batch after the other, in the best of a few orders. There may be a plan that {how}: try it by hand."))
+}
+
 /// The slots of a plan and what is taken in them.
-struct Board {
-    base: i64,
+pub struct Board {
+    /// The time of slot 0.
+    pub base: i64,
     by: usize,
     near: Taken,
-    far: Taken,
+    /// As far as the earliest finish is looked for.
+    pub far: Taken,
 }
 
 impl Board {
-    fn new(wish: &Wish, now: i64) -> Self {
+    fn new(wish: &Wish, room: Places, now: i64) -> Self {
         let base = now
             .saturating_add(SLOT_MS.saturating_sub(1))
             .div_euclid(SLOT_MS)
@@ -233,7 +254,7 @@ impl Board {
                     *slot = true;
                 }
             }
-            Taken::new(rest, &wish.room)
+            Taken::new(rest, &room)
         };
         Self {
             base,
@@ -243,7 +264,8 @@ impl Board {
         }
     }
 
-    fn time(&self, slot: usize) -> i64 {
+    /// When a slot begins.
+    pub fn time(&self, slot: usize) -> i64 {
         let slots = i64::try_from(slot).unwrap_or(i64::MAX);
         self.base.saturating_add(slots.saturating_mul(SLOT_MS))
     }
@@ -276,6 +298,22 @@ fn refused(id: &str, says: String) -> BackBatch {
     }
 }
 
+/// Said where a batch lies on more than a place has, even by itself.
+fn too_big(plan: &Planned, board: &Board) -> Option<String> {
+    let over = plan.chain.legs.iter().find_map(|leg| {
+        let place = leg.place?;
+        let holds = *board.near.room.get(place)?.first()?;
+        (leg.load > holds && leg.most > 0).then_some((place, leg.load, holds))
+    });
+    let (place, load, holds) = over?;
+    let name = PLACES.get(place)?.to_lowercase();
+    Some(if holds == 0 {
+        format!("No batch may be in the {name}.")
+    } else {
+        format!("It lies on {load} cm² and the {name} has {holds} cm²: make two batches of it, or stack it.")
+    })
+}
+
 type Both = (Option<Vec<usize>>, Option<Vec<usize>>);
 
 fn one(
@@ -289,6 +327,7 @@ fn one(
 ) -> BackBatch {
     let fits = late.is_some();
     let end = early.as_ref().and_then(|t| t.last()).copied();
+    let full = too_big(plan, board);
     let spare = end.and_then(|end| board.by.checked_sub(end)).filter(|s| *s > 0 && fits);
     let minutes = spare.and_then(|s| board.time(s).saturating_sub(board.base).checked_div(MINUTE));
     let says = match (fits, &early) {
@@ -311,109 +350,9 @@ fn one(
         finish: end.map(|t| board.time(t)),
         slack: minutes
             .and_then(|m| Span::new(Decimal::from(m)).ok())
-            .map(|s| s.show(crate::quantity::System::Metric).text),
-        says: says.map(str::to_owned),
+            .map(|s| s.show(System::Metric).text),
+        says: full.or_else(|| says.map(str::to_owned)),
         ways: if fits { Vec::new() } else { ways() },
         steps: times.map(|t| tasks(batch, state, plan, t, board)).unwrap_or_default(),
     }
-}
-
-/// The tasks at their times, turns among them; a task that runs already keeps the time it was begun.
-fn tasks(batch: &Batch, state: &State, plan: &Planned, times: &[usize], board: &Board) -> Vec<BackStep> {
-    let mut out = Vec::new();
-    let steps = &batch.recipe.steps;
-    let mut before = None;
-    let own = steps.iter().enumerate().skip(plan.first);
-    for ((i, step), (from, to)) in own.zip(times.iter().zip(times.iter().skip(1))) {
-        let running = plan.chain.running && i == plan.first;
-        let id = format!("step:{i}");
-        let begun = state
-            .jobs
-            .iter()
-            .find(|j| j.id == id)
-            .and_then(|j| j.ticked)
-            .filter(|_| running);
-        let (place, tended, _) = needs(step.act);
-        let at = begun.unwrap_or_else(|| board.time(*from));
-        let ends = board.time(*to);
-        let fixed = if running {
-            Some("It runs already.")
-        } else {
-            fixed(before)
-        };
-        let start = before.is_none() && i == 0;
-        out.push(BackStep {
-            step: i,
-            head: if start {
-                batch.recipe.method.words().job.0
-            } else {
-                head(step.act)
-            },
-            at,
-            ends,
-            place,
-            tended,
-            turn: false,
-            fixed,
-            moved: None,
-        });
-        out.extend(turns(step, i, at, ends, batch, board));
-        before = Some(step.act);
-    }
-    if let Some(last) = times.last().filter(|_| before != Some(Do::Pack)) {
-        let at = board.time(*last);
-        out.push(BackStep {
-            step: steps.len(),
-            head: "Ready",
-            at,
-            ends: at,
-            place: None,
-            tended: false,
-            turn: false,
-            fixed: fixed(before),
-            moved: None,
-        });
-    }
-    out
-}
-
-/// Turns of a step, each at the nearest time that nobody rests; those that are past are left out.
-fn turns(step: &Step, i: usize, from: i64, ends: i64, batch: &Batch, board: &Board) -> Vec<BackStep> {
-    let every = millis(step.turn_every);
-    if every < SLOT_MS {
-        return Vec::new();
-    }
-    let due = (1_i64..).map(|k| from.saturating_add(every.saturating_mul(k)));
-    let due = due
-        .take_while(|t| *t < ends)
-        .take(MOST_TURNS)
-        .filter(|t| *t >= board.base);
-    due.map(|at| {
-        let slot = usize::try_from(at.saturating_sub(board.base).div_euclid(SLOT_MS)).unwrap_or(0);
-        let awake = |s: &usize| board.far.rest.get(*s).is_some_and(|rest| !rest);
-        let best = if awake(&slot) {
-            None
-        } else {
-            // The nearer of the last time before and the first after.
-            let earlier = (0..slot).rev().find(awake);
-            let later = (slot..board.far.rest.len()).find(awake);
-            earlier
-                .into_iter()
-                .chain(later)
-                .min_by_key(|s| s.abs_diff(slot))
-                .map(|s| board.time(s))
-        };
-        BackStep {
-            step: i,
-            head: batch.recipe.method.words().turn.0,
-            at: best.unwrap_or(at),
-            ends: best.unwrap_or(at),
-            place: None,
-            tended: false,
-            turn: true,
-            fixed: None,
-            moved: best.map(|_| at),
-        }
-    })
-    .collect()
 }

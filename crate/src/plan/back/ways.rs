@@ -50,7 +50,7 @@ pub fn ways(chains: &[Chain], i: usize, recipe: &Recipe, taken: &Taken, by: usiz
     let Some(own) = chains.get(i) else {
         return Vec::new();
     };
-    let all_fit = |chains: &[Chain], taken: &Taken| back(chains, taken, by).iter().all(Option::is_some);
+    let all_fit = |chains: &[Chain], taken: &Taken| back(chains, taken, by).times.iter().all(Option::is_some);
     let cures = recipe.steps.first().is_some_and(|s| s.act == Do::Cure);
     let mut said: Vec<&'static str> = Vec::new();
     for way in &WAYS {
@@ -68,6 +68,9 @@ pub fn ways(chains: &[Chain], i: usize, recipe: &Recipe, taken: &Taken, by: usiz
         for (n, leg) in legs.into_iter().flatten() {
             if (way.cure && n == 0) || (!way.cure && leg.tended) {
                 shorten(leg, way.parts);
+                if !way.cure {
+                    leg.load = leg.load.div_ceil(2);
+                }
             }
         }
         if all_fit(&changed, taken) {
@@ -76,8 +79,10 @@ pub fn ways(chains: &[Chain], i: usize, recipe: &Recipe, taken: &Taken, by: usiz
     }
     for (place, words) in MORE.into_iter().enumerate() {
         let mut more = taken.clone();
+        let loads = own.legs.iter().filter(|l| l.place == Some(place)).map(|l| l.load);
+        let load = loads.max().unwrap_or(0);
         for left in more.room.get_mut(place).into_iter().flatten() {
-            *left = left.saturating_add(1);
+            *left = left.saturating_add(load);
         }
         if all_fit(chains, &more) {
             said.push(words);
