@@ -1,6 +1,6 @@
 //! Labels: how long a pack keeps, when it counts as cooked, what a gift of birds must carry.
 //!
-//! Keeping: Texas A&M L-1664 (published), USDA FSIS cold storage chart (published). Temperatures: USDA FSIS safe
+//! Keeping: Texas A&M L-1664 (published), USDA FSIS cold storage chart and extension charts (quoted). Temperatures: USDA FSIS safe
 //! temperature chart, 2025 (published), wild game by FDA Food Code 3-401.11 (quoted). Tags: 50 CFR 20.37 and 20.40
 //! (published), 20.36 (quoted).
 
@@ -63,16 +63,16 @@ fn a_pack_keeps_as_long_as_the_charts_say_the_short_end_of_each() {
         // Texas A&M L-1664, published: cured and smoked birds at most 2 weeks, smoked whole pieces 1 week.
         ("mallard-breast", "74 °C", &[1, 2][..], false, 14, "L-1664, published"),
         ("fallow-haunch", "71 °C", &[1, 2], false, 7, "L-1664, published"),
-        // The same, published: smoked and cured 1 to 2 months frozen.
-        ("mallard-breast", "74 °C", &[1, 2], true, 30, "L-1664, published"),
-        // USDA FSIS cold storage chart, published: raw birds 1 to 2 days, raw venison 3 to 5.
+        // Extension charts, quoted: smoked and cured 1 to 2 months frozen.
+        ("mallard-breast", "74 °C", &[1, 2], true, 30, "Extension charts, quoted"),
+        // USDA FSIS cold storage chart, quoted: raw birds 1 to 2 days, raw venison 3 to 5.
         (
             "mallard-breast",
             "60 °C",
             &[1, 2],
             false,
             1,
-            "cold storage chart, published",
+            "cold storage chart, quoted",
         ),
         (
             "fallow-haunch",
@@ -80,25 +80,18 @@ fn a_pack_keeps_as_long_as_the_charts_say_the_short_end_of_each() {
             &[1, 2],
             false,
             3,
-            "cold storage chart, published",
+            "cold storage chart, quoted",
         ),
-        // Extension charts, published: raw wild duck 6 to 12 months frozen, venison 8 to 12.
+        // Extension charts, quoted: raw wild duck 6 to 12 months frozen, venison 8 to 12.
         (
             "mallard-breast",
             "60 °C",
             &[1, 2],
             true,
             182,
-            "Extension charts, published",
+            "Extension charts, quoted",
         ),
-        (
-            "fallow-haunch",
-            "60 °C",
-            &[1, 2],
-            true,
-            243,
-            "Extension charts, published",
-        ),
+        ("fallow-haunch", "60 °C", &[1, 2], true, 243, "Extension charts, quoted"),
         // No figure is known for raw boar: the shortest of raw game, and it says so.
         ("boar-belly", "60 °C", &[1, 2], false, 1, "our own judgement"),
     ];

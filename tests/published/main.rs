@@ -31,3 +31,4 @@ mod transport_series;
 mod trouble;
 mod units;
 mod weigh_out;
+mod yields;
