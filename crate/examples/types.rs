@@ -49,6 +49,7 @@ const ANSWERS: &[(&str, &str)] = &[
     ("cure_clock", "CureClock"),
     ("learn_cut", "Finding"),
     ("larder", "LarderSheet"),
+    ("ledger", "Ledger"),
 ];
 
 fn main() {
@@ -79,6 +80,7 @@ fn main() {
     all.visit::<cure_reckoner::weigh::StockSheet>();
     all.visit::<cure_reckoner::cure::CureClock>();
     all.visit::<cure_reckoner::pack::LarderSheet>();
+    all.visit::<cure_reckoner::pack::Ledger>();
     let _: fn(Request) -> door::Answer = door::answer;
     println!("// Written by crate/examples/types.rs from the Rust types; do not edit.\n");
     for text in all.0.values() {

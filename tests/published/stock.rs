@@ -98,3 +98,97 @@ fn a_batch_without_an_outcome_reads_as_before_and_one_with_it_is_checked() {
         "batch.after.taste"
     );
 }
+
+/// 20 bags came in, a batch was bagged and three packs were packed since; one was packed before.
+#[test]
+fn bags_are_counted() {
+    let pack =
+        |id: &str, at: i64| json!({"id": id, "stock": {"item": "pack", "name": "Duck", "weight": "0 g", "at": at}});
+    let mut bagged = ticked(12 * DAY, "6.25 %", "3.5 g");
+    bagged["ticks"]
+        .as_array_mut()
+        .expect("ticks")
+        .push(json!({"of": "label", "at": 12 * DAY}));
+    let bags = json!({"id": "a", "stock": {"item": "bags", "weight": "0 g", "count": 20, "at": 10 * DAY}});
+    let stock = [
+        bags,
+        pack("b", 5 * DAY),
+        pack("c", 20 * DAY),
+        pack("d", 20 * DAY),
+        pack("e", 20 * DAY),
+    ];
+    let sheet = ask(&stock, &[bagged]);
+    assert_eq!(
+        (&sheet["rows"][0]["name"], &sheet["rows"][0]["left"]["text"]),
+        (&json!("Bags"), &json!("16 bags"))
+    );
+    // What is not weighed shows no weight.
+    assert_eq!(sheet["packs"][0]["weight"], Value::Null);
+    let none = problems(&json!({"check": {"stock": {"item": "bags", "weight": "0 g", "at": 0}}}));
+    assert_eq!(none[0]["field"], "stock.count");
+}
+
+fn book(weight: Option<&str>, thickness: Option<&str>, stock: &[Value]) -> Value {
+    let mut duck = ticked(12 * DAY, "6.25 %", "3.5 g");
+    duck["pieces"] = json!([
+        {"cut": "mallard-breast", "count": 8, "weight": "944 g", "thickness": "26 mm"},
+        {"cut": "teal-breast", "count": 4, "weight": "152 g", "thickness": "15 mm"}
+    ]);
+    duck["after"] = json!({"out": "877 g"});
+    let mut belly = duck.clone();
+    belly["pieces"] = json!([{"cut": "boar-belly", "count": 1, "weight": "940 g", "thickness": "35 mm"}]);
+    belly["after"] = Value::Null;
+    let mut open = belly.clone();
+    open["pieces"] = json!([{"cut": "boar-belly", "count": 1}]);
+    let named = json!([{"id": "duck", "batch": duck}, {"id": "belly", "batch": belly}, {"id": "open", "batch": open}]);
+    ok(
+        &json!({"ledger": {"batches": named, "stock": stock, "weight": weight, "thickness": thickness, "settings": settings("0.1 g")}}),
+    )
+}
+
+/// 944 + 152 = 1096 g in and 877 g out, 80.0 %; the belly 940 g in, and of its packs 700 g.
+#[test]
+fn a_year_adds_up_what_went_in_and_came_out() {
+    let pack =
+        json!({"id": "p", "stock": {"item": "pack", "name": "Belly", "weight": "700 g", "batch": "belly", "at": 0}});
+    let alone = book(None, None, &[]);
+    assert_eq!(
+        (&alone["green"], &alone["out"]),
+        (&json!("2036 g"), &json!("877 g of 1096 g, 80 %"))
+    );
+    let both = book(None, None, std::slice::from_ref(&pack));
+    // 1577 of 2036 g is 77.5 %.
+    assert_eq!(both["out"], "1577 g of 2036 g, 77.5 %");
+    assert_eq!(both["rows"][1]["out"], "700 g, 74.5 %");
+    assert_eq!(
+        (&both["rows"][2]["green"], &both["rows"][2]["out"]),
+        (&Value::Null, &Value::Null)
+    );
+}
+
+/// A bag of 150 g and 14 mm can only be the teal; one of 950 g the belly (1.1 % off) before the mallard (0.6 % off) only
+/// where its thickness speaks for it.
+#[test]
+fn a_bag_without_a_label_is_found_by_weight_and_thickness() {
+    let ids = |book: &Value| -> Vec<String> {
+        let rows = book["rows"].as_array().expect("rows").iter();
+        rows.map(|r| r["batch"].as_str().unwrap_or_default().to_owned())
+            .collect()
+    };
+    let teal = book(Some("150 g"), Some("14 mm"), &[]);
+    assert_eq!(ids(&teal), ["duck"]);
+    assert_eq!(
+        teal["rows"][0]["why"],
+        json!(["Teal breast, all 4: 152 g", "Teal breast: 15 mm thick"])
+    );
+    assert_eq!(ids(&book(Some("950 g"), None, &[])), ["duck", "belly"]);
+    assert_eq!(ids(&book(Some("950 g"), Some("36 mm"), &[])), ["belly"]);
+    assert!(ids(&book(Some("3 kg"), None, &[])).is_empty());
+    let pack =
+        json!({"id": "p", "stock": {"item": "pack", "name": "Belly", "weight": "310 g", "batch": "belly", "at": 0}});
+    let packed = book(Some("310 g"), None, &[pack]);
+    assert_eq!(
+        (ids(&packed), &packed["rows"][0]["why"]),
+        (vec!["belly".to_owned()], &json!(["A pack of it: 310 g"]))
+    );
+}

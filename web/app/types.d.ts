@@ -68,9 +68,17 @@ export type AskBag = {
  */
 rows: Array<BagAsk>, 
 /**
- * The recipe it is for: then the answer says what to buy.
+ * The recipes it is for: then the answer says what to buy.
  */
-recipe?: Recipe, 
+recipes?: Array<Recipe>, 
+/**
+ * Pieces to a pack, for the bags; nothing where no bags are to be counted.
+ */
+per_pack?: number, 
+/**
+ * What is in the house.
+ */
+stock?: Array<Kept>, 
 /**
  * Batches of before, for the own weights.
  */
@@ -271,6 +279,10 @@ frozen: boolean,
  */
 vacuum: boolean, 
 /**
+ * Weights of the packs.
+ */
+packs?: string[], 
+/**
  * The user's settings.
  */
 settings: Settings, };
@@ -291,6 +303,31 @@ batches: Array<Batch>,
  * The time now, in milliseconds since 1970.
  */
 now: number, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
+ * Content of `ledger`.
+ */
+export type AskLedger = { 
+/**
+ * The batches.
+ */
+batches: Array<Named>, 
+/**
+ * Everything that came in: the packs among it.
+ */
+stock: Array<Kept>, 
+/**
+ * What a bag weighs that is sought.
+ */
+weight?: string | null, 
+/**
+ * The thickest part of what is in it.
+ */
+thickness?: string | null, 
 /**
  * The user's settings.
  */
@@ -497,6 +534,10 @@ start: number | null,
  */
 finish: number | null, 
 /**
+ * How much better a plan there may be, where not every one was looked at.
+ */
+gap: string | null, 
+/**
  * One for each batch, in the order of the request.
  */
 batches: Array<BackBatch>, 
@@ -602,7 +643,11 @@ each: number,
 /**
  * Weight of one animal as the row weighs it; nothing for what is usual.
  */
-weight?: string | null, };
+weight?: string | null, 
+/**
+ * Index of its recipe; nothing where it is for none yet.
+ */
+recipe?: number | null, };
 
 /**
  * One row of the plan.
@@ -662,17 +707,21 @@ green: string,
  */
 range: string, 
 /**
- * What to buy for a recipe: enough for the high end.
+ * What to buy for the recipes: enough for the high end.
  */
 buy: Array<Buy>, 
 /**
- * What is left at the end of the recipe, with its source.
+ * What is left at the end of each recipe, with its source.
  */
-left: string | null, 
+left: Array<string>, 
 /**
  * Room on a rack or a shelf.
  */
 room: string | null, 
+/**
+ * Whether the refrigerator and the smoker have it, where the settings know them.
+ */
+places: Array<string>, 
 /**
  * Cautions that stand beside it.
  */
@@ -809,7 +858,15 @@ range: string,
 /**
  * Enough for the high end.
  */
-most: string, };
+most: string, 
+/**
+ * `50 g in the house: enough.`; nothing where none of it is written down.
+ */
+has: string | null, 
+/**
+ * True where what is in the house does not reach for the high end.
+ */
+short: boolean, };
 
 /**
  * A calendar file.
@@ -1473,6 +1530,24 @@ step: number,
 at: number, };
 
 /**
+ * Hours and room of the house.
+ */
+export type House = { 
+/**
+ * Clock times as `22:30`: asleep from and until, in the blind from and until; empty where there is none. The page
+ * makes moments of them, since it knows the time zone.
+ */
+hours: [string, string, string, string], 
+/**
+ * Batches at once in the refrigerator, over the fire, on the rack.
+ */
+room: [number, number, number], 
+/**
+ * Shelves of the refrigerator and racks of the smoker: where they are known, room goes by area there.
+ */
+racks: [Racks | null, Racks | null], };
+
+/**
  * One row of the pantry.
  */
 export type Ingredient = { 
@@ -1602,7 +1677,11 @@ papers: Array<Paper>,
 /**
  * Rules to read before a gift or a vacuum pack, with source and status; not printed.
  */
-rules: Array<Caution>, };
+rules: Array<Caution>, 
+/**
+ * Weight of all packs, where each is weighed.
+ */
+out: string | null, };
 
 /**
  * One thing of the pantry.
@@ -1662,6 +1741,44 @@ cuts: number,
  * What they changed.
  */
 says: string, };
+
+/**
+ * The book of some batches.
+ */
+export type Ledger = { 
+/**
+ * In the order asked; for a bag that is sought only those that may be it, the nearest on top.
+ */
+rows: Array<LedgerRow>, 
+/**
+ * Green weight of all that are weighed.
+ */
+green: string, 
+/**
+ * What came out of those of which both are known, as a share of what went in: `1190 g of 1480 g, 80.4 %`.
+ */
+out: string | null, };
+
+/**
+ * One batch.
+ */
+export type LedgerRow = { 
+/**
+ * Its id.
+ */
+batch: string, 
+/**
+ * Green weight; nothing before all is weighed.
+ */
+green: string | null, 
+/**
+ * What came out, with its share of green weight.
+ */
+out: string | null, 
+/**
+ * Why a bag may be of it: `Teal, all 4: 152 g`.
+ */
+why: Array<string>, };
 
 /**
  * How a speed lies to a figure.
@@ -1830,9 +1947,13 @@ id: string,
  */
 name: string, 
 /**
- * Its weight.
+ * Its weight; nothing where it is not weighed.
  */
-weight: Figure, 
+weight: Figure | null, 
+/**
+ * The id of its batch, where it was put in from its labels.
+ */
+batch: string, 
 /**
  * Its use-by.
  */
@@ -2146,6 +2267,23 @@ nitrate?: string | null,
 step?: string | null, };
 
 /**
+ * Shelves or racks of one size.
+ */
+export type Racks = { 
+/**
+ * How many, 1 to 99.
+ */
+count: number, 
+/**
+ * How wide one is.
+ */
+wide: string, 
+/**
+ * How deep one is.
+ */
+deep: string, };
+
+/**
  * One field.
  */
 export type ReadField = { 
@@ -2382,7 +2520,7 @@ source: string, };
 /**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "trouble": AskTrouble } | { "plan_back": AskBack } | { "calendar": AskNext } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock } | { "cure_clock": AskClock } | { "learn_cut": AskCut } | { "larder": AskLarder };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "trouble": AskTrouble } | { "plan_back": AskBack } | { "calendar": AskNext } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock } | { "cure_clock": AskClock } | { "learn_cut": AskCut } | { "larder": AskLarder } | { "ledger": AskLedger };
 
 /**
  * A stretch of rest.
@@ -2468,7 +2606,11 @@ spoons?: Array<OwnSpoon>,
 /**
  * What cut pieces told about how fast salt goes into this user's meat. Empty: nothing, or forgotten.
  */
-learned?: Array<Finding>, };
+learned?: Array<Finding>, 
+/**
+ * Hours and room of the house, for planning.
+ */
+house?: House, };
 
 /**
  * How much of a line, on which base.
@@ -2645,7 +2787,7 @@ note?: string, };
  */
 export type Stock = { 
 /**
- * Key in the pantry, `own`, or `pack`.
+ * Key in the pantry, `own`, `bags`, or `pack`.
  */
 item: string, 
 /**
@@ -2653,9 +2795,17 @@ item: string,
  */
 name?: string, 
 /**
- * How much came in.
+ * How much came in; nought for bags, and for a pack that is not weighed.
  */
 weight: string, 
+/**
+ * For bags: how many.
+ */
+count?: number | null, 
+/**
+ * For a pack: the id of its batch.
+ */
+batch?: string, 
 /**
  * When it came in or was packed, in milliseconds since 1970.
  */
@@ -3059,4 +3209,5 @@ export interface Answers {
   cure_clock: CureClock;
   learn_cut: Finding;
   larder: LarderSheet;
+  ledger: Ledger;
 }

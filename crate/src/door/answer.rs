@@ -7,7 +7,7 @@ use crate::batch::{self, PieceSheet};
 use crate::brine::{self, BrineSheet};
 use crate::cure::{self, CureClock};
 use crate::dose::{self, Case, Profile, Verdict, Whole};
-use crate::pack::{self, Labels, LarderSheet};
+use crate::pack::{self, Labels, LarderSheet, Ledger, Packed};
 use crate::pantry::{self, Belly, Cut, Ingredient};
 use crate::plan;
 use crate::plan::Calendar;
@@ -68,6 +68,7 @@ pub enum Ok {
     CureClock(CureClock),
     LearnCut(Finding),
     Larder(LarderSheet),
+    Ledger(Ledger),
 }
 
 /// Lists for pickers.
@@ -158,10 +159,15 @@ pub fn answer(request: Request) -> Answer {
             plan::calendar(&batches, ask.now, &ask.settings).map(Ok::Calendar)
         }
         Request::Labels(ask) => {
-            pack::labels(&ask.batch, &ask.settings, ask.now, ask.frozen, ask.vacuum).map(Ok::Labels)
+            let (frozen, vacuum, packs) = (ask.frozen, ask.vacuum, &ask.packs);
+            pack::labels(&ask.batch, &ask.settings, ask.now, &Packed { frozen, vacuum, packs }).map(Ok::Labels)
         }
         Request::CureClock(ask) => cure::clock(&ask).map(Ok::CureClock),
         Request::LearnCut(ask) => cure::learn(&ask).map(Ok::LearnCut).map_err(|p| vec![p]),
+        Request::Ledger(ask) => {
+            let named: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
+            pack::ledger(&named, &ask.stock, ask.weight, ask.thickness, &ask.settings).map(Ok::Ledger)
+        }
         Request::Larder(ask) => pack::larder(&ask.stock, &ask.batches, ask.now, &ask.settings).map(Ok::Larder),
     };
     match answered {

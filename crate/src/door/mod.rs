@@ -24,7 +24,7 @@
 //! | `stock` | [`AskStock`](crate::weigh::AskStock): cure thinned with salt or water | [`StockSheet`](crate::weigh::StockSheet) |
 //! | `check` | [`Record`]: a stored record | [`Checked`] |
 //! | `read_recipe` | [`AskReading`](crate::reading::AskReading): a pasted text, answers so far | [`Reading`](crate::reading::Reading) |
-//! | `plan_bag` | [`AskBag`](crate::plan::bag::AskBag): a bag and a recipe | [`BagSheet`](crate::plan::bag::BagSheet) |
+//! | `plan_bag` | [`AskBag`](crate::plan::bag::AskBag): a bag, recipes and what is in the house | [`BagSheet`](crate::plan::bag::BagSheet) |
 //! | `trouble` | [`AskTrouble`](crate::plan::trouble::AskTrouble): a card and what was chosen | [`Trouble`](crate::plan::trouble::Trouble) |
 //! | `plan_back` | [`AskBack`]: batches and a date | [`Back`](crate::plan::back::Back) |
 //! | `calendar` | [`AskNext`] | [`Calendar`](crate::plan::Calendar): an .ics file |
@@ -32,6 +32,7 @@
 //! | `cure_clock` | [`AskClock`](crate::cure::AskClock): a batch, now | [`CureClock`](crate::cure::CureClock) |
 //! | `learn_cut` | [`AskCut`](crate::cure::AskCut): a batch, a class, what the cut shows | [`Finding`](crate::weigh::Finding) |
 //! | `larder` | [`AskLarder`]: what came in, batches and now | [`LarderSheet`](crate::pack::LarderSheet) |
+//! | `ledger` | [`AskLedger`]: batches, packs and a bag that is sought | [`Ledger`](crate::pack::Ledger) |
 
 mod answer;
 #[cfg(target_arch = "wasm32")]
@@ -46,8 +47,8 @@ pub use answer::{Answer, Checked, Ok as Answered, Opened, Tables, answer};
 pub use js::reckon;
 pub use read::{FieldKind, ReadField, ReadFields, ReadValue, ReadValues};
 pub use request::{
-    AskBack, AskCard, AskDose, AskFire, AskLabels, AskLarder, AskLink, AskNext, AskOpen, AskPieces, AskWeighOut, Named,
-    Nothing, Record, Request,
+    AskBack, AskCard, AskDose, AskFire, AskLabels, AskLarder, AskLedger, AskLink, AskNext, AskOpen, AskPieces,
+    AskWeighOut, Named, Nothing, Record, Request,
 };
 pub use starters::Starters;
 

@@ -69,6 +69,8 @@ pub enum Request {
     LearnCut(AskCut),
     /// What is in the house.
     Larder(AskLarder),
+    /// What went into batches and came out, and which of them a bag may be of.
+    Ledger(AskLedger),
 }
 
 /// No content: `{}`.
@@ -269,6 +271,10 @@ pub struct AskLabels {
     pub frozen: bool,
     /// True for vacuum packs.
     pub vacuum: bool,
+    /// Weights of the packs.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string[]", optional))]
+    pub packs: Vec<Mass>,
     /// The user's settings.
     pub settings: Settings,
 }
@@ -285,6 +291,27 @@ pub struct AskLarder {
     /// The time now, in milliseconds since 1970.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub now: i64,
+    /// The user's settings.
+    pub settings: Settings,
+}
+
+/// Content of `ledger`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskLedger {
+    /// The batches.
+    pub batches: Vec<Named>,
+    /// Everything that came in: the packs among it.
+    pub stock: Vec<Kept>,
+    /// What a bag weighs that is sought.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub weight: Option<Mass>,
+    /// The thickest part of what is in it.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub thickness: Option<Length>,
     /// The user's settings.
     pub settings: Settings,
 }

@@ -7,7 +7,7 @@ use crate::batch::{Batch, Piece, kinds};
 use crate::dose::{Caution, Verdict, cautions};
 use crate::pantry;
 use crate::quantity::exact::Exact;
-use crate::quantity::{Problem, Span, Temperature};
+use crate::quantity::{Mass, Problem, Span, Temperature};
 use crate::recipe::{Do, Eaten};
 use crate::weigh::{self, Fact, Settings, WeighSheet};
 use rust_decimal::Decimal;
@@ -27,6 +27,9 @@ pub struct Labels {
     pub papers: Vec<Paper>,
     /// Rules to read before a gift or a vacuum pack, with source and status; not printed.
     pub rules: Vec<Caution>,
+    /// Weight of all packs, where each is weighed.
+    #[cfg_attr(feature = "types", ts(type = "string | null"))]
+    pub out: Option<Mass>,
 }
 
 /// What a paper is for.
@@ -72,24 +75,29 @@ pub struct Paper {
     pub foot: Vec<&'static str>,
 }
 
-/// The labels of a batch at `now`, for packs kept frozen or cold, vacuum packed or not.
+/// How a batch is packed.
+#[derive(Clone, Debug)]
+pub struct Packed<'a> {
+    /// For the freezer.
+    pub frozen: bool,
+    /// Vacuum packs.
+    pub vacuum: bool,
+    /// Weights of the packs.
+    pub packs: &'a [Mass],
+}
+
+/// The labels of a batch at `now`.
 ///
 /// # Errors
 /// The problems of the batch and the settings, or what is missing to reckon the list.
-pub fn labels(
-    batch: &Batch,
-    settings: &Settings,
-    now: i64,
-    frozen: bool,
-    vacuum: bool,
-) -> Result<Labels, Vec<Problem>> {
+pub fn labels(batch: &Batch, settings: &Settings, now: i64, packed: &Packed) -> Result<Labels, Vec<Problem>> {
     let sheet = weigh::sheet(batch, settings)?;
     let work = Work {
         batch,
         settings,
         now,
-        frozen,
-        vacuum,
+        frozen: packed.frozen,
+        vacuum: packed.vacuum,
         kinds: kinds(&batch.pieces),
         done: done(batch, &kinds(&batch.pieces)),
         sheet,
@@ -103,7 +111,15 @@ pub fn labels(
         held,
         papers,
         rules: cautions(&work.rules()),
+        out: out(packed.packs),
     })
+}
+
+fn out(packs: &[Mass]) -> Option<Mass> {
+    let sum = packs
+        .iter()
+        .try_fold(Decimal::ZERO, |sum, pack| sum.plus(pack.base()))?;
+    Mass::new(sum).ok().filter(|_| !packs.is_empty())
 }
 
 struct Work<'a> {

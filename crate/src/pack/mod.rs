@@ -3,8 +3,10 @@
 mod ingredients;
 mod keeping;
 mod labels;
+mod ledger;
 mod stock;
 
 pub use keeping::{CookedAt, Keeps, cooked_at, keeps};
-pub use labels::{Labels, Paper, PaperKind, labels};
-pub use stock::{Kept, LarderRow, LarderSheet, PackRow, Stock, larder};
+pub use labels::{Labels, Packed, Paper, PaperKind, labels};
+pub use ledger::{Ledger, LedgerRow, ledger};
+pub use stock::{BAGS, Kept, LarderRow, LarderSheet, PackRow, Stock, came_and_went, larder, named};

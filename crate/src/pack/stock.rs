@@ -4,7 +4,7 @@
 use crate::batch::{Batch, Tick};
 use crate::pantry::{self, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Figure, Mass, Problem};
+use crate::quantity::{Code, Figure, Mass, Problem};
 use crate::recipe::{MOST_NAME, name, text};
 use crate::weigh::Settings;
 use rust_decimal::{Decimal, dec};
@@ -12,6 +12,12 @@ use serde::{Deserialize, Serialize};
 
 /// The item of a finished pack.
 const PACK: &str = "pack";
+/// The item of bags, which are counted.
+pub const BAGS: &str = "bags";
+/// Most bags in an entry.
+const MOST_BAGS: u32 = 10_000;
+/// Longest id of a batch.
+const MOST_ID: usize = 64;
 /// The aim that the reach of a cure is told for, in ppm: that of the recipes that come with the page.
 const AIM: Decimal = dec!(150);
 
@@ -20,14 +26,22 @@ const AIM: Decimal = dec!(150);
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct Stock {
-    /// Key in the pantry, `own`, or `pack`.
+    /// Key in the pantry, `own`, `bags`, or `pack`.
     pub item: String,
     /// What it is called; empty for the pantry's word.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub name: String,
-    /// How much came in.
+    /// How much came in; nought for bags, and for a pack that is not weighed.
     #[cfg_attr(feature = "types", ts(type = "string"))]
     pub weight: Mass,
+    /// For bags: how many.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "number | null", optional))]
+    pub count: Option<u32>,
+    /// For a pack: the id of its batch.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<String>"))]
+    pub batch: String,
     /// When it came in or was packed, in milliseconds since 1970.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub at: i64,
@@ -47,16 +61,28 @@ pub struct Stock {
 impl Stock {
     /// Everything that is wrong with it.
     pub fn problems(&self) -> Vec<Problem> {
-        let known = self.item == PACK || pantry::ingredient(&self.item).is_some();
+        let known = [PACK, BAGS].contains(&self.item.as_str()) || pantry::ingredient(&self.item).is_some();
         let named = if known {
             text(&self.name, MOST_NAME)
         } else {
             name(&self.name)
         };
-        [(named, "name"), (text(&self.to, MOST_NAME), "to")]
-            .into_iter()
-            .filter_map(|(checked, at)| checked.err().map(|p| p.at(at)))
-            .collect()
+        let counted = if self.item == BAGS && !self.count.is_some_and(|n| (1..=MOST_BAGS).contains(&n)) {
+            let says = format!("Bags are counted, 1 to {MOST_BAGS} at a time. Type how many came in.");
+            Err(Problem::new(Code::Missing, says))
+        } else {
+            Ok(())
+        };
+        let from = text(&self.batch, MOST_ID);
+        [
+            (named, "name"),
+            (text(&self.to, MOST_NAME), "to"),
+            (counted, "count"),
+            (from, "batch"),
+        ]
+        .into_iter()
+        .filter_map(|(checked, at)| checked.err().map(|p| p.at(at)))
+        .collect()
     }
 }
 
@@ -107,8 +133,10 @@ pub struct PackRow {
     pub id: String,
     /// What it is.
     pub name: String,
-    /// Its weight.
-    pub weight: Figure,
+    /// Its weight; nothing where it is not weighed.
+    pub weight: Option<Figure>,
+    /// The id of its batch, where it was put in from its labels.
+    pub batch: String,
     /// Its use-by.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub until: Option<i64>,
@@ -133,7 +161,8 @@ pub fn larder(kept: &[Kept], batches: &[Batch], now: i64, settings: &Settings) -
     let pack = |k: &Kept| PackRow {
         id: k.id.clone(),
         name: k.stock.name.clone(),
-        weight: k.stock.weight.show(settings.units),
+        weight: (k.stock.weight.base() > Decimal::ZERO).then(|| k.stock.weight.show(settings.units)),
+        batch: k.stock.batch.clone(),
         until: k.stock.until,
         over: k.stock.until.is_some_and(|until| until < now),
         to: k.stock.to.clone(),
@@ -152,7 +181,7 @@ pub fn larder(kept: &[Kept], batches: &[Batch], now: i64, settings: &Settings) -
             names.push(named);
         }
     }
-    let rows = names.into_iter().filter_map(|of| row(of, &things, batches, settings));
+    let rows = names.into_iter().filter_map(|of| row(of, kept, batches, settings));
     Ok(LarderSheet {
         rows: rows.collect(),
         packs: here,
@@ -161,25 +190,55 @@ pub fn larder(kept: &[Kept], batches: &[Batch], now: i64, settings: &Settings) -
 }
 
 /// By which a thing is known: its key, and the user's word only where there is no key.
-fn named<'a>(item: &'a str, name: &'a str) -> (&'a str, &'a str) {
+pub fn named<'a>(item: &'a str, name: &'a str) -> (&'a str, &'a str) {
     (item, if item == OWN { name } else { "" })
 }
 
-fn row(of: (&str, &str), things: &[&Kept], batches: &[Batch], settings: &Settings) -> Option<LarderRow> {
-    let mine = || things.iter().filter(|k| named(&k.stock.item, &k.stock.name) == of);
-    let came = mine().try_fold(Decimal::ZERO, |sum, k| sum.plus(k.stock.weight.base()))?;
-    let since = mine().map(|k| k.stock.at).min()?;
-    let mut took = Decimal::ZERO;
+/// What came in of a thing and what went of it since: grams, or how many bags. Nothing where none came in.
+pub fn came_and_went(of: (&str, &str), kept: &[Kept], batches: &[Batch]) -> Option<(Decimal, Decimal)> {
+    let mine = || kept.iter().map(|k| &k.stock).filter(|k| named(&k.item, &k.name) == of);
+    let since = mine().map(|k| k.at).min()?;
+    let bags = of.0 == BAGS;
+    let came = mine().try_fold(Decimal::ZERO, |sum, k| {
+        sum.plus(if bags {
+            Decimal::from(k.count.unwrap_or(0))
+        } else {
+            k.weight.base()
+        })
+    })?;
+    let mut went = Decimal::ZERO;
     for batch in batches {
         for tick in batch.ticks.iter().filter(|t| t.at >= since) {
-            took = took.plus(taken(batch, tick, of).unwrap_or_default())?;
+            let one = (bags && tick.of == "label").then_some(Decimal::ONE);
+            went = went.plus(one.or_else(|| taken(batch, tick, of)).unwrap_or_default())?;
         }
     }
+    // Every pack is in a bag of its own.
+    let packs = kept
+        .iter()
+        .filter(|k| bags && k.stock.item == PACK && k.stock.at >= since);
+    Some((came, went.plus(Decimal::from(packs.count()))?))
+}
+
+fn row(of: (&str, &str), kept: &[Kept], batches: &[Batch], settings: &Settings) -> Option<LarderRow> {
+    let mine = kept.iter().filter(|k| named(&k.stock.item, &k.stock.name) == of);
+    let (came, took) = came_and_went(of, kept, batches)?;
+    let bags = of.0 == BAGS;
     let left = came.less(took)?;
     let short = left < Decimal::ZERO;
     let left = Mass::new(left.max(Decimal::ZERO)).ok()?;
-    let show = |grams: Decimal| Mass::new(grams).map_or_else(|_| String::new(), |m| m.show(settings.units).text);
-    let mut says = format!("{} came in, batches took {}.", show(came), show(took));
+    let show = |of: Decimal| {
+        if bags {
+            of.normalize().to_string()
+        } else {
+            Mass::new(of).map_or_else(|_| String::new(), |m| m.show(settings.units).text)
+        }
+    };
+    let mut says = if bags {
+        format!("{} came in, batches and packs took {}.", show(came), show(took))
+    } else {
+        format!("{} came in, batches took {}.", show(came), show(took))
+    };
     if short {
         says.push_str(" More was ticked than came in: write down what is missing.");
     } else if let Some(meat) = reach(of.0, left) {
@@ -188,11 +247,15 @@ fn row(of: (&str, &str), things: &[&Kept], batches: &[Batch], settings: &Setting
             show(meat)
         ));
     }
-    let own = || of.1.to_owned();
+    let own = || if bags { "Bags" } else { of.1 }.to_owned();
     Some(LarderRow {
         name: pantry::ingredient(of.0).map_or_else(own, |i| i.name.to_owned()),
-        ids: mine().map(|k| k.id.clone()).collect(),
-        left: left.show(settings.units),
+        ids: mine.map(|k| k.id.clone()).collect(),
+        left: if bags {
+            Figure::new(show(left.base()), "bags")
+        } else {
+            left.show(settings.units)
+        },
         says,
         short,
     })
@@ -224,4 +287,12 @@ fn reach(item: &str, left: Mass) -> Option<Decimal> {
     let nitrite = Decimal::from_str_exact(pantry::ingredient(item)?.nitrite).ok()?;
     let ppm = nitrite.times(dec!(10_000))?;
     left.base().times(ppm)?.over(AIM)?.half_away(0).into()
+}
+
+/// Grams of the packs of a batch that are weighed, here or gone.
+pub fn packs_of(batch: &str, kept: &[Kept]) -> Vec<Decimal> {
+    let mine = kept.iter().filter(|k| k.stock.item == PACK && k.stock.batch == batch);
+    mine.map(|k| k.stock.weight.base())
+        .filter(|w| *w > Decimal::ZERO)
+        .collect()
 }

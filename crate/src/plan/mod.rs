@@ -4,6 +4,7 @@
 pub mod back;
 pub mod bag;
 mod calendar;
+mod room;
 pub mod trouble;
 
 pub use calendar::{Calendar, calendar};

@@ -3,6 +3,7 @@
 mod game;
 mod own;
 mod sheet;
+mod shopping;
 
 pub use game::{Game, GameName, game, games, names};
 pub use sheet::{AskBag, BagAsk, BagRow, BagSheet, Buy, bag};

@@ -2,13 +2,16 @@
 
 use super::game::{Game, game};
 use super::own::own;
+use super::shopping::{Share, shopping};
 use crate::batch::Batch;
 use crate::dose::{Caution, cautions, keys_for};
-use crate::pantry::{self, in_words};
+use crate::pack::Kept;
+use crate::pantry::in_words;
+use crate::plan::room;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Range, System};
 use crate::recipe::{Do, Eaten, Method, Recipe};
-use crate::weigh::{Settings, plan};
+use crate::weigh::Settings;
 use rust_decimal::prelude::ToPrimitive;
 use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
@@ -17,12 +20,8 @@ use serde::{Deserialize, Serialize};
 const MOST_ROWS: usize = 40;
 /// Most birds or animals in a row.
 const MOST: u32 = 5000;
-/// Grams in a cubic centimetre of lean meat: common practice, no source.
-const DENSITY: Decimal = dec!(1.06);
-/// Mean thickness of a half ellipsoid as a share of its thickest part, exact.
-const MEAN: Decimal = dec!(0.666667);
-/// Room between pieces, on top of their own: our own judgement.
-const GAPS: Decimal = dec!(1.25);
+/// Most recipes of one plan.
+const MOST_RECIPES: usize = 12;
 
 /// Content of `plan_bag`.
 #[derive(Clone, Debug, Deserialize)]
@@ -31,10 +30,18 @@ const GAPS: Decimal = dec!(1.25);
 pub struct AskBag {
     /// What is in the bag.
     pub rows: Vec<BagAsk>,
-    /// The recipe it is for: then the answer says what to buy.
+    /// The recipes it is for: then the answer says what to buy.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Recipe>>"))]
+    pub recipes: Vec<Recipe>,
+    /// Pieces to a pack, for the bags; nothing where no bags are to be counted.
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(optional))]
-    pub recipe: Option<Recipe>,
+    pub per_pack: Option<u32>,
+    /// What is in the house.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Kept>>"))]
+    pub stock: Vec<Kept>,
     /// Batches of before, for the own weights.
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Batch>>"))]
@@ -58,6 +65,10 @@ pub struct BagAsk {
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub weight: Option<Mass>,
+    /// Index of its recipe; nothing where it is for none yet.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "number | null", optional))]
+    pub recipe: Option<usize>,
 }
 
 /// The plan of a bag. A text of a range is `61 to 168 g, likely 109 g`.
@@ -72,12 +83,14 @@ pub struct BagSheet {
     pub green: String,
     /// The same with both ends.
     pub range: String,
-    /// What to buy for a recipe: enough for the high end.
+    /// What to buy for the recipes: enough for the high end.
     pub buy: Vec<Buy>,
-    /// What is left at the end of the recipe, with its source.
-    pub left: Option<String>,
+    /// What is left at the end of each recipe, with its source.
+    pub left: Vec<String>,
     /// Room on a rack or a shelf.
     pub room: Option<String>,
+    /// Whether the refrigerator and the smoker have it, where the settings know them.
+    pub places: Vec<String>,
     /// Cautions that stand beside it.
     pub cautions: Vec<Caution>,
 }
@@ -114,6 +127,10 @@ pub struct Buy {
     pub range: String,
     /// Enough for the high end.
     pub most: String,
+    /// `50 g in the house: enough.`; nothing where none of it is written down.
+    pub has: Option<String>,
+    /// True where what is in the house does not reach for the high end.
+    pub short: bool,
 }
 
 /// Plans a bag: pieces, green weight, what to buy, room.
@@ -126,14 +143,32 @@ pub fn bag(ask: &AskBag) -> Result<BagSheet, Vec<Problem>> {
     if ask.rows.is_empty() || ask.rows.len() > MOST_ROWS {
         problems.push(Problem::new(Code::Missing, "A plan has 1 to 40 rows. Add what is in the bag.").at("rows"));
     }
-    if let Some(recipe) = &ask.recipe {
-        problems.extend(recipe.problems().into_iter().map(|p| p.at("recipe")));
+    for (i, recipe) in ask.recipes.iter().enumerate() {
+        let at = format!("recipes[{i}]");
+        problems.extend(recipe.problems().into_iter().map(|p| p.at(&at)));
+    }
+    if ask.recipes.len() > MOST_RECIPES
+        || ask
+            .rows
+            .iter()
+            .any(|r| r.recipe.is_some_and(|i| i >= ask.recipes.len()))
+    {
+        problems.push(
+            Problem::new(
+                Code::Unknown,
+                "A plan has up to 12 recipes. Choose one of them for each row.",
+            )
+            .at("rows"),
+        );
     }
     let units = ask.settings.units;
     let mut rows = Vec::new();
     let mut kinds = Vec::new();
-    let (mut pieces, mut area) = (0_u32, Some(Range::point(Decimal::ZERO)));
-    let mut green = Range::point(Decimal::ZERO);
+    let zero = Range::point(Decimal::ZERO);
+    let (mut pieces, mut area) = (0_u32, Some(zero));
+    let mut green = zero;
+    // Green weight, pieces and kinds for each recipe.
+    let mut shares = vec![(zero, 0_u32, Vec::new()); ask.recipes.len()];
     for (i, row) in ask.rows.iter().enumerate() {
         match worked(row, &ask.batches) {
             Ok(work) => {
@@ -156,6 +191,11 @@ pub fn bag(ask: &AskBag) -> Result<BagSheet, Vec<Problem>> {
                 pieces = pieces.saturating_add(work.pieces);
                 area = area.and_then(|a| a.plus(footprint(work.game, all)?));
                 kinds.push(work.game.kind);
+                if let Some((of, count, of_kinds)) = row.recipe.and_then(|i| shares.get_mut(i)) {
+                    *of = of.plus(all).unwrap_or(*of);
+                    *count = count.saturating_add(work.pieces);
+                    of_kinds.push(work.game.kind);
+                }
                 rows.push(work.row(all, units));
             }
             Err(problem) => problems.push(problem.at(&format!("rows[{i}]"))),
@@ -164,22 +204,38 @@ pub fn bag(ask: &AskBag) -> Result<BagSheet, Vec<Problem>> {
     if !problems.is_empty() {
         return Err(problems);
     }
-    let method = ask.recipe.as_ref().map_or(Method::Rub, |r| r.method);
-    let cured = ask.recipe.as_ref().is_some_and(|r| !r.cures.is_empty());
-    let eaten = ask.recipe.as_ref().map_or(Eaten::Cooked, |r| r.eaten);
-    let keys = keys_for(cured, method, eaten, &kinds);
-    let buy = match &ask.recipe {
-        Some(recipe) => shopping(recipe, green, pieces, units).map_err(|p| vec![p])?,
-        None => Vec::new(),
-    };
+    let used = || ask.recipes.iter().zip(&shares).filter(|(_, (_, count, _))| *count > 0);
+    let mut keys = Vec::new();
+    for (recipe, (_, _, kinds)) in used() {
+        keys.extend(keys_for(!recipe.cures.is_empty(), recipe.method, recipe.eaten, kinds));
+    }
+    if keys.is_empty() {
+        keys = keys_for(false, Method::Rub, Eaten::Cooked, &kinds);
+    }
+    // The rules of the place come last.
+    let last = keys.len().saturating_sub(1);
+    let keys: Vec<&str> = (0..)
+        .zip(&keys)
+        .filter(|(i, key)| *i == last || (**key != "local-rules" && keys.iter().position(|k| k == *key) == Some(*i)))
+        .map(|(_, key)| *key)
+        .collect();
+    let left = used()
+        .filter_map(|(recipe, (green, ..))| left(recipe, *green, units))
+        .collect();
+    let shares: Vec<Share> = used()
+        .map(|(recipe, (green, pieces, _))| (recipe, *green, *pieces))
+        .collect();
+    let buy = shopping(&shares, ask).map_err(|p| vec![p])?;
+    let area = area.filter(|a| a.high > Decimal::ZERO);
     Ok(BagSheet {
         rows,
         pieces,
         green: show(green.typical, units),
         range: ends(green, units),
         buy,
-        left: ask.recipe.as_ref().and_then(|r| left(r, green, units)),
-        room: area.and_then(|a| room(a, units)),
+        left,
+        places: area.map(|a| places(a, &ask.settings)).unwrap_or_default(),
+        room: area.and_then(|a| racks(a, units)),
         cautions: cautions(&keys),
     })
 }
@@ -255,30 +311,6 @@ impl Work {
     }
 }
 
-/// Cure and lines of the recipe at both ends and in the middle.
-fn shopping(recipe: &Recipe, green: Range, pieces: u32, units: System) -> Result<Vec<Buy>, Problem> {
-    let at = |grams| plan(recipe, grams, pieces, None);
-    let (low, typical, high) = (at(green.low)?, at(green.typical)?, at(green.high)?);
-    let three = |pick: fn(&crate::weigh::Plan) -> &Vec<Decimal>, i: usize| {
-        let of = |plan| pick(plan).get(i).copied().unwrap_or_default();
-        Range::new(of(&low), of(&typical), of(&high))
-    };
-    let name = |key: &str, own: &str| match pantry::ingredient(key) {
-        Some(found) if own.is_empty() => found.name.to_owned(),
-        _ => own.to_owned(),
-    };
-    let buy = |name: String, range: Range| Buy {
-        name,
-        range: ends(range, units),
-        most: show(range.high, units),
-    };
-    let cures = recipe.cures.iter().enumerate();
-    let cures = cures.map(|(i, cure)| buy(name(&cure.item, ""), three(|p| &p.cures, i)));
-    let lines = recipe.lines.iter().enumerate().filter(|(_, line)| !line.is_water());
-    let lines = lines.map(|(i, line)| buy(name(&line.item, &line.name), three(|p| &p.lines, i)));
-    Ok(cures.chain(lines).collect())
-}
-
 /// What is left when the recipe is done.
 fn left(recipe: &Recipe, green: Range, units: System) -> Option<String> {
     let does = |act| recipe.steps.iter().any(|s| s.act == act);
@@ -298,19 +330,13 @@ fn left(recipe: &Recipe, green: Range, units: System) -> Option<String> {
     ))
 }
 
-/// Square centimetres the pieces lie on, gaps and all.
+/// What all of it lies on; nothing where a thickness is not known.
 fn footprint(game: &Game, all: Range) -> Option<Range> {
-    let mean = Decimal::from(game.mm).over(dec!(10))?.times(MEAN)?.times(DENSITY)?;
-    (game.mm > 0).then_some(())?;
-    all.map(|grams| grams.times(GAPS)?.over(mean))
+    all.map(|grams| room::lies_on(grams, Decimal::from(game.mm)))
 }
 
-fn room(area: Range, units: System) -> Option<String> {
-    let (size, unit) = match units {
-        System::Metric => (Decimal::ONE, "cm²"),
-        System::Us => (dec!(6.4516), "sq in"),
-    };
-    let number = |cm: Decimal| cm.over(size)?.nearest(dec!(10))?.to_u64();
+/// In racks of a usual size.
+fn racks(area: Range, units: System) -> Option<String> {
     let racks = area.high.over(dec!(1200))?.ceil().max(Decimal::ONE).to_u64()?;
     let racks = if racks == 1 {
         "1 rack".to_owned()
@@ -318,19 +344,41 @@ fn room(area: Range, units: System) -> Option<String> {
         format!("{racks} racks")
     };
     Some(format!(
-        "{} to {} {unit}, likely {} {unit}, laid out side by side: {racks} of 40 by 30 cm (16 by 12 in) hold the most there may \
-         be. From the weight and the usual thickness (from memory), with a quarter more for gaps (our own judgement).",
-        number(area.low)?,
-        number(area.high)?,
-        number(area.typical)?
+        "{} to {}, likely {}, laid out side by side: {racks} of 40 by 30 cm (16 by 12 in) hold the most there may be. From \
+         the weight and the usual thickness (from memory), with a quarter more for gaps (our own judgement).",
+        room::show(area.low, units)?,
+        room::show(area.high, units)?,
+        room::show(area.typical, units)?
     ))
 }
 
-fn show(grams: Decimal, units: System) -> String {
+/// Whether the shelves and racks of the house have it.
+fn places(area: Range, settings: &Settings) -> Vec<String> {
+    let all = settings
+        .house
+        .iter()
+        .flat_map(|h| &h.racks)
+        .zip(["Refrigerator", "Smoker"]);
+    all.filter_map(|(racks, name)| {
+        let has = room::area(racks.as_ref()?)?;
+        let says = if has >= area.high {
+            "holds the most there may be".to_owned()
+        } else if has >= area.typical {
+            "holds what is likely, not the most there may be".to_owned()
+        } else {
+            let times = area.typical.over(has)?.ceil().to_u64()?;
+            format!("does not hold what is likely at once: {times} goes, or stacked")
+        };
+        Some(format!("{name}: {} {says}.", room::show(has, settings.units)?))
+    })
+    .collect()
+}
+
+pub(super) fn show(grams: Decimal, units: System) -> String {
     Mass::new(grams).map(|m| m.show(units).text).unwrap_or_default()
 }
 
-fn ends(range: Range, units: System) -> String {
+pub(super) fn ends(range: Range, units: System) -> String {
     let (low, typical, high) = (
         show(range.low, units),
         show(range.typical, units),

@@ -1,0 +1,165 @@
+//! The book of batches: what went in and what came out, and which batch a bag without a label may be of.
+
+use super::stock::{Kept, packs_of};
+use crate::batch::{Batch, Piece, green, name_of};
+use crate::quantity::exact::Exact;
+use crate::quantity::{Fraction, Length, Mass, Problem};
+use crate::weigh::Settings;
+use rust_decimal::{Decimal, dec};
+use serde::Serialize;
+
+/// How far a bag may be from what was weighed: what is in the cure with it, what ran off, what a spoon of scale is off.
+/// Our own judgement.
+const NEAR: Decimal = dec!(0.15);
+/// How far a thickness may be off, in millimetres: our own judgement.
+const NEAR_MM: Decimal = dec!(4);
+
+/// The book of some batches.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Ledger {
+    /// In the order asked; for a bag that is sought only those that may be it, the nearest on top.
+    pub rows: Vec<LedgerRow>,
+    /// Green weight of all that are weighed.
+    pub green: String,
+    /// What came out of those of which both are known, as a share of what went in: `1190 g of 1480 g, 80.4 %`.
+    pub out: Option<String>,
+}
+
+/// One batch.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct LedgerRow {
+    /// Its id.
+    pub batch: String,
+    /// Green weight; nothing before all is weighed.
+    pub green: Option<String>,
+    /// What came out, with its share of green weight.
+    pub out: Option<String>,
+    /// Why a bag may be of it: `Teal, all 4: 152 g`.
+    pub why: Vec<String>,
+}
+
+/// The book of these batches; with a weight or a thickness, which of them such a bag may be of.
+///
+/// # Errors
+/// The problems of the settings.
+pub fn ledger(
+    batches: &[(&str, &Batch)],
+    stock: &[Kept],
+    weight: Option<Mass>,
+    thickness: Option<Length>,
+    settings: &Settings,
+) -> Result<Ledger, Vec<Problem>> {
+    let problems = settings.problems();
+    if !problems.is_empty() {
+        return Err(problems);
+    }
+    let show = |grams: Decimal| Mass::new(grams).map_or_else(|_| String::new(), |m| m.show(settings.units).text);
+    let (mut all, mut from, mut came) = (Decimal::ZERO, Decimal::ZERO, Decimal::ZERO);
+    let mut rows = Vec::new();
+    for (id, batch) in batches {
+        let packs = packs_of(id, stock);
+        let mut why = Vec::new();
+        let mut off = Decimal::ZERO;
+        if let Some(sought) = weight {
+            let mut near = weights(batch, &packs);
+            near.retain_mut(|(_, of, away)| {
+                let gap = sought.base().less(*of).and_then(|gap| gap.abs().over(*of));
+                *away = gap.unwrap_or(Decimal::ONE);
+                *away <= NEAR
+            });
+            near.sort_by_key(|(_, _, away)| *away);
+            let Some((_, _, nearest)) = near.first() else {
+                continue;
+            };
+            off = *nearest;
+            why.extend(near.iter().map(|(says, of, _)| format!("{says}: {}", show(*of))));
+        }
+        if let Some(sought) = thickness {
+            let away = |p: &Piece| Some(p.thickness?.base().less(sought.base())?.abs());
+            let near = batch.pieces.iter().filter(|p| away(p).is_some_and(|a| a <= NEAR_MM));
+            let near: Vec<&Piece> = near.collect();
+            if near.is_empty() {
+                continue;
+            }
+            off = off
+                .plus(near.iter().filter_map(|p| away(p)).min().unwrap_or_default())
+                .unwrap_or(off);
+            let thick = |p: &&Piece| {
+                Some(format!(
+                    "{}: {} thick",
+                    name_of(p),
+                    p.thickness?.show(settings.units).text
+                ))
+            };
+            why.extend(near.iter().filter_map(thick));
+        }
+        let green = green(&batch.pieces).ok().filter(|g| g.weighed).map(|g| g.grams.typical);
+        let sum = || {
+            packs
+                .iter()
+                .try_fold(Decimal::ZERO, |sum, p| sum.plus(*p))
+                .filter(|s| *s > Decimal::ZERO)
+        };
+        let out = batch.after.as_ref().and_then(|a| a.out).map(Mass::base).or_else(sum);
+        all = all.plus(green.unwrap_or_default()).unwrap_or(all);
+        let share = green.zip(out).and_then(|(green, out)| {
+            from = from.plus(green)?;
+            came = came.plus(out)?;
+            per_cent(out, green, settings)
+        });
+        let row = LedgerRow {
+            batch: (*id).to_owned(),
+            green: green.map(show),
+            out: out.map(|out| match &share {
+                Some(share) => format!("{}, {share}", show(out)),
+                None => show(out),
+            }),
+            why,
+        };
+        rows.push((off, row));
+    }
+    rows.sort_by_key(|(off, _)| *off);
+    let share = per_cent(came, from, settings);
+    Ok(Ledger {
+        rows: rows.into_iter().map(|(_, row)| row).collect(),
+        green: show(all),
+        out: share.map(|share| format!("{} of {}, {share}", show(came), show(from))),
+    })
+}
+
+fn per_cent(part: Decimal, of: Decimal, settings: &Settings) -> Option<String> {
+    let share = Fraction::new(part.times(dec!(100))?.over(of)?.half_away(1)).ok()?;
+    Some(share.show(settings.units).text)
+}
+
+/// Everything of a batch that may lie in a bag, with its grams.
+fn weights(batch: &Batch, packs: &[Decimal]) -> Vec<(String, Decimal, Decimal)> {
+    let mut all = Vec::new();
+    let mut add = |says: String, grams: Option<Decimal>| {
+        all.extend(grams.filter(|g| *g > Decimal::ZERO).map(|g| (says, g, Decimal::ONE)));
+    };
+    for piece in &batch.pieces {
+        let count = Decimal::from(piece.count);
+        let weight = piece.weight.map(Mass::base);
+        let (one, class) = if piece.each {
+            (weight, weight.and_then(|w| w.times(count)))
+        } else {
+            (weight.and_then(|w| w.over(count)), weight)
+        };
+        let name = name_of(piece);
+        if piece.count > 1 {
+            add(format!("{name}, one"), one);
+        }
+        add(format!("{name}, all {}", piece.count), class);
+    }
+    if batch.pieces.len() > 1 {
+        let sum = green(&batch.pieces).ok().filter(|g| g.weighed);
+        add("All pieces".to_owned(), sum.map(|g| g.grams.typical));
+    }
+    for pack in packs {
+        add("A pack of it".to_owned(), Some(*pack));
+    }
+    all
+}
