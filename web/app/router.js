@@ -20,7 +20,7 @@ const SCREENS = [
   'start',
   'stock',
 ];
-const PARTS = ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels'];
+const PARTS = ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels', 'tag'];
 
 /**
  * @param {string} hash the address from `#` on

@@ -1,5 +1,6 @@
 // Planning the bag by touch, before anything is weighed, and the calendar file of what comes of it.
 import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { test } from 'node:test';
 import ical from 'ical.js';
@@ -22,11 +23,13 @@ test('a bag becomes pieces, a shopping list and a batch that is still to be weig
   await add(page, 'Green-winged teal breast (from memory)', '3', '2');
   const rows = await texts(page.locator('.plate .rows').first().locator('> li'));
   assert.equal(rows.length, 2);
-  assert.match(rows[0], /^24 pieces, Mallard breast 1464 g to 4032 g, likely 2616 g/);
+  assert.match(rows[0], /^24 pieces, Mallard breast 1469 g to 4032 g, likely 2622 g/);
   for (const row of rows) assert.match(row, /From memory, not looked up/);
-  assert.match((await texts(page.getByText(/Green weight in all/)))[0], /3024 g/);
+  assert.match((await texts(page.getByText(/Green weight in all/)))[0], /3098 g/);
 
-  await page.getByLabel('For which recipe').selectOption({ label: 'Saltmarsh duck breasts' });
+  for (const n of [0, 1]) {
+    await page.getByLabel('For which recipe').nth(n).selectOption({ label: 'Saltmarsh duck breasts' });
+  }
   assert.match((await texts(page.getByText(/^Cure no\. 1:/)))[0], /g$/);
   await page.reload();
   assert.equal(
@@ -35,7 +38,7 @@ test('a bag becomes pieces, a shopping list and a batch that is still to be weig
     'a reload keeps the plan',
   );
 
-  await page.getByRole('button', { name: 'Start a batch with this bag' }).tap();
+  await page.getByRole('button', { name: /^Start a batch: Saltmarsh duck breasts, 36 pieces/ }).tap();
   await page.getByRole('heading', { name: 'Pieces', exact: true }).waitFor();
   const [{ data }] = await kept(page, 'batch/');
   assert.deepEqual(
@@ -58,8 +61,47 @@ test('what was weighed before takes over, and an animal goes by its dressed weig
   assert.match((await texts(row))[0], /12 pieces, Mallard breast 1326 g to 1794 g, likely 1560 g/);
   assert.match((await texts(row))[0], /Your own weights By 8 pieces you have weighed/);
   await row.getByRole('button', { name: /Take off the plan/ }).tap();
-  await add(page, 'Elk cow, boneless lean, by weight field-dressed', '1', '1', '339 lb');
+  await add(page, 'Elk cow, boneless lean', '1', '1', '339 lb');
   assert.match((await texts(page.locator('.plate .rows > li')))[0], /likely 76\s?884 g/);
+});
+
+/** Names of the rows by the status that the table gives them, read apart from the page. */
+function byStatus() {
+  const table = readFileSync(new URL('../../../crate/tables/game.csv', import.meta.url), 'utf8');
+  const rows = table.split('\n').filter((line) => line && !/^#|,finish,/.test(line));
+  const names = rows.slice(1).map((line) => [/^[^,]*,("[^"]*"|[^,]*)/.exec(line)[1].replaceAll('"', ''), line]);
+  const memory = names.filter(([, line]) => line.endsWith(',memory')).map(([name]) => name);
+  return { memory, all: names.map(([name]) => name), keys: rows.slice(1).map((line) => line.split(',', 1)[0]) };
+}
+
+test('every row from memory is marked, in the list and in the plan, and no other', async (t) => {
+  const page = await begin(t, { at: '#/bag' });
+  const { memory, all, keys } = byStatus();
+  assert.ok(memory.length > 40 && all.length > memory.length + 15);
+  const options = await page.getByLabel('What is it').locator('option').allTextContents();
+  const named = (name, option) =>
+    option.replace(/, by weight .*?(?= \(from memory\)|$)/, '').replace(' (from memory)', '') === name;
+  assert.equal(options.length, all.length + 1);
+  for (const option of options.slice(1)) {
+    const [name] = all.filter((one) => named(one, option));
+    assert.ok(name, option);
+    assert.equal(option.endsWith('(from memory)'), memory.includes(name), option);
+  }
+  // All of them in the plan, in two goes, since a plan has 40 rows at most.
+  for (const part of [keys.slice(0, 40), keys.slice(40)]) {
+    await page.evaluate((part) => {
+      const rows = part.map((of) => ({ of, hunters: 1, each: 1, weight: '2 kg' }));
+      sessionStorage.setItem('cure-reckoner.draft.bag', JSON.stringify([['rows', JSON.stringify(rows)]]));
+    }, part);
+    await page.reload();
+    const rows = await texts(page.locator('.plate .rows').first().locator('> li'));
+    assert.equal(rows.length, part.length);
+    for (const row of rows) {
+      const name = all.find((one) => row.startsWith(`1 piece, ${one} `) || row.startsWith(`2 pieces, ${one} `));
+      assert.ok(name, row);
+      assert.equal(row.includes('From memory, not looked up'), memory.includes(name), row);
+    }
+  }
 });
 
 test('the calendar file is one that an independent parser takes, with alarms, and again after a tick', async (t) => {

@@ -21,7 +21,7 @@ test('what comes in is written down, what is weighed out is taken off, a pack go
   await goTo(page, '#/stock');
   // The demo batch is 1480 g: 3.5 g of cure on a 0.1 g scale, as the weigh-out tests hold.
   await page.getByText('Cure no. 1: 46.5 g left').waitFor();
-  await page.getByText('Put a pack in').tap();
+  await page.getByText('Put another pack in').tap();
   await page.getByLabel('What is in it').fill('Duck breast');
   await page.getByLabel('Weight', { exact: true }).fill('203');
   await page.getByLabel(/^Use by/).fill('2020-01-02');

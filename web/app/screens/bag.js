@@ -10,20 +10,26 @@ import { choose, option } from '../widgets/pick.js';
 import { cautions } from '../widgets/verdict.js';
 import { glue } from '../words/glue.js';
 import { KINDS, UNITS, count } from '../words/names.js';
+import { isoDay } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').BagAsk} BagAsk */
 /** @typedef {import('../types').BagSheet} BagSheet */
+/** A row of the plan with the id of the recipe it is for. @typedef {BagAsk & { card?: string }} Row */
 
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function bag(app) {
   const form = new Form('f', 'bag');
   const { game } = app.tables;
-  /** What is in the bag outlives a look elsewhere, beside what is typed. @returns {BagAsk[]} */
+  /** What is in the bag outlives a look elsewhere, beside what is typed. @returns {Row[]} */
   const rows = () => JSON.parse(form.text('rows', '[]'));
-  const keep = (/** @type {BagAsk[]} */ now) => form.type('rows', JSON.stringify(now));
+  const keep = (/** @type {Row[]} */ now) => form.type('rows', JSON.stringify(now));
+  /** Batches begun from this plan, while there is more in it. @returns {string[]} */
+  const begun = () => JSON.parse(form.text('begun', '[]'));
   const chosen = () => game.find(({ key }) => key === form.text('of'));
-  const recipe = () => app.shelf.recipes.get(form.text('recipe'));
+  /** Ids of the recipes of the plan, in the order of its rows. */
+  const cards = () => [...new Set(rows().flatMap(({ card }) => (card && app.shelf.recipes.has(card) ? [card] : [])))];
+  const killed = () => form.text('killed', isoDay(app.now()));
 
   /** @returns {import('../widgets/form.js').Read[]} */
   const fields = () => [
@@ -51,7 +57,12 @@ export function bag(app) {
     }
     if (values && of) {
       const { hunters, each, weight } = values;
-      keep([...rows(), { of, hunters: Number(hunters), each: Number(each), ...(weight && { weight }) }]);
+      // What is of one kind mostly goes into one recipe.
+      const like = rows().findLast((row) => kindOf(row.of) === kindOf(of))?.card;
+      keep([
+        ...rows(),
+        { of, hunters: Number(hunters), each: Number(each), ...(weight && { weight }), ...(like && { card: like }) },
+      ]);
       for (const key of ['of', 'each', 'weight']) form.drop(key);
       app.say('Added to the plan.');
     }
@@ -59,12 +70,25 @@ export function bag(app) {
     if (!values || !of) focusErrors();
   };
 
+  const kindOf = (/** @type {string} */ of) => game.find(({ key }) => key === of)?.kind;
+
+  /** @param {Row[]} inBag */
+  function answered(inBag) {
+    const ids = cards();
+    const at = (/** @type {string | undefined} */ card) => (card && ids.includes(card) ? ids.indexOf(card) : null);
+    return ask('plan_bag', {
+      rows: inBag.map(({ card, ...row }) => ({ ...row, recipe: at(card) })),
+      recipes: ids.flatMap((id) => app.shelf.recipes.get(id) ?? []),
+      per_pack: Math.min(99, Math.max(1, Math.round(Number(form.text('per', '2'))) || 1)),
+      stock: [...app.shelf.stock].map(([id, stock]) => ({ id, stock })),
+      batches: [...app.shelf.batches.values()],
+      settings: app.settings,
+    });
+  }
+
   function draw() {
     const inBag = rows();
-    const batches = [...app.shelf.batches.values()];
-    const answer = inBag.length
-      ? ask('plan_bag', { rows: inBag, recipe: recipe(), batches, settings: app.settings })
-      : null;
+    const answer = inBag.length ? answered(inBag) : null;
     const put = (/** @type {string} */ key) => (/** @type {string} */ now) => {
       form.type(key, now);
       app.draw();
@@ -74,6 +98,7 @@ export function bag(app) {
         ${errorSummary(form)}
         <h1 tabindex="-1">Plan the bag</h1>
         <p class="small near">Before anything is weighed: what it will give, what to buy, and the room it takes.</p>
+        ${started()}
         ${choose(
           {
             id: form.id('of'),
@@ -87,10 +112,10 @@ export function bag(app) {
                   html`<optgroup label=${kind === 'boar' ? 'Wild boar and bear' : head}>
                     ${game
                       .filter((one) => one.kind === kind)
-                      .map(({ key, name, weighed, memory }) =>
+                      .map(({ key, name, weighed, needs_weight, memory }) =>
                         option(
                           key,
-                          `${name}${weighed ? `, by weight ${weighed}` : ''}${memory ? ' (from memory)' : ''}`,
+                          `${name}${needs_weight ? `, by weight ${weighed}` : ''}${memory ? ' (from memory)' : ''}`,
                           key === chosen()?.key,
                         ),
                       )}
@@ -140,34 +165,20 @@ export function bag(app) {
     return { title: 'Plan the bag', back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
   }
 
+  /** What was begun from this plan, as long as there is more in it. */
+  function started() {
+    const some = begun().flatMap((id) => (app.shelf.batches.has(id) ? [id] : []));
+    if (some.length === 0) return nothing;
+    return html`<p class="block"><b>Begun from this plan, still to be weighed</b></p>
+      <nav class="doors" aria-label="Begun from this plan">
+        ${some.map((id) => html`<a href="#/batch/${id}/pieces"><b>${app.shelf.batches.get(id)?.name}</b>${icon('s-go')}</a>`)}
+      </nav>`;
+  }
+
   /** @param {BagSheet} sheet @param {(key: string) => (now: string) => void} put */
   function result(sheet, put) {
-    const remove = (/** @type {number} */ at) => {
-      keep(rows().filter((_, n) => n !== at));
-      app.draw();
-    };
     return html`<ul class="rows">
-        ${sheet.rows.map(
-          (row, at) =>
-            html`<li>
-              <b class="lead">${count(row.pieces, 'piece')}, ${row.name}</b>
-              <p>${glue(row.all)}</p>
-              <p class="small">Each ${glue(row.each)}.</p>
-              ${
-                row.memory
-                  ? html`<p class="flag care">${icon('s-care', '')}<span>From memory, not looked up</span></p>`
-                  : row.own
-                    ? html`<p class="flag">${icon('s-tick', '')}<span>Your own weights</span></p>`
-                    : nothing
-              }
-              <p class="small">${glue(row.basis)}</p>
-              <div class="acts noprint">
-                <button type="button" class="btn less" @click=${() => remove(at)}>
-                  Take off the plan<span class="vh">: ${row.name}</span>
-                </button>
-              </div>
-            </li>`,
-        )}
+        ${sheet.rows.map((row, at) => line(row, at))}
       </ul>
       <p class="block">
         <b class="lead">Green weight in all: <span class="nowrap">${glue(sheet.green)}</span></b
@@ -176,66 +187,163 @@ export function bag(app) {
       ${
         sheet.room
           ? html`<h3 class="block">Room on a rack</h3>
-              <p class="small">${glue(sheet.room)}</p>`
+              ${sheet.places.map((says) => html`<p class="near"><b>${glue(says)}</b></p>`)}
+              <p class="small">${glue(sheet.room)}</p>
+              ${
+                sheet.places.length
+                  ? nothing
+                  : html`<p class="small noprint"><a href="#/plan">Say how large your shelves and racks are</a></p>`
+              }`
           : nothing
       }
       <section class="block">
         <h3>What to buy</h3>
-        ${choose(
-          {
-            id: form.id('recipe'),
-            label: 'For which recipe',
-            value: form.text('recipe'),
-            options: [
-              option('', 'No recipe yet', !recipe()),
-              ...app.shelf.cards().map(([id, { name }]) => option(id, name, id === form.text('recipe'))),
-            ],
-          },
-          put('recipe'),
-        )}
-        ${
-          sheet.buy.length
-            ? html`<ul class="rows">
-                  ${sheet.buy.map(
-                    ({ name, range, most }) =>
-                      html`<li>
-                        <b>${name}: <span class="nowrap">${glue(most)}</span></b
-                        ><span class="small"> is enough. ${glue(range)}.</span>
-                      </li>`,
-                  )}
-                </ul>
-                <p class="small near">To buy by, not to weigh by: the weigh-out goes by the meat on the scale.</p>`
-            : nothing
-        }
-        ${sheet.left ? html`<p class="gap"><b>At the end.</b> ${glue(sheet.left)}</p>` : nothing}
+        ${sheet.buy.length ? shopping(sheet, put) : html`<p class="near">Choose a recipe above and it stands here.</p>`}
+        ${sheet.left.map((says) => html`<p class="gap"><b>At the end.</b> ${glue(says)}</p>`)}
       </section>
-      ${cautions(sheet.cautions)}
-      ${
-        recipe()
-          ? html`<div class="block noprint">
-              <button type="button" class="btn main wide" @click=${() => begin(sheet)}>
-                Start a batch with this bag
-              </button>
-            </div>`
-          : nothing
-      }`;
+      ${cautions(sheet.cautions)} ${cards().length ? starts(sheet) : nothing}`;
   }
 
-  /** The pieces come in unweighed: the scale has the word before anything is cured. @param {BagSheet} sheet */
-  async function begin(sheet) {
-    const card = recipe();
-    if (!card) return;
+  /** @param {import('../types').BagRow} row @param {number} at */
+  function line(row, at) {
+    const change = (/** @type {string} */ card) => {
+      keep(rows().map((one, n) => (n === at ? { ...one, card } : one)));
+      app.draw();
+    };
+    const remove = () => {
+      keep(rows().filter((_, n) => n !== at));
+      app.draw();
+    };
+    const card = rows()[at]?.card ?? '';
+    return html`<li>
+      <b class="lead">${count(row.pieces, 'piece')}, ${row.name}</b>
+      <p>${glue(row.all)}</p>
+      <p class="small">Each ${glue(row.each)}.</p>
+      ${
+        row.memory
+          ? html`<p class="flag care">${icon('s-care', '')}<span>From memory, not looked up</span></p>`
+          : row.own
+            ? html`<p class="flag">${icon('s-tick', '')}<span>Your own weights</span></p>`
+            : nothing
+      }
+      <p class="small">${glue(row.basis)}</p>
+      ${choose(
+        {
+          id: form.id(`card-${at}`),
+          label: 'For which recipe',
+          value: card,
+          options: [
+            option('', 'No recipe yet', !app.shelf.recipes.has(card)),
+            ...app.shelf.cards().map(([id, { name }]) => option(id, name, id === card)),
+          ],
+        },
+        change,
+      )}
+      <div class="acts gap noprint">
+        <button type="button" class="btn less" @click=${remove}>
+          Take off the plan<span class="vh">: ${row.name}</span>
+        </button>
+      </div>
+    </li>`;
+  }
+
+  /** @param {BagSheet} sheet @param {(key: string) => (now: string) => void} put */
+  function shopping(sheet, put) {
+    return html`<ul class="rows">
+        ${sheet.buy.map(
+          ({ name, range, most, has, short }) =>
+            html`<li>
+              <b>${name}: <span class="nowrap">${glue(most)}</span></b
+              ><span class="small"> is enough. ${glue(range)}.</span>
+              ${
+                has
+                  ? html`<br /><span class="flag ${short ? 'care' : 'ok'}"
+                        >${icon(short ? 's-care' : 's-ok', '')}<span>${glue(has)}</span></span
+                      >`
+                  : nothing
+              }
+            </li>`,
+        )}
+      </ul>
+      <p class="small near">To buy by, not to weigh by: the weigh-out goes by the meat on the scale.</p>
+      ${field(
+        form,
+        {
+          key: 'per',
+          label: 'Pieces to a pack',
+          stored: '2',
+          keys: 'numeric',
+          stepper: ['One piece less', 'One piece more'],
+          least: 1,
+          look: 'small',
+        },
+        { typed: () => put('per')(form.text('per', '2')) },
+      )}
+      <p class="small near noprint">
+        ${
+          sheet.buy.some(({ has }) => has === null)
+            ? html`What is in the house and not written down yet: <a href="#/stock">write it down in Stock</a>.`
+            : html`<a href="#/stock">Stock</a>`
+        }
+      </p>`;
+  }
+
+  /** One batch for each recipe of the plan. @param {BagSheet} sheet */
+  function starts(sheet) {
+    return html`<div class="block noprint">
+      <div class="field">
+        <label for=${form.id('killed')}>Day of the kill</label>
+        <input
+          id=${form.id('killed')}
+          class="plainfield"
+          type="date"
+          .value=${killed()}
+          @change=${(/** @type {{ target: HTMLInputElement }} */ { target }) => form.type('killed', target.value)}
+        />
+      </div>
+      ${cards().map((card, at) => {
+        const pieces = sheet.rows.filter((_, n) => rows()[n]?.card === card);
+        const sum = pieces.reduce((all, row) => all + row.pieces, 0);
+        return html`<button type="button" class="btn wide gap ${at ? '' : 'main'}" @click=${() => begin(sheet, card)}>
+          Start a batch: ${app.shelf.recipes.get(card)?.name}, ${count(sum, 'piece')}
+        </button>`;
+      })}
+    </div>`;
+  }
+
+  /**
+   * The pieces come in unweighed: the scale has the word before anything is cured.
+   * @param {BagSheet} sheet
+   * @param {string} card
+   */
+  async function begin(sheet, card) {
+    const recipe = app.shelf.recipes.get(card);
+    if (!recipe) return;
     const id = newId();
-    const tag = app.shelf.freeTag(card.tag);
-    const pieces = sheet.rows.map(({ cut, name, pieces: n }) => ({ cut, name, count: n }));
-    const batch = { tag, name: card.name, recipe: card, pieces, premix: false, ticks: [], closed: false };
+    const tag = app.shelf.freeTag(recipe.tag);
+    const mine = (/** @type {unknown} */ _, /** @type {number} */ n) => rows()[n]?.card === card;
+    const pieces = sheet.rows.filter(mine).map(({ cut, name, pieces: n }) => ({ cut, name, count: n }));
+    const batch = { tag, name: recipe.name, recipe, pieces, killed: killed(), premix: false, ticks: [], closed: false };
+    const before = rows();
     const kept = await app.act(() => app.shelf.store.put(`batch/${id}`, batch), {
       says: `Batch ${tag} is begun. Its pieces are still to be weighed.`,
-      back: () => app.shelf.store.remove(`batch/${id}`),
+      back: () => {
+        keep(before);
+        return app.shelf.store.remove(`batch/${id}`);
+      },
     });
     if (!kept) return;
-    form.clear();
-    app.go(`#/batch/${id}/pieces`);
+    const left = before.filter((row) => row.card !== card);
+    const all = [...begun(), id];
+    if (left.length) {
+      keep(left);
+      form.type('begun', JSON.stringify(all));
+      app.draw();
+      scrollTo(0, 0);
+    } else {
+      form.clear();
+      app.go(all.length > 1 ? '#/today' : `#/batch/${id}/pieces`);
+    }
   }
 
   return { draw };

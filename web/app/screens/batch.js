@@ -10,7 +10,13 @@ import { weigh } from './weigh.js';
 
 /** @param {App} app @param {import('../router.js').Place} place @returns {Screen} */
 export function batch(app, { id, part }) {
-  const make = part === 'labels' ? labels : part === 'pieces' ? pieces : part === 'weigh' ? weigh : stage;
+  const make = ['labels', 'tag'].includes(part)
+    ? labels
+    : part === 'pieces'
+      ? pieces
+      : part === 'weigh'
+        ? weigh
+        : stage;
   const inner = make(app, id, /** @type {import('../types').Stage} */ (part));
   return {
     ...inner,

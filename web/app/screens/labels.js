@@ -6,6 +6,7 @@ import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { linkBase, onFile } from '../widgets/hand-on.js';
 import { sheetOf } from '../widgets/label.js';
+import { PackBook } from '../widgets/packs.js';
 import { pick } from '../widgets/pick.js';
 import { strip } from '../widgets/verdict.js';
 
@@ -27,14 +28,20 @@ const STOCKS = [
 /** As many as anyone cuts in one go. */
 const MOST = 60;
 
-/** @param {App} app @param {string} id @returns {import('../app.js').Screen} */
-export function labels(app, id) {
+/**
+ * @param {App} app
+ * @param {string} id
+ * @param {string} part `tag` comes for a gift tag
+ * @returns {import('../app.js').Screen}
+ */
+export function labels(app, id, part) {
   const form = new Form('labels', `labels.${id}`);
   /** @type {{ kind: PaperKind | '', stock: 'a4' | 'letter' | 'tape', frozen: boolean, vacuum: boolean }} */
-  const how = { kind: '', stock: 'a4', frozen: false, vacuum: false };
-  /** @param {Partial<typeof how>} part */
-  const set = (part) => {
-    Object.assign(how, part);
+  const how = { kind: part === 'tag' ? 'gift' : '', stock: 'a4', frozen: false, vacuum: false };
+  const book = new PackBook(app, id);
+  /** @param {Partial<typeof how>} change */
+  const set = (change) => {
+    Object.assign(how, change);
     app.draw();
   };
 
@@ -48,21 +55,33 @@ export function labels(app, id) {
     const fields = typed
       .slice(0, count)
       .map((text, at) => ({ key: `w${at}`, label: `Pack ${at + 1}`, kind: 'mass', text, unit: 'g' }));
-    if (fields.length === 0) return { texts: [], wrong: undefined };
+    if (fields.length === 0) return { texts: [], values: [], wrong: undefined };
     const { ok, problems } = ask('read', /** @type {any} */ ({ fields, units: app.settings.units }));
     const wrong = (problems ?? ok?.problems)?.[0]?.message;
-    return { texts: wrong ? [] : (ok?.values.map(({ shown }) => shown) ?? []), wrong };
+    const read = wrong ? [] : (ok?.values ?? []);
+    return { texts: read.map(({ shown }) => shown), values: read.flatMap(({ value }) => value ?? []), wrong };
   }
 
   function draw() {
     const batch = /** @type {import('../types').Batch} */ (app.shelf.batches.get(id));
-    const rubbed = batch.ticks.some(({ of }) => of === 'label');
-    const kind = how.kind || (rubbed ? 'pack' : 'bag');
-    const count = Math.min(MOST, Math.max(1, Math.round(Number(form.text('count', '1').replace(',', '.'))) || 1));
+    const bagged = batch.ticks.some(({ of }) => of === 'label');
+    const kind = how.kind || (bagged ? 'pack' : 'bag');
+    // What is on the list already is printed again without typing it anew.
+    const here = book.here();
+    const kept = kind === 'gift' ? (book.pack() ? [book.pack()] : []) : here;
+    const count = Math.min(
+      MOST,
+      Math.max(
+        1,
+        Math.round(Number(form.text('count', String(kind === 'pack' ? here.length || 1 : 1)).replace(',', '.'))) || 1,
+      ),
+    );
     const read = weights(count);
     if (read.wrong) form.mark([{ code: 'not_read', field: 'weights', message: read.wrong }]);
     const { frozen, vacuum } = how;
-    const answer = ask('labels', { batch, now: app.now(), frozen, vacuum, settings: app.settings });
+    const packs = read.values.length === count ? read.values : [];
+    const answer = ask('labels', { batch, now: app.now(), frozen, vacuum, packs, settings: app.settings });
+    const printed = read.texts.length ? read.texts : kept.map((pack) => pack?.weight?.text ?? '');
     const link = onFile ? null : ask('link', { recipe: batch.recipe, base: linkBase() }).ok;
     return {
       title: `Labels, ${batch.name}`,
@@ -73,21 +92,26 @@ export function labels(app, id) {
           <h1 tabindex="-1">Labels for batch ${batch.tag}</h1>
           ${pick({ name: 'paper', legend: 'What for', look: 'long', options: PAPERS, value: kind }, (kind) => set({ kind }))}
           ${pick({ name: 'stock', legend: 'Printed on', options: STOCKS, value: how.stock }, (stock) => set({ stock }))}
-          ${field(form, { key: 'count', label: 'How many', stored: '1', stepper: ['One less', 'One more'], least: 1, keys: 'numeric' }, { typed: app.draw })}
+          ${field(form, { key: 'count', label: kind === 'pack' ? 'How many packs' : 'How many', stored: String(count), stepper: ['One less', 'One more'], least: 1, keys: 'numeric' }, { typed: app.draw })}
+          ${kind === 'gift' ? book.choosePack() : nothing}
           ${
             kind === 'bag'
               ? nothing
-              : html`${field(
-                  form,
-                  {
-                    key: 'weights',
-                    label: 'Weight of each pack',
-                    hint: 'In order, such as 203, 199, 186. What is left out gets a line to write on.',
-                    look: 'words',
-                    optional: true,
-                  },
-                  { typed: app.draw },
-                )}
+              : html`${
+                  kind === 'gift' && book.pack()
+                    ? nothing
+                    : field(
+                        form,
+                        {
+                          key: 'weights',
+                          label: 'Weight of each pack',
+                          hint: 'In order, such as 203, 199, 186. What is left out gets a line to write on.',
+                          look: 'words',
+                          optional: true,
+                        },
+                        { typed: app.draw },
+                      )
+                }
                 ${pick(
                   {
                     name: 'place',
@@ -126,10 +150,12 @@ export function labels(app, id) {
             ${
               paper
                 ? html`<h2 class="noprint block">The sheet</h2>
-                    ${sheetOf({ paper, batch, id, count, weights: read.texts, stock: how.stock, link, now: app.now() })}
+                    ${sheetOf({ paper, batch, id, count, weights: printed, to: kind === 'gift' ? book.to() : '', stock: how.stock, link, now: app.now() })}
                     <div class="block noprint">
                       <button type="button" class="btn main wide" @click=${() => print()}>Print</button>
-                    </div>`
+                    </div>
+                    ${kind === 'pack' ? book.putIn({ count, weights: read.values, until: paper.until, out: ok.out, frozen, done: () => form.clear() }) : nothing}
+                    ${kind === 'gift' ? book.give(read.values[0]) : nothing}`
                 : nothing
             }
             <section class="block noprint cautions">

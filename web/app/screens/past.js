@@ -1,7 +1,10 @@
-/** Past batches: search over all, two side by side, a year at a time. */
+/** Past batches: search over all, a bag without a label, two side by side, a year at a time with its weights. */
 import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { field } from '../widgets/field.js';
+import { Form } from '../widgets/form.js';
 import { tagMark } from '../widgets/icon.js';
-import { count, shortCode } from '../words/names.js';
+import { UNITS, count, shortCode } from '../words/names.js';
 import { fullDate } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -19,6 +22,9 @@ export function past(app) {
   let beside = [];
   /** @type {Map<Batch, string>} all the words of a batch, made once */
   const words = new Map();
+  const bag = new Form('bag');
+  /** What the core last said of them, and of what it was asked. @type {{ of: string, said: import('../types').Ledger | undefined }} */
+  let book = { of: '', said: undefined };
 
   /** @param {string} id @param {Batch} batch */
   function wordsOf(id, batch) {
@@ -56,6 +62,9 @@ export function past(app) {
     const found = all.filter(
       ([id, batch]) => (!year || yearOf(batch) === year) && asked.every((word) => wordsOf(id, batch).includes(word)),
     );
+    const listed = ledger(found);
+    const rows = listed?.rows.map(({ batch, ...row }) => ({ id: batch, ...row }));
+    const seen = bagged() && rows ? rows.map(({ id }) => id) : found.map(([id]) => id);
     const unread = app.shelf.size - app.shelf.batches.size;
     const view = html`<div class="leaf">
       <h1 tabindex="-1">All batches</h1>
@@ -83,15 +92,31 @@ export function past(app) {
           ${years.map((one) => html`<option value=${one}>${one}, ${count(all.filter(([, batch]) => yearOf(batch) === one).length, 'batch', 'batches')}</option>`)}
         </select>
       </div>
+      <details class="block noprint" ?open=${bag.typed.length > 0}>
+        <summary>A bag without a label</summary>
+        <p class="small near">Weigh it and measure it: those that it may be of are listed, the nearest on top.</p>
+        ${field(bag, { key: 'weight', label: 'What it weighs', unit: UNITS[app.settings.units].mass ?? '', hint: UNITS[app.settings.units].mass ? '' : 'For example 7 oz.', look: 'small', optional: true }, { typed: app.draw })}
+        ${field(bag, { key: 'thickness', label: 'Thickest part', unit: UNITS[app.settings.units].length, look: 'small', optional: true }, { typed: app.draw })}
+      </details>
+      ${listed && year && !bagged() ? totals(listed) : nothing}
       ${beside.length ? sideBySide(beside.flatMap((id) => app.shelf.batches.get(id) ?? [])) : nothing}
       <p class="lead block" role="status">
-        ${count(found.length, 'batch', 'batches')}${unread ? html`, ${unread} still being read` : nothing}
+        ${count(seen.length, 'batch', 'batches')}${bagged() ? ' it may be of' : nothing}${unread ? html`, ${unread} still being read` : nothing}
       </p>
       <ul class="days">
-        ${found.slice(0, shown).map(([id, batch]) => row(id, batch))}
+        ${seen.slice(0, shown).map((id) => {
+          const batch = app.shelf.batches.get(id);
+          return batch
+            ? row(
+                id,
+                batch,
+                rows?.find((one) => one.id === id),
+              )
+            : nothing;
+        })}
       </ul>
       ${
-        found.length > shown
+        seen.length > shown
           ? html`<button type="button" class="btn quiet wide gap" @click=${() => ((shown += PAGE), app.draw())}>
               Show ${PAGE} more
             </button>`
@@ -101,13 +126,60 @@ export function past(app) {
     return { title: 'All batches', back: { href: '#/today', text: 'Today' }, one: true, view };
   }
 
-  /** @param {string} id @param {Batch} batch */
-  function row(id, batch) {
+  /** True where a bag is sought by what it weighs or measures. */
+  const bagged = () => ['weight', 'thickness'].some((key) => bag.text(key).trim() !== '');
+
+  /**
+   * Weights of the batches of a year, or those that a bag may be of: asked once for as long as nothing changes.
+   * @param {[string, Batch][]} found
+   */
+  function ledger(found) {
+    if (!year && !bagged()) return undefined;
+    const units = UNITS[app.settings.units];
+    const read = bag.read(
+      [
+        { key: 'weight', label: 'What it weighs', kind: 'mass', unit: units.mass, optional: true },
+        { key: 'thickness', label: 'Thickest part', kind: 'length', unit: units.length, optional: true },
+      ],
+      app.settings.units,
+    );
+    if (!read) return undefined;
+    const of = JSON.stringify([found.map(([id]) => id), read, app.settings.units]);
+    if (book.of !== of) {
+      const { ok } = ask('ledger', {
+        batches: found.map(([id, batch]) => ({ id, batch })),
+        stock: [...app.shelf.stock].map(([id, stock]) => ({ id, stock })),
+        weight: read['weight'],
+        thickness: read['thickness'],
+        settings: app.settings,
+      });
+      book = { of, said: ok };
+    }
+    return book.said;
+  }
+
+  /** @param {import('../types').Ledger} said */
+  function totals({ green, out }) {
+    return html`<section class="block">
+      <h2>${year}</h2>
+      <p class="lead">Green weight <b class="nowrap">${green}</b></p>
+      ${out ? html`<p>Came out <b>${out}</b>, of those where both are noted.</p>` : nothing}
+    </section>`;
+  }
+
+  /** @param {string} id @param {Batch} batch @param {Partial<import('../types').LedgerRow>} [book] */
+  function row(id, batch, book) {
     return html`<li class="held">
       <a class="batch" href="#/batch/${id}/pack"
         >${tagMark(batch.tag)}<b>${batch.name}</b
-        ><span class="p">${dayOf(batch)}${batch.closed ? ', put away' : ''}</span></a
+        ><span class="p">${shortCode(batch.tag, id)}, ${dayOf(batch)}${batch.closed ? ', put away' : ''}</span></a
       >
+      ${book?.why?.map((says) => html`<span>${says}</span>`)}
+      ${
+        book?.green && !book.why?.length
+          ? html`<span>${book.green} green${book.out ? html`, ${book.out} came out` : nothing}</span>`
+          : nothing
+      }
       ${batch.after?.change ? html`<span>To change: ${batch.after.change}</span>` : nothing}
       <span class="acts noprint"
         ><button type="button" class="btn quiet less" @click=${() => lay(id)}>

@@ -8,7 +8,8 @@ import { tagMark } from '../widgets/icon.js';
 import { timeline } from '../widgets/timeline.js';
 import { strip } from '../widgets/verdict.js';
 import { glue } from '../words/glue.js';
-import { clock, dayTime, dayWord, midnight } from '../words/time.js';
+import { UNITS } from '../words/names.js';
+import { clock, dayTime, dayWord, isoDay, midnight } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Back} Back */
@@ -20,11 +21,10 @@ import { clock, dayTime, dayWord, midnight } from '../words/time.js';
 const HOUR_MS = 3_600_000;
 /** The core looks this much later than asked for. */
 const LATER_DAYS = 15;
-const PLACES = /** @type {[string, string, string][]} */ ([
-  ['cold', 'Batches at once in the refrigerator', '6'],
-  ['fire', 'Batches at once over the fire', '1'],
-  ['rack', 'Batches at once on the rack', '2'],
-]);
+const PLACES = ['in the refrigerator', 'over the fire', 'on the rack'];
+const RACKS = ['Shelves of the refrigerator', 'Racks of the smoker'];
+/** Until something is set. @type {import('../types').House} */
+const HOUSE = { hours: ['22:30', '06:30', '', ''], room: [6, 1, 2], racks: [null, null] };
 
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function plan(app) {
@@ -35,16 +35,23 @@ export function plan(app) {
     form.type('holds', JSON.stringify(now));
     app.draw();
   };
-  const text = (/** @type {string} */ key) => form.text(key, defaults(app.now())[key]);
+  const text = (/** @type {string} */ key) => form.text(key, { day: weekOn(app.now()), hour: '18:00' }[key]);
+  /** Hours and room are of the house, so they are kept with the settings. */
+  const house = () => app.settings.house ?? HOUSE;
+  /** @param {Partial<import('../types').House>} part */
+  const furnish = (part) => app.act(() => app.shelf.changeSettings({ house: { ...house(), ...part } }));
 
   function draw() {
     const open = app.shelf.open();
     const readyBy = new Date(`${text('day')}T${text('hour')}`).getTime();
-    const room = PLACES.map(([key, , usual]) => Number(form.text(key, usual)));
+    const { hours } = house();
+    const room = PLACES.map((_, at) => Number(form.text(`room-${at}`, String(house().room[at]))));
     const good = !Number.isNaN(readyBy) && room.every((n) => Number.isInteger(n) && n >= 0 && n <= 99);
     const wish = {
       ready_by: readyBy,
-      rests: good ? [...daily(text, 'sleep', app.now(), readyBy), ...daily(text, 'blind', app.now(), readyBy)] : [],
+      rests: good
+        ? [...daily(hours[0], hours[1], app.now(), readyBy), ...daily(hours[2], hours[3], app.now(), readyBy)]
+        : [],
       room: /** @type {[number, number, number]} */ (room),
       holds: holds(),
     };
@@ -71,20 +78,37 @@ export function plan(app) {
       <div class="twofold">${moment('day', 'Ready by', 'date')} ${moment('hour', 'At what time', 'time')}</div>
       <fieldset class="field">
         <legend class="lab">Asleep each night</legend>
-        <div class="twofold">${moment('sleep-from', 'From', 'time')} ${moment('sleep-to', 'Until', 'time')}</div>
+        <div class="twofold">${time(0, 'From')} ${time(1, 'Until')}</div>
       </fieldset>
       <fieldset class="field">
         <legend class="lab">In the blind each day</legend>
         <span class="hint">Both empty: not this time.</span>
-        <div class="twofold">${moment('blind-from', 'From', 'time')} ${moment('blind-to', 'Until', 'time')}</div>
+        <div class="twofold">${time(2, 'From')} ${time(3, 'Until')}</div>
       </fieldset>
-      ${PLACES.map(([key, label, stored]) =>
-        field(
+      ${PLACES.map((place, at) => {
+        const key = `room-${at}`;
+        const label = `Batches at once ${place}`;
+        return field(
           form,
-          { key, label, stored, keys: 'numeric', stepper: [`One less: ${label}`, `One more: ${label}`], look: 'small' },
-          { typed: app.draw },
-        ),
-      )}
+          {
+            key,
+            label,
+            hint: house().racks[at] ? 'Goes by the area below, where a batch is weighed and measured.' : '',
+            stored: String(house().room[at]),
+            keys: 'numeric',
+            stepper: [`One less: ${label}`, `One more: ${label}`],
+            look: 'small',
+          },
+          { typed: app.draw, left: () => keepRoom(key, at) },
+        );
+      })}
+      <details class="block noprint" ?open=${house().racks.some(Boolean)}>
+        <summary>Shelves and racks by their size</summary>
+        <p class="small near">
+          Then room goes by what the pieces lie on, side by side, instead of by the number of batches.
+        </p>
+        ${RACKS.map(rack)}
+      </details>
     </div>`;
     const plate = html`<div class="plate">
       <h2 class="low">The plan</h2>
@@ -99,6 +123,78 @@ export function plan(app) {
       }
     </div>`;
     return { title: 'Plan back', back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
+  }
+
+  /** @param {string} key @param {number} at */
+  async function keepRoom(key, at) {
+    const now = Number(form.text(key, String(house().room[at])));
+    if (!Number.isInteger(now) || now < 0 || now > 99) return;
+    const room = /** @type {[number, number, number]} */ (house().room.with(at, now));
+    if (await furnish({ room })) form.drop(key);
+    app.draw();
+  }
+
+  /** @param {number} at which of the hours @param {string} label */
+  function time(at, label) {
+    const id = form.id(`hours-${at}`);
+    return html`<div class="field">
+      <label for=${id}>${label}</label>
+      <input
+        id=${id}
+        class="plainfield"
+        type="time"
+        .value=${house().hours[at] ?? ''}
+        @change=${(/** @type {{ target: HTMLInputElement }} */ { target }) =>
+          furnish({ hours: /** @type {[string, string, string, string]} */ (house().hours.with(at, target.value)) })}
+      />
+    </div>`;
+  }
+
+  /** @param {string} head @param {number} at 0 for the refrigerator, 1 for the smoker */
+  function rack(head, at) {
+    const racks = house().racks[at];
+    const unit = UNITS[app.settings.units].length;
+    const keys = { count: `count-${at}`, wide: `wide-${at}`, deep: `deep-${at}` };
+    const left = async () => {
+      /** @type {import('../widgets/form.js').Read[]} */
+      const asked = [
+        { key: keys.count, label: 'How many', kind: 'count', stored: String(racks?.count ?? 1) },
+        { key: keys.wide, label: 'Wide', kind: 'length', unit, stored: racks?.wide ?? '' },
+        { key: keys.deep, label: 'Deep', kind: 'length', unit, stored: racks?.deep ?? '' },
+      ];
+      const none = !form.text(keys.wide, racks?.wide ?? '') && !form.text(keys.deep, racks?.deep ?? '');
+      const half = !form.text(keys.wide, racks?.wide ?? '') || !form.text(keys.deep, racks?.deep ?? '');
+      const read = none || half ? null : form.read(asked, app.settings.units);
+      const now = read
+        ? { count: Number(read[keys.count]), wide: String(read[keys.wide]), deep: String(read[keys.deep]) }
+        : null;
+      if (read || none) {
+        const all = /** @type {import('../types').House['racks']} */ (house().racks.with(at, now));
+        if (await furnish({ racks: all })) for (const key of Object.values(keys)) form.drop(key);
+      }
+      app.draw();
+    };
+    const on = { typed: app.draw, left };
+    return html`<fieldset class="field">
+      <legend class="lab">${head}</legend>
+      ${field(
+        form,
+        {
+          key: keys.count,
+          label: 'How many',
+          stored: String(racks?.count ?? 1),
+          keys: 'numeric',
+          stepper: [`One less: ${head}`, `One more: ${head}`],
+          least: 1,
+          look: 'small',
+        },
+        on,
+      )}
+      <div class="twofold">
+        ${field(form, { key: keys.wide, label: 'Wide', unit, stored: racks?.wide ?? '', look: 'small' }, on)}
+        ${field(form, { key: keys.deep, label: 'Deep', unit, stored: racks?.deep ?? '', look: 'small' }, on)}
+      </div>
+    </fieldset>`;
   }
 
   /** @param {string} key @param {string} label @param {'date' | 'time'} type */
@@ -132,6 +228,7 @@ export function plan(app) {
         : `The earliest for all of it is ${dayTime(back.finish, now)}.`;
     const planned = back.batches.filter(({ steps }) => steps.length);
     return html`${strip(back.fits ? 'ok' : 'care', word, says)}
+      ${back.gap ? html`<p class="small near">${glue(back.gap)}</p>` : nothing}
       ${planned.length ? timeline(planned, back.places, app.shelf.batches, { rests, readyBy, now }) : nothing}
       ${back.batches.map((batch) => one(batch, now))}
       <p class="small block">
@@ -228,31 +325,23 @@ export function plan(app) {
   return { draw };
 }
 
-/** Until something is typed: a week from now at 18:00, asleep from 22:30 to 06:30. @param {number} now @returns {Record<string, string>} */
-function defaults(now) {
+/** @param {number} now */
+function weekOn(now) {
   const day = new Date(midnight(now));
   day.setDate(day.getDate() + 7);
-  const two = (/** @type {number} */ n) => String(n).padStart(2, '0');
-  return {
-    day: `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`,
-    hour: '18:00',
-    'sleep-from': '22:30',
-    'sleep-to': '06:30',
-    'blind-from': '',
-    'blind-to': '',
-  };
+  return isoDay(day.getTime());
 }
 
 /**
  * The same hours of every day, as clock times of this place: the core knows no time zone.
- * @param {(key: string) => string} text
- * @param {'sleep' | 'blind'} what
+ * @param {string} begins `22:30`
+ * @param {string} ends
  * @param {number} now
  * @param {number} end
  * @returns {Rest[]}
  */
-function daily(text, what, now, end) {
-  const [from, to] = [text(`${what}-from`), text(`${what}-to`)].map((at) => at.split(':').map(Number));
+function daily(begins, ends, now, end) {
+  const [from, to] = [begins, ends].map((at) => at.split(':').map(Number));
   if (from?.length !== 2 || to?.length !== 2) return [];
   const at = (/** @type {number} */ day, /** @type {number[]} */ [hour = 0, minute = 0], later = 0) => {
     const date = new Date(midnight(now));

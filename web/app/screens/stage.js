@@ -185,9 +185,17 @@ export function stage(app, id, stage) {
       const kept = await app.act(() => set(true), { says: `${batch.name} is put away.`, back: () => set(false) });
       if (kept) app.go('#/today');
     };
+    const packed = [...app.shelf.stock.values()].some((one) => one.batch === id);
     return html`<div class="block">
       <p>Every step is ticked.</p>
-      <button type="button" class="btn main wide near" @click=${putAway}>Put the batch away</button>
+      ${
+        packed
+          ? nothing
+          : html`<a class="btn main wide near" href="#/batch/${id}/labels">Label the packs and put them on the list</a>`
+      }
+      <button type="button" class="btn ${packed ? 'main' : 'quiet'} wide near" @click=${putAway}>
+        Put the batch away
+      </button>
     </div>`;
   }
 

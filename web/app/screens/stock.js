@@ -7,6 +7,7 @@ import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { choose, option } from '../widgets/pick.js';
+import { shortCode } from '../words/names.js';
 import { fullDate } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -20,6 +21,8 @@ export function stock(app) {
   const came = new Form('came', 'stock');
   const packed = new Form('packed', 'packs');
   let item = 'cure-1';
+  /** More than one thing comes in at a time, so the form stays open. */
+  let more = false;
   /** @type {string} the pack that is being given away */
   let giving = '';
   const gift = new Form('gift');
@@ -32,13 +35,25 @@ export function stock(app) {
     });
 
   const add = async () => {
-    const fields = [{ key: 'weight', label: 'How much', kind: /** @type {const} */ ('mass'), unit: 'g' }];
+    const bags = item === 'bags';
+    const fields = bags
+      ? [{ key: 'count', label: 'How many', kind: /** @type {const} */ ('count') }]
+      : [{ key: 'weight', label: 'How much', kind: /** @type {const} */ ('mass'), unit: 'g' }];
     const read = came.read(fields, app.settings.units);
     const name = came.text('name').trim();
-    if (item === 'own' && !name) came.mark([{ code: 'missing', field: 'name', message: 'Type what it is called.' }]);
-    if (read && (item !== 'own' || name)) {
-      const data = { item, ...(item === 'own' ? { name } : {}), weight: read['weight'], at: app.now() };
-      if (await keep(newId(), data, 'It is written down.')) came.clear();
+    const unnamed = item === 'own' && !name;
+    if (unnamed) came.mark([{ code: 'missing', field: 'name', message: 'Type what it is called.', choices: [] }]);
+    if (read && !unnamed) {
+      const data = {
+        item,
+        ...(item === 'own' ? { name } : {}),
+        ...(bags ? { count: Number(read['count']), weight: '0 g' } : { weight: read['weight'] }),
+        at: app.now(),
+      };
+      if (await keep(newId(), data, 'It is written down.')) {
+        came.clear();
+        more = true;
+      }
     }
     app.draw();
     focusErrors();
@@ -47,7 +62,7 @@ export function stock(app) {
   const addPack = async () => {
     const read = packed.read([{ key: 'weight', label: 'Weight', kind: 'mass', unit: 'g' }], app.settings.units);
     const name = packed.text('name').trim();
-    if (!name) packed.mark([{ code: 'missing', field: 'name', message: 'Type what is in it.' }]);
+    if (!name) packed.mark([{ code: 'missing', field: 'name', message: 'Type what is in it.', choices: [] }]);
     if (read && name) {
       const day = packed.text('until');
       const until = day ? new Date(`${day}T12:00`).getTime() : null;
@@ -96,7 +111,7 @@ export function stock(app) {
                 </ul>`
               : html`<p class="lead">Nothing is written down yet.</p>`
           }
-          <details class="block noprint" ?open=${came.typed.length > 0}>
+          <details class="block noprint" ?open=${more || came.typed.length > 0}>
             <summary>Write down what came in</summary>
             ${errorSummary(came)}
             ${choose(
@@ -108,12 +123,16 @@ export function stock(app) {
                   .filter(({ group }) => group !== 'liquid')
                   .map(({ key, name }) =>
                     option(key, name, key === item),
-                  )}${option('own', 'Something else', item === 'own')}`,
+                  )}${option('bags', 'Bags', item === 'bags')}${option('own', 'Something else', item === 'own')}`,
               },
               (value) => ((item = value), app.draw()),
             )}
             ${item === 'own' ? field(came, { key: 'name', label: 'Name', look: 'words' }, { typed: app.draw }) : nothing}
-            ${field(came, { key: 'weight', label: 'How much', unit: 'g', look: 'small' }, { typed: app.draw })}
+            ${
+              item === 'bags'
+                ? field(came, { key: 'count', label: 'How many', keys: 'numeric', look: 'small' }, { typed: app.draw })
+                : field(came, { key: 'weight', label: 'How much', unit: 'g', look: 'small' }, { typed: app.draw })
+            }
             <button type="button" class="btn wide" @click=${add}>Write it down</button>
           </details>
         </section>`,
@@ -125,10 +144,13 @@ export function stock(app) {
               ? html`<ul class="days">
                   ${packs.map(pack)}
                 </ul>`
-              : nothing
+              : html`<p>No pack is on the list.</p>`
           }
+          <p class="small near noprint">
+            Packs of a batch come in by one touch from its labels: on the Pack stage, Labels and tags.
+          </p>
           <details class="block noprint" ?open=${packed.typed.length > 0}>
-            <summary>Put a pack in</summary>
+            <summary>Put another pack in</summary>
             ${errorSummary(packed)}
             ${field(packed, { key: 'name', label: 'What is in it', look: 'words' }, { typed: app.draw })}
             ${field(packed, { key: 'weight', label: 'Weight', unit: 'g', look: 'small' }, { typed: app.draw })}
@@ -150,9 +172,10 @@ export function stock(app) {
               <h2>Who got what</h2>
               <ul class="days">
                 ${gone.map(
-                  ({ name, weight, to, gone }) =>
+                  ({ name, weight, batch, to, gone }) =>
                     html`<li class="held">
-                      <b>${name}, ${weight.text}</b><span>${to}, ${gone === null ? nothing : fullDate(gone)}</span>
+                      <b>${name}${code(batch)}, ${weight?.text ?? 'not weighed'}</b
+                      ><span>${to}, ${gone === null ? nothing : fullDate(gone)}</span>
                     </li>`,
                 )}
               </ul>
@@ -177,17 +200,23 @@ export function stock(app) {
     </li>`;
   }
 
+  /** The code on the bag, where the batch is here. @param {string} id */
+  function code(id) {
+    const tag = app.shelf.batches.get(id)?.tag;
+    return tag ? `, ${shortCode(tag, id)}` : '';
+  }
+
   /** @param {PackRow} row */
-  function pack({ id, name, weight, until, over }) {
+  function pack({ id, name, weight, batch, until, over }) {
     const day = until === null ? 'No use-by is written down.' : `Use by ${fullDate(until)}.`;
     const give = async () => {
       const to = gift.text('to').trim();
-      if (!to) gift.mark([{ code: 'missing', field: 'to', message: 'Type who gets it.' }]);
+      if (!to) gift.mark([{ code: 'missing', field: 'to', message: 'Type who gets it.', choices: [] }]);
       else if (await goes(id, to)) ((giving = ''), gift.clear());
       app.draw();
     };
     return html`<li class="held">
-      <b>${name}, ${weight.text}</b>
+      <b>${name}${code(batch)}, ${weight?.text ?? 'not weighed'}</b>
       ${
         over
           ? html`<span class="flag care">${icon('s-care', '')}<span>${day} That day is past.</span></span>`
@@ -206,8 +235,14 @@ export function stock(app) {
               ><button type="button" class="btn quiet less" @click=${() => goes(id, 'Eaten here')}>
                 Eaten<span class="vh">: ${name}</span></button
               ><button type="button" class="btn quiet less" @click=${() => ((giving = id), gift.clear(), app.draw())}>
-                Given away<span class="vh">: ${name}</span>
-              </button></span
+                Given away<span class="vh">: ${name}</span></button
+              >${
+                app.shelf.batches.has(batch)
+                  ? html`<a class="btn quiet less" href="#/batch/${batch}/tag"
+                      >Gift tag<span class="vh">: ${name}</span></a
+                    >`
+                  : nothing
+              }</span
             >`
       }
     </li>`;

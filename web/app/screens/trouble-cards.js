@@ -2,10 +2,11 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
-import { icon } from '../widgets/icon.js';
+import { icon, tagMark } from '../widgets/icon.js';
 import { pick } from '../widgets/pick.js';
 import { cautions, strip } from '../widgets/verdict.js';
 import { glue } from '../words/glue.js';
+import { dayTime } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Trouble} Trouble */
@@ -14,6 +15,8 @@ import { glue } from '../words/glue.js';
 export function troubleCards(app, { id: card }) {
   /** @type {Map<string, string>} */
   const chosen = new Map();
+  /** Batches in whose remarks it stands. @type {Set<string>} */
+  const noted = new Set();
 
   function draw() {
     const { ok, problems } = ask('trouble', { card, chosen: [...chosen] });
@@ -36,7 +39,7 @@ export function troubleCards(app, { id: card }) {
     const plate = html`<div class="plate">
       <div class="stick">
         <h2 class="low">What to do</h2>
-        ${ok.answer ? answer(ok) : html`<p class="gap">Answer all ${ok.asks.length} and it stands here.</p>`}
+        ${ok.answer ? [answer(ok), noteOn(head, ok.answer)] : html`<p class="gap">Answer all ${ok.asks.length} and it stands here.</p>`}
       </div>
     </div>`;
     return { title: head, back, view: [leaf, plate] };
@@ -75,6 +78,48 @@ export function troubleCards(app, { id: card }) {
           : nothing
       }
       ${cautions(list)}`;
+  }
+
+  /** What happened goes into the remarks of its batch, with the time. @param {string} head @param {{ word: string }} said */
+  function noteOn(head, { word }) {
+    const open = app.shelf.open();
+    if (open.length === 0) return nothing;
+    return html`<section class="block noprint">
+      <h3>Write it down with its batch</h3>
+      <div class="doors" role="list">
+        ${open.map(
+          ([id, batch]) =>
+            html`<div role="listitem">
+              ${
+                noted.has(id)
+                  ? html`<a class="tagged" href="#/batch/${id}/cure"
+                      >${tagMark(batch.tag)}<span
+                        ><b>${batch.name}</b><span class="small">Noted. Go to it and log the refrigerator.</span></span
+                      >${icon('s-go')}</a
+                    >`
+                  : html`<button type="button" class="tagged" @click=${() => note(id, batch, `${head}: ${word}.`)}>
+                      ${tagMark(batch.tag)}<span
+                        ><b>${batch.name}</b><span class="small">Add it to the remarks.</span></span
+                      >
+                    </button>`
+              }
+            </div>`,
+        )}
+      </div>
+    </section>`;
+  }
+
+  /** @param {string} id @param {import('../types').Batch} batch @param {string} says */
+  async function note(id, { notes }, says) {
+    const line = `${dayTime(app.now(), app.now())} ${says}`;
+    const put = (/** @type {string | undefined} */ now) =>
+      app.shelf.changeBatch(id, (one) => ({ ...one, notes: now ?? '' }));
+    const kept = await app.act(() => put([notes, line].filter(Boolean).join('\n')), {
+      says: 'It stands in the remarks of the batch.',
+      back: () => put(notes).then(() => noted.delete(id)),
+    });
+    if (kept) noted.add(id);
+    app.draw();
   }
 
   return { draw };

@@ -13,6 +13,7 @@ import { fullDate } from '../words/time.js';
  * @property {string} id
  * @property {number} count
  * @property {string[]} weights of the first packs; the rest get a line
+ * @property {string} to who gets a gift; empty for a line to write on
  * @property {'a4' | 'letter' | 'tape'} stock
  * @property {Link | null | undefined} link
  * @property {number} now
@@ -28,7 +29,7 @@ export function sheetOf(sheet) {
 }
 
 /** @param {Sheet} sheet @param {number} at */
-function label({ paper, batch, id, count, weights, link }, at) {
+function label({ paper, batch, id, count, weights, to, link, now }, at) {
   const weight = paper.weight ?? weights[at];
   const of = { bag: 'Bag', pack: 'Pack', gift: 'Gift' }[paper.kind];
   return html`<article class="lbl ${paper.kind}" aria-label="${of} label ${at + 1} of ${count}">
@@ -58,7 +59,11 @@ function label({ paper, batch, id, count, weights, link }, at) {
             <dd>${valueOf(label, value)}</dd>`,
       )}
     </dl>
-    ${paper.blanks.map((name) => html`<p class="sign">${name}</p>`)}
+    ${paper.blanks.map((name) =>
+      to && name.startsWith('Given to')
+        ? html`<p>Given to <b>${to}</b>, ${fullDate(now)}</p>`
+        : html`<p class="sign">${name}</p>`,
+    )}
     <p class="foot">${paper.foot.join(' ')}</p>
   </article>`;
 }

@@ -64,6 +64,13 @@ export function midnight(ms) {
   return new Date(ms).setHours(0, 0, 0, 0);
 }
 
+/** @param {number} ms @returns {string} `2026-11-14`, as a field for a day has it */
+export function isoDay(ms) {
+  const day = new Date(ms);
+  const two = (/** @type {number} */ n) => String(n).padStart(2, '0');
+  return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
+}
+
 /**
  * @param {string} date `2026-11-14`
  * @returns {string} `Sat 14 Nov`, or what came in when it is no date

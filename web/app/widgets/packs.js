@@ -1,0 +1,195 @@
+/** The packs of a batch on the list of the freezer: put in from their labels, and given from their tag. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { newId } from '../shelf.js';
+import { count as counted } from '../words/names.js';
+import { field } from './field.js';
+import { Form, errorSummary, focusErrors } from './form.js';
+import { choose, option } from './pick.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').PackRow} PackRow */
+/**
+ * @typedef {object} Going
+ * @property {number} count
+ * @property {string[]} weights of the first of them, as they are stored
+ * @property {number | null} until
+ * @property {string | null} out weight of all, where each is weighed
+ * @property {boolean} frozen
+ * @property {() => void} done
+ */
+
+const UNWEIGHED = '0 g';
+
+export class PackBook {
+  #form;
+  #pack = '';
+
+  /** @param {App} app @param {string} id */
+  constructor(app, id) {
+    this.app = app;
+    this.id = id;
+    this.#form = new Form('given', `given.${id}`);
+  }
+
+  /** Packs of this batch that are here, the one to eat first on top. @returns {PackRow[]} */
+  here() {
+    const mine = [...this.app.shelf.stock].filter(([, { batch }]) => batch === this.id);
+    const { ok } = ask('larder', {
+      stock: mine.map(([id, stock]) => ({ id, stock })),
+      batches: [],
+      now: this.app.now(),
+      settings: this.app.settings,
+    });
+    return ok?.packs ?? [];
+  }
+
+  /** The pack that is to be given; the first until another is chosen. */
+  pack() {
+    const here = this.here();
+    return this.#pack === 'none' ? undefined : (here.find(({ id }) => id === this.#pack) ?? here[0]);
+  }
+
+  /** Who gets it. */
+  to() {
+    return this.#form.text('to').trim();
+  }
+
+  choosePack() {
+    const here = this.here();
+    const chosen = this.pack()?.id ?? 'none';
+    return html`${errorSummary(this.#form)}
+    ${
+      here.length
+        ? choose(
+            {
+              id: 'given-pack',
+              label: 'Which pack is given',
+              value: chosen,
+              options: [
+                ...here.map(({ id, weight }, at) =>
+                  option(id, `Pack ${at + 1} of ${here.length}, ${weight?.text ?? 'not weighed'}`, id === chosen),
+                ),
+                option('none', 'Another, not on the list', chosen === 'none'),
+              ],
+            },
+            (id) => {
+              this.#pack = id;
+              this.app.draw();
+            },
+          )
+        : nothing
+    }
+    ${field(
+      this.#form,
+      {
+        key: 'to',
+        label: 'Who gets it',
+        hint: 'It stands on the tag, and in the list of who got what.',
+        look: 'words',
+        optional: true,
+      },
+      { typed: this.app.draw },
+    )}`;
+  }
+
+  /** @param {Going} going */
+  putIn(going) {
+    const { app } = this;
+    const here = this.here();
+    const place = going.frozen ? 'freezer' : 'refrigerator';
+    if (here.length) {
+      return html`<p class="block noprint">
+        <b>${counted(here.length, 'pack')} of this batch ${here.length === 1 ? 'is' : 'are'} on the list.</b>
+        <a href="#/stock">See the list in Stock</a>
+      </p>`;
+    }
+    return html`<div class="block noprint">
+      <button type="button" class="btn wide" @click=${() => this.#put(going)}>
+        ${going.count === 1 ? 'This pack' : `These ${going.count} packs`} went into the ${place}
+      </button>
+      <p class="small near">
+        They stand in Stock then, with weight and use-by, and need not be typed
+        again.${going.weights.length < going.count ? ' Weigh them first if you can: the weights go along.' : ''}
+      </p>
+      ${app.shelf.batches.get(this.id)?.after?.out || !going.out ? nothing : html`<p class="small">In all ${going.out}: noted as what came out.</p>`}
+    </div>`;
+  }
+
+  /** @param {Going} going */
+  async #put({ count, weights, until, out, frozen, done }) {
+    const { app, id } = this;
+    const name = app.shelf.batches.get(id)?.name ?? '';
+    const packs = Array.from({ length: count }, (_, at) => ({
+      key: `stock/${newId()}`,
+      data: {
+        item: 'pack',
+        name,
+        weight: weights[at] ?? UNWEIGHED,
+        batch: id,
+        at: app.now(),
+        ...(until === null ? {} : { until }),
+      },
+    }));
+    const noted = Boolean(out) && !app.shelf.batches.get(id)?.after?.out;
+    const came = (/** @type {string | undefined} */ weight) => ({
+      key: `batch/${id}`,
+      fn: (/** @type {any} */ batch) => batch && { ...batch, after: { ...batch.after, out: weight } },
+    });
+    const kept = await app.act(
+      () =>
+        app.shelf.store.changeTogether([
+          ...packs.map(({ key, data }) => ({ key, fn: () => data, blind: true })),
+          ...(noted ? [came(out ?? undefined)] : []),
+        ]),
+      {
+        says: `${counted(count, 'pack')} went into the ${frozen ? 'freezer' : 'refrigerator'}.`,
+        back: () =>
+          Promise.all([
+            ...packs.map(({ key }) => app.shelf.store.remove(key)),
+            ...(noted ? [app.shelf.store.changeTogether([came(undefined)])] : []),
+          ]),
+      },
+    );
+    if (kept) done();
+    app.draw();
+  }
+
+  /** @param {string | undefined} weight of a pack that is not on the list */
+  give(weight) {
+    const pack = this.pack();
+    return html`<div class="block noprint">
+      <button type="button" class="btn wide" @click=${() => this.#give(pack, weight)}>
+        ${this.to() ? `It was given to ${this.to()}` : 'It was given away'}: write it down
+      </button>
+    </div>`;
+  }
+
+  /** @param {PackRow | undefined} pack @param {string | undefined} weight */
+  async #give(pack, weight) {
+    const { app } = this;
+    const to = this.to();
+    if (!to) {
+      this.#form.mark([{ code: 'missing', field: 'to', message: 'Type who gets it.', choices: [] }]);
+      app.draw();
+      return focusErrors();
+    }
+    const key = `stock/${pack?.id ?? newId()}`;
+    const old = pack && app.shelf.stock.get(pack.id);
+    const name = app.shelf.batches.get(this.id)?.name ?? '';
+    const data = {
+      ...(old ?? { item: 'pack', name, weight: weight ?? UNWEIGHED, batch: this.id, at: app.now() }),
+      to,
+      gone: app.now(),
+    };
+    const kept = await app.act(() => app.shelf.store.put(key, data), {
+      says: `Written down: ${to} has it.`,
+      back: () => (old ? app.shelf.store.put(key, old) : app.shelf.store.remove(key)),
+    });
+    if (kept) {
+      this.#form.clear();
+      this.#pack = '';
+    }
+    app.draw();
+  }
+}
