@@ -24,6 +24,7 @@ fn main() {
         cooked(),
         heat(),
         diffusion(),
+        sources(),
     ]
     .concat();
     let path = Path::new(&env::var("OUT_DIR").expect("cargo sets OUT_DIR")).join("tables.rs");
@@ -405,4 +406,51 @@ fn accelerators() -> String {
             )
         },
     )
+}
+
+/// Where the figures come from, table by table: each source once, with its status where that has a column.
+fn sources() -> String {
+    const TABLES: [(&str, &str); 14] = [
+        ("Limits for cure", "limits.csv"),
+        ("Weights of cuts", "cuts.csv"),
+        ("What a bird or an animal gives", "game.csv"),
+        ("How fast salt goes", "diffusion.csv"),
+        ("How soon a piece is equal with a brine", "equalise.csv"),
+        ("What a measure holds", "measures.csv"),
+        ("Cure accelerators", "accelerators.csv"),
+        ("What it is cooked to", "targets.csv"),
+        ("Time at a temperature", "heat.csv"),
+        ("Parasites and heat", "parasite-heat.csv"),
+        ("Parasites and cold", "parasite-cold.csv"),
+        ("Chilling", "cooling.csv"),
+        ("How long a pack keeps", "keeping.csv"),
+        ("When something went wrong", "trouble-answers.csv"),
+    ];
+    let mut out = "pub(crate) static SOURCES: &[(&str, &[(&str, &str)])] = &[\n".to_owned();
+    for (head, name) in TABLES {
+        let path = Path::new("tables").join(name);
+        let mut reader = csv::ReaderBuilder::new()
+            .comment(Some(b'#'))
+            .from_path(&path)
+            .expect("table is there");
+        let headers = reader.headers().expect("a head").clone();
+        let column = |of: &str| headers.iter().position(|h| h == of);
+        let source = column("source")
+            .or_else(|| column("rule"))
+            .expect("a column with the source");
+        let status = column("status");
+        let mut all: Vec<(String, String)> = Vec::new();
+        for row in reader.records() {
+            let row = row.expect("rows are read already");
+            let found = (
+                row[source].to_owned(),
+                status.map_or(String::new(), |i| row[i].to_owned()),
+            );
+            if !found.0.is_empty() && !all.contains(&found) {
+                all.push(found);
+            }
+        }
+        writeln!(out, "    ({head:?}, &{all:?}),").expect("a string takes all");
+    }
+    out + "];\n"
 }

@@ -50,6 +50,7 @@ const ANSWERS: &[(&str, &str)] = &[
     ("learn_cut", "Finding"),
     ("larder", "LarderSheet"),
     ("ledger", "Ledger"),
+    ("sources", "Sources"),
 ];
 
 fn main() {
@@ -81,6 +82,7 @@ fn main() {
     all.visit::<cure_reckoner::cure::CureClock>();
     all.visit::<cure_reckoner::pack::LarderSheet>();
     all.visit::<cure_reckoner::pack::Ledger>();
+    all.visit::<door::Sources>();
     let _: fn(Request) -> door::Answer = door::answer;
     println!("// Written by crate/examples/types.rs from the Rust types; do not edit.\n");
     for text in all.0.values() {

@@ -25,9 +25,17 @@ fn cured(ticks: &[(&str, i64)]) -> Value {
 }
 
 fn file(batch: &Value, hours: i64) -> Value {
-    ok(
-        &json!({"calendar": {"batches": [{"id": "k3-1", "batch": batch}], "now": RUB + hours * HOUR, "settings": settings("0.1 g")}}),
-    )
+    later(&[("k3-1", batch)], hours, &json!([]))
+}
+
+/// A file after one that left `earlier` in the calendar.
+fn later(batches: &[(&str, &Value)], hours: i64, earlier: &Value) -> Value {
+    let named: Vec<_> = batches
+        .iter()
+        .map(|(id, batch)| json!({"id": id, "batch": batch}))
+        .collect();
+    let now = RUB + hours * HOUR;
+    ok(&json!({"calendar": {"batches": named, "earlier": earlier, "now": now, "settings": settings("0.1 g")}}))
 }
 
 fn text(batch: &Value, hours: i64) -> String {
@@ -91,9 +99,13 @@ fn long_lines_are_folded_and_odd_characters_escaped() {
 /// RFC 5545 3.8.7.4: the same UID with a higher SEQUENCE is a revision of the same event.
 #[test]
 fn a_later_export_updates_and_cancels() {
-    let before = events(&text(&cured(&[]), 1));
+    let first = file(&cured(&[]), 1);
+    let before = events(first["text"].as_str().expect("a file"));
     // Rinsed 4 h late, with the second turn never done.
-    let after = events(&text(&cured(&[("turn:0:0", 12), ("step:1", 40)]), 41));
+    let rinsed = cured(&[("turn:0:0", 12), ("step:1", 40)]);
+    let second = later(&[("k3-1", &rinsed)], 41, &first["sent"]);
+    assert_eq!(second["cancelled"], 1);
+    let after = events(second["text"].as_str().expect("a file"));
     assert_eq!(before.keys().collect::<Vec<_>>(), after.keys().collect::<Vec<_>>());
     for uid in before.keys() {
         let number = |e: &BTreeMap<_, _>| of(&e[uid], "SEQUENCE").parse::<i32>().expect("a number");
@@ -111,31 +123,47 @@ fn a_later_export_updates_and_cancels() {
     );
 }
 
-/// A batch that is put away or held rings no more.
+/// A batch that is put away, held or deleted rings no more; a month after it was due a job is let be.
 #[test]
-fn what_is_put_away_or_held_is_cancelled() {
+fn what_is_put_away_held_or_deleted_is_cancelled() {
     let mut away = cured(&[]);
     away["closed"] = json!(true);
     let mut held = cured(&[]);
     held["put_in"] = json!({"amount": "3 tbsp", "nitrite": "6.25 %"});
-    for batch in [away, held] {
-        let events = events(&text(&batch, 2));
-        assert_eq!(events.len(), 6);
+    let first = file(&cured(&[]), 1);
+    assert_eq!(first["sent"].as_array().map(Vec::len), Some(6));
+    for batches in [vec![("k3-1", &away)], vec![("k3-1", &held)], Vec::new()] {
+        let off = later(&batches, 2, &first["sent"]);
+        assert_eq!((&off["jobs"], &off["cancelled"]), (&json!(0), &json!(6)));
+        let gone = events(off["text"].as_str().expect("a file"));
         assert!(
-            events
-                .values()
+            gone.values()
                 .all(|e| of(e, "STATUS") == "CANCELLED" && e.alarms.is_empty())
         );
-        assert_eq!(file(&batch, 2)["jobs"], 0);
+        let sequence = |file: &Value| {
+            let events = events(file["text"].as_str().expect("a file"));
+            of(&events["k3-1-step-1@cure-reckoner"], "SEQUENCE")
+                .parse::<i64>()
+                .expect("a number")
+        };
+        assert!(sequence(&off) > sequence(&first));
+        assert_eq!(off["sent"], json!([]));
+        assert_eq!(later(&batches, 24 * 40, &first["sent"])["cancelled"], 0);
     }
+    // Taken up again, it rings again.
+    let off = later(&[("k3-1", &away)], 2, &first["sent"]);
+    assert_eq!(later(&[("k3-1", &cured(&[]))], 3, &off["sent"])["cancelled"], 0);
 }
 
-/// Before the first tick nothing was ever exported, so nothing is cancelled.
+/// Before a batch is begun nothing is in the file, and what was never in one is not cancelled.
 #[test]
-fn what_was_never_begun_is_not_cancelled() {
+fn what_was_never_handed_over_is_not_cancelled() {
     let mut new = cured(&[]);
     new["ticks"] = json!([]);
     assert!(!text(&new, 1).contains("VEVENT"));
+    let mut away = cured(&[]);
+    away["closed"] = json!(true);
+    assert!(!text(&away, 1).contains("VEVENT"));
 }
 
 /// Leap days and the turn of a year, reckoned with `date -u`.

@@ -13,6 +13,8 @@ import { openStore } from './store.js';
 const BEGUN = 'meta/begun';
 /** Ids of the batches put away, so that a start need not read them. Only a hint: each is read soon after. */
 const AWAY = 'meta/away';
+/** What the last calendar file left in the calendar, so that the next can take it off. */
+const SENT = 'meta/calendar';
 /** So many are read at a time while the page is idle. */
 const AT_A_TIME = 25;
 
@@ -23,6 +25,8 @@ export class Shelf {
   batches = new Map();
   /** @type {Map<string, import('./types').Stock>} */
   stock = new Map();
+  /** @type {[string, number][]} UIDs of jobs in the calendar, and when they were due */
+  sent = [];
   /** @type {Settings} */
   settings;
 
@@ -72,16 +76,18 @@ export class Shelf {
    */
   async refresh(keys) {
     if (keys === null) {
-      const [settings, recipes, stock, away, batches] = await Promise.all([
+      const [settings, recipes, stock, away, sent, batches] = await Promise.all([
         this.store.get('settings'),
         this.store.all('recipe/'),
         this.store.all('stock/'),
         this.store.get(AWAY),
+        this.store.get(SENT),
         this.store.keys('batch/'),
       ]);
       this.settings = settings ?? this.#newest;
       this.recipes = byId(recipes);
       this.stock = byId(stock);
+      this.sent = sent?.jobs ?? [];
       const ids = batches.map(idOf);
       this.#hint = away?.ids?.join() ?? '';
       const hinted = new Set(away?.ids);
@@ -95,6 +101,7 @@ export class Shelf {
       const data = await this.store.get(key);
       if (key.startsWith('batch/')) this.#unread.delete(idOf(key));
       if (key === 'settings') this.settings = data ?? this.#newest;
+      if (key === SENT) this.sent = data?.jobs ?? [];
       if (key.startsWith('stock/')) put(this.stock, idOf(key), data);
       if (key.startsWith('recipe/')) put(this.recipes, idOf(key), data);
       if (key.startsWith('batch/')) put(this.batches, idOf(key), data);
@@ -179,6 +186,11 @@ export class Shelf {
    */
   changeRecipe(id, change) {
     return this.store.change(`recipe/${id}`, (recipe) => recipe && change(recipe));
+  }
+
+  /** @param {[string, number][]} jobs what is in the calendar now */
+  keepSent(jobs) {
+    return this.store.put(SENT, { jobs });
   }
 
   /** @param {Partial<Settings>} part */

@@ -126,6 +126,27 @@ cure?: BrineCure,
 settings: Settings, };
 
 /**
+ * Content of `calendar`.
+ */
+export type AskCalendar = { 
+/**
+ * The batches whose jobs go into the file.
+ */
+batches: Array<Named>, 
+/**
+ * What the last file of them left in the calendar.
+ */
+earlier?: Array<[string, number]>, 
+/**
+ * The time now, in milliseconds since 1970.
+ */
+now: number, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
  * Content of `card`.
  */
 export type AskCard = { 
@@ -879,7 +900,15 @@ text: string,
 /**
  * Jobs to come that are in it.
  */
-jobs: number, };
+jobs: number, 
+/**
+ * Jobs of an earlier file that are taken off.
+ */
+cancelled: number, 
+/**
+ * What is in the calendar now, for the next file.
+ */
+sent: Array<[string, number]>, };
 
 /**
  * What came out of a batch.
@@ -1955,6 +1984,10 @@ weight: Figure | null,
  */
 batch: string, 
 /**
+ * True in the freezer.
+ */
+frozen: boolean, 
+/**
  * Its use-by.
  */
 until: number | null, 
@@ -2520,7 +2553,7 @@ source: string, };
 /**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "trouble": AskTrouble } | { "plan_back": AskBack } | { "calendar": AskNext } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock } | { "cure_clock": AskClock } | { "learn_cut": AskCut } | { "larder": AskLarder } | { "ledger": AskLedger };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "trouble": AskTrouble } | { "plan_back": AskBack } | { "calendar": AskCalendar } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock } | { "cure_clock": AskClock } | { "learn_cut": AskCut } | { "larder": AskLarder } | { "ledger": AskLedger } | { "sources": Nothing };
 
 /**
  * A stretch of rest.
@@ -2629,6 +2662,15 @@ changed: string,
  * In three times its weight of still water; nothing where that does not get so far.
  */
 still: string | null, };
+
+/**
+ * Where the figures come from.
+ */
+export type Sources = { 
+/**
+ * What it is about, and each source with its status; the status is empty where the source says it itself.
+ */
+tables: [string, [string, string][]][], };
 
 /**
  * Earliest, likely and latest moment, in milliseconds since 1970; 80 % lie between.
@@ -2810,6 +2852,10 @@ batch?: string,
  * When it came in or was packed, in milliseconds since 1970.
  */
 at: number, 
+/**
+ * For a pack: it lies in the freezer.
+ */
+frozen?: boolean, 
 /**
  * For a pack: its use-by.
  */
@@ -3210,4 +3256,5 @@ export interface Answers {
   learn_cut: Finding;
   larder: LarderSheet;
   ledger: Ledger;
+  sources: Sources;
 }

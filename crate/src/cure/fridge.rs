@@ -7,7 +7,7 @@ use rust_decimal::prelude::ToPrimitive;
 const HOUR: f64 = 3_600_000.0;
 /// Below this the clock stands. Clemson HGIC 3603, published.
 const STANDS: f64 = 34.0;
-/// Above this it warns. National Center for Home Food Preservation, published.
+/// Above this it warns. 36 to 40 °F: USDA Farmers' Bulletin 2265, published; to warn above it: quoted.
 const WARM: f64 = 40.0;
 /// What is taken where nothing was read: 38 °F, Clemson HGIC 3603, published.
 const USUAL: f64 = 38.0;

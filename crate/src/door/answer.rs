@@ -69,7 +69,20 @@ pub enum Ok {
     LearnCut(Finding),
     Larder(LarderSheet),
     Ledger(Ledger),
+    Sources(Sources),
 }
+
+/// Where the figures come from.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Sources {
+    /// What it is about, and each source with its status; the status is empty where the source says it itself.
+    #[cfg_attr(feature = "types", ts(type = "[string, [string, string][]][]"))]
+    pub tables: &'static [SourcesOf],
+}
+
+/// Sources with their status, by what they are of.
+pub type SourcesOf = (&'static str, &'static [(&'static str, &'static str)]);
 
 /// Lists for pickers.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -110,6 +123,9 @@ pub fn answer(request: Request) -> Answer {
     let answered = match request {
         Request::Read(ask) => read(&ask).map(Ok::Read),
         Request::Tables(_) => Result::Ok(Ok::Tables(tables())),
+        Request::Sources(_) => Result::Ok(Ok::Sources(Sources {
+            tables: crate::tables::SOURCES,
+        })),
         Request::Starters(_) => starters::starters().map(Ok::Starters),
         Request::Pieces(ask) => batch::sheet(&ask.pieces, ask.settings.units).map(Ok::Pieces),
         Request::Card(ask) => {
@@ -156,7 +172,7 @@ pub fn answer(request: Request) -> Answer {
         }
         Request::Calendar(ask) => {
             let batches: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
-            plan::calendar(&batches, ask.now, &ask.settings).map(Ok::Calendar)
+            plan::calendar(&batches, &ask.earlier, ask.now, &ask.settings).map(Ok::Calendar)
         }
         Request::Labels(ask) => {
             let (frozen, vacuum, packs) = (ask.frozen, ask.vacuum, &ask.packs);

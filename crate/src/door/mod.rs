@@ -27,12 +27,13 @@
 //! | `plan_bag` | [`AskBag`](crate::plan::bag::AskBag): a bag, recipes and what is in the house | [`BagSheet`](crate::plan::bag::BagSheet) |
 //! | `trouble` | [`AskTrouble`](crate::plan::trouble::AskTrouble): a card and what was chosen | [`Trouble`](crate::plan::trouble::Trouble) |
 //! | `plan_back` | [`AskBack`]: batches and a date | [`Back`](crate::plan::back::Back) |
-//! | `calendar` | [`AskNext`] | [`Calendar`](crate::plan::Calendar): an .ics file |
+//! | `calendar` | [`AskCalendar`]: batches, what the last file held, and now | [`Calendar`](crate::plan::Calendar): an .ics file |
 //! | `labels` | [`AskLabels`]: a batch, packs and now | [`Labels`](crate::pack::Labels) |
 //! | `cure_clock` | [`AskClock`](crate::cure::AskClock): a batch, now | [`CureClock`](crate::cure::CureClock) |
 //! | `learn_cut` | [`AskCut`](crate::cure::AskCut): a batch, a class, what the cut shows | [`Finding`](crate::weigh::Finding) |
 //! | `larder` | [`AskLarder`]: what came in, batches and now | [`LarderSheet`](crate::pack::LarderSheet) |
 //! | `ledger` | [`AskLedger`]: batches, packs and a bag that is sought | [`Ledger`](crate::pack::Ledger) |
+//! | `sources` | `{}` | [`Sources`]: where the figures come from |
 
 mod answer;
 #[cfg(target_arch = "wasm32")]
@@ -42,13 +43,13 @@ mod request;
 mod starters;
 
 use answer::bad_form;
-pub use answer::{Answer, Checked, Ok as Answered, Opened, Tables, answer};
+pub use answer::{Answer, Checked, Ok as Answered, Opened, Sources, SourcesOf, Tables, answer};
 #[cfg(target_arch = "wasm32")]
 pub use js::reckon;
 pub use read::{FieldKind, ReadField, ReadFields, ReadValue, ReadValues};
 pub use request::{
-    AskBack, AskCard, AskDose, AskFire, AskLabels, AskLarder, AskLedger, AskLink, AskNext, AskOpen, AskPieces,
-    AskWeighOut, Named, Nothing, Record, Request,
+    AskBack, AskCalendar, AskCard, AskDose, AskFire, AskLabels, AskLarder, AskLedger, AskLink, AskNext, AskOpen,
+    AskPieces, AskWeighOut, Named, Nothing, Record, Request,
 };
 pub use starters::Starters;
 

@@ -5,6 +5,7 @@ use crate::batch::{Batch, Piece, PutIn};
 use crate::brine::AskBrine;
 use crate::cure::{AskClock, AskCut};
 use crate::pack::{Kept, Stock};
+use crate::plan::Sent;
 use crate::plan::back::Wish;
 use crate::plan::bag::AskBag;
 use crate::plan::trouble::AskTrouble;
@@ -52,7 +53,7 @@ pub enum Request {
     /// When to begin so that all is ready by a date.
     PlanBack(AskBack),
     /// The jobs of batches as a calendar file.
-    Calendar(AskNext),
+    Calendar(AskCalendar),
     /// Labels and tags of a batch.
     Labels(AskLabels),
     /// The brine bench.
@@ -71,6 +72,8 @@ pub enum Request {
     Larder(AskLarder),
     /// What went into batches and came out, and which of them a bag may be of.
     Ledger(AskLedger),
+    /// Where the figures come from.
+    Sources(Nothing),
 }
 
 /// No content: `{}`.
@@ -181,6 +184,24 @@ pub struct Named {
 pub struct AskNext {
     /// Batches under way.
     pub batches: Vec<Named>,
+    /// The time now, in milliseconds since 1970.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub now: i64,
+    /// The user's settings.
+    pub settings: Settings,
+}
+
+/// Content of `calendar`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskCalendar {
+    /// The batches whose jobs go into the file.
+    pub batches: Vec<Named>,
+    /// What the last file of them left in the calendar.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<(String, f64)>>"))]
+    pub earlier: Vec<Sent>,
     /// The time now, in milliseconds since 1970.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub now: i64,

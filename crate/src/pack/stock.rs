@@ -45,6 +45,10 @@ pub struct Stock {
     /// When it came in or was packed, in milliseconds since 1970.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub at: i64,
+    /// For a pack: it lies in the freezer.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
+    pub frozen: bool,
     /// For a pack: its use-by.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "number | null", optional))]
@@ -137,6 +141,8 @@ pub struct PackRow {
     pub weight: Option<Figure>,
     /// The id of its batch, where it was put in from its labels.
     pub batch: String,
+    /// True in the freezer.
+    pub frozen: bool,
     /// Its use-by.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub until: Option<i64>,
@@ -163,6 +169,7 @@ pub fn larder(kept: &[Kept], batches: &[Batch], now: i64, settings: &Settings) -
         name: k.stock.name.clone(),
         weight: (k.stock.weight.base() > Decimal::ZERO).then(|| k.stock.weight.show(settings.units)),
         batch: k.stock.batch.clone(),
+        frozen: k.stock.frozen,
         until: k.stock.until,
         over: k.stock.until.is_some_and(|until| until < now),
         to: k.stock.to.clone(),

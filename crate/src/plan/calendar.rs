@@ -1,12 +1,12 @@
 //! The jobs of batches as a calendar file by RFC 5545.
 //!
 //! Every job has an id that stays, and `SEQUENCE` and `DTSTAMP` come from `now`: a later export replaces an earlier
-//! one. A job that is no longer to be done is sent along as cancelled, so that no old alarm is left.
+//! one. What an earlier one held and this one does not is sent along as cancelled, so that no old alarm is left: a job
+//! that was passed over, a batch that is held, put away or deleted.
 
 use crate::batch::Batch;
 use crate::quantity::Problem;
-use crate::recipe::Step;
-use crate::schedule::{Job, MINUTE, State, millis, next};
+use crate::schedule::{Job, MINUTE, next};
 use crate::weigh::Settings;
 use serde::Serialize;
 
@@ -18,21 +18,37 @@ pub struct Calendar {
     pub text: String,
     /// Jobs to come that are in it.
     pub jobs: u32,
+    /// Jobs of an earlier file that are taken off.
+    pub cancelled: u32,
+    /// What is in the calendar now, for the next file.
+    #[cfg_attr(feature = "types", ts(as = "Vec<(String, f64)>"))]
+    pub sent: Vec<Sent>,
 }
+
+/// UID of a job in a file that was handed over, and when it was due.
+pub type Sent = (String, i64);
 
 /// Milliseconds in a second and a day.
 const SECOND: i64 = 1000;
 const DAY: i64 = 1440 * MINUTE;
 /// Octets of a line without its end, RFC 5545 3.1.
 const LINE: usize = 75;
-/// Turns of one step at most, as the schedule has them.
-const MOST_TURNS: i64 = 200;
+/// What was due longer ago is let be.
+const OLD: i64 = 30 * DAY;
+/// Most jobs of earlier files.
+const MOST_SENT: usize = 5000;
 
-/// The jobs of these batches at `now`, in milliseconds since 1970, with an alarm at each that is to come.
+/// The jobs of these batches at `now`, in milliseconds since 1970, with an alarm at each that is to come; `earlier` is
+/// what the last file left in the calendar.
 ///
 /// # Errors
 /// Problems of the settings.
-pub fn calendar(batches: &[(&str, &Batch)], now: i64, settings: &Settings) -> Result<Calendar, Vec<Problem>> {
+pub fn calendar(
+    batches: &[(&str, &Batch)],
+    earlier: &[Sent],
+    now: i64,
+    settings: &Settings,
+) -> Result<Calendar, Vec<Problem>> {
     let list = next(batches, now, settings)?;
     let mut file = File::default();
     for line in [
@@ -44,52 +60,34 @@ pub fn calendar(batches: &[(&str, &Batch)], now: i64, settings: &Settings) -> Re
     ] {
         file.line(line);
     }
+    let mut kept = Vec::new();
     for ((id, batch), state) in batches.iter().zip(&list.batches) {
         let live = |job: &&Job| job.due.is_some() && !job.passed && !batch.closed && !state.held;
         for job in state.jobs.iter().filter(live) {
-            file.event(id, batch, job, now);
+            let uid = format!("{id}-{}@cure-reckoner", job.id.replace(':', "-"));
+            file.event(&uid, batch, job, now);
+            kept.push((uid, job.due.unwrap_or(now)));
         }
-        // Nothing was ever in a calendar before the first tick, and what cannot be reckoned keeps its old alarms.
-        let unknown = state.jobs.is_empty() && !state.held && !batch.closed;
-        if batch.ticks.is_empty() || unknown {
-            continue;
+        // What cannot be reckoned keeps its old alarms.
+        if state.jobs.is_empty() && !state.held && !batch.closed {
+            let own = format!("{id}-");
+            kept.extend(earlier.iter().filter(|(uid, _)| uid.starts_with(&own)).cloned());
         }
-        for gone in all_ids(&batch.recipe.steps).filter(|of| !in_it(state, batch, of)) {
-            file.cancel(id, batch, &gone, now);
+    }
+    let mut cancelled = 0_u32;
+    for (uid, due) in earlier.iter().take(MOST_SENT) {
+        if due.saturating_add(OLD) >= now && !kept.iter().any(|(of, _)| of == uid) {
+            file.cancel(uid, *due, now);
+            cancelled = cancelled.saturating_add(1);
         }
     }
     file.line("END:VCALENDAR");
     Ok(Calendar {
         text: file.text,
         jobs: file.jobs,
+        cancelled,
+        sent: kept,
     })
-}
-
-/// True where the job is in the file with its time.
-fn in_it(state: &State, batch: &Batch, of: &str) -> bool {
-    let live = |j: &Job| j.id == of && j.due.is_some() && !j.passed;
-    !batch.closed && !state.held && state.jobs.iter().any(live)
-}
-
-/// Ids of every job the recipe may ever have had.
-fn all_ids(steps: &[Step]) -> impl Iterator<Item = String> + '_ {
-    let of = |(i, step): (usize, &Step)| {
-        let every = millis(step.turn_every);
-        let turns = if every < MINUTE {
-            0
-        } else {
-            millis(step.lasts)
-                .saturating_sub(1)
-                .checked_div(every)
-                .unwrap_or(0)
-                .min(MOST_TURNS)
-        };
-        let turns = (0..turns).map(move |k| format!("turn:{i}:{k}"));
-        std::iter::once(format!("step:{i}")).chain(turns)
-    };
-    // Where the last step takes time, its end is a job too.
-    let end = steps.last().and_then(|s| s.lasts).map(|_| "end".to_owned());
-    steps.iter().enumerate().flat_map(of).chain(end)
 }
 
 #[derive(Default)]
@@ -99,10 +97,10 @@ struct File {
 }
 
 impl File {
-    fn event(&mut self, id: &str, batch: &Batch, job: &Job, now: i64) {
+    fn event(&mut self, uid: &str, batch: &Batch, job: &Job, now: i64) {
         let done = job.ticked.is_some();
         let from = job.ticked.or(job.due).unwrap_or(now);
-        self.begin(id, &job.id, from, now);
+        self.begin(uid, from, now);
         let word = if done { "Done: " } else { "" };
         self.text_line("SUMMARY", &format!("{word}{} {}", batch.tag, job.head));
         let mut parts = vec![batch.name.as_str(), job.text.as_str()];
@@ -122,16 +120,16 @@ impl File {
         self.line("END:VEVENT");
     }
 
-    fn cancel(&mut self, id: &str, batch: &Batch, of: &str, now: i64) {
-        self.begin(id, of, now, now);
-        self.text_line("SUMMARY", &format!("{} No longer to do", batch.tag));
+    fn cancel(&mut self, uid: &str, due: i64, now: i64) {
+        self.begin(uid, due, now);
+        self.text_line("SUMMARY", "No longer to do");
         self.line("STATUS:CANCELLED");
         self.line("END:VEVENT");
     }
 
-    fn begin(&mut self, id: &str, of: &str, from: i64, now: i64) {
+    fn begin(&mut self, uid: &str, from: i64, now: i64) {
         self.line("BEGIN:VEVENT");
-        self.text_line("UID", &format!("{id}-{}@cure-reckoner", of.replace(':', "-")));
+        self.text_line("UID", uid);
         self.line(&format!("DTSTAMP:{}", utc(now)));
         self.line(&format!("LAST-MODIFIED:{}", utc(now)));
         // Whole minutes since 1970: it only grows, and stays within 32 bits.

@@ -1,5 +1,6 @@
 // Stock, memory and help, as a person uses them with a thumb at 390 px.
 import assert from 'node:assert/strict';
+import { readFile } from 'node:fs/promises';
 import { test } from 'node:test';
 import { host, open, phone, usable, violations } from '../harness.mjs';
 import { begin, goTo, kept, startDemo, startBatch, texts } from './steps.mjs';
@@ -144,6 +145,67 @@ test('a full device loses nothing: it is said, held, and kept once there is room
   await page.getByText('Cure no. 1: 50 g left').waitFor();
   assert.equal((await kept(page, 'batch/')).length, 1);
   assert.equal((await kept(page, 'stock/')).length, 1);
+});
+
+test('help names the sources of every table, each with its status', async (t) => {
+  const page = await begin(t, { ...phone, at: '#/help' });
+  for (const [head, source] of [
+    ['How long a pack keeps', 'Texas A&M L-1664, published'],
+    ['What a bird or an animal gives', 'Janiszewski 2018, 30 wild birds; live weight from bird guides, published'],
+    ['When something went wrong', 'Clemson HGIC 3603, published'],
+    ['What it is cooked to', 'CDC, trichinellosis, published'],
+    ['Weights of a level spoon', 'from memory, not looked up'],
+  ]) {
+    const list = page.locator('details').filter({ hasText: head });
+    await list.locator('summary').tap();
+    await list.getByText(source).first().waitFor();
+  }
+});
+
+test('a job handed to the calendar is taken off it when its batch is put away', async (t) => {
+  const page = await begin(t, phone);
+  const id = await startDemo(page);
+  await goTo(page, `#/batch/${id}/weigh`);
+  for (const of of ['cure:0', 'line:0', 'line:1', 'line:2', 'line:3', 'rub', 'label']) {
+    await page.locator(`[data-tick="${of}"]`).check();
+    await page.locator(`[data-tick="${of}"]:checked`).waitFor();
+  }
+  await goTo(page, '#/today');
+  const file = async (name) => {
+    const waiting = page.waitForEvent('download');
+    await page.getByRole('button', { name }).tap();
+    return readFile(await (await waiting).path(), 'utf8');
+  };
+  const first = await file(/^Put \d+ jobs of all batches in the calendar$/);
+  assert.ok(first.includes('BEGIN:VALARM') && !first.includes('CANCELLED'));
+  await page.reload();
+  await usable(page);
+  await goTo(page, `#/batch/${id}/pieces`);
+  await page.getByText('About this batch').tap();
+  await page.getByRole('button', { name: 'Delete this batch' }).tap();
+  await goTo(page, '#/today');
+  const second = await file(/^Take \d+ jobs off the calendar$/);
+  const uids = (text) => text.match(/^UID:.*$/gm).sort();
+  assert.deepEqual(uids(second), uids(first));
+  assert.ok(!second.includes('BEGIN:VALARM') && !second.includes('CONFIRMED'));
+  const sequence = (text) => Number(/SEQUENCE:(\d+)/.exec(text)[1]);
+  assert.ok(sequence(second) >= sequence(first));
+  await page.getByRole('button', { name: /off the calendar$/ }).waitFor({ state: 'detached' });
+});
+
+test('a bag without a label is found by what it weighs and measures', async (t) => {
+  const page = await begin(t, phone);
+  await startDemo(page);
+  await goTo(page, '#/past');
+  await page.getByText('A bag without a label').tap();
+  await page.getByLabel('What it weighs').fill('155');
+  await page.getByText('1 batch it may be of').waitFor();
+  // The demo batch has 4 teal breasts of 152 g, 15 mm thick.
+  await page.getByText('Teal, all 4: 152 g').waitFor();
+  await page.getByLabel('Thickest part').fill('16');
+  await page.getByText('Teal: 15 mm thick').waitFor();
+  await page.getByLabel('Thickest part').fill('60');
+  await page.getByText('0 batches it may be of').waitFor();
 });
 
 for (const light of ['Day', 'Dark', 'Red light']) {

@@ -55,7 +55,7 @@ async function toPlan(page, what, hunters, each, recipe) {
 /** Puts each size class on the scale in turn. */
 async function weighed(page, classes) {
   for (const [name, weight, thickness] of classes) {
-    await button(page, `Change ${name}`).tap();
+    await button(page, `Weigh the ${name}`).tap();
     await heading(page, 'Change this size class');
     await page.getByLabel('Weight of all of them').fill(weight);
     await page.getByLabel('Thickest part').fill(thickness);
@@ -225,10 +225,14 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   assert.match((await texts(page.locator('.lbl .top2')))[1], /Pack 2 of 4, SD-\w{4} 610 g/, 'printed again, not typed');
   await look(page, '12-packs-on-the-list');
 
-  await page.getByLabel('Gift tag').tap();
+  await button(page, 'Give one away').tap();
   await page.getByLabel('Who gets it').fill('The neighbour');
+  await page.getByLabel('Species and number in the gift').fill('6 mallard breast');
   await look(page, '13-gift-tag');
-  assert.match(await page.locator('.lbl').first().innerText(), /640 g[^]*Given to The neighbour, 17 Nov 2026/);
+  assert.match(
+    await page.locator('.lbl').first().innerText(),
+    /6 mallard breast[^]*640 g[^]*Keep frozen[^]*Given to The neighbour, 17 Nov 2026/,
+  );
   await button(page, 'It was given to The neighbour: write it down').tap();
   await page.getByText('Written down: The neighbour has it.').waitFor();
   await door(page, /^Stock/);

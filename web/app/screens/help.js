@@ -1,6 +1,7 @@
 /** Help: the whole job by the demo batch, the words of the trade, where the figures come from. */
-import { html } from 'lit-html';
-import { statusWords } from '../words/names.js';
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { count, statusWords } from '../words/names.js';
 import { GLOSSARY } from '../words/glossary.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -44,15 +45,27 @@ const JOB = [
   ],
 ];
 
+/** @param {string} head @param {[string, string][]} all sources, each with its status */
+function list(head, all) {
+  return html`<details class="gap">
+    <summary>${head}: ${count(all.filter(([source]) => source).length, 'source')}</summary>
+    <ul class="bullets">
+      ${all.map(([source, status]) =>
+        source ? html`<li>${source}${status ? html`, <b>${statusWords(status)}</b>` : nothing}</li>` : nothing,
+      )}
+    </ul>
+  </details>`;
+}
+
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function help(app) {
   function draw() {
-    const { profiles, ingredients } = app.tables;
-    /** @type {Map<string, Set<string>>} */
-    const sources = new Map();
-    for (const { source, status } of ingredients) {
-      if (source) sources.set(statusWords(status), (sources.get(statusWords(status)) ?? new Set()).add(source));
-    }
+    const { ingredients } = app.tables;
+    const tables = ask('sources', {}).ok?.tables ?? [];
+    // Each source once, whatever it is of.
+    const spoons = /** @type {[string, string][]} */ ([
+      ...new Map(ingredients.map(({ source, status }) => [source + status, [source, status]])).values(),
+    ]);
     const view = html`<div class="leaf help">
       <h1 tabindex="-1">Help</h1>
       <p class="lead near">
@@ -88,20 +101,7 @@ export function help(app) {
         <p class="lead">
           Published: read in the source. Quoted: read in a text that quotes it. The rest says what it is: treat it so.
         </p>
-        <h3>Limits for cure</h3>
-        <ul class="bullets">
-          ${profiles.map(({ name, source }) => html`<li><b>${name}.</b> ${source}</li>`)}
-        </ul>
-        <h3>Weights of a level spoon</h3>
-        ${[...sources].map(
-          ([status, all]) =>
-            html`<details class="gap">
-              <summary>${status}: ${all.size} sources</summary>
-              <ul class="bullets">
-                ${[...all].map((source) => html`<li>${source}</li>`)}
-              </ul>
-            </details>`,
-        )}
+        ${tables.map(([head, all]) => list(head, all))} ${list('Weights of a level spoon', spoons)}
       </section>
     </div>`;
     return { title: 'Help', back: { href: '#/today', text: 'Today' }, one: true, view };

@@ -69,16 +69,15 @@ export function labels(app, id, part) {
     // What is on the list already is printed again without typing it anew.
     const here = book.here();
     const kept = kind === 'gift' ? (book.pack() ? [book.pack()] : []) : here;
-    const count = Math.min(
-      MOST,
-      Math.max(
-        1,
-        Math.round(Number(form.text('count', String(kind === 'pack' ? here.length || 1 : 1)).replace(',', '.'))) || 1,
-      ),
-    );
+    const counted = `count-${kind}`;
+    const typed = Number(form.text(counted, String(kind === 'pack' ? here.length || 1 : 1)).replace(',', '.'));
+    const count = Math.min(MOST, Math.max(1, Math.round(typed) || 1));
     const read = weights(count);
     if (read.wrong) form.mark([{ code: 'not_read', field: 'weights', message: read.wrong }]);
-    const { frozen, vacuum } = how;
+    const { vacuum } = how;
+    // A pack that is given is kept as it lies on the list.
+    const gift = kind === 'gift' ? book.pack() : undefined;
+    const frozen = gift?.frozen ?? how.frozen;
     const packs = read.values.length === count ? read.values : [];
     const answer = ask('labels', { batch, now: app.now(), frozen, vacuum, packs, settings: app.settings });
     const printed = read.texts.length ? read.texts : kept.map((pack) => pack?.weight?.text ?? '');
@@ -92,13 +91,24 @@ export function labels(app, id, part) {
           <h1 tabindex="-1">Labels for batch ${batch.tag}</h1>
           ${pick({ name: 'paper', legend: 'What for', look: 'long', options: PAPERS, value: kind }, (kind) => set({ kind }))}
           ${pick({ name: 'stock', legend: 'Printed on', options: STOCKS, value: how.stock }, (stock) => set({ stock }))}
-          ${field(form, { key: 'count', label: kind === 'pack' ? 'How many packs' : 'How many', stored: String(count), stepper: ['One less', 'One more'], least: 1, keys: 'numeric' }, { typed: app.draw })}
+          ${field(form, { key: counted, label: kind === 'pack' ? 'How many packs' : 'How many', stored: String(count), stepper: ['One less', 'One more'], least: 1, keys: 'numeric' }, { typed: app.draw })}
           ${kind === 'gift' ? book.choosePack() : nothing}
           ${
             kind === 'bag'
               ? nothing
-              : html`${
-                  kind === 'gift' && book.pack()
+              : html`${field(
+                  form,
+                  {
+                    key: 'what',
+                    label: kind === 'gift' ? 'Species and number in the gift' : 'What is in each pack',
+                    hint: 'Empty: all that is in the batch.',
+                    look: 'words',
+                    optional: true,
+                  },
+                  { typed: app.draw },
+                )}
+                ${
+                  gift
                     ? nothing
                     : field(
                         form,
@@ -112,18 +122,22 @@ export function labels(app, id, part) {
                         { typed: app.draw },
                       )
                 }
-                ${pick(
-                  {
-                    name: 'place',
-                    legend: 'Kept',
-                    options: /** @type {['cold' | 'frozen', string][]} */ ([
-                      ['cold', 'Cold'],
-                      ['frozen', 'Frozen'],
-                    ]),
-                    value: frozen ? 'frozen' : 'cold',
-                  },
-                  (place) => set({ frozen: place === 'frozen' }),
-                )}
+                ${
+                  gift
+                    ? nothing
+                    : pick(
+                        {
+                          name: 'place',
+                          legend: 'Kept',
+                          options: /** @type {['cold' | 'frozen', string][]} */ ([
+                            ['cold', 'Cold'],
+                            ['frozen', 'Frozen'],
+                          ]),
+                          value: frozen ? 'frozen' : 'cold',
+                        },
+                        (place) => set({ frozen: place === 'frozen' }),
+                      )
+                }
                 ${pick(
                   {
                     name: 'vacuum',
@@ -139,7 +153,10 @@ export function labels(app, id, part) {
           }
         </div>
         ${answered(app, answer, (ok) => {
-          const paper = ok.papers.find((one) => one.kind === kind);
+          const paper = filled(
+            ok.papers.find((one) => one.kind === kind),
+            form.text('what').trim(),
+          );
           return html`${
               ok.held
                 ? html`<div class="gap noprint">
@@ -154,7 +171,7 @@ export function labels(app, id, part) {
                     <div class="block noprint">
                       <button type="button" class="btn main wide" @click=${() => print()}>Print</button>
                     </div>
-                    ${kind === 'pack' ? book.putIn({ count, weights: read.values, until: paper.until, out: ok.out, frozen, done: () => form.clear() }) : nothing}
+                    ${kind === 'pack' ? book.putIn({ count, weights: read.values, until: paper.until, out: ok.out, frozen, done: () => form.clear(), give: () => (set({ kind: 'gift' }), scrollTo(0, 0)) }) : nothing}
                     ${kind === 'gift' ? book.give(read.values[0]) : nothing}`
                 : nothing
             }
@@ -170,4 +187,15 @@ export function labels(app, id, part) {
   }
 
   return { draw };
+}
+
+/**
+ * What is in it, where that is not all of the batch.
+ * @param {import('../types').Paper | undefined} paper
+ * @param {string} what
+ */
+function filled(paper, what) {
+  if (!paper || !what || paper.kind === 'bag') return paper;
+  const facts = paper.facts.map((fact) => (fact.label === 'Species, number' ? { ...fact, value: what } : fact));
+  return { ...paper, what, facts };
 }

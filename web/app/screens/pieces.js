@@ -25,6 +25,7 @@ export function pieces(app, id) {
     const batch = /** @type {Batch} */ (app.shelf.batches.get(id));
     const { ok, problems } = ask('pieces', { pieces: batch.pieces, settings: app.settings });
     const any = batch.pieces.length > 0;
+    const open = batch.pieces.findIndex(({ weight }) => !weight);
     const leaf = html`<div class="leaf">
       ${batchHead(id, batch, stateOf(app, id, batch), 'pieces')}
       <section class="sec">
@@ -36,8 +37,19 @@ export function pieces(app, id) {
       ${
         any && ok
           ? html`<div class="block">
-              <a class="btn wide ${!form.begun ? 'main' : ''}" href="#/batch/${id}/weigh">Go to weigh-out</a>
-            </div>`
+                ${
+                  open < 0 || form.begun
+                    ? nothing
+                    : html`<button type="button" class="btn main wide" @click=${() => form.edit(open)}>
+                        Weigh the ${ok.rows[open]?.name}
+                      </button>`
+                }
+              </div>
+              <div class="gap">
+                <a class="btn wide ${open < 0 && !form.begun ? 'main' : ''}" href="#/batch/${id}/weigh"
+                  >Go to weigh-out</a
+                >
+              </div>`
           : nothing
       }
       ${about(batch)}

@@ -207,8 +207,9 @@ export function stock(app) {
   }
 
   /** @param {PackRow} row */
-  function pack({ id, name, weight, batch, until, over }) {
-    const day = until === null ? 'No use-by is written down.' : `Use by ${fullDate(until)}.`;
+  function pack({ id, name, weight, batch, frozen, until, over }) {
+    const by = frozen ? 'Frozen. Best by' : 'Use by';
+    const day = until === null ? 'No use-by is written down.' : `${by} ${fullDate(until)}.`;
     const give = async () => {
       const to = gift.text('to').trim();
       if (!to) gift.mark([{ code: 'missing', field: 'to', message: 'Type who gets it.', choices: [] }]);

@@ -83,9 +83,9 @@ export function today(app) {
         empty
           ? nothing
           : html`${list('Under way', false)} ${list('Finished, to put away', true)}
-              <div class="block"><a class="btn main wide" href="#/start">Start a batch</a></div>
-              ${calendarButton(app, open, 'all')}`
+              <div class="block"><a class="btn main wide" href="#/start">Start a batch</a></div>`
       }
+      ${calendarButton(app, open, 'all')}
     </div>`;
 
     const plate = html`<div class="plate">

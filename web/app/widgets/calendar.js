@@ -1,4 +1,4 @@
-/** The jobs as a file for the phone's calendar, with an alarm at each. */
+/** The jobs as a file for the phone's calendar, with an alarm at each; what is no longer to do is taken off. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { count } from '../words/names.js';
@@ -12,35 +12,48 @@ import { count } from '../words/names.js';
  * @param {'one' | 'all'} which
  */
 export function calendarButton(app, batches, which) {
-  const { ok } = asked(app, batches);
-  if (!ok?.jobs) return nothing;
+  const { ok } = asked(app, batches, which);
+  if (!ok || (!ok.jobs && !ok.cancelled)) return nothing;
+  const of = which === 'all' ? 'of all batches ' : '';
   return html`<div class="block noprint">
-    <button type="button" class="btn wide" @click=${() => hand(app, batches)}>
-      Put ${count(ok.jobs, 'job')} ${which === 'all' ? 'of all batches ' : ''}in the calendar
+    <button type="button" class="btn wide" @click=${() => hand(app, batches, which)}>
+      ${ok.jobs ? `Put ${count(ok.jobs, 'job')} ${of}in the calendar` : `Take ${count(ok.cancelled, 'job')} off the calendar`}
     </button>
     <p class="small near">
-      A file for the calendar of this phone, with an alarm at each job. Open it again after a change: it replaces the
-      jobs of before.
+      ${
+        ok.jobs
+          ? 'A file for the calendar of this phone, with an alarm at each job. Open it again after a change: it replaces the jobs of before.'
+          : 'A file for the calendar of this phone: open it, and their alarms are gone.'
+      }${ok.jobs && ok.cancelled ? ` ${count(ok.cancelled, 'job')} no longer to do ${ok.cancelled === 1 ? 'is' : 'are'} taken off.` : nothing}
     </p>
   </div>`;
 }
 
-/** @param {App} app @param {[string, Batch][]} batches */
-function asked(app, batches) {
+/** Of one batch only its own jobs are replaced. @param {[string, Batch][]} batches @param {'one' | 'all'} which */
+function ownOf(batches, which) {
+  return (/** @type {[string, number]} */ [uid]) => which === 'all' || uid.startsWith(`${batches[0]?.[0]}-`);
+}
+
+/** @param {App} app @param {[string, Batch][]} batches @param {'one' | 'all'} which */
+function asked(app, batches, which) {
   return ask('calendar', {
     batches: batches.map(([id, batch]) => ({ id, batch })),
+    earlier: app.shelf.sent.filter(ownOf(batches, which)),
     now: app.now(),
     settings: app.settings,
   });
 }
 
-/** @param {App} app @param {[string, Batch][]} batches */
-function hand(app, batches) {
-  const { ok } = asked(app, batches);
+/** @param {App} app @param {[string, Batch][]} batches @param {'one' | 'all'} which */
+async function hand(app, batches, which) {
+  const { ok } = asked(app, batches, which);
   if (!ok) return;
   const url = URL.createObjectURL(new Blob([ok.text], { type: 'text/calendar' }));
-  const tag = batches.length === 1 ? `-${batches[0]?.[1].tag}` : '';
+  const tag = which === 'one' ? `-${batches[0]?.[1].tag}` : '';
   Object.assign(document.createElement('a'), { href: url, download: `cure-reckoner${tag}.ics` }).click();
   // The browser has begun to read it by then.
   setTimeout(() => URL.revokeObjectURL(url), 60_000);
+  const own = ownOf(batches, which);
+  const rest = app.shelf.sent.filter((one) => !own(one));
+  await app.act(() => app.shelf.keepSent([...rest, ...ok.sent]));
 }

@@ -66,9 +66,11 @@ export function lastTime(app, id, batch) {
   );
   const [, last] = before.sort(([a], [b]) => (a < b ? 1 : -1))[0] ?? [];
   if (!last?.after) return nothing;
-  const { change, taste, cut } = last.after;
+  const { change, taste, cut, out } = last.after;
   const when = last.ticks.find(({ of }) => of === 'rub')?.at;
-  const said = [taste && `Taste: ${taste}.`, cut && `Cut: ${cut}.`].filter(Boolean).join(' ');
+  const said = [out && `${out} came out.`, taste && `Taste: ${taste}.`, cut && `Cut: ${cut}.`]
+    .filter(Boolean)
+    .join(' ');
   return html`<aside class="caution last-time" aria-label="Last time">
     <b>Last time${when ? `, ${fullDate(when)}` : ''}</b>${change ? html`<br />To change: ${change}` : nothing}${
       said ? html`<br />${said}` : nothing

@@ -5,6 +5,7 @@ import { newId } from '../shelf.js';
 import { count as counted } from '../words/names.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
+import { icon } from './icon.js';
 import { choose, option } from './pick.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -17,6 +18,7 @@ import { choose, option } from './pick.js';
  * @property {string | null} out weight of all, where each is weighed
  * @property {boolean} frozen
  * @property {() => void} done
+ * @property {() => void} give goes on to the gift tag
  */
 
 const UNWEIGHED = '0 g';
@@ -99,10 +101,15 @@ export class PackBook {
     const here = this.here();
     const place = going.frozen ? 'freezer' : 'refrigerator';
     if (here.length) {
-      return html`<p class="block noprint">
-        <b>${counted(here.length, 'pack')} of this batch ${here.length === 1 ? 'is' : 'are'} on the list.</b>
-        <a href="#/stock">See the list in Stock</a>
-      </p>`;
+      return html`<p class="block noprint flag ok">
+          ${icon('s-ok', '')}<b
+            >${counted(here.length, 'pack')} of this batch ${here.length === 1 ? 'is' : 'are'} on the list.</b
+          >
+        </p>
+        <div class="gap acts noprint">
+          <button type="button" class="btn" @click=${going.give}>Give one away</button>
+          <a class="btn quiet" href="#/stock">See the list in Stock</a>
+        </div>`;
     }
     return html`<div class="block noprint">
       <button type="button" class="btn wide" @click=${() => this.#put(going)}>
@@ -128,6 +135,7 @@ export class PackBook {
         weight: weights[at] ?? UNWEIGHED,
         batch: id,
         at: app.now(),
+        ...(frozen ? { frozen } : {}),
         ...(until === null ? {} : { until }),
       },
     }));
