@@ -123,12 +123,37 @@ fn the_refrigerator_as_it_was() {
         .find(|n| n["word"] == "It was too warm")
         .unwrap();
     assert!(says["says"].as_str().unwrap().contains("9 h"), "{says}");
-    // A power cut with no reading says that nobody knows.
-    let cut = log(
-        json!([read(0, "38 F"), {"at": RUB + 5 * HOUR, "what": "power_off"}, {"at": RUB + 12 * HOUR, "what": "power_on"}]),
-        60.0,
-    );
+    // A power cut with no reading: 4 h count as cold (FoodSafety.gov, power outages, quoted), the other 3 as warm.
+    let off = |back: Value| {
+        log(
+            json!([read(0, "38 F"), {"at": RUB + 5 * HOUR, "what": "power_off"}, back, read(15, "38 F")]),
+            60.0,
+        )
+    };
+    let says = |clock: &Value, word: &str| {
+        let notes = clock["notes"].as_array().unwrap().iter();
+        let note = notes.clone().find(|n| n["word"] == word).cloned();
+        note.map(|n| n["says"].as_str().unwrap().to_owned())
+    };
+    let cut = off(json!({"at": RUB + 12 * HOUR, "what": "power_on"}));
     assert!(words(&cut).contains(&"The power was off"));
+    assert!(says(&cut, "It was too warm").unwrap().starts_with("3 h above"));
+    assert_eq!(likely(&cut), likely(&even), "what was not read makes no cure faster");
+    let short = off(json!({"at": RUB + 9 * HOUR, "what": "power_on"}));
+    assert_eq!(says(&short, "It was too warm"), None);
+    // With a reading on its return it warmed evenly from 38 to 54 °F in 8 h: above 40 for 7 of them,
+    // and for 2 more until it was cold again.
+    let warmed = off(json!({"at": RUB + 13 * HOUR, "what": "power_on", "reads": "54 F"}));
+    assert!(says(&warmed, "It was too warm").unwrap().starts_with("9 h above"));
+    // At 39 °F on its return it never was too warm.
+    let cold = off(json!({"at": RUB + 13 * HOUR, "what": "power_on", "reads": "39 F"}));
+    assert_eq!(says(&cold, "It was too warm"), None);
+    // Still off: the hours go on.
+    let dark = log(
+        json!([read(0, "38 F"), {"at": RUB + 5 * HOUR, "what": "power_off"}]),
+        30.0,
+    );
+    assert!(says(&dark, "It was too warm").unwrap().starts_with("21 h above"));
     // Out of order they are the same.
     let mixed = log(json!([read(14, "38 F"), read(5, "46 F"), read(0, "38 F")]), 60.0);
     assert_eq!(likely(&mixed), likely(&warm));
@@ -263,6 +288,68 @@ fn the_plan_says_when_the_slowest_is_through() {
         &json!({"next": {"batches": [{"id": "b", "batch": rinsed}], "now": RUB + 41 * HOUR, "settings": settings("0.1 g")}}),
     );
     assert!(!list.to_string().contains("cure clock"));
+}
+
+/// The list of one batch at so many hours after the rub, and the due time of a job in hours after it.
+fn plan_of(batch: &Value, hours: i64) -> Value {
+    ok(
+        &json!({"next": {"batches": [{"id": "b", "batch": batch}], "now": RUB + hours * HOUR, "settings": settings("0.1 g")}}),
+    )
+}
+
+fn due(list: &Value, id: &str) -> Option<f64> {
+    let jobs = list["batches"][0]["jobs"].as_array()?;
+    let job = jobs.iter().find(|j| j["id"] == id)?;
+    Some((job["due"].as_i64()? - RUB) as f64 / HOUR as f64)
+}
+
+#[test]
+fn the_plan_follows_the_clock() {
+    let both = cured(json!([breast("25 mm"), breast("38 mm")]), "36 h");
+    let list = plan_of(&both, 1);
+    let clock = clock_of(&both, 1.0);
+    // The recipe's 36 h are enough for 38 mm, likely: nothing moves. The smaller come out first.
+    assert_eq!(due(&list, "step:1"), Some(36.0));
+    assert_eq!(due(&list, "draw:0"), Some(at(&clock, 0, "colour", "likely")));
+    assert_eq!(due(&list, "draw:1"), None, "the slowest is the rinse itself");
+    assert_eq!(due(&list, "turn:0:2"), None, "at 36 h it is rinsed");
+    // At 24 h they are not: the rinse waits for the larger, with one turn more, and says why.
+    let hasty = cured(json!([breast("25 mm"), breast("38 mm")]), "24 h");
+    let list = plan_of(&hasty, 1);
+    let likely = at(&clock_of(&hasty, 1.0), 1, "colour", "likely");
+    assert_eq!(due(&list, "step:1"), Some(likely));
+    assert!(likely > 24.0 && due(&list, "turn:0:1") == Some(24.0));
+    assert!(list.to_string().contains("later than the recipe has it"));
+    // A frozen day is added to what the recipe says.
+    let mut frozen = both.clone();
+    frozen["fridge"] = json!([
+        {"at": RUB, "what": "read", "reads": "38 F"},
+        {"at": RUB + 5 * HOUR, "what": "frozen"},
+        {"at": RUB + 29 * HOUR, "what": "thawed"}
+    ]);
+    assert_eq!(due(&plan_of(&frozen, 30), "step:1"), Some(60.0));
+    // One class drawn: its job is done, its own clock stands, the rest goes on.
+    let mut drawn = both.clone();
+    drawn["ticks"]
+        .as_array_mut()
+        .unwrap()
+        .push(json!({"of": "draw:0", "at": RUB + 2 * HOUR}));
+    let list = plan_of(&drawn, 30);
+    let open: Vec<&str> = list["jobs"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|j| j["id"].as_str().unwrap())
+        .collect();
+    assert!(!open.contains(&"draw:0") && open.contains(&"step:1"), "{open:?}");
+    let clock = clock_of(&drawn, 30.0);
+    assert_eq!(clock["classes"][0]["word"], "Not yet", "it came out after 2 h");
+    assert_eq!(clock_of(&both, 30.0)["classes"][0]["word"], "Likely");
+    // In the mince it is in the middle from the start: no clock moves it.
+    let mut mince = hasty.clone();
+    mince["recipe"]["method"] = json!("ground");
+    let list = plan_of(&mince, 1);
+    assert_eq!((due(&list, "draw:0"), due(&list, "step:1")), (None, Some(24.0)));
 }
 
 #[test]

@@ -156,7 +156,7 @@ pub struct PutIn {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct Tick {
-    /// What: `cure:0`, `line:2`, `rub`, `label`, `step:3`, `turn:0:2`, `end`.
+    /// What: `cure:0`, `line:2`, `rub`, `label`, `step:3`, `turn:0:2`, `draw:2` for a size class, `end`.
     pub of: String,
     /// When, in milliseconds since 1970-01-01 UTC.
     #[cfg_attr(feature = "types", ts(type = "number"))]

@@ -14,11 +14,27 @@ const USUAL: f64 = 38.0;
 /// Activation energy over the gas constant, K: 25 kJ/mol, judgement (20 to 30).
 const ACTIVATION: f64 = 25_000.0 / 8.314;
 
+/// A shut refrigerator keeps cold so many hours without power. FoodSafety.gov, quoted.
+const KEEPS: f64 = 4.0;
+/// A refrigerator that warms without power is taken in so many steps.
+const STEPS: u32 = 8;
+
 /// A stretch with one speed, until the next begins.
 struct Stretch {
     from: f64,
-    fahrenheit: f64,
     counts: f64,
+    /// Above 40 °F, or not known to be below.
+    warm: bool,
+}
+
+impl Stretch {
+    fn at(from: f64, fahrenheit: f64) -> Self {
+        Self {
+            from,
+            counts: counts(fahrenheit),
+            warm: fahrenheit > WARM,
+        }
+    }
 }
 
 /// The course of a refrigerator from the rub on, in hours after it.
@@ -47,24 +63,43 @@ impl Fridge {
         let mut sorted: Vec<&FridgeReading> = readings.iter().collect();
         sorted.sort_by_key(|r| r.at);
         let (mut fahrenheit, mut frozen) = (usual, false);
-        let mut stretches = vec![Stretch {
-            from: 0.0,
-            fahrenheit,
-            counts: counts(fahrenheit),
-        }];
+        let mut stretches = vec![Stretch::at(0.0, fahrenheit)];
+        // Without power: since when nothing was read, and how many stretches there were by then.
+        let mut dark: Option<(f64, usize)> = None;
         for reading in sorted {
-            fahrenheit = reading.reads.and_then(|t| t.base().to_f64()).unwrap_or(fahrenheit);
+            let from = hours(reading.at.saturating_sub(begun)).max(0.0);
+            let read = reading.reads.and_then(|t| t.base().to_f64());
+            if let Some((since, known)) = dark {
+                if let Some(read) = read.filter(|_| !frozen) {
+                    stretches.truncate(known);
+                    stretches.extend(warming((since, fahrenheit), (from, read)));
+                } else {
+                    stretches.retain(|s| s.from < from);
+                }
+            }
+            fahrenheit = read.unwrap_or(fahrenheit);
             frozen = match reading.what {
                 Seen::Frozen => true,
                 Seen::Thawed => false,
                 Seen::Read | Seen::PowerOff | Seen::PowerOn => frozen,
             };
-            let from = (hours(reading.at.saturating_sub(begun))).max(0.0);
-            stretches.push(Stretch {
-                from,
-                fahrenheit,
-                counts: if frozen { 0.0 } else { counts(fahrenheit) },
-            });
+            let mut stretch = Stretch::at(from, fahrenheit);
+            if frozen {
+                (stretch.counts, stretch.warm) = (0.0, false);
+            }
+            let counts = stretch.counts;
+            stretches.push(stretch);
+            let off = reading.what == Seen::PowerOff || dark.is_some() && reading.what != Seen::PowerOn;
+            let since = dark.filter(|_| read.is_none()).map_or(from, |(since, _)| since);
+            dark = (off && !frozen).then_some((since, stretches.len()));
+            if dark.is_some() {
+                let from = (since + KEEPS).max(from);
+                stretches.push(Stretch {
+                    from,
+                    counts,
+                    warm: true,
+                });
+            }
         }
         // The forecast goes on at the last reading where that is a refrigerator's, else at the usual.
         let ahead = if (STANDS..=WARM).contains(&fahrenheit) {
@@ -107,8 +142,16 @@ impl Fridge {
     /// Hours above 40 °F and hours that stood, up to now.
     pub fn warm_and_stood(&self, now: f64) -> (f64, f64) {
         let sum = |which: fn(&Stretch) -> bool| self.spans(now).filter(|(s, _)| which(s)).map(|(_, span)| span).sum();
-        (sum(|s| s.fahrenheit > WARM && s.counts > 0.0), sum(|s| s.counts <= 0.0))
+        (sum(|s| s.warm), sum(|s| s.counts <= 0.0))
     }
+}
+
+/// Evenly warmer, or colder, from one reading to the next.
+fn warming((since, from): (f64, f64), (until, to): (f64, f64)) -> impl Iterator<Item = Stretch> {
+    (0..STEPS).map(move |step| {
+        let share = |more: f64| (f64::from(step) + more) / f64::from(STEPS);
+        Stretch::at(since + (until - since) * share(0.0), from + (to - from) * share(0.5))
+    })
 }
 
 /// Milliseconds as hours.

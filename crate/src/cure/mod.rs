@@ -29,10 +29,13 @@ mod fridge;
 mod laid;
 mod learn;
 mod model;
+mod notes;
+mod rinse;
 
-pub use clock::{clock, through};
+pub use clock::clock;
 pub use learn::{Speed, learn};
 pub use model::{AskClock, AskCut, Class, CureClock, Cutting, Learnt, Note, Point, Rule, Soak, Span3};
+pub use rinse::{Draw, Rinse, rinse};
 
 /// How fast salt goes into one kind of meat: a row of `tables/diffusion.csv`.
 #[derive(Clone, Copy, Debug)]

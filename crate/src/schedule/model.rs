@@ -18,7 +18,7 @@ pub struct NextList {
 pub struct Job {
     /// The batch's id as it came with the request.
     pub batch: String,
-    /// Id for its tick: `step:1`, `turn:0:2`, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
+    /// Id for its tick: `step:1`, `turn:0:2`, `draw:2` for a size class, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
     pub id: String,
     /// `Turn the pieces`, `Rinse`.
     pub head: String,

@@ -3,7 +3,7 @@
 
 use super::model::{Job, NextList, Stage, State};
 use crate::batch::{Batch, green, kinds};
-use crate::cure::through;
+use crate::cure::rinse;
 use crate::dose::{Outcome, cautions, heat_keys};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Mass, Problem, Span, System};
@@ -82,7 +82,7 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings) -> State {
     let open = || jobs.iter().filter(|j| is_open(j));
     let finished = open().next().is_none();
     let stage = open()
-        .find(|j| !j.id.starts_with("turn:"))
+        .find(|j| !j.id.starts_with("turn:") && !j.id.starts_with("draw:"))
         .map_or(Stage::Pack, |j| j.stage);
     // The last step begun says where the meat is.
     let last = batch
@@ -230,34 +230,53 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings) 
     };
     let mut jobs = Vec::new();
     let mut due = begun;
+    // A cure that has not come off yet goes by the clock, where it has one.
+    let clock = steps
+        .iter()
+        .position(|s| s.act == Do::Cure)
+        .filter(|cure| last_ticked.is_none_or(|last| last <= *cure) && ended.is_none())
+        .and_then(|cure| Some((cure, rinse(batch, now, settings)?)));
     for (i, step) in steps.iter().enumerate() {
         // A step that is not ticked while a later one is was passed over.
         let over = last_ticked.is_some_and(|last| last > i) || ended.is_some();
         let ticked = tick_of(batch, i, begun);
         // Nothing is begun before the cure is on, whatever a clock said.
         let start = ticked.unwrap_or(due).max(begun);
-        let length = millis(step.lasts);
+        let mut length = millis(step.lasts);
         let mut text = line(step, units);
-        if step.act == Do::Rinse
-            && ticked.is_none()
-            && !over
-            && let Some(through) = through(batch, now, settings)
-        {
+        if let Some((_, clock)) = clock.as_ref().filter(|(cure, _)| *cure == i) {
+            length = length.max(clock.due.saturating_sub(start));
+        }
+        if let Some((_, clock)) = clock.as_ref().filter(|(cure, _)| cure.saturating_add(1) == i) {
             text.push_str(if text.is_empty() { "" } else { " " });
-            text.push_str(&through);
+            text.push_str(&clock.says);
         }
         jobs.push(Job {
             ends: step.lasts.map(|_| start.saturating_add(length)),
             caution: caution(step.act, &batch.recipe, &kinds),
             ..job(format!("step:{i}"), step.act, head(step.act), text, due, ticked, over)
         });
-        for (k, at) in turns(step, start).into_iter().enumerate() {
+        let from = jobs.len();
+        for (k, at) in turns(step, start, length).into_iter().enumerate() {
             let of = format!("turn:{i}:{k}");
             let done = batch.tick(&of).map(|t| t.at);
             if done.is_some() || !over {
                 let (head, text) = batch.recipe.method.words().turn;
                 jobs.push(job(of, step.act, head, text.to_owned(), at, done, false));
             }
+        }
+        // Small pieces out first.
+        let draws = clock
+            .iter()
+            .filter(|(cure, _)| *cure == i)
+            .flat_map(|(_, clock)| &clock.draws);
+        for draw in draws {
+            let done = batch.tick(&draw.id).map(|t| t.at);
+            let (head, text) = (format!("Take out {}", draw.name), draw.says.clone());
+            jobs.push(job(draw.id.clone(), step.act, &head, text, draw.due, done, false));
+        }
+        if let Some(within) = jobs.get_mut(from..) {
+            within.sort_by_key(|j| j.due);
         }
         due = start.saturating_add(length);
     }
@@ -288,9 +307,9 @@ fn is_open(job: &Job) -> bool {
     job.ticked.is_none() && !job.passed
 }
 
-/// Times of the turns within a step, its end left out: then the next step is due.
-fn turns(step: &Step, start: i64) -> Vec<i64> {
-    let (every, length) = (millis(step.turn_every), millis(step.lasts));
+/// Times of the turns within a step of this length, its end left out: then the next step is due.
+fn turns(step: &Step, start: i64, length: i64) -> Vec<i64> {
+    let every = millis(step.turn_every);
     if every < MINUTE {
         return Vec::new();
     }
@@ -301,9 +320,11 @@ fn turns(step: &Step, start: i64) -> Vec<i64> {
         .collect()
 }
 
-/// What may be done soonest: the next step, and of the turns the last that is overdue and the first that is to come.
+/// What may be done soonest: the next step, what is drawn before it, and of the turns the last that is overdue and the
+/// first that is to come.
 fn soonest(state: &State) -> Vec<Job> {
     let is_turn = |job: &Job| job.id.starts_with("turn:");
+    let is_draw = |job: &Job| job.id.starts_with("draw:");
     let last_turned = state.jobs.iter().rposition(|j| is_turn(j) && j.ticked.is_some());
     let missed = state
         .jobs
@@ -313,8 +334,15 @@ fn soonest(state: &State) -> Vec<Job> {
         .map(|(_, j)| j)
         .next_back();
     let coming = state.jobs.iter().find(|j| is_turn(j) && is_open(j) && !j.now);
-    let step = state.jobs.iter().find(|j| !is_turn(j) && is_open(j));
-    missed.into_iter().chain(coming).chain(step).cloned().collect()
+    let step = state.jobs.iter().find(|j| !is_turn(j) && !is_draw(j) && is_open(j));
+    let draws = state.jobs.iter().filter(|j| is_draw(j) && is_open(j));
+    missed
+        .into_iter()
+        .chain(coming)
+        .chain(draws)
+        .chain(step)
+        .cloned()
+        .collect()
 }
 
 /// The caution beside a step.

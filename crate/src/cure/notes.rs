@@ -1,0 +1,180 @@
+//! What is to be said of the whole batch: the refrigerator, the date, the order of the classes, what cuts have taught.
+
+use super::clock::{Course, percent};
+use super::curve::Curve;
+use super::fridge::{hours, moment};
+use super::laid::{COLOUR, Laid, colour_share, span};
+use super::learn::Speed;
+use super::model::{Class, Learnt, Note};
+use super::rinse::WORTH;
+use crate::batch::{Seen, kind};
+use crate::dose::Mark;
+use crate::quantity::Length;
+use crate::recipe::Method;
+use rust_decimal::Decimal;
+use rust_decimal::prelude::ToPrimitive;
+
+impl Course<'_> {
+    pub fn fridge_notes(&self, runs: bool) -> Vec<Note> {
+        let (warm, stood) = self.fridge.warm_and_stood(self.now);
+        let mut notes = Vec::new();
+        if warm > 0.0 {
+            notes.push(note(
+                Mark::Stop,
+                "It was too warm",
+                format!(
+                    "{} above 4 °C (40 °F), or not known to be colder. Salt ran faster then, and so did what spoils meat: more cure does not undo it. Raw meat that stood above 4 °C for more than 2 hours may not be safe: if in doubt, throw it out.",
+                    span(warm, self.units)
+                ),
+            ));
+        }
+        if stood > 0.0 {
+            notes.push(note(
+                Mark::Care,
+                "The clock stood",
+                format!(
+                    "{} frozen or below 1 °C (34 °F) do not count. The times below have moved by as much.",
+                    span(stood, self.units)
+                ),
+            ));
+        }
+        if self.batch.fridge.iter().any(|r| r.what == Seen::PowerOff) {
+            notes.push(note(
+                Mark::Care,
+                "The power was off",
+                "Read the thermometer before the refrigerator is cold again, and type it with the power's return: the clock takes it to have warmed evenly until then. With no reading, a shut refrigerator keeps cold for about 4 hours (FoodSafety.gov, quoted); what is longer counts as too warm.".into(),
+            ));
+        }
+        if runs && self.batch.fridge.is_empty() {
+            notes.push(note(
+                Mark::Ask,
+                "No reading yet",
+                "The times are for a refrigerator as in the recipe, or at 3 °C (38 °F). Put a thermometer in it."
+                    .into(),
+            ));
+        }
+        notes
+    }
+
+    /// Date, order of the classes, method.
+    pub fn notes(&self, classes: &[Class], ended: bool) -> Vec<Note> {
+        let mut notes = Vec::new();
+        if self.batch.recipe.method == Method::PickUp {
+            let says = "By pick-up, more cure goes in with every hour. Take it out when the recipe says, coloured through or not, and never leave it in longer for the colour.";
+            notes.push(note(Mark::Care, "The stay sets the dose", says.into()));
+            return notes;
+        }
+        if matches!(
+            self.batch.recipe.method,
+            Method::Ground | Method::Pumped | Method::PumpedAndCovered
+        ) {
+            let says =
+                "Mixed or pumped in, the cure need not find its way from outside. Give it the time of the recipe.";
+            notes.push(note(Mark::Ok, "In the middle from the start", says.into()));
+            return notes;
+        }
+        let thick = self.batch.pieces.iter().any(|p| p.thickness.is_none());
+        if thick {
+            let says = "A size class without its thickest part has no clock. Measure it under Pieces.";
+            notes.push(note(Mark::Ask, "Thickness missing", says.into()));
+        }
+        let ready = |c: &Class| c.colour.unwrap_or(c.even);
+        let slowest = classes.iter().max_by_key(|c| ready(c).likely);
+        let quickest = classes.iter().min_by_key(|c| ready(c).likely);
+        if let (Some(slow), Some(quick)) = (slowest, quickest)
+            && hours(ready(slow).likely.saturating_sub(ready(quick).likely)) > WORTH
+        {
+            let says = format!(
+                "{} may come out {} before {}. Bags of their own let them.",
+                quick.name,
+                span(
+                    hours(ready(slow).likely.saturating_sub(ready(quick).likely)),
+                    self.units
+                ),
+                slow.name
+            );
+            notes.push(note(Mark::Ok, "Small pieces out first", says));
+        }
+        if let (Some(slow), Some(planned), false) = (slowest, self.planned, ended) {
+            notes.extend(self.date(slow, planned));
+        }
+        notes
+    }
+
+    /// Whether the date of the recipe can be met by the slowest class.
+    fn date(&self, slow: &Class, planned: f64) -> Option<Note> {
+        let ready = slow.colour.unwrap_or(slow.even);
+        let rinse = moment(self.begun, planned);
+        if rinse >= ready.latest {
+            let long = hours(moment(self.begun, self.now).saturating_sub(rinse));
+            return (long > 24.0).then(|| {
+                let says = "A weighed dose only evens out, it gets no saltier. How long it keeps is another question: cold all the time, and smell it.";
+                note(Mark::Ok, "Longer than planned", says.into())
+            });
+        }
+        let piece = self.batch.pieces.get(slow.at as usize)?;
+        let thick = piece.thickness?.base().to_f64()?;
+        // Cut thinner it is a flat piece, whatever it was: the thickness whose slab is through by the date.
+        let laid = Laid::of(self.batch, piece)?;
+        let colour = colour_share(&self.batch.recipe);
+        let fo = Curve::new(0.0, laid.enters).when(0.0, colour.unwrap_or(0.9));
+        let [_, d, _] = Speed::learned(kind(piece), self.learned).three();
+        let factor = if colour.is_some() { COLOUR } else { 1.0 };
+        let reach = (self.fridge.counted(planned, self.now) * 3600.0 * d * factor * laid.faster / fo).sqrt();
+        let thinner = reach * if laid.one_sided { 1000.0 } else { 2000.0 };
+        let cut = Length::new(Decimal::from(thinner.floor().to_i64()?))
+            .ok()?
+            .show(self.units)
+            .text;
+        let word = if rinse >= ready.likely {
+            "The planned rinse may be early"
+        } else {
+            "The planned rinse is early"
+        };
+        let tail = if thinner < thick - 1.0 {
+            format!(
+                " If the date stands: pieces no thicker than {cut}, or pump a measured pickle. Never more cure to go faster."
+            )
+        } else {
+            " Never more cure to go faster.".to_owned()
+        };
+        Some(note(
+            Mark::Care,
+            word,
+            format!(
+                "{} may not be through by then. Leave it in the cold longer: a weighed dose only evens out.{tail}",
+                slow.name
+            ),
+        ))
+    }
+
+    pub fn learnt(&self) -> Vec<Learnt> {
+        let mut kinds: Vec<&str> = self.batch.pieces.iter().map(kind).collect();
+        kinds.sort_unstable();
+        kinds.dedup();
+        let one = |kind: &str| {
+            let cuts = self.learned.iter().filter(|f| f.kind == kind).count();
+            let (table, now) = (Speed::table(kind), Speed::learned(kind, self.learned));
+            let faster = (now.centre - table.centre).exp() * 100.0;
+            let spread = (now.spread / table.spread * 100.0).round();
+            (cuts > 0).then(|| Learnt {
+                kind: kind.to_owned(),
+                cuts: u32::try_from(cuts).unwrap_or(u32::MAX),
+                says: format!(
+                    "Salt goes into it at {} of the usual speed; the range of the times is {} of what it was.",
+                    percent(faster.round(), "%"),
+                    percent(spread, "%")
+                ),
+            })
+        };
+        kinds.into_iter().filter_map(one).collect()
+    }
+}
+
+fn note(mark: Mark, word: &str, says: String) -> Note {
+    Note {
+        mark,
+        word: word.to_owned(),
+        says,
+    }
+}
