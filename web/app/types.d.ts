@@ -1634,7 +1634,7 @@ export type Job = {
  */
 batch: string, 
 /**
- * Id for its tick: `step:1`, `turn:0:2`, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
+ * Id for its tick: `step:1`, `turn:0:2`, `draw:2` for a size class, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
  */
 id: string, 
 /**
@@ -2929,7 +2929,7 @@ settings: Settings, };
  */
 export type Tick = { 
 /**
- * What: `cure:0`, `line:2`, `rub`, `label`, `step:3`, `turn:0:2`, `end`.
+ * What: `cure:0`, `line:2`, `rub`, `label`, `step:3`, `turn:0:2`, `draw:2` for a size class, `end`.
  */
 of: string, 
 /**

@@ -87,7 +87,7 @@ export function stage(app, id, stage) {
     const seen = lit && log ? log.plate(batch) : state && !state.held && cure ? cure.plate(batch) : nothing;
     const plate = html`<div class="plate ${seen === nothing ? 'wide-only' : ''}">
       ${seen}
-      <div class="stick wide-only">${state ? week([state], app.shelf.batches, app.now()) : nothing}</div>
+      <div class="stick wide-only noprint block">${state ? week([state], app.shelf.batches, app.now()) : nothing}</div>
     </div>`;
     return { title: `${STAGES[stage]}, ${batch.name}`, back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
   }

@@ -273,7 +273,7 @@ export class PieceForm {
       this.app.shelf.changeBatch(this.id, (one) => ({ ...one, ...some }));
     const gone = without(batch, this.#editing);
     const says = gone.fire ? 'The size class and its readings are removed.' : 'The size class is removed.';
-    const back = () => put(fire ? { pieces, fire, ticks } : { pieces });
+    const back = () => put(fire ? { pieces, fire, ticks } : { pieces, ticks });
     if (await this.app.act(() => put(gone), { says, back, here: true })) this.#leave();
   }
 
@@ -297,9 +297,17 @@ export class PieceForm {
  * @returns {Partial<Batch>}
  */
 function without({ pieces, fire, ticks }, at) {
-  const rest = { pieces: pieces.toSpliced(at, 1) };
-  if (!fire) return rest;
   const moved = (/** @type {number} */ place) => (place > at ? place - 1 : place);
+  // Drawn from the cure, pulled from the fire: ticks that name their class by its place.
+  const rest = {
+    pieces: pieces.toSpliced(at, 1),
+    ticks: ticks.flatMap((tick) => {
+      const [of, place] = /^(?:draw|pull):/.test(tick.of) ? tick.of.split(':') : [];
+      if (!of) return tick;
+      return Number(place) === at ? [] : { ...tick, of: `${of}:${moved(Number(place))}` };
+    }),
+  };
+  if (!fire) return rest;
   return {
     ...rest,
     fire: {
@@ -308,8 +316,5 @@ function without({ pieces, fire, ticks }, at) {
         .filter((one) => one.class !== at)
         .map((one) => (one.class === undefined ? one : { ...one, class: moved(one.class) })),
     },
-    ticks: ticks
-      .filter(({ of }) => of !== `pull:${at}`)
-      .map((tick) => (tick.of.startsWith('pull:') ? { ...tick, of: `pull:${moved(Number(tick.of.slice(5)))}` } : tick)),
   };
 }
