@@ -1,15 +1,17 @@
 // Labels and tags: every field is on the paper, no word is cut off, and each square is read by another decoder.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
-import { mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { test } from 'node:test';
+import jsqr from 'jsqr';
+import { PNG } from 'pngjs';
 import { phone, scan } from '../harness.mjs';
 import { begin, goTo, startDemo, texts } from './steps.mjs';
 
 /** Pages of the print, with their sizes in mm, and the words on it in all. */
-async function printed(page, name) {
+async function printed(page, name, layout) {
   const pdf = await page.pdf({ preferCSSPageSize: true });
   const file = join(mkdtempSync(join(process.env.KEEP_PRINTS ?? tmpdir(), 'labels-')), `${name}.pdf`);
   writeFileSync(file, pdf);
@@ -21,7 +23,29 @@ async function printed(page, name) {
       .map((pt) => Math.round((pt / 72) * 25.4)),
   );
   const words = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).replace(/\s+/g, ' ');
-  return { sizes, words };
+  return { sizes, words, squares: squaresOn(file, layout) };
+}
+
+const DPI = 200;
+
+/** What the square on each of five labels says on the rendered pages, read by a decoder that is not ours. */
+function squaresOn(pdf, { margin, across, high, rows }) {
+  const folder = mkdtempSync(join(tmpdir(), 'pages-'));
+  execFileSync('pdftoppm', ['-r', String(DPI), '-png', pdf, join(folder, 'p')]);
+  const pages = readdirSync(folder)
+    .sort()
+    .map((name) => PNG.sync.read(readFileSync(join(folder, name))));
+  return Array.from({ length: 5 }, (_, at) => {
+    const [row, column] = [Math.floor(at / across) % rows, at % across];
+    const page = pages[Math.floor(at / (across * rows))];
+    // The decoder looks for one square, so it is shown one label at a time.
+    const left = margin + column * (WIDE + GAP);
+    const box = [left, margin + row * (high + GAP), left + WIDE, margin + row * (high + GAP) + high];
+    const [x1, y1, x2, y2] = box.map((mm) => Math.round((mm / 25.4) * DPI));
+    const cut = new PNG({ width: Math.min(x2, page.width) - x1, height: Math.min(y2, page.height) - y1 });
+    PNG.bitblt(page, cut, x1, y1, cut.width, cut.height, 0, 0);
+    return jsqr(new Uint8ClampedArray(cut.data), cut.width, cut.height)?.data;
+  });
 }
 
 /** Labels whose content is wider or higher than the label, or that stand out of the sheet. */
@@ -44,7 +68,10 @@ async function onLabels(t) {
 
 const choose = (page, name) => page.getByLabel(name, { exact: true }).check();
 
-/** How many labels stand side by side on each; the margins of the sheets are 10 mm, the gaps 4 mm. */
+/** How wide a label is, and the gap between two, in mm. */
+const WIDE = 90;
+const GAP = 4;
+/** How many labels stand side by side on each; the margins of the sheets are 10 mm, that of the tape 2 mm. */
 const STOCKS = [
   ['A4 sheet', [210, 297], 2],
   ['Letter sheet', [216, 279], 2],
@@ -52,12 +79,12 @@ const STOCKS = [
 ];
 const MM = 96 / 25.4;
 
-/** Pages that five labels of this height need where none is cut in two. */
-function pagesFor([, high], across, height) {
-  if (across === 1) return 5;
-  const rows = Math.floor((high - 20 + 4) / (height / MM + 4));
+/** Where labels of this height lie on a sheet on which none is cut in two. */
+function laidOut([, high], across, height) {
+  if (across === 1) return { margin: 2, across, high: height / MM, rows: 1 };
+  const rows = Math.floor((high - 20 + GAP) / (height / MM + GAP));
   assert.ok(rows >= 1, 'a label is higher than the sheet');
-  return Math.ceil(Math.ceil(5 / across) / rows);
+  return { margin: 10, across, high: height / MM, rows };
 }
 
 for (const [paper, kind] of [
@@ -83,10 +110,16 @@ for (const [paper, kind] of [
       assert.equal(await clipped(page), 0, `${paper} on ${stock}`);
       const { height } = await page.locator('.lbl').first().boundingBox();
       assert.ok(height / MM < size[1] - 4, `${height / MM} mm on ${stock}`);
-      const { sizes, words } = await printed(page, `${kind}-${stock.slice(0, 4).trim()}`);
+      const {
+        sizes,
+        words,
+        squares: onPaper,
+      } = await printed(page, `${kind}-${stock.slice(0, 4).trim()}`, laidOut(size, across, height));
       await page.emulateMedia({ media: null });
       assert.deepEqual(sizes[0], size);
-      assert.equal(sizes.length, pagesFor(size, across, height), `${paper} on ${stock}`);
+      assert.deepEqual(onPaper, links, `${paper} on ${stock}: the squares on paper`);
+      const { rows } = laidOut(size, across, height);
+      assert.equal(sizes.length, Math.ceil(5 / (across * rows)), `${paper} on ${stock}`);
       for (let at = 1; at <= 5; at++) assert.ok(words.includes(`${at} of 5`), `${at} of 5 on ${stock}`);
       // The foot is the last line of each: it is on paper five times.
       assert.equal(words.replace(/-? /g, '').split('Notforsale').length - 1, 5, `${paper} on ${stock}`);
