@@ -140,7 +140,8 @@ fn book(weight: Option<&str>, thickness: Option<&str>, stock: &[Value]) -> Value
     belly["after"] = Value::Null;
     let mut open = belly.clone();
     open["pieces"] = json!([{"cut": "boar-belly", "count": 1}]);
-    let named = json!([{"id": "duck", "batch": duck}, {"id": "belly", "batch": belly}, {"id": "open", "batch": open}]);
+    let entry = |id: &str, of: &Value| json!({"id": id, "pieces": of["pieces"], "out": of["after"]["out"]});
+    let named = json!([entry("duck", &duck), entry("belly", &belly), entry("open", &open)]);
     ok(
         &json!({"ledger": {"batches": named, "stock": stock, "weight": weight, "thickness": thickness, "settings": settings("0.1 g")}}),
     )

@@ -336,7 +336,7 @@ export type AskLedger = {
 /**
  * The batches.
  */
-batches: Array<Named>, 
+batches: Array<Entry>, 
 /**
  * Everything that came in: the packs among it.
  */
@@ -1255,6 +1255,23 @@ choices: Array<string>, };
  * When and how the meat is eaten.
  */
 export type Eaten = "cooked" | "hung_for_months";
+
+/**
+ * What the book needs of a batch, and no more: a thousand of them are asked about at a key press.
+ */
+export type Entry = { 
+/**
+ * The batch's id.
+ */
+id: string, 
+/**
+ * Its size classes.
+ */
+pieces: Array<Piece>, 
+/**
+ * What came out, where it is noted.
+ */
+out?: string | null, };
 
 /**
  * A label with its value.

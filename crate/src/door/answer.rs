@@ -181,8 +181,7 @@ pub fn answer(request: Request) -> Answer {
         Request::CureClock(ask) => cure::clock(&ask).map(Ok::CureClock),
         Request::LearnCut(ask) => cure::learn(&ask).map(Ok::LearnCut).map_err(|p| vec![p]),
         Request::Ledger(ask) => {
-            let named: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
-            pack::ledger(&named, &ask.stock, ask.weight, ask.thickness, &ask.settings).map(Ok::Ledger)
+            pack::ledger(&ask.batches, &ask.stock, ask.weight, ask.thickness, &ask.settings).map(Ok::Ledger)
         }
         Request::Larder(ask) => pack::larder(&ask.stock, &ask.batches, ask.now, &ask.settings).map(Ok::Larder),
     };

@@ -4,7 +4,7 @@ use super::read::ReadFields;
 use crate::batch::{Batch, Piece, PutIn};
 use crate::brine::AskBrine;
 use crate::cure::{AskClock, AskCut};
-use crate::pack::{Kept, Stock};
+use crate::pack::{Entry, Kept, Stock};
 use crate::plan::Sent;
 use crate::plan::back::Wish;
 use crate::plan::bag::AskBag;
@@ -322,7 +322,7 @@ pub struct AskLarder {
 #[serde(deny_unknown_fields)]
 pub struct AskLedger {
     /// The batches.
-    pub batches: Vec<Named>,
+    pub batches: Vec<Entry>,
     /// Everything that came in: the packs among it.
     pub stock: Vec<Kept>,
     /// What a bag weighs that is sought.

@@ -1,18 +1,33 @@
 //! The book of batches: what went in and what came out, and which batch a bag without a label may be of.
 
 use super::stock::{Kept, packs_of};
-use crate::batch::{Batch, Piece, green, name_of};
+use crate::batch::{Piece, green, name_of};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Fraction, Length, Mass, Problem};
 use crate::weigh::Settings;
 use rust_decimal::{Decimal, dec};
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// How far a bag may be from what was weighed: what is in the cure with it, what ran off, what a spoon of scale is off.
 /// Our own judgement.
 const NEAR: Decimal = dec!(0.15);
 /// How far a thickness may be off, in millimetres: our own judgement.
 const NEAR_MM: Decimal = dec!(4);
+
+/// What the book needs of a batch, and no more: a thousand of them are asked about at a key press.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Entry {
+    /// The batch's id.
+    pub id: String,
+    /// Its size classes.
+    pub pieces: Vec<Piece>,
+    /// What came out, where it is noted.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub out: Option<Mass>,
+}
 
 /// The book of some batches.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -45,7 +60,7 @@ pub struct LedgerRow {
 /// # Errors
 /// The problems of the settings.
 pub fn ledger(
-    batches: &[(&str, &Batch)],
+    batches: &[Entry],
     stock: &[Kept],
     weight: Option<Mass>,
     thickness: Option<Length>,
@@ -58,12 +73,12 @@ pub fn ledger(
     let show = |grams: Decimal| Mass::new(grams).map_or_else(|_| String::new(), |m| m.show(settings.units).text);
     let (mut all, mut from, mut came) = (Decimal::ZERO, Decimal::ZERO, Decimal::ZERO);
     let mut rows = Vec::new();
-    for (id, batch) in batches {
-        let packs = packs_of(id, stock);
+    for batch in batches {
+        let packs = packs_of(&batch.id, stock);
         let mut why = Vec::new();
         let mut off = Decimal::ZERO;
         if let Some(sought) = weight {
-            let mut near = weights(batch, &packs);
+            let mut near = weights(&batch.pieces, &packs);
             near.retain_mut(|(_, of, away)| {
                 let gap = sought.base().less(*of).and_then(|gap| gap.abs().over(*of));
                 *away = gap.unwrap_or(Decimal::ONE);
@@ -102,7 +117,7 @@ pub fn ledger(
                 .try_fold(Decimal::ZERO, |sum, p| sum.plus(*p))
                 .filter(|s| *s > Decimal::ZERO)
         };
-        let out = batch.after.as_ref().and_then(|a| a.out).map(Mass::base).or_else(sum);
+        let out = batch.out.map(Mass::base).or_else(sum);
         all = all.plus(green.unwrap_or_default()).unwrap_or(all);
         let share = green.zip(out).and_then(|(green, out)| {
             from = from.plus(green)?;
@@ -110,7 +125,7 @@ pub fn ledger(
             per_cent(out, green, settings)
         });
         let row = LedgerRow {
-            batch: (*id).to_owned(),
+            batch: batch.id.clone(),
             green: green.map(show),
             out: out.map(|out| match &share {
                 Some(share) => format!("{}, {share}", show(out)),
@@ -135,12 +150,12 @@ fn per_cent(part: Decimal, of: Decimal, settings: &Settings) -> Option<String> {
 }
 
 /// Everything of a batch that may lie in a bag, with its grams.
-fn weights(batch: &Batch, packs: &[Decimal]) -> Vec<(String, Decimal, Decimal)> {
+fn weights(pieces: &[Piece], packs: &[Decimal]) -> Vec<(String, Decimal, Decimal)> {
     let mut all = Vec::new();
     let mut add = |says: String, grams: Option<Decimal>| {
         all.extend(grams.filter(|g| *g > Decimal::ZERO).map(|g| (says, g, Decimal::ONE)));
     };
-    for piece in &batch.pieces {
+    for piece in pieces {
         let count = Decimal::from(piece.count);
         let weight = piece.weight.map(Mass::base);
         let (one, class) = if piece.each {
@@ -154,8 +169,8 @@ fn weights(batch: &Batch, packs: &[Decimal]) -> Vec<(String, Decimal, Decimal)> 
         }
         add(format!("{name}, all {}", piece.count), class);
     }
-    if batch.pieces.len() > 1 {
-        let sum = green(&batch.pieces).ok().filter(|g| g.weighed);
+    if pieces.len() > 1 {
+        let sum = green(pieces).ok().filter(|g| g.weighed);
         add("All pieces".to_owned(), sum.map(|g| g.grams.typical));
     }
     for pack in packs {

@@ -8,5 +8,5 @@ mod stock;
 
 pub use keeping::{CookedAt, Keeps, cooked_at, keeps};
 pub use labels::{Labels, Packed, Paper, PaperKind, labels};
-pub use ledger::{Ledger, LedgerRow, ledger};
+pub use ledger::{Entry, Ledger, LedgerRow, ledger};
 pub use stock::{BAGS, Kept, LarderRow, LarderSheet, PackRow, Stock, came_and_went, larder, named};

@@ -148,6 +148,14 @@ export function bag(app) {
         <div class="block">
           <button type="submit" class="btn wide ${inBag.length ? '' : 'main'}">Add to the plan</button>
         </div>
+        ${
+          answer?.ok
+            ? html`<p class="near">
+                <b>In the plan: ${count(answer.ok.pieces, 'piece')}, likely ${glue(answer.ok.green)}.</b> It stands
+                below.
+              </p>`
+            : nothing
+        }
       </form>
     </div>`;
     const plate = html`<div class="plate">

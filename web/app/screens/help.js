@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { count, statusWords } from '../words/names.js';
+import { demo } from './today.js';
 import { GLOSSARY } from '../words/glossary.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -69,9 +70,12 @@ export function help(app) {
     const view = html`<div class="leaf help">
       <h1 tabindex="-1">Help</h1>
       <p class="lead near">
-        The whole job, by the demo batch: mallard and teal from a weekend on the saltmarsh. Press “Try the demo batch”
-        on an empty Today to walk through it.
+        The whole job, by the demo batch: mallard and teal from a weekend on the saltmarsh. Try it and walk through; it
+        can be deleted at its Pieces.
       </p>
+      <div class="gap">
+        <button type="button" class="btn wide" @click=${() => demo(app)}>Try the demo batch</button>
+      </div>
       <p class="caution">
         Your local code, the food-safety authority and licensed practice decide. This page reckons; it does not license.
       </p>

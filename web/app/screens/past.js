@@ -147,8 +147,9 @@ export function past(app) {
     const of = JSON.stringify([found.map(([id]) => id), read, app.settings.units]);
     if (book.of !== of) {
       const { ok } = ask('ledger', {
-        batches: found.map(([id, batch]) => ({ id, batch })),
-        stock: [...app.shelf.stock].map(([id, stock]) => ({ id, stock })),
+        batches: found.map(([id, { pieces, after }]) => ({ id, pieces, out: after?.out })),
+        // Only packs of a batch have a weight to go by.
+        stock: [...app.shelf.stock].flatMap(([id, stock]) => (stock.batch ? [{ id, stock }] : [])),
         weight: read['weight'],
         thickness: read['thickness'],
         settings: app.settings,

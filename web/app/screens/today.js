@@ -125,24 +125,28 @@ function underWay(app, state) {
   </li>`;
 }
 
+/** Begins the batch to walk through. @param {App} app */
+export async function demo(app) {
+  const id = newId();
+  const batch = { ...app.starters.demo, tag: app.shelf.freeTag(app.starters.demo.tag) };
+  const kept = await app.act(() => app.shelf.store.put(`batch/${id}`, batch), {
+    says: `Batch ${batch.tag} is begun.`,
+    back: () => app.shelf.store.remove(`batch/${id}`),
+  });
+  if (kept) app.go(`#/batch/${id}/pieces`);
+}
+
 /** @param {App} app */
 function welcome(app) {
-  const demo = async () => {
-    const id = newId();
-    const batch = { ...app.starters.demo, tag: app.shelf.freeTag(app.starters.demo.tag) };
-    const kept = await app.act(() => app.shelf.store.put(`batch/${id}`, batch), {
-      says: `Batch ${batch.tag} is begun.`,
-      back: () => app.shelf.store.remove(`batch/${id}`),
-    });
-    if (kept) app.go(`#/batch/${id}/pieces`);
-  };
   return html`<p class="opening">
       Weigh the meat, and this card says what cure and salt to weigh for exactly that, whether the dose is in range, and
       what to do next and when.
     </p>
     <p class="small near">It works with no signal, and keeps everything in this browser. Nothing is sent anywhere.</p>
     <div class="block"><a class="btn main wide" href="#/start">Start a batch</a></div>
-    <div class="gap"><button type="button" class="btn wide" @click=${demo}>Try the demo batch</button></div>`;
+    <div class="gap">
+      <button type="button" class="btn wide" @click=${() => demo(app)}>Try the demo batch</button>
+    </div>`;
 }
 
 /** What a wide screen shows before there is a week to draw. */
