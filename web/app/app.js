@@ -33,10 +33,10 @@ function focusNext() {
 
 /** A verdict that changes with every key is spoken only once the keys rest. */
 const REST_MS = 600;
+/** So many changes can be taken back, the last first. */
+const MOST_UNDOS = 20;
 
 export class App {
-  /** @type {Undo | null} stays until the next change or until it is taken */
-  undo = null;
   /** @type {string | null} why the last change was not kept */
   fault = null;
   /** @type {Trouble | null} */
@@ -44,6 +44,8 @@ export class App {
   /** @type {(() => void) | null} reloads into the new version */
   update = null;
 
+  /** @type {Undo[]} the last changes that can be taken back, until one comes that cannot */
+  #undos = [];
   #said = '';
   #timer = 0;
 
@@ -69,6 +71,16 @@ export class App {
     return Date.now();
   }
 
+  /** What Undo takes back now. @returns {Undo | null} */
+  get undo() {
+    return this.#undos.at(-1) ?? null;
+  }
+
+  /** Nothing that was done before can be taken back any more. */
+  forgetUndo() {
+    this.#undos = [];
+  }
+
   /**
    * Makes a change to the records. It is stored when the promise settles; if it cannot be kept, the page says so.
    * @param {() => Promise<unknown>} work
@@ -76,13 +88,14 @@ export class App {
    * @returns {Promise<boolean>} true when it was kept
    */
   async act(work, undo) {
-    this.undo = null;
+    const undos = undo ? this.#undos : [];
+    this.#undos = [];
     this.fault = null;
     const held = document.activeElement;
     try {
       await work();
       await this.shelf.read;
-      this.undo = undo ?? null;
+      this.#undos = undo ? [...undos, undo].slice(-MOST_UNDOS) : [];
       return true;
     } catch (error) {
       console.error(error);
@@ -96,7 +109,7 @@ export class App {
 
   /** The person goes to another screen. */
   goOn() {
-    if (this.undo?.here) this.undo = null;
+    if (this.undo?.here) this.#undos = [];
     // What was said of one screen is not true of the next.
     clearTimeout(this.#timer);
     this.#said = '';
@@ -104,8 +117,12 @@ export class App {
   }
 
   async takeBack() {
-    const undo = this.undo;
-    if (undo && (await this.act(undo.back))) this.say('Undone.');
+    const undos = this.#undos;
+    const undo = undos.at(-1);
+    if (!undo || !(await this.act(undo.back))) return;
+    this.#undos = undos.slice(0, -1);
+    this.draw();
+    this.say('Undone.');
   }
 
   /**

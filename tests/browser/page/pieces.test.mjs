@@ -77,6 +77,23 @@ test('a size class that was removed and a batch that was deleted come back with 
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await page.locator('.tbl tbody tr').nth(2).waitFor();
 
+  // Two removed, two taken back, the last first.
+  const rows = () => texts(page.locator('.tbl tbody tr'));
+  const all = await rows();
+  for (const left of [2, 1]) {
+    await page
+      .getByRole('button', { name: /^Change/ })
+      .last()
+      .click();
+    await page.getByRole('button', { name: 'Remove it' }).click();
+    await page.waitForFunction((n) => document.querySelectorAll('.tbl tbody tr').length === n, left);
+  }
+  for (const back of [2, 3]) {
+    await page.getByRole('button', { name: 'Undo', exact: true }).click();
+    await page.waitForFunction((n) => document.querySelectorAll('.tbl tbody tr').length === n, back);
+  }
+  assert.deepEqual(await rows(), all);
+
   await page.getByText('About this batch').click();
   await page.getByRole('button', { name: 'Delete this batch' }).click();
   await page.getByText('is deleted.').waitFor();

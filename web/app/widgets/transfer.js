@@ -146,7 +146,7 @@ export class Transfer {
     if (!kept) return;
     this.#drop();
     this.#refusal = null;
-    this.app.undo = null;
+    this.app.forgetUndo();
     this.app.say(says);
     this.done();
   }
