@@ -21,7 +21,6 @@ fn main() {
         game(),
         trouble(),
         keeping(),
-        cooked(),
         heat(),
         diffusion(),
         sources(),
@@ -256,15 +255,6 @@ fn keeping() -> String {
             "crate::pack::Keeps {{ state: {:?}, kind: {:?}, place: {:?}, low: {}, high: {}, says: {:?}, source: {:?}, \
              status: {:?} }}",
             &r[0], &r[1], &r[2], &r[3], &r[4], &r[5], &r[6], &r[7]
-        )
-    })
-}
-
-fn cooked() -> String {
-    table("COOKED", "crate::pack::CookedAt", &rows("cooked.csv", 4), |r| {
-        format!(
-            "crate::pack::CookedAt {{ kind: {:?}, fahrenheit: {}, source: {:?}, status: {:?} }}",
-            &r[0], &r[1], &r[2], &r[3]
         )
     })
 }

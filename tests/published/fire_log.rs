@@ -305,3 +305,40 @@ fn after_the_fire() {
     let wrong = log(&one, 0);
     assert!(wrong["after"].is_null() && wrong["after_wrong"].as_str().is_some_and(|t| t.contains("Weigh all")));
 }
+
+/// What is published and judged by nowhere is told with its source: jerky, vacuum packs, options for plants; for boar the
+/// tables for trichinae, headed by what they are not for.
+#[test]
+fn the_other_tables() {
+    let titled = |cut: &str, title: &str| -> Option<Value> {
+        let sheet = log(&batch(cut, None, &[]), 0);
+        let all = sheet["published"].as_array().expect("tables").clone();
+        assert!(
+            all.iter()
+                .all(|one| one["source"].as_str().is_some_and(|s| s.contains("published")))
+        );
+        all.into_iter()
+            .find(|one| one["title"].as_str().is_some_and(|t| t.contains(title)))
+    };
+    let rows = |table: &Value| table["rows"].as_array().map_or(0, Vec::len);
+    let figures = |table: &Value| table["rows"].to_string();
+    let jerky = titled("mallard-breast", "Jerky").expect("a table");
+    for figure in ["71.1 °C", "73.9 °C", "54.4 °C and 60 °C", "0.85"] {
+        assert!(figures(&jerky).contains(figure), "{jerky}");
+    }
+    assert!(figures(&titled("mallard-breast", "Vacuum").expect("a table")).contains("3.3 °C"));
+    // Options 2 and 4a to 4c, six stages; about 150 ppm went in, so option 3 is judged by.
+    assert_eq!(rows(&titled("mallard-breast", "plants").expect("a table")), 6);
+    assert_eq!(titled("mallard-breast", "Trichinae"), None);
+    let (heat, cold) = (titled("boar-loin", "by heat"), titled("boar-loin", "by frost"));
+    let (heat, cold) = (heat.expect("a table"), cold.expect("a table"));
+    assert_eq!((rows(&heat), rows(&cold)), (13, 14));
+    for table in [heat, cold] {
+        assert!(
+            table["says"]
+                .as_str()
+                .is_some_and(|t| t.contains("Never enough for wild boar")),
+            "{table}"
+        );
+    }
+}

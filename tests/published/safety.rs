@@ -1,14 +1,15 @@
 //! Time and temperature against the published tables. The rows stand in `data/`, as printed, with their status.
 
 use cure_reckoner::safety::{
-    COME_UP, GAP, JERKY, Left, Stage, Table, VACUUM_COLD, Wish, come_up, consumer, credit, frozen_long_enough, left,
-    may_go_lower, options, trichinae_seconds,
+    COME_UP, GAP, JERKY, Left, Stage, Table, VACUUM_COLD, Wish, come_up, consumer, credit, for_plants,
+    frozen_long_enough, left, may_go_lower, options, trichinae_seconds,
 };
 
 const MEAT: &str = include_str!("data/cooking-meat.csv");
 const BIRDS: &str = include_str!("data/cooking-poultry.csv");
 const TRICHINAE: &str = include_str!("data/parasite-cooking.csv");
 const COLD: &str = include_str!("data/parasite-freezing.csv");
+const COOLING: &str = include_str!("data/cooling.csv");
 
 /// Rows of a printed table, by its columns.
 fn rows(text: &str) -> impl Iterator<Item = Vec<&str>> {
@@ -240,6 +241,46 @@ fn options_for_chilling() {
     assert_eq!(print(None), home);
     assert_eq!(print(Some(99.9)), home);
     assert_eq!(print(Some(100.0)), [&home[..], &cured[..]].concat());
+}
+
+/// Every row as printed is in the table with its figures; each stage is done when its end is read in its time, and too
+/// slow a minute later. Which of them a home is judged by hangs on the nitrite that went in, and on nothing else.
+#[test]
+fn every_row_for_chilling() {
+    let key = |id: &str| match id {
+        "FC" => "food-code".to_owned(),
+        other => other.replace('B', "plant-"),
+    };
+    let optional = |cell: &str| (!cell.is_empty()).then(|| number(cell));
+    let all: Vec<&Stage> = options(Some(150.0)).chain(for_plants(Some(150.0))).collect();
+    let mut seen = 0;
+    for row in rows(COOLING) {
+        let mut of = all.iter().filter(|s| s.key == key(row[0]));
+        let place = row[7].parse::<usize>().expect("a stage") - 1;
+        let first = of.clone().next().expect("an option").start;
+        let stage = of.nth(place).expect("a stage");
+        let found = (stage.start, stage.end, stage.hours, stage.total);
+        let printed = (number(row[8]), number(row[9]), optional(row[10]), optional(row[11]));
+        assert_eq!(found, printed, "{row:?}");
+        let needs = (stage.nitrite, stage.brine, stage.activity);
+        assert_eq!(needs, (optional(row[3]), optional(row[5]), optional(row[6])), "{row:?}");
+        if let Some(hours) = stage.hours {
+            let points = |hours: f64| [(0.0, stage.start), (hours * 3600.0, stage.end)];
+            let at = |hours: f64| left(stage, first, &points(hours), 30.0 * 3600.0, 0.0);
+            assert_eq!(at(hours), Left::Done(hours), "{row:?}");
+            assert!(matches!(at(hours + 1.0 / 60.0), Left::Late(_)), "{row:?}");
+        }
+        seen += 1;
+    }
+    assert_eq!((seen, all.len()), (12, 12));
+    let keys = |nitrite| {
+        let mut keys: Vec<&str> = for_plants(nitrite).map(|s| s.key).collect();
+        keys.dedup();
+        keys
+    };
+    let salty = ["plant-4a", "plant-4b", "plant-4c"];
+    assert_eq!(keys(Some(150.0)), [&["plant-2"][..], &salty].concat());
+    assert_eq!(keys(None), [&["plant-2", "plant-3"][..], &salty].concat());
 }
 
 fn stage(i: usize) -> &'static Stage {

@@ -1500,7 +1500,11 @@ after_wrong: string,
 /**
  * What stands beside every figure.
  */
-cautions: Array<string>, };
+cautions: Array<string>, 
+/**
+ * Published tables by which nothing is judged.
+ */
+published: Array<Published>, };
 
 /**
  * What can be said of a class.
@@ -2294,6 +2298,31 @@ source: string,
  * `published`, `quoted` or `memory`.
  */
 status: string, };
+
+/**
+ * One published table.
+ */
+export type Published = { 
+/**
+ * What it is about.
+ */
+title: string, 
+/**
+ * True where it is for the time after the fire.
+ */
+cold: boolean, 
+/**
+ * How to take it.
+ */
+says: string, 
+/**
+ * What, and the figure.
+ */
+rows: Array<[string, string]>, 
+/**
+ * Where it is published, and how far.
+ */
+source: string, };
 
 /**
  * Cure that is already on the meat, in the measure it was put in by.

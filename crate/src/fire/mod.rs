@@ -5,14 +5,20 @@
 )]
 
 mod after;
+mod chill;
+mod class;
 mod doubts;
 mod log;
 mod outlook;
+mod published;
 mod sheet;
 mod show;
 
 pub use after::After;
+pub use chill::ChillRow;
+pub use class::{Credit, FireClass, FireState};
 pub use doubts::Doubt;
 pub use outlook::Outlook;
-pub use sheet::{ChillRow, Credit, FireClass, FireSheet, FireState, sheet};
+pub use published::Published;
+pub use sheet::{FireSheet, sheet};
 pub use show::FirePoint;

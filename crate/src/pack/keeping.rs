@@ -1,10 +1,12 @@
-//! How long a pack keeps and when meat counts as cooked. The figures are in `tables/keeping.csv` and `cooked.csv`.
+//! How long a pack keeps and when meat counts as cooked. The figures are in `tables/keeping.csv` and `targets.csv`.
 
 use crate::batch::Batch;
 use crate::quantity::Temperature;
 use crate::quantity::exact::Exact;
 use crate::recipe::{Do, Eaten, Method};
-use rust_decimal::Decimal;
+use crate::safety::consumer;
+use rust_decimal::prelude::FromPrimitive;
+use rust_decimal::{Decimal, dec};
 
 /// A row of the keeping times.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -27,19 +29,6 @@ pub struct Keeps {
     pub status: &'static str,
 }
 
-/// A row of the temperatures at which meat counts as cooked.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct CookedAt {
-    /// `bird`, `red`, `boar`, `hare`, `mince`, `own`.
-    pub kind: &'static str,
-    /// Degrees Fahrenheit in the middle of the thickest piece.
-    pub fahrenheit: u32,
-    /// Where it is from.
-    pub source: &'static str,
-    /// `published`, `quoted`, `judgement`.
-    pub status: &'static str,
-}
-
 /// The row for meat of these kinds: where they are mixed, the one that keeps shortest.
 pub fn keeps(state: &str, kinds: &[&str], place: &str) -> Option<&'static Keeps> {
     let row = |kind: &str| {
@@ -51,16 +40,13 @@ pub fn keeps(state: &str, kinds: &[&str], place: &str) -> Option<&'static Keeps>
     known.min_by_key(|k| k.low).or_else(|| row("any"))
 }
 
-/// The row for meat of these kinds: the hottest of them.
-pub fn cooked_at(method: Method, kinds: &[&str]) -> Option<&'static CookedAt> {
-    let mince = method == Method::Ground;
-    let asked = |row: &&CookedAt| kinds.contains(&row.kind) || (mince && row.kind == "mince");
-    let own = || crate::tables::COOKED.iter().find(|row| row.kind == "own");
-    crate::tables::COOKED
-        .iter()
-        .filter(asked)
-        .max_by_key(|row| row.fahrenheit)
-        .or_else(own)
+/// °F in the middle at which meat of these kinds counts as cooked: the consumer temperature of the hottest of them.
+pub fn cooked_at(method: Method, kinds: &[&str]) -> Decimal {
+    let minced = method == Method::Ground;
+    let at = kinds.iter().map(|kind| consumer(kind).at(minced));
+    at.max_by(f64::total_cmp)
+        .and_then(Decimal::from_f64)
+        .unwrap_or(dec!(165))
 }
 
 /// How far the meat of a batch is done, by its ticks: a step that was not ticked has not been.
@@ -80,9 +66,9 @@ pub fn done(batch: &Batch, kinds: &[&str]) -> Done {
         all.filter(|(i, _)| batch.tick(&format!("step:{i}")).is_some())
             .map(|(_, step)| step)
     };
-    let least = cooked_at(batch.recipe.method, kinds).map(|row| Decimal::from(row.fahrenheit));
+    let least = cooked_at(batch.recipe.method, kinds);
     // 71 °C is how 160 °F is printed, and 0.2 °F under it.
-    let reaches = |t: &Temperature| least.is_some_and(|least| t.base().half_away(0) >= least);
+    let reaches = |t: &Temperature| t.base().half_away(0) >= least;
     Done {
         smoked: steps().any(|s| s.act == Do::Smoke),
         cooked: steps()

@@ -311,9 +311,7 @@ impl Work<'_> {
     fn cooked(&self) -> Fact {
         let show = |t: Temperature| t.show(self.settings.units).text;
         let least = cooked_at(self.batch.recipe.method, &self.kinds);
-        let least = least
-            .and_then(|row| Temperature::new(Decimal::from(row.fahrenheit)).ok())
-            .map(show);
+        let least = Temperature::new(least).ok().map(show);
         let says = match (self.done.cooked, least) {
             (Some(t), _) => format!("to {}, by its tick", show(t)),
             (None, _) if self.batch.recipe.eaten == Eaten::HungForMonths => "no, eaten raw".to_owned(),

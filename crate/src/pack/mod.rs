@@ -6,7 +6,7 @@ mod labels;
 mod ledger;
 mod stock;
 
-pub use keeping::{CookedAt, Keeps, cooked_at, keeps};
+pub use keeping::{Keeps, cooked_at, keeps};
 pub use labels::{Labels, Packed, Paper, PaperKind, labels};
 pub use ledger::{Entry, Ledger, LedgerRow, ledger};
 pub use stock::{BAGS, Kept, LarderRow, LarderSheet, PackRow, Stock, came_and_went, larder, named};

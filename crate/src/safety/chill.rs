@@ -35,17 +35,27 @@ pub struct Stage {
     pub status: &'static str,
 }
 
-/// Every stage that applies, in the order of the table: those for homes, and the option for cured meat where at least
-/// so much nitrite went in (ppm).
-///
-/// Options that hang on salt in the water or on water activity need a measurement that a home does not have, and those
-/// for plants another that cannot be seen; neither is offered.
+impl Stage {
+    /// Whether a home is judged by it: those for homes, and the option for cured meat where at least so much nitrite
+    /// went in (ppm).
+    ///
+    /// Options that hang on salt in the water or on water activity need a measurement that a home does not have, and
+    /// one for plants begins at an end of cooking that cannot be seen; none of them is judged by.
+    fn applies(&self, nitrite: Option<f64>) -> bool {
+        let salty = self.brine.is_some() || self.activity.is_some();
+        let cured = self.cured && !salty && self.nitrite.is_some_and(|least| nitrite.is_some_and(|n| n >= least));
+        self.home || cured
+    }
+}
+
+/// Every stage that applies, in the order of the table.
 pub fn options(nitrite: Option<f64>) -> impl Iterator<Item = &'static Stage> {
-    crate::tables::COOLING.iter().filter(move |s| {
-        let salty = s.brine.is_some() || s.activity.is_some();
-        let cured = s.cured && !salty && s.nitrite.is_some_and(|least| nitrite.is_some_and(|n| n >= least));
-        s.home || cured
-    })
+    crate::tables::COOLING.iter().filter(move |s| s.applies(nitrite))
+}
+
+/// Every other stage: published for plants, and nothing is judged by it here.
+pub fn for_plants(nitrite: Option<f64>) -> impl Iterator<Item = &'static Stage> {
+    crate::tables::COOLING.iter().filter(move |s| !s.applies(nitrite))
 }
 
 /// Where a stage stands.

@@ -13,7 +13,7 @@ mod keep;
 mod parasites;
 mod target;
 
-pub use chill::{Left, Stage, left, options};
+pub use chill::{Left, Stage, for_plants, left, options};
 pub use guard::{COME_UP, ComeUp, come_up};
 pub use heat::{GAP, Points, Table, credit};
 pub use keep::{JERKY, Jerky, VACUUM_COLD};

@@ -22,7 +22,9 @@
 )]
 
 mod body;
+mod brick;
 mod field;
 
 pub use body::Body;
+pub use brick::brick;
 pub use field::{Field, Surface};

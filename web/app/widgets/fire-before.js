@@ -1,0 +1,111 @@
+/** Before the fire: the smoker, who will eat, where to pull, by which rule. */
+import { html, nothing } from 'lit-html';
+import { glue } from '../words/glue.js';
+import { field } from './field.js';
+import { Form } from './form.js';
+import { pick } from './pick.js';
+
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').Fire} Fire */
+/** @typedef {import('../types').FireSheet} FireSheet */
+
+/** @type {Fire} a log that is not begun */
+export const UNLIT = { fan: false, cover: 'dry', readings: [] };
+
+export class FireBefore {
+  #target = new Form('fire');
+
+  /** @param {import('../app.js').App} app @param {(change: (fire: Fire) => Fire) => Promise<unknown>} change */
+  constructor(app, change) {
+    this.app = app;
+    this.change = change;
+  }
+
+  /** @param {Batch} batch @param {FireSheet} sheet */
+  draw(batch, sheet) {
+    const fire = batch.fire ?? UNLIT;
+    const set = (/** @type {Partial<Fire>} */ some) => this.change((now) => ({ ...now, ...some }));
+    const begun = fire.readings.length > 0;
+    const unit = this.app.settings.units === 'us' ? '°F' : '°C';
+    const asked = fire.at_risk !== undefined;
+    const send = (/** @type {Event} */ event) => {
+      event.preventDefault();
+      const read = this.#target.read(
+        [{ key: 'target', label: 'Pull at', kind: 'temperature', unit, optional: true, stored: fire.target ?? '' }],
+        this.app.settings.units,
+      );
+      if (!read) return this.app.draw();
+      const target = read['target'];
+      this.#target.clear();
+      return this.change(({ target: _, ...rest }) => (target ? { ...rest, target } : rest));
+    };
+    const rules = [...new Map(sheet.classes.map((one) => [one.rule, one])).values()];
+    const lower = sheet.classes.some((one) => one.no_lower === '');
+    return html`<details class="block fold" ?open=${!asked || !begun}>
+      <summary><h2>Before the fire</h2></summary>
+      <p>
+        Rinsed, dried to a pellicle, the probe in the thickest part of the largest piece and another in the smallest.
+      </p>
+      <div class="gap">
+        ${pick(
+          {
+            name: 'fan',
+            legend: 'Does a fan move the air?',
+            options: [
+              ['no', 'Still'],
+              ['yes', 'Fan'],
+            ],
+            value: fire.fan ? 'yes' : 'no',
+          },
+          (value) => set({ fan: value === 'yes' }),
+        )}
+        ${pick(
+          {
+            name: 'cover',
+            legend: 'How do the pieces stand?',
+            options: [
+              ['dry', 'Dry'],
+              ['pan', 'Water pan'],
+              ['wrapped', 'Wrapped'],
+            ],
+            value: fire.cover ?? 'dry',
+          },
+          (cover) => set({ cover }),
+        )}
+        ${pick(
+          {
+            name: 'risk',
+            legend: 'Who will eat it?',
+            hint: 'At risk: under 5, old, pregnant or ill.',
+            options: [
+              ['yes', 'Someone at risk'],
+              ['no', 'Nobody at risk'],
+            ],
+            value: /** @type {'yes' | 'no'} */ (asked ? (fire.at_risk ? 'yes' : 'no') : ''),
+          },
+          (value) => set({ at_risk: value === 'yes' }),
+        )}
+      </div>
+      ${rules.map(
+        (one) =>
+          html`<p class="caution"><b class="nowrap">${one.consumer.text}</b> ${glue(one.rule)}</p>
+            ${one.no_lower ? html`<p class="small">${glue(one.no_lower)}</p>` : nothing}`,
+      )}
+      ${
+        lower
+          ? html`<form class="gap" novalidate @submit=${send}>
+              ${field(this.#target, {
+                key: 'target',
+                label: 'Pull at',
+                hint: 'Empty: the consumer temperature. Below it only time at temperature counts, by the table and on its conditions.',
+                unit,
+                stored: fire.target ?? '',
+                optional: true,
+              })}
+              <button class="btn wide">Set the target</button>
+            </form>`
+          : nothing
+      }
+    </details>`;
+  }
+}

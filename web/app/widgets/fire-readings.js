@@ -1,0 +1,101 @@
+/** Every reading of a log, and the questions about them. */
+import { html, nothing } from 'lit-html';
+import { glue } from '../words/glue.js';
+import { clock, dayTime } from '../words/time.js';
+import { strip } from './verdict.js';
+
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').Fire} Fire */
+/** @typedef {import('../types').FireReading} FireReading */
+/** @typedef {import('../types').FireSheet} FireSheet */
+/**
+ * What can be done about a reading.
+ * @typedef {{
+ *   change: (change: (fire: Fire) => Fire) => Promise<unknown>,
+ *   mark: (place: number, what: Partial<FireReading>, says?: string) => Promise<unknown>,
+ *   correct: (reading: FireReading, place: number) => void,
+ * }} Acts
+ */
+
+/** Questions about readings. @param {Batch} batch @param {FireSheet} sheet @param {Acts} acts */
+export function doubts(batch, sheet, acts) {
+  const all = batch.fire?.readings ?? [];
+  return sheet.doubts.map(({ reading: place, says, choices }) => {
+    const reading = all[place];
+    if (!reading) return nothing;
+    const name = reading.class === undefined ? 'Cabinet' : sheet.classes[reading.class]?.name;
+    const meant = (/** @type {string} */ temperature) =>
+      acts.change((fire) => ({
+        ...fire,
+        readings: [
+          ...fire.readings.map((one, at) => (at === place ? { ...one, struck: true } : one)),
+          { ...reading, temperature, sure: true },
+        ],
+      }));
+    return html`<div class="block" role="status">
+      ${strip(
+        'ask',
+        `${name}: ${reading.temperature} at ${clock(reading.at)}?`,
+        glue(says),
+        html`<div class="acts">
+          ${choices.map(
+            (text) => html`<button type="button" class="btn" @click=${() => meant(text)}>It was ${text}</button>`,
+          )}
+          <button type="button" class="btn" @click=${() => acts.mark(place, { sure: true })}>It is right</button>
+          <button type="button" class="btn" @click=${() => acts.correct(reading, place)}>Correct it</button>
+          <button type="button" class="btn" @click=${() => acts.mark(place, { struck: true }, 'Struck out.')}>
+            Strike it out
+          </button>
+        </div>`,
+      )}
+    </div>`;
+  });
+}
+
+/** Every reading, the newest first. @param {Batch} batch @param {FireSheet} sheet @param {number} now @param {Acts} acts */
+export function readings(batch, sheet, now, acts) {
+  const rows = (batch.fire?.readings ?? []).map((reading, place) => ({ reading, place })).reverse();
+  if (rows.length === 0) return nothing;
+  return html`<section class="block">
+    <h2>Readings</h2>
+    <table class="tbl near">
+      <caption class="vh">
+        Every reading, the newest first
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">Time</th>
+          <th scope="col">Piece</th>
+          <th scope="col">Read</th>
+          <th scope="col" class="noprint"><span class="vh">Change</span></th>
+        </tr>
+      </thead>
+      <tbody>
+        ${rows.map(({ reading, place }) => {
+          const name = reading.class === undefined ? 'Cabinet' : (sheet.classes[reading.class]?.name ?? 'gone');
+          const which = `${name}, ${reading.temperature} at ${clock(reading.at)}`;
+          return html`<tr class=${reading.struck ? 'struck' : ''}>
+            <td>${dayTime(reading.at, now)}${reading.struck ? html`<span class="vh">, struck out</span>` : nothing}</td>
+            <td>${name}</td>
+            <td class="nowrap">${reading.temperature}</td>
+            <td class="noprint">
+              ${
+                reading.struck
+                  ? html`<button
+                      type="button"
+                      class="btn quiet less"
+                      @click=${() => acts.mark(place, { struck: false })}
+                    >
+                      Count it<span class="vh"> again: ${which}</span>
+                    </button>`
+                  : html`<button type="button" class="btn quiet less" @click=${() => acts.correct(reading, place)}>
+                      Correct<span class="vh"> ${which}</span>
+                    </button>`
+              }
+            </td>
+          </tr>`;
+        })}
+      </tbody>
+    </table>
+  </section>`;
+}
