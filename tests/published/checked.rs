@@ -191,3 +191,48 @@ fn rescues_say_no_more_than_is_needed() {
         coarse["next"]
     );
 }
+
+/// A figure is offered only where the whole range then lies between least and limit. A level tablespoon is 12.6 to
+/// 24.9 g, which no amount of meat fits: 24.9 / 12.6 is more than 200 / 120. In a bucket more water does as well as
+/// more meat. Worked by hand: 10 g on 1000 g and 1064 g wants (10.05 x 62 500) / 200 = 3140.63 g, 1078 g more than the
+/// 2063.95 g that are there at least, with half a step of 0.1 g. Computed.
+#[test]
+fn no_figure_where_none_can_help() {
+    let wide = ask(json!({"green": "1500 g", "put_in": put("1 tbsp", "6.25 %")}));
+    let heads = wide["next"].to_string();
+    assert!(!heads.contains("Bring in"), "{heads}");
+    assert!(
+        heads.contains("Weigh one level tablespoon of the same cure."),
+        "{heads}"
+    );
+    assert!(heads.contains("Start again with fresh meat and weigh the cure."));
+    let bucket = ask(
+        json!({"method": "cover_brine", "green": "1000 g", "water": "1000 g", "dissolved": "54 g", "put_in": put("10 g", "6.25 %")}),
+    );
+    let heads = bucket["next"].to_string();
+    assert!(heads.contains("Stir in 1080 g more water."), "{heads}");
+    assert!(heads.contains("Bring in 1080 g more raw meat."), "{heads}");
+    // What is pumped is in the piece that was pumped; other meat does not lessen it.
+    let pumped = ask(
+        json!({"method": "pumped", "green": "1000 g", "water": "1000 g", "dissolved": "54 g", "take": "10 %", "put_in": put("70 g", "6.25 %")}),
+    );
+    let heads = pumped["next"].to_string();
+    assert!(heads.contains("Nothing pumped yet? Stir in "), "{heads}");
+    assert!(!heads.contains("raw meat."), "{heads}");
+}
+
+/// Nitrite and nitrate of two agents are summed each: 2 g of 6.25 % and 1 g of 98 % nitrate on 1000 g. Computed.
+#[test]
+fn two_agents_are_summed() {
+    let both = ask(
+        json!({"green": "1000 g", "put_in": put("2 g", "6.25 %"), "also": {"amount": "0.4 g", "nitrite": "0 %", "nitrate": "98 %"}, "settings": settings("0.01 g")}),
+    );
+    assert_eq!(exact(&both, "nitrite")[1], 125.0);
+    assert_eq!(exact(&both, "nitrate")[1], 392.0);
+    assert_eq!(both["outcome"], "in_range");
+    let twice = ask(json!({"green": "1000 g", "put_in": put("2 g", "6.25 %"), "also": put("2 g", "6.25 %")}));
+    assert_eq!(exact(&twice, "nitrite")[1], 250.0);
+    assert_eq!(twice["outcome"], "over");
+    let wrong = json!({"check_dose": {"method": "rub", "green": "2 kg", "put_in": put("5 g", "6.25 %"), "also": put("lots", "6.25 %"), "settings": settings("0.1 g")}});
+    assert_eq!(problems(&wrong)[0]["field"], "also.amount");
+}

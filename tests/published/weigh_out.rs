@@ -80,12 +80,13 @@ fn held_until_the_numbers_change() {
     assert_eq!(weigh_out(&held, "0.1 g")["verdict"]["held"], false);
 }
 
-/// More meat, by the weight that the advice names, brings the heavy end of the spoon to the limit.
+/// More meat, by the weight that the advice names, brings the heavy end to the limit and keeps the light end above the
+/// least.
 #[test]
 fn more_meat_brings_the_heavy_end_to_the_limit() {
     let ask = |green: &str| {
         ok(
-            &json!({"check_dose": {"method": "rub", "green": green, "put_in": {"amount": "1 tbsp", "nitrite": "6.25 %"}, "settings": settings("0.1 g")}}),
+            &json!({"check_dose": {"method": "rub", "green": green, "put_in": {"amount": "17 g", "nitrite": "6.25 %"}, "settings": settings("0.1 g")}}),
         )
     };
     let advised = ask("1480 g")["next"][1]["head"].as_str().expect("advice").to_owned();
@@ -96,7 +97,23 @@ fn more_meat_brings_the_heavy_end_to_the_limit() {
     let then = ask(&format!("{} g", 1480.0 + extra));
     let [_, _, high] = exact(&then, "nitrite");
     assert!(high <= 200.0 && high > 199.0, "{high}");
-    assert_ne!(then["outcome"], "over");
+    assert_eq!(then["outcome"], "in_range");
+}
+
+/// A list that is over names the aim that would do on this scale.
+#[test]
+fn an_aim_that_does() {
+    let over = batch(&rub("6.25 %", "234 ppm", "2.2 %"), 16, "2300 g");
+    assert_eq!(
+        weigh_out(&over, "0.1 g")["verdict"]["next"][0]["text"],
+        "Lower the aim in the recipe: 160 ppm leaves room on both sides."
+    );
+    let coarse = batch(&rub("6.25 %", "234 ppm", "2.2 %"), 4, "300 g");
+    let text = weigh_out(&coarse, "1 g")["verdict"]["next"][0]["text"].to_string();
+    assert!(
+        text.contains("or weigh on a finer scale, until all of the range lies between 120 and 200 ppm."),
+        "{text}"
+    );
 }
 
 /// Cure to add, by the weight that the advice names, brings the whole range between the least and the limit.

@@ -254,6 +254,10 @@ stays?: string | null,
  */
 put_in: PutIn, 
 /**
+ * A second agent beside it.
+ */
+also?: PutIn, 
+/**
  * Whether it is cooked or hangs for months.
  */
 eaten?: Eaten, 
@@ -780,6 +784,10 @@ premix: boolean,
  * What went in as cure when it was not the weigh-out: a spoon, another weight.
  */
 put_in?: PutIn, 
+/**
+ * A second agent that went in beside it.
+ */
+also?: PutIn, 
 /**
  * Everything ticked, with its time.
  */

@@ -35,12 +35,7 @@ impl Batch {
         found.extend(self.recipe.problems().into_iter().map(|p| p.at("recipe")));
         found.extend(classes(&self.pieces));
         found.extend(self.fire.as_ref().and_then(super::fire::Fire::problem));
-        found.extend(
-            self.put_in
-                .as_ref()
-                .and_then(|p| p.portion(dec!(0.1), &[]).err())
-                .map(|p| p.at("put_in")),
-        );
+        found.extend(self.put_in(dec!(0.1), &[]).err());
         if self.ticks.len() > MOST_TICKS || self.ticks.iter().any(|t| !t.is_good()) {
             found.push(
                 Problem::new(
@@ -52,6 +47,18 @@ impl Batch {
         }
         found.extend(super::fridge::problem(&self.fridge));
         found
+    }
+
+    /// What went in when it was not the weigh-out: each portion with its range.
+    ///
+    /// # Errors
+    /// The first problem, at `put_in` or `also`.
+    pub fn put_in(&self, step: Decimal, own: &[OwnSpoon]) -> Result<Vec<Portion>, Problem> {
+        let both = [(&self.put_in, "put_in"), (&self.also, "also")];
+        both.into_iter()
+            .filter_map(|(put, at)| Some((put.as_ref()?, at)))
+            .map(|(put, at)| put.portion(step, own).map_err(|p| p.at(at)))
+            .collect()
     }
 
     /// The tick of an id.

@@ -30,6 +30,10 @@ pub struct Batch {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub put_in: Option<PutIn>,
+    /// A second agent that went in beside it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub also: Option<PutIn>,
     /// Everything ticked, with its time.
     #[serde(default)]
     pub ticks: Vec<Tick>,
@@ -87,6 +91,7 @@ impl Batch {
             killed: String::new(),
             premix: false,
             put_in: None,
+            also: None,
             ticks: Vec::new(),
             fire: None,
             fridge: Vec::new(),

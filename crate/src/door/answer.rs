@@ -3,10 +3,10 @@
 use super::read::{ReadValues, read};
 use super::request::{AskDose, Record, Request};
 use super::starters::{self, Starters};
-use crate::batch::{self, PieceSheet};
+use crate::batch::{self, PieceSheet, PutIn};
 use crate::brine::{self, BrineSheet};
 use crate::cure::{self, CureClock};
-use crate::dose::{self, Case, Profile, Verdict, Whole};
+use crate::dose::{self, Case, Portion, Profile, Verdict, Whole};
 use crate::pack::{self, Labels, LarderSheet, Ledger, Packed};
 use crate::pantry::{self, Belly, Cut, Ingredient};
 use crate::plan;
@@ -237,11 +237,10 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         problems.push(Problem::new(Code::Unknown, "This cut is not in the table. Choose one from the list.").at("cut"));
     }
     let step = ask.settings.scale_step.base();
-    let put_in = ask
-        .put_in
-        .portion(step, &ask.settings.spoons)
-        .map_err(|p| p.at("put_in"));
-    let (Some(rule), Result::Ok(portion), true) = (
+    let portion = |put: &PutIn, at| put.portion(step, &ask.settings.spoons).map_err(|p| p.at(at));
+    let also = ask.also.as_ref().map(|put| portion(put, "also"));
+    let put_in: Result<Vec<Portion>, Problem> = [portion(&ask.put_in, "put_in")].into_iter().chain(also).collect();
+    let (Some(rule), Result::Ok(portions), true) = (
         dose::rule(&ask.settings.profile, ask.method, cut.map_or(Belly::No, |c| c.belly)),
         &put_in,
         problems.is_empty(),
@@ -261,15 +260,13 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
             ..g
         })
         .ok_or_else(lost)?;
-    let pickle = [
-        ask.water.map(Mass::base),
-        ask.dissolved.map(Mass::base),
-        Some(portion.weight.typical),
-    ]
-    .into_iter()
-    .flatten()
-    .try_fold(Decimal::ZERO, |sum, grams| sum.plus(grams))
-    .ok_or_else(lost)?;
+    let pickle = [ask.water, ask.dissolved]
+        .into_iter()
+        .flatten()
+        .map(Mass::base)
+        .chain(portions.iter().map(|p| p.weight.typical))
+        .try_fold(Decimal::ZERO, |sum, grams| sum.plus(grams))
+        .ok_or_else(lost)?;
     let kind = cut.map(|c| c.kind);
     let whole = Whole {
         counted: ask.method.counted(),
@@ -290,7 +287,7 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         water: ask.water.map(Mass::base).unwrap_or_default(),
         evens,
         weighed: true,
-        portions: vec![portion.clone()],
+        portions: portions.clone(),
         step,
         units: ask.settings.units,
     };

@@ -158,6 +158,10 @@ pub struct AskDose {
     pub stays: Option<Span>,
     /// What was put in.
     pub put_in: PutIn,
+    /// A second agent beside it.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub also: Option<PutIn>,
     /// Whether it is cooked or hangs for months.
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<Eaten>"))]

@@ -132,10 +132,18 @@ impl Case<'_> {
         self.portions.iter().find_map(|p| p.spoon)
     }
 
-    /// The same with so many grams more meat.
+    /// The same with so many grams more meat, weighed on the scale.
     pub fn with_meat(&self, grams: Decimal) -> Option<Self> {
         let mut more = self.clone();
-        more.whole.green = self.whole.green.map(|g| g.plus(grams))?;
+        more.whole.green = self.whole.green.plus(Range::weighed(grams, self.step)?)?;
+        Some(more)
+    }
+
+    /// The same with so many grams more water in its brine, weighed on the scale.
+    pub fn with_water(&self, grams: Decimal) -> Option<Self> {
+        let mut more = self.clone();
+        more.whole.pickle = self.whole.pickle.plus(Range::weighed(grams, self.step)?)?;
+        more.water = self.water.plus(grams)?;
         Some(more)
     }
 

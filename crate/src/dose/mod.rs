@@ -19,6 +19,6 @@ pub use formula::{Ingoing, Whole, cure_for, ingoing};
 pub use judge::{Finding, axis, find, ppm};
 pub use limits::{Basis, Profile, Rule, default_rule, profiles, rule};
 pub use measured::{Measure, OwnSpoon, measured};
-pub use rescue::{in_range, more_cure, more_meat};
+pub use rescue::{in_range, more_cure, more_meat, more_water};
 pub use slip::Slip;
 pub use verdict::{Advice, Caution, Mark, Outcome, Ppm, Verdict, judge};

@@ -2,11 +2,11 @@
 
 use super::case::Case;
 use super::judge::{Finding, ppm};
-use super::rescue::{agent, in_range, more_cure, more_meat};
+use super::rescue::{agent, aim, in_range, more_cure, more_meat, more_water};
 use super::verdict::{Advice, Outcome};
 use crate::pantry::Agent;
-use crate::quantity::exact::Exact;
 use crate::quantity::{Mass, plain};
+use crate::recipe::Method;
 use rust_decimal::{Decimal, dec};
 
 fn advice(head: impl Into<String>, text: impl Into<String>) -> Advice {
@@ -50,10 +50,16 @@ pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
         (false, Outcome::Over) => vec![
             advice(
                 "Do not weigh this out.",
-                format!(
-                    "Lower the aim in the recipe, or weigh on a finer scale. {} ppm leaves room on both sides.",
-                    middle(case)
-                ),
+                match aim(case) {
+                    Some(aim) => format!(
+                        "Lower the aim in the recipe: {} ppm leaves room on both sides.",
+                        plain(aim)
+                    ),
+                    None => format!(
+                        "Lower the aim in the recipe, or weigh on a finer scale, {}.",
+                        until(case)
+                    ),
+                },
             ),
             advice(
                 "Check the pieces.",
@@ -74,12 +80,10 @@ pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
         (false, Outcome::TooLittle) => vec![
             advice(
                 "Raise the aim or use a finer scale.",
-                format!(
-                    "All of the range should lie between {} and {} ppm. Aim at {} ppm.",
-                    plain(case.rule.least),
-                    plain(case.rule.limit),
-                    middle(case)
-                ),
+                match aim(case) {
+                    Some(aim) => format!("Aim at {} ppm, {}.", plain(aim), until(case)),
+                    None => format!("On this scale no aim is sure to do. Try, {}.", until(case)),
+                },
             ),
             fresh(),
         ],
@@ -87,14 +91,12 @@ pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
     }
 }
 
-/// An aim with room on both sides, to ten ppm.
-fn middle(case: &Case<'_>) -> String {
-    let middle = case
-        .rule
-        .least
-        .plus(case.rule.limit)
-        .and_then(|sum| sum.over(Decimal::TWO)?.down_to(dec!(10)));
-    middle.map(plain).unwrap_or_default()
+fn until(case: &Case<'_>) -> String {
+    format!(
+        "until all of the range lies between {} and {} ppm",
+        plain(case.rule.least),
+        plain(case.rule.limit)
+    )
 }
 
 fn fresh() -> Advice {
@@ -205,7 +207,7 @@ fn grams(case: &Case<'_>, value: Decimal) -> String {
 
 /// How to settle a spoon by weighing one, with the weights that are in range.
 fn weigh_the_spoon(case: &Case<'_>) -> Option<Advice> {
-    let (spoon, (least, most)) = (case.spoon()?, in_range(case, agent(case)?)?);
+    let (spoon, (least, most)) = (case.spoon()?, in_range(&case.without_cure()?, agent(case)?)?);
     Some(advice(
         format!("Weigh one level {spoon} of the same cure."),
         if least == most {
@@ -229,9 +231,13 @@ fn over(case: &Case<'_>, sure: bool) -> Vec<Advice> {
         "Heat does not take the cure out, and neither does soaking: nobody can see how much has gone in.",
     )];
     list.extend(weigh_the_spoon(case).filter(|_| !sure));
-    list.extend(spread_it(case));
+    let spread: Vec<Advice> = [spread_it(case), water_it(case)].into_iter().flatten().collect();
+    if spread.is_empty() {
+        list.extend(narrow_it(case).filter(|_| list.len() == 1));
+    }
+    list.extend(spread);
     list.push(advice(
-        "No more meat, or longer than an hour? Throw it out.",
+        "Cannot be done, or longer than an hour? Throw it out.",
         if case.method.has_brine() {
             "Wrapped and shut in, away from children and dogs; the brine down a drain with plenty of water, never on the ground. Start again with fresh meat and a new brine, and weigh the cure."
         } else {
@@ -251,17 +257,39 @@ fn spread_it(case: &Case<'_>) -> Option<Advice> {
     let then = case.with_meat(extra)?.ingoing()?;
     let range = ppm(then.nitrite);
     let how = case.method.words().more_meat;
-    let low = if then.nitrite.low < case.rule.least {
-        " The light end may then be too low: have it judged again."
-    } else {
-        ""
-    };
     Some(advice(
         format!("Put in within the hour? Bring in {} more raw meat.", grams(case, extra)),
         format!(
-            "{how}: counted over all of it that is {} to {} ppm.{low} Type the new weight here. Common practice, no source: what has gone into the first pieces stays there, so when in doubt throw it out.",
+            "{how}: counted over all of it that is {} to {} ppm. Type the new weight here. Common practice, no source: what has gone into the first pieces stays there, so when in doubt throw it out.",
             range.low, range.high
         ),
+    ))
+}
+
+/// More water in a brine, with the range that it leads to.
+fn water_it(case: &Case<'_>) -> Option<Advice> {
+    let extra = more_water(case)?;
+    let range = ppm(case.with_water(extra)?.ingoing()?.nitrite);
+    let when = match case.method {
+        Method::Pumped | Method::PumpedAndCovered => "Nothing pumped yet?",
+        Method::PickUp => "No meat in it yet?",
+        _ => "Put in within the hour?",
+    };
+    Some(advice(
+        format!("{when} Stir in {} more water.", grams(case, extra)),
+        format!(
+            "Weighed, cold, stirred through all of it: that is {} to {} ppm. Count it with the water and have it judged again. The salt is thinner by it too: keep it as cold as before, and count what you add. When in doubt throw it out.",
+            range.low, range.high
+        ),
+    ))
+}
+
+/// Where no amount of meat or water fits so wide a range: what would narrow it.
+fn narrow_it(case: &Case<'_>) -> Option<Advice> {
+    let spoon = case.spoon()?;
+    Some(advice(
+        format!("Put in within the hour? Weigh one level {spoon} of the same cure."),
+        "A spoon leaves the range too wide for any figure. Type its weight here in place of the spoon: then it is seen whether more meat can help.",
     ))
 }
 

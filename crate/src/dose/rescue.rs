@@ -1,18 +1,35 @@
 //! What would bring a dose that is already on the meat in range. Each figure is judged again before it is promised.
 
 use super::case::Case;
+use super::formula::{Whole, cure_for};
 use super::verdict::Outcome;
 use crate::pantry::{Agent, PPM};
-use crate::quantity::System;
 use crate::quantity::exact::Exact;
+use crate::quantity::{Range, System};
+use crate::recipe::Counted;
 use rust_decimal::{Decimal, dec};
 
-/// Raw meat beside what is there, so that even the heaviest reading is within the limits: rounded up to 10 g or to
-/// a whole ounce. `None` where it is within them already.
+/// Raw meat beside what is there that brings all of the range in range: rounded up to 10 g or to a whole ounce, finer
+/// where only that fits. `None` where no amount does, or where the dose does not go by the weight of the meat.
 pub fn more_meat(case: &Case<'_>) -> Option<Decimal> {
+    let evens_out = matches!(case.whole.counted, Counted::Green | Counted::GreenAndPickle);
+    thinned_by(case, evens_out.then_some(Decimal::ONE)?, Case::with_meat)
+}
+
+/// Water beside what is in the brine that does the same. It has to go in before the brine does its work.
+pub fn more_water(case: &Case<'_>) -> Option<Decimal> {
+    thinned_by(case, case.whole.grows()?.0, Case::with_water)
+}
+
+/// The least grams of something that bring the dose in range, where each adds `grows` grams to what it is counted on.
+fn thinned_by<'a>(
+    case: &Case<'a>,
+    grows: Decimal,
+    with: impl Fn(&Case<'a>, Decimal) -> Option<Case<'a>>,
+) -> Option<Decimal> {
     let found = case.ingoing()?;
-    let now = case.whole.base()?;
-    let needed = |high: Decimal, limit: Decimal| high.times(now.low)?.over(limit);
+    let now = case.whole.base()?.low;
+    let needed = |high: Decimal, limit: Decimal| high.times(now)?.over(limit);
     let counted = if case.rule.together {
         found.nitrite.high.plus(found.nitrate.high)?
     } else {
@@ -23,13 +40,18 @@ pub fn more_meat(case: &Case<'_>) -> Option<Decimal> {
         _ => Decimal::ZERO,
     };
     let base = needed(counted, case.rule.limit)?.max(nitrate);
-    let extra = base.less(now.low)?;
-    let grain = match case.units {
-        System::Metric => dec!(10),
-        System::Us => dec!(28.349523125),
+    // What comes in is weighed too, and may be short by half a step.
+    let half = case.step.over(Decimal::TWO)?;
+    let extra = base.less(now)?.over(grows)?.plus(half)?;
+    let grains = match case.units {
+        System::Metric => [dec!(10), dec!(1)],
+        System::Us => [dec!(28.349523125), dec!(2.8349523125)],
     };
-    let extra = (extra > Decimal::ZERO).then(|| extra.up_to(grain)).flatten()?;
-    (outcome(&case.with_meat(extra)?) != Outcome::Over).then_some(extra)
+    let good = |grain: Decimal| {
+        let grams = extra.up_to(grain.max(case.step))?;
+        (outcome(&with(case, grams)?) == Outcome::InRange).then_some(grams)
+    };
+    (base > now).then(|| grains.into_iter().find_map(good)).flatten()
 }
 
 /// Grams of the same cure to add so that the whole range lies between the least and the limits; `None` where the
@@ -60,18 +82,65 @@ pub fn more_cure(case: &Case<'_>) -> Option<Decimal> {
     good.then_some(middle)
 }
 
-/// Least and most grams of a cure alone, weighed on the scale, that are in range on this meat; `None` where none are.
-pub fn in_range(case: &Case<'_>, agent: Agent) -> Option<(Decimal, Decimal)> {
-    let alone = case.without_cure()?;
-    let half = case.step.over(Decimal::TWO)?;
+/// Least and most grams of a cure, weighed on the scale, that are in range on meat with no other cure; `None` where
+/// none are.
+pub fn in_range(alone: &Case<'_>, agent: Agent) -> Option<(Decimal, Decimal)> {
+    let half = alone.step.over(Decimal::TWO)?;
     let strength = agent.nitrite.times(PPM)?;
     // In a brine the cure's own weight counts too.
     let (base, (low, high)) = (alone.whole.base()?, alone.whole.grows()?);
     let grams = |ppm: Decimal, base: Decimal, grows: Decimal| ppm.times(base)?.over(strength.less(ppm.times(grows)?)?);
-    let least = grams(case.rule.least, base.high, high)?.plus(half)?.up_to(case.step)?;
-    let most = grams(case.rule.limit, base.low, low)?.less(half)?.down_to(case.step)?;
+    let least = grams(alone.rule.least, base.high, high)?
+        .plus(half)?
+        .up_to(alone.step)?;
+    let most = grams(alone.rule.limit, base.low, low)?
+        .less(half)?
+        .down_to(alone.step)?;
     let good = |grams| Some(outcome(&alone.with_cure(agent, grams)?) == Outcome::InRange);
     (least <= most && good(least)? && good(most)?).then_some((least, most))
+}
+
+/// An aim in the middle between least and limit, to ten ppm, where the list weighed by it on this scale is in range;
+/// `None` where it is not, or where there is more than one cure.
+pub fn aim(case: &Case<'_>) -> Option<Decimal> {
+    let [portion] = case.portions.as_slice() else {
+        return None;
+    };
+    let (agent, mut alone) = (agent(case)?, case.without_cure()?);
+    let aim = case
+        .rule
+        .least
+        .plus(case.rule.limit)?
+        .over(Decimal::TWO)?
+        .down_to(dec!(10))?;
+    let grams = |whole: Whole, pickle: Decimal| {
+        let whole = Whole {
+            green: Range::point(whole.green.typical),
+            pickle: Range::point(pickle),
+            ..whole
+        };
+        cure_for(&whole, &[(agent, aim.over(PPM)?)], false)?
+            .pop()?
+            .down_to(case.step)
+    };
+    let mut pickle = alone.whole.pickle;
+    let about = grams(alone.whole, pickle.typical)?;
+    if case.method.has_brine() {
+        // More cure than all else in the brine is no brine.
+        if about > pickle.low {
+            return None;
+        }
+        // The recipe takes the salt of its cure off its salt: by how much that moves is not known here.
+        pickle.low = pickle.low.less(about)?;
+        pickle.high = pickle.high.plus(portion.weight.typical)?;
+        alone.whole.pickle = pickle;
+    }
+    let good = |pickle: Decimal| {
+        let mut then = alone.with_cure(agent, grams(alone.whole, pickle)?)?;
+        then.portions.iter_mut().for_each(|p| p.spread = portion.spread);
+        Some(outcome(&then) == Outcome::InRange)
+    };
+    (good(pickle.low)? && good(pickle.high)?).then_some(aim)
 }
 
 /// The agent of the first portion that holds nitrite.

@@ -23,11 +23,8 @@ pub fn contents(batch: &Batch, sheet: &WeighSheet, meat: &str, settings: &Settin
         .chain(&sheet.vessel)
         .map(|l| (grams(l), said(batch, l)))
         .collect();
-    if let Some(portion) = batch
-        .put_in
-        .as_ref()
-        .and_then(|p| p.portion(settings.scale_step.base(), &settings.spoons).ok())
-    {
+    let put_in = batch.put_in(settings.scale_step.base(), &settings.spoons);
+    for portion in put_in.unwrap_or_default() {
         rows.push((portion.weight.typical, "cure (salt, sodium nitrite)".to_owned()));
     }
     let weight = green(&batch.pieces).map(|g| g.grams.typical).unwrap_or_default();

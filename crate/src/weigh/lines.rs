@@ -49,21 +49,15 @@ pub fn line_id(i: usize) -> String {
     format!("line:{i}")
 }
 
-/// Rounds a plan to the scale's step. A curing agent rounds down, all else to the nearest. `put_in` is a cure that
+/// Rounds a plan to the scale's step. A curing agent rounds down, all else to the nearest. `put_in` is cure that
 /// was put in by another measure; then the list asks for none.
-pub fn round(
-    batch: &Batch,
-    plan: &Plan,
-    parts: Option<u32>,
-    step: Decimal,
-    put_in: Option<&Portion>,
-) -> Option<Rounded> {
+pub fn round(batch: &Batch, plan: &Plan, parts: Option<u32>, step: Decimal, put_in: &[Portion]) -> Option<Rounded> {
     let agents = plan::agents(&batch.recipe, parts)?;
     let planned = agents
         .into_iter()
         .zip(&plan.cures)
         .enumerate()
-        .filter(|_| put_in.is_none());
+        .filter(|_| put_in.is_empty());
     let cures = planned
         .map(|(i, ((agent, _), exact))| {
             let tick = batch.tick(&cure_id(i));
@@ -86,9 +80,9 @@ pub fn round(
             })
         })
         .collect::<Option<Vec<Cured>>>()?;
-    let put_salt = put_in.map_or(Some(Decimal::ZERO), |p| {
+    let put_salt = put_in.iter().try_fold(Decimal::ZERO, |sum, p| {
         p.agent
-            .map_or(Some(Decimal::ZERO), |a| a.salt()?.times(p.weight.typical))
+            .map_or(Some(sum), |a| sum.plus(a.salt()?.times(p.weight.typical)?))
     })?;
     let cure_salt = cures
         .iter()
@@ -130,7 +124,7 @@ pub fn portions(
     rounded: &Rounded,
     step: Decimal,
     spread: Decimal,
-    put_in: Option<&Portion>,
+    put_in: &[Portion],
 ) -> Option<Vec<Portion>> {
     let portion = |agent: Agent, grams: Decimal, step: Decimal, parts: Option<u32>, done: bool| {
         Some(Portion {
@@ -155,8 +149,8 @@ pub fn portions(
         .iter()
         .filter(|c| !c.done)
         .map(|c| portion(c.agent, c.grams, step, c.parts, false));
-    let put = put_in.map(|p| Some(p.clone()));
-    put.into_iter().chain(done).chain(open).collect()
+    let put = put_in.iter().map(|p| Some(p.clone()));
+    put.chain(done).chain(open).collect()
 }
 
 /// The parts of a ticked premix: how many times the packet is stronger, where that is a premix of this page.

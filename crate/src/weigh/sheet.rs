@@ -25,7 +25,7 @@ struct Work<'a> {
     parts: Option<u32>,
     plan: Plan,
     rounded: Rounded,
-    put_in: Option<Portion>,
+    put_in: Vec<Portion>,
 }
 
 /// The weigh-out of a batch.
@@ -71,21 +71,16 @@ impl<'a> Work<'a> {
         if let Some(missing) = missing {
             return Err(vec![Problem::new(Code::Missing, missing).at("batch.pieces")]);
         }
-        let put_in = batch
-            .put_in
-            .as_ref()
-            .map(|p| p.portion(step, &settings.spoons))
-            .transpose();
-        let put_in = put_in.map_err(|p| vec![p.at("batch.put_in")])?;
+        let put_in = batch.put_in(step, &settings.spoons).map_err(|p| vec![p.at("batch")])?;
         let typical = green.grams.typical;
-        let wants_premix = batch.premix && put_in.is_none();
+        let wants_premix = batch.premix && put_in.is_empty();
         let parts = if wants_premix {
             plan::premix_parts(&batch.recipe, typical, green.count)
         } else {
             None
         };
         let plan = plan(&batch.recipe, typical, green.count, parts).map_err(|p| vec![p.at("batch.recipe")])?;
-        let rounded = round(batch, &plan, parts, step, put_in.as_ref()).ok_or_else(lost)?;
+        let rounded = round(batch, &plan, parts, step, &put_in).ok_or_else(lost)?;
         Ok(Self {
             batch,
             settings,
@@ -118,7 +113,7 @@ impl<'a> Work<'a> {
     /// What the ppm are counted over: green weight, and in a brine all that is dissolved, each weighed once.
     fn whole(&self, green: Range) -> Option<dose::Whole> {
         let weighed: Vec<Decimal> = self.rounded.cures.iter().map(|c| c.grams).collect();
-        let put_in = self.put_in.as_ref().map(|p| p.weight.typical);
+        let put_in = self.put_in.iter().map(|p| p.weight.typical);
         let cures: Vec<Decimal> = weighed.into_iter().chain(put_in).collect();
         let mut whole = plan::whole_of(&self.batch.recipe, green, &self.rounded.lines, &cures)?;
         let lines = u32::try_from(self.batch.recipe.lines.len()).ok()?;
@@ -160,7 +155,7 @@ impl<'a> Work<'a> {
     fn verdict(&self) -> Result<Verdict, Vec<Problem>> {
         let green = self.green_range().ok_or_else(lost)?;
         let spread = self.spread().ok_or_else(lost)?;
-        let portions = portions(self.batch, &self.rounded, self.step, spread, self.put_in.as_ref()).ok_or_else(lost)?;
+        let portions = portions(self.batch, &self.rounded, self.step, spread, &self.put_in).ok_or_else(lost)?;
         let keys = dose::keys_for(
             !portions.is_empty(),
             self.batch.recipe.method,
@@ -227,7 +222,7 @@ impl<'a> Work<'a> {
     fn ends(&self) -> Result<[Rounded; 2], Vec<Problem>> {
         let at = |grams: Decimal| {
             let plan = plan(&self.batch.recipe, grams, self.green.count, self.parts).map_err(|p| vec![p])?;
-            round(self.batch, &plan, self.parts, self.step, self.put_in.as_ref()).ok_or_else(lost)
+            round(self.batch, &plan, self.parts, self.step, &self.put_in).ok_or_else(lost)
         };
         Ok([at(self.green.grams.low)?, at(self.green.grams.high)?])
     }
@@ -260,10 +255,10 @@ impl<'a> Work<'a> {
         list.extend(doubts(&self.batch.pieces));
         list.extend(
             self.put_in
-                .as_ref()
+                .iter()
                 .map(|p| format!("The cure is in already: {}. It is not on this list.", p.said)),
         );
-        if self.batch.premix && self.parts.is_none() && self.put_in.is_none() {
+        if self.batch.premix && self.parts.is_none() && self.put_in.is_empty() {
             list.push("A premix does not suit this recipe: it wants one cure, and enough salt to stand the salt in the premix.".to_owned());
         }
         list
