@@ -123,37 +123,6 @@ fn the_refrigerator_as_it_was() {
         .find(|n| n["word"] == "It was too warm")
         .unwrap();
     assert!(says["says"].as_str().unwrap().contains("9 h"), "{says}");
-    // A power cut with no reading: 4 h count as cold (FoodSafety.gov, power outages, quoted), the other 3 as warm.
-    let off = |back: Value| {
-        log(
-            json!([read(0, "38 F"), {"at": RUB + 5 * HOUR, "what": "power_off"}, back, read(15, "38 F")]),
-            60.0,
-        )
-    };
-    let says = |clock: &Value, word: &str| {
-        let notes = clock["notes"].as_array().unwrap().iter();
-        let note = notes.clone().find(|n| n["word"] == word).cloned();
-        note.map(|n| n["says"].as_str().unwrap().to_owned())
-    };
-    let cut = off(json!({"at": RUB + 12 * HOUR, "what": "power_on"}));
-    assert!(words(&cut).contains(&"The power was off"));
-    assert!(says(&cut, "It was too warm").unwrap().starts_with("3 h above"));
-    assert_eq!(likely(&cut), likely(&even), "what was not read makes no cure faster");
-    let short = off(json!({"at": RUB + 9 * HOUR, "what": "power_on"}));
-    assert_eq!(says(&short, "It was too warm"), None);
-    // With a reading on its return it warmed evenly from 38 to 54 °F in 8 h: above 40 for 7 of them,
-    // and for 2 more until it was cold again.
-    let warmed = off(json!({"at": RUB + 13 * HOUR, "what": "power_on", "reads": "54 F"}));
-    assert!(says(&warmed, "It was too warm").unwrap().starts_with("9 h above"));
-    // At 39 °F on its return it never was too warm.
-    let cold = off(json!({"at": RUB + 13 * HOUR, "what": "power_on", "reads": "39 F"}));
-    assert_eq!(says(&cold, "It was too warm"), None);
-    // Still off: the hours go on.
-    let dark = log(
-        json!([read(0, "38 F"), {"at": RUB + 5 * HOUR, "what": "power_off"}]),
-        30.0,
-    );
-    assert!(says(&dark, "It was too warm").unwrap().starts_with("21 h above"));
     // Out of order they are the same.
     let mixed = log(json!([read(14, "38 F"), read(5, "46 F"), read(0, "38 F")]), 60.0);
     assert_eq!(likely(&mixed), likely(&warm));
@@ -254,6 +223,87 @@ fn the_date_cannot_be_met() {
     assert!(at(&again, 0, "colour", "likely") <= 72.0 + 1.0, "{thin}");
 }
 
+/// The jobs of a batch at so many hours after the rub: all of them, and those for today.
+fn plan(batch: &Value, hours: i64) -> Value {
+    ok(
+        &json!({"next": {"batches": [{"id": "b", "batch": batch}], "now": RUB + hours * HOUR, "settings": settings("0.1 g")}}),
+    )
+}
+
+fn job<'a>(plan: &'a Value, id: &str) -> &'a Value {
+    let mut jobs = plan["batches"][0]["jobs"].as_array().unwrap().iter();
+    jobs.find(|j| j["id"] == id).unwrap_or(&Value::Null)
+}
+
+fn due(plan: &Value, id: &str) -> f64 {
+    (job(plan, id)["due"].as_i64().expect("a due time") - RUB) as f64 / HOUR as f64
+}
+
+fn ticked(mut batch: Value, of: &str, hours: i64) -> Value {
+    let ticks = batch["ticks"].as_array_mut().unwrap();
+    ticks.push(json!({"of": of, "at": RUB + hours * HOUR}));
+    batch
+}
+
+/// The same where there may be no such job.
+fn may(plan: &Value, id: &str) -> Option<f64> {
+    (!job(plan, id).is_null()).then(|| due(plan, id))
+}
+
+/// Due times go up to the half-hour.
+fn half(hours: f64) -> f64 {
+    (hours * 2.0).ceil() / 2.0
+}
+
+#[test]
+fn the_plan_follows_the_clock() {
+    let both = cured(json!([breast("25 mm"), breast("38 mm")]), "36 h");
+    let list = plan(&both, 1);
+    let clock = clock_of(&both, 1.0);
+    // The recipe's 36 h are enough for 38 mm, likely: nothing moves. The smaller come out first.
+    assert_eq!(may(&list, "step:1"), Some(36.0));
+    assert_eq!(may(&list, "draw:0"), Some(half(at(&clock, 0, "colour", "likely"))));
+    assert_eq!(may(&list, "draw:1"), None, "the slowest is the rinse itself");
+    assert_eq!(may(&list, "turn:0:2"), None, "at 36 h it is rinsed");
+    // At 24 h they are not: the rinse waits for the larger, with one turn more, and says why.
+    let hasty = cured(json!([breast("25 mm"), breast("38 mm")]), "24 h");
+    let list = plan(&hasty, 1);
+    let likely = at(&clock_of(&hasty, 1.0), 1, "colour", "likely");
+    assert_eq!(may(&list, "step:1"), Some(half(likely)));
+    assert!(likely > 24.0 && may(&list, "turn:0:1") == Some(24.0));
+    assert!(list.to_string().contains("later than the recipe has it"));
+    // A frozen day is added to what the recipe says.
+    let mut frozen = both.clone();
+    frozen["fridge"] = json!([
+        {"at": RUB, "what": "read", "reads": "38 F"},
+        {"at": RUB + 5 * HOUR, "what": "frozen"},
+        {"at": RUB + 29 * HOUR, "what": "thawed"}
+    ]);
+    assert_eq!(may(&plan(&frozen, 30), "step:1"), Some(60.0));
+    // One class drawn: its job is done, its own clock stands, the rest goes on.
+    let mut drawn = both.clone();
+    drawn["ticks"]
+        .as_array_mut()
+        .unwrap()
+        .push(json!({"of": "draw:0", "at": RUB + 2 * HOUR}));
+    let list = plan(&drawn, 30);
+    let open: Vec<&str> = list["jobs"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|j| j["id"].as_str().unwrap())
+        .collect();
+    assert!(!open.contains(&"draw:0") && open.contains(&"step:1"), "{open:?}");
+    let clock = clock_of(&drawn, 30.0);
+    assert_eq!(clock["classes"][0]["word"], "Not yet", "it came out after 2 h");
+    assert_eq!(clock_of(&both, 30.0)["classes"][0]["word"], "Likely");
+    // In the mince it is in the middle from the start: no clock moves it.
+    let mut mince = hasty.clone();
+    mince["recipe"]["method"] = json!("ground");
+    let list = plan(&mince, 1);
+    assert_eq!((may(&list, "draw:0"), may(&list, "step:1")), (None, Some(24.0)));
+}
+
 #[test]
 fn the_plan_says_when_the_slowest_is_through() {
     let batch = cured(json!([breast("25 mm"), breast("38 mm")]), "36 h");
@@ -290,66 +340,179 @@ fn the_plan_says_when_the_slowest_is_through() {
     assert!(!list.to_string().contains("cure clock"));
 }
 
-/// The list of one batch at so many hours after the rub, and the due time of a job in hours after it.
-fn plan_of(batch: &Value, hours: i64) -> Value {
-    ok(
-        &json!({"next": {"batches": [{"id": "b", "batch": batch}], "now": RUB + hours * HOUR, "settings": settings("0.1 g")}}),
-    )
-}
-
-fn due(list: &Value, id: &str) -> Option<f64> {
-    let jobs = list["batches"][0]["jobs"].as_array()?;
-    let job = jobs.iter().find(|j| j["id"] == id)?;
-    Some((job["due"].as_i64()? - RUB) as f64 / HOUR as f64)
+#[test]
+fn the_plan_goes_by_the_clock() {
+    // Thick pieces: the rinse waits until they are likely through, and the turns go on until then.
+    let batch = cured(json!([breast("16 mm"), breast("45 mm")]), "36 h");
+    let (list, clock) = (plan(&batch, 1), clock_of(&batch, 1.0));
+    let likely = at(&clock, 1, "colour", "likely");
+    assert!(likely > 40.0, "{likely}");
+    assert!((due(&list, "step:1") - half(likely)).abs() < 1e-6, "{likely}");
+    assert_eq!(job(&list, "step:0")["ends"], job(&list, "step:1")["due"]);
+    assert_eq!(due(&list, "turn:0:2"), 36.0);
+    assert!(
+        job(&list, "step:1")["text"]
+            .as_str()
+            .unwrap()
+            .contains("later than the recipe")
+    );
+    // Each class has its window: likely, nine in ten, salt even.
+    let windows = job(&list, "step:1")["windows"].as_array().unwrap();
+    assert_eq!(windows.len(), 2);
+    for (class, window) in windows.iter().enumerate() {
+        let hour = |of: &str| (window[of].as_i64().unwrap() - RUB) as f64 / HOUR as f64;
+        assert_eq!(window["name"], clock["classes"][class]["name"]);
+        assert!((hour("earliest") - at(&clock, class, "colour", "likely")).abs() < 1e-6);
+        assert!((hour("surely") - at(&clock, class, "colour", "latest")).abs() < 1e-6);
+        assert!((hour("latest") - at(&clock, class, "even", "latest").max(36.0)).abs() < 1e-6);
+    }
+    // Thin pieces: the recipe's time stands.
+    let thin = plan(&cured(json!([breast("16 mm")]), "36 h"), 1);
+    assert_eq!(due(&thin, "step:1"), 36.0);
+    assert!(!job(&thin, "step:1")["text"].as_str().unwrap().contains("later than"));
+    // Once it is rinsed there is nothing to wait for.
+    let rinsed = plan(&ticked(batch, "step:1", 50), 51);
+    assert!(job(&rinsed, "step:1")["windows"].as_array().unwrap().is_empty());
 }
 
 #[test]
-fn the_plan_follows_the_clock() {
-    let both = cured(json!([breast("25 mm"), breast("38 mm")]), "36 h");
-    let list = plan_of(&both, 1);
-    let clock = clock_of(&both, 1.0);
-    // The recipe's 36 h are enough for 38 mm, likely: nothing moves. The smaller come out first.
-    assert_eq!(due(&list, "step:1"), Some(36.0));
-    assert_eq!(due(&list, "draw:0"), Some(at(&clock, 0, "colour", "likely")));
-    assert_eq!(due(&list, "draw:1"), None, "the slowest is the rinse itself");
-    assert_eq!(due(&list, "turn:0:2"), None, "at 36 h it is rinsed");
-    // At 24 h they are not: the rinse waits for the larger, with one turn more, and says why.
-    let hasty = cured(json!([breast("25 mm"), breast("38 mm")]), "24 h");
-    let list = plan_of(&hasty, 1);
-    let likely = at(&clock_of(&hasty, 1.0), 1, "colour", "likely");
-    assert_eq!(due(&list, "step:1"), Some(likely));
-    assert!(likely > 24.0 && due(&list, "turn:0:1") == Some(24.0));
-    assert!(list.to_string().contains("later than the recipe has it"));
-    // A frozen day is added to what the recipe says.
-    let mut frozen = both.clone();
-    frozen["fridge"] = json!([
+fn small_pieces_out_first() {
+    let batch = cured(json!([breast("16 mm"), breast("45 mm")]), "36 h");
+    let (list, clock) = (plan(&batch, 1), clock_of(&batch, 1.0));
+    // When it is likely through.
+    assert!((due(&list, "draw:0") - half(at(&clock, 0, "colour", "likely"))).abs() < 1e-6);
+    assert!(job(&list, "draw:1").is_null(), "the slowest is the rinse itself");
+    let today = list["jobs"].as_array().unwrap();
+    assert!(
+        today
+            .iter()
+            .any(|j| j["id"] == "draw:0" && j["head"] == "Take out 4 Mallard breast")
+    );
+    // Taken out, its clock stops there; the rest goes on.
+    let out = ticked(batch, "draw:0", 20);
+    let (list, later) = (plan(&out, 30), clock_of(&out, 30.0));
+    assert_eq!(job(&list, "draw:0")["ticked"], RUB + 20 * HOUR);
+    assert_eq!(job(&list, "step:1")["windows"].as_array().unwrap().len(), 1);
+    assert_eq!(later["classes"][0]["out"], RUB + 20 * HOUR);
+    assert_eq!(
+        later["classes"][0]["profile"],
+        clock_of(&out, 20.0)["classes"][0]["profile"]
+    );
+    // Alike pieces have nobody to go first.
+    let alike = plan(&cured(json!([breast("30 mm"), breast("31 mm")]), "36 h"), 1);
+    assert!(job(&alike, "draw:0").is_null() && job(&alike, "draw:1").is_null());
+}
+
+#[test]
+fn frozen_hours_move_the_due_times() {
+    let mut batch = cured(json!([breast("16 mm")]), "36 h");
+    batch["fridge"] = json!([
         {"at": RUB, "what": "read", "reads": "38 F"},
-        {"at": RUB + 5 * HOUR, "what": "frozen"},
-        {"at": RUB + 29 * HOUR, "what": "thawed"}
+        {"at": RUB + 30 * HOUR, "what": "frozen"},
+        {"at": RUB + 54 * HOUR, "what": "thawed", "reads": "38 F"}
     ]);
-    assert_eq!(due(&plan_of(&frozen, 30), "step:1"), Some(60.0));
-    // One class drawn: its job is done, its own clock stands, the rest goes on.
-    let mut drawn = both.clone();
-    drawn["ticks"]
-        .as_array_mut()
-        .unwrap()
-        .push(json!({"of": "draw:0", "at": RUB + 2 * HOUR}));
-    let list = plan_of(&drawn, 30);
-    let open: Vec<&str> = list["jobs"]
-        .as_array()
-        .unwrap()
-        .iter()
-        .map(|j| j["id"].as_str().unwrap())
-        .collect();
-    assert!(!open.contains(&"draw:0") && open.contains(&"step:1"), "{open:?}");
-    let clock = clock_of(&drawn, 30.0);
-    assert_eq!(clock["classes"][0]["word"], "Not yet", "it came out after 2 h");
-    assert_eq!(clock_of(&both, 30.0)["classes"][0]["word"], "Likely");
-    // In the mince it is in the middle from the start: no clock moves it.
-    let mut mince = hasty.clone();
-    mince["recipe"]["method"] = json!("ground");
-    let list = plan_of(&mince, 1);
-    assert_eq!((due(&list, "draw:0"), due(&list, "step:1")), (None, Some(24.0)));
+    let list = plan(&batch, 55);
+    assert_eq!(due(&list, "step:1"), 60.0, "six of its hours were left when it froze");
+    // What lay frozen was not to be turned: at 36 and 48 h it was.
+    assert!(job(&list, "turn:0:2").is_null() && job(&list, "turn:0:3").is_null());
+    assert_eq!(due(&list, "turn:0:1"), 24.0);
+    // What follows moves along.
+    assert_eq!(due(&list, "step:2"), 60.0);
+}
+
+#[test]
+fn what_is_never_through_is_not_waited_for() {
+    let mut piece = leg("150 mm", "7 kg");
+    piece["skin"] = json!(true);
+    let list = plan(&cured(json!([piece]), "7 d"), 1);
+    assert_eq!(due(&list, "step:1"), 168.0);
+    let text = job(&list, "step:1")["text"].as_str().unwrap();
+    assert!(
+        text.contains("60 days") && text.contains("thinner") && text.contains("pump"),
+        "{text}"
+    );
+}
+
+#[test]
+fn by_pick_up_no_due_time_moves() {
+    let mut batch = cured(json!([breast("45 mm")]), "24 h");
+    batch["recipe"]["method"] = json!("pick_up");
+    batch["recipe"]["take"] = json!("10 %");
+    batch["recipe"]["lines"] = json!([
+        {"item": "water", "share": {"of": "green_weight", "amount": "74 %"}},
+        {"item": "salt-sea-fine", "share": {"of": "brine", "amount": "8 %"}}
+    ]);
+    batch["fridge"] = json!([{"at": RUB + HOUR, "what": "frozen"}]);
+    let list = plan(&batch, 2);
+    assert_eq!(due(&list, "step:1"), 24.0);
+    assert!(job(&list, "step:1")["windows"].as_array().unwrap().is_empty());
+}
+
+#[test]
+fn a_power_cut() {
+    let log = |back: Value, hours: f64| {
+        let mut batch = cured(json!([breast("38 mm")]), "72 h");
+        batch["fridge"] =
+            json!([{"at": RUB, "what": "read", "reads": "38 F"}, {"at": RUB + 5 * HOUR, "what": "power_off"}, back]);
+        clock_of(&batch, hours)
+    };
+    let says = |clock: &Value| {
+        let notes = clock["notes"].as_array().unwrap();
+        let note = notes.iter().find(|n| n["word"] == "The power was off").expect("a note");
+        (
+            note["mark"].as_str().unwrap().to_owned(),
+            note["says"].as_str().unwrap().to_owned(),
+        )
+    };
+    // Read when it came back: a straight line, 38 to 46 °F in 8 h; above 40 for 6 of them.
+    let clock = log(
+        json!({"at": RUB + 13 * HOUR, "what": "power_on", "reads": "46 F"}),
+        20.0,
+    );
+    let (mark, text) = says(&clock);
+    assert!(
+        text.starts_with("8 h without power") && text.contains("6 h of it above"),
+        "{text}"
+    );
+    assert!(
+        mark == "stop" && text.contains("thrown out") && text.contains("straight line"),
+        "{text}"
+    );
+    // Not read: towards 72 °F by a time constant that takes it from 34 to 40 °F in 4 h (quoted: about 4 hours).
+    let constant = 4.0 / (38.0_f64 / 32.0).ln();
+    let reached = |hours: f64| 72.0 - 34.0 * (-hours / constant).exp();
+    let clock = log(json!({"at": RUB + 13 * HOUR, "what": "power_on"}), 20.0);
+    let (_, text) = says(&clock);
+    let celsius = ((reached(8.0).round() - 32.0) / 1.8 * 10.0).round() / 10.0;
+    assert!(text.contains(&format!("up to {celsius} °C")), "{celsius}: {text}");
+    // It crosses 40 °F after 1.4 h, so 6.5 of 8 h in half-hours.
+    assert!(
+        (reached(1.41) - 40.0).abs() < 0.05 && text.contains("6.5 h of it above"),
+        "{text}"
+    );
+    assert!(text.contains("reckoned"), "{text}");
+    // An hour of it stays cold.
+    let (mark, text) = says(&log(json!({"at": RUB + 6 * HOUR, "what": "power_on"}), 20.0));
+    assert!(mark == "care" && text.contains("go on"), "{text}");
+    // Still off: it goes on warming until now.
+    let (_, text) = says(&log(json!({"at": RUB + 5 * HOUR, "what": "power_off"}), 25.0));
+    assert!(text.starts_with("20 h without power"), "{text}");
+    // What was not read makes no cure faster; what was read does.
+    let cold = log(json!({"at": RUB + 5 * HOUR, "what": "power_on", "reads": "38 F"}), 20.0);
+    let likely = |clock: &Value| at(clock, 0, "colour", "likely");
+    assert!((likely(&clock) - likely(&cold)).abs() < 1e-6);
+    let warmed = log(
+        json!({"at": RUB + 13 * HOUR, "what": "power_on", "reads": "54 F"}),
+        13.0,
+    );
+    assert!(likely(&warmed) < likely(&cold) - 0.5);
+    // From 38 to 54 °F in 8 h: above 40 for 7 of them. To 39: never.
+    assert!(says(&warmed).1.contains("7 h of it above"), "{}", says(&warmed).1);
+    let cool = log(
+        json!({"at": RUB + 13 * HOUR, "what": "power_on", "reads": "39 F"}),
+        13.0,
+    );
+    assert!(says(&cool).1.contains("go on") && !words(&cool).contains(&"It was too warm"));
 }
 
 #[test]

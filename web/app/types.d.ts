@@ -340,7 +340,7 @@ export type AskLedger = {
 /**
  * The batches.
  */
-batches: Array<Entry>, 
+batches: Array<Named>, 
 /**
  * Everything that came in: the packs among it.
  */
@@ -1057,6 +1057,10 @@ colour: Span3 | null,
  */
 even: Span3, 
 /**
+ * When it came out before the others.
+ */
+out: number | null, 
+/**
  * The state now, `Not yet`, `Likely`, `Coloured`, `Even`.
  */
 word: string, 
@@ -1263,23 +1267,6 @@ choices: Array<string>, };
  * When and how the meat is eaten.
  */
 export type Eaten = "cooked" | "hung_for_months";
-
-/**
- * What the book needs of a batch, and no more: a thousand of them are asked about at a key press.
- */
-export type Entry = { 
-/**
- * The batch's id.
- */
-id: string, 
-/**
- * Its size classes.
- */
-pieces: Array<Piece>, 
-/**
- * What came out, where it is noted.
- */
-out?: string | null, };
 
 /**
  * A label with its value.
@@ -1508,11 +1495,7 @@ after_wrong: string,
 /**
  * What stands beside every figure.
  */
-cautions: Array<string>, 
-/**
- * Published tables by which nothing is judged.
- */
-published: Array<Published>, };
+cautions: Array<string>, };
 
 /**
  * What can be said of a class.
@@ -1663,7 +1646,7 @@ export type Job = {
  */
 batch: string, 
 /**
- * Id for its tick: `step:1`, `turn:0:2`, `draw:2` for a size class, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
+ * Id for its tick: `step:1`, `turn:0:2`, `out:0` for a size class that comes out first, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
  */
 id: string, 
 /**
@@ -1705,7 +1688,11 @@ early: string | null,
 /**
  * Caution that stands beside it.
  */
-caution: string | null, };
+caution: string | null, 
+/**
+ * For the step that ends the cure: each size class by the cure clock.
+ */
+windows: Array<Window>, };
 
 /**
  * A stored thing under its id.
@@ -2306,31 +2293,6 @@ source: string,
  * `published`, `quoted` or `memory`.
  */
 status: string, };
-
-/**
- * One published table.
- */
-export type Published = { 
-/**
- * What it is about.
- */
-title: string, 
-/**
- * True where it is for the time after the fire.
- */
-cold: boolean, 
-/**
- * How to take it.
- */
-says: string, 
-/**
- * What, and the figure.
- */
-rows: Array<[string, string]>, 
-/**
- * Where it is published, and how far.
- */
-source: string, };
 
 /**
  * Cure that is already on the meat, in the measure it was put in by.
@@ -2983,7 +2945,7 @@ settings: Settings, };
  */
 export type Tick = { 
 /**
- * What: `cure:0`, `line:2`, `rub`, `label`, `step:3`, `turn:0:2`, `draw:2` for a size class, `end`.
+ * What: `cure:0`, `line:2`, `rub`, `label`, `step:3`, `turn:0:2`, `end`.
  */
 of: string, 
 /**
@@ -3260,6 +3222,32 @@ facts: Array<Fact>,
  * Remarks on the list: salt that the cure alone exceeds, a line below the scale's step.
  */
 remarks: Array<string>, };
+
+/**
+ * When a size class may be rinsed, in milliseconds since 1970.
+ */
+export type Window = { 
+/**
+ * Its place in the batch.
+ */
+at: number, 
+/**
+ * `8 Mallard breast`.
+ */
+name: string, 
+/**
+ * As likely through as not: colour at the centre, where there is no cure even salt.
+ */
+earliest: number, 
+/**
+ * Nine in ten are through.
+ */
+surely: number, 
+/**
+ * Nine in ten have even salt, and the recipe's time is up: staying longer brings nothing. Not a limit by salt,
+ * which only evens out where the dose is weighed.
+ */
+latest: number, };
 
 /**
  * What is wished of a plan. Times are in milliseconds since 1970.

@@ -1,31 +1,17 @@
-//! The clock of a batch.
+//! The clock of a batch: each size class with its times, its profile, its rules of thumb, its soaking.
 
+use super::course::{Course, name};
 use super::curve::{Curve, PLACES, soaked};
-use super::fridge::{Fridge, hours, moment};
-use super::laid::{COLOUR, Laid, colour_share, ended, goal, span, usual};
-use super::learn::Speed;
+use super::fridge::moment;
+use super::laid::{Laid, ended, goal};
+use super::learn::learnt;
 use super::model::{AskClock, Class, CureClock, Point, Rule, Soak, Span3};
-use crate::batch::{Batch, Piece, kind, name_of};
+use super::say::{milli, percent, span};
+use crate::batch::Piece;
 use crate::dose::Mark;
-use crate::quantity::{Length, Problem, System};
-use crate::weigh::{Finding, Settings};
+use crate::quantity::{Length, Problem};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
-
-/// Everything that holds for the whole batch.
-pub(super) struct Course<'a> {
-    pub batch: &'a Batch,
-    pub fridge: Fridge,
-    pub begun: i64,
-    /// Hours from the rub until now, or until the cure came off.
-    pub now: f64,
-    /// Hours from the rub until the planned rinse.
-    pub planned: Option<f64>,
-    pub units: System,
-    soak_to: Option<f64>,
-    pub learned: &'a [Finding],
-    curves: Vec<Curve>,
-}
 
 /// When colour and salt are through, class by class.
 ///
@@ -53,118 +39,33 @@ pub fn clock(ask: &AskClock) -> Result<CureClock, Vec<Problem>> {
         planned: course.planned.map(|h| moment(course.begun, h)),
         ended,
         notes,
-        learnt: course.learnt(),
+        learnt: learnt(batch, course.learned),
         classes,
     })
 }
 
-/// When one size class is through, and what that was reckoned by.
-pub(super) struct Ready {
-    laid: Laid,
-    /// Its place among the curves.
-    curve: usize,
-    /// Slow, likely, fast, in m²/s.
-    speeds: [f64; 3],
-    pub colour: Option<Span3>,
-    pub even: Span3,
-    /// Hours from the rub until now, until the cure came off, or until this class was drawn.
-    now: f64,
-}
-
-/// The tick of a size class that is taken out before the others.
-pub(super) fn draw(at: u32) -> String {
-    format!("draw:{at}")
-}
-
-impl<'a> Course<'a> {
-    pub fn new(batch: &'a Batch, now: i64, settings: &'a Settings, soak_to: Option<f64>) -> Self {
-        let begun = batch.tick("rub").map(|t| t.at);
-        let from = begun.unwrap_or(now);
-        let readings = if begun.is_some() { batch.fridge.as_slice() } else { &[] };
-        let stay = batch.recipe.stay().and_then(|minutes| minutes.to_f64());
-        Self {
-            batch,
-            fridge: Fridge::new(readings, from, usual(&batch.recipe)),
-            begun: from,
-            now: hours(ended(batch).unwrap_or(now).min(now).saturating_sub(from)).max(0.0),
-            planned: stay.map(|minutes| minutes / 60.0),
-            units: settings.units,
-            soak_to,
-            learned: &settings.learned,
-            curves: Vec::new(),
-        }
-    }
-
-    /// The curve of a shape and boundary, made once.
-    fn curve(&mut self, laid: &Laid) -> usize {
-        let known = self
-            .curves
-            .iter()
-            .position(|c| c.enters == laid.enters && (c.exponent - laid.exponent).abs() < 1e-9);
-        known.unwrap_or_else(|| {
-            self.curves.push(Curve::new(laid.exponent, laid.enters));
-            self.curves.len().saturating_sub(1)
-        })
-    }
-
-    /// When the size class at this place is through; nothing where it has no clock.
-    pub fn ready(&mut self, at: u32, piece: &Piece) -> Option<Ready> {
-        let laid = Laid::of(self.batch, piece)?;
-        let index = self.curve(&laid);
-        let curve = self.curves.get(index)?;
-        let drawn = self
-            .batch
-            .tick(&draw(at))
-            .map(|t| hours(t.at.saturating_sub(self.begun)));
-        let now = drawn.unwrap_or(self.now).clamp(0.0, self.now);
-        let speeds = Speed::learned(kind(piece), self.learned).three();
-        let [slow, likely, fast] = speeds;
-        let by = |fo: f64, factor: f64| {
-            let when = |d: f64| moment(self.begun, self.fridge.when(laid.hours(fo, d * factor), self.now));
-            Span3 {
-                earliest: when(fast),
-                likely: when(likely),
-                latest: when(slow),
-            }
-        };
-        let colour = colour_share(&self.batch.recipe).map(|share| by(curve.when(0.0, share), COLOUR));
-        let even = by(curve.when(0.0, 0.9), 1.0);
-        Some(Ready {
-            laid,
-            curve: index,
-            speeds,
-            colour,
-            even,
-            now,
-        })
-    }
-
+impl Course<'_> {
     fn class(&mut self, at: u32, piece: &Piece) -> Option<Class> {
-        let Ready {
-            laid,
-            curve,
-            speeds,
-            colour,
-            even,
-            now,
-        } = self.ready(at, piece)?;
-        let [slow, likely, fast] = speeds;
-        let curve = self.curves.get(curve)?;
+        let ready = self.ready(at, piece)?;
+        let (now, speeds) = (self.now_of(at), ready.speeds);
+        let curve = self.curves.get(ready.curve)?;
         let goal = goal(&self.batch.recipe);
         let thickness = piece.thickness?;
-        let (word, mark) = word(moment(self.begun, now), colour, even);
+        let (word, mark) = word(moment(self.begun, now), ready.colour, ready.even);
+        let [slow, likely, fast] = speeds;
         Some(Class {
             at,
-            name: format!("{} {}", piece.count, name_of(piece)),
+            name: name(piece),
             thickness: thickness.show(self.units).text,
-            colour,
-            even,
+            colour: ready.colour,
+            even: ready.even,
+            out: self.out(at),
             word: word.to_owned(),
             mark,
-            profile: self.profile(&laid, curve, (speeds, now), thickness, goal),
+            profile: self.profile(&ready.laid, curve, speeds, thickness, goal, now),
             goal: goal.map(|g| percent(g, "%")),
-            rules: self.rules(&laid, curve, likely, piece, thickness),
-            soak: self.soak(&laid, goal, [fast, slow]),
+            rules: self.rules(&ready.laid, curve, likely, piece, thickness),
+            soak: self.soak(&ready.laid, goal, [fast, slow]),
         })
     }
 
@@ -173,12 +74,13 @@ impl<'a> Course<'a> {
         &self,
         laid: &Laid,
         curve: &Curve,
-        (speeds, now): ([f64; 3], f64),
+        speeds: [f64; 3],
         thick: Length,
         goal: Option<f64>,
+        now: f64,
     ) -> Vec<Point> {
-        let counted = self.fridge.counted(now, self.now);
-        let later = self.fridge.counted(self.planned.unwrap_or(now).max(now), self.now);
+        let counted = self.fridge.counted(now, now);
+        let later = self.fridge.counted(self.planned.unwrap_or(now).max(now), now);
         let [_, likely, _] = speeds;
         let now = speeds.map(|d| curve.at(laid.fo(counted, d)));
         let rinse = curve.at(laid.fo(later, likely));
@@ -259,17 +161,4 @@ fn word(now: i64, colour: Option<Span3>, even: Span3) -> (&'static str, Mark) {
     } else {
         ("Not yet", Mark::Ask)
     }
-}
-
-/// A thousand times as a whole number.
-#[allow(clippy::cast_possible_truncation, reason = "held within ten million")]
-fn milli(value: f64) -> i32 {
-    (value * 1000.0).clamp(-1e7, 1e7).round() as i32
-}
-
-/// One decimal below ten, none above.
-pub(super) fn percent(value: f64, unit: &str) -> String {
-    let places = u32::from(value < 10.0);
-    let number = Decimal::new(i64::from(milli(value)), 3).round_dp(places).normalize();
-    format!("{number} {unit}")
 }

@@ -11,30 +11,18 @@ const STANDS: f64 = 34.0;
 const WARM: f64 = 40.0;
 /// What is taken where nothing was read: 38 °F, Clemson HGIC 3603, published.
 const USUAL: f64 = 38.0;
+/// Without power and without a reading it warms towards a room at 72 °F by one time constant, in hours: a shut one keeps
+/// cold for about 4 hours (FoodSafety.gov, quoted), taken as from 34 to 40 °F, so 4 / ln(38 / 32). Judgement.
+const ROOM: f64 = 72.0;
+const WARMS: f64 = 23.28;
 /// Activation energy over the gas constant, K: 25 kJ/mol, judgement (20 to 30).
 const ACTIVATION: f64 = 25_000.0 / 8.314;
-
-/// A shut refrigerator keeps cold so many hours without power. FoodSafety.gov, quoted.
-const KEEPS: f64 = 4.0;
-/// A refrigerator that warms without power is taken in so many steps.
-const STEPS: u32 = 8;
 
 /// A stretch with one speed, until the next begins.
 struct Stretch {
     from: f64,
+    fahrenheit: f64,
     counts: f64,
-    /// Above 40 °F, or not known to be below.
-    warm: bool,
-}
-
-impl Stretch {
-    fn at(from: f64, fahrenheit: f64) -> Self {
-        Self {
-            from,
-            counts: counts(fahrenheit),
-            warm: fahrenheit > WARM,
-        }
-    }
 }
 
 /// The course of a refrigerator from the rub on, in hours after it.
@@ -42,6 +30,20 @@ pub(super) struct Fridge {
     stretches: Vec<Stretch>,
     /// What counts an hour of the forecast.
     ahead: f64,
+    /// What is taken for the hours without power, if there were any.
+    pub off: Option<Off>,
+}
+
+/// Hours without power.
+#[derive(Clone, Copy, Default)]
+pub(super) struct Off {
+    pub hours: f64,
+    /// Of these, above 40 °F.
+    pub warm: f64,
+    /// The warmest, in °F.
+    pub highest: f64,
+    /// A part of it was not read, and is reckoned.
+    pub guessed: bool,
 }
 
 /// How much an hour counts at a temperature.
@@ -54,60 +56,108 @@ fn counts(fahrenheit: f64) -> f64 {
 }
 
 impl Fridge {
-    /// From the readings, in order of time, those before the rub too. `usual`: what is taken until one is there.
-    pub fn new(readings: &[FridgeReading], begun: i64, usual: Option<Temperature>) -> Self {
+    /// From the readings up to `until`, in order of time, those before the rub too. `usual`: what is taken until one is
+    /// there.
+    pub fn new(readings: &[FridgeReading], begun: i64, until: f64, usual: Option<Temperature>) -> Self {
         let usual = usual
             .and_then(|t| t.base().to_f64())
             .filter(|f| (STANDS..=WARM).contains(f))
             .unwrap_or(USUAL);
         let mut sorted: Vec<&FridgeReading> = readings.iter().collect();
         sorted.sort_by_key(|r| r.at);
-        let (mut fahrenheit, mut frozen) = (usual, false);
-        let mut stretches = vec![Stretch::at(0.0, fahrenheit)];
-        // Without power: since when nothing was read, and how many stretches there were by then.
-        let mut dark: Option<(f64, usize)> = None;
-        for reading in sorted {
-            let from = hours(reading.at.saturating_sub(begun)).max(0.0);
-            let read = reading.reads.and_then(|t| t.base().to_f64());
-            if let Some((since, known)) = dark {
-                if let Some(read) = read.filter(|_| !frozen) {
-                    stretches.truncate(known);
-                    stretches.extend(warming((since, fahrenheit), (from, read)));
+        let mut made = Self {
+            stretches: Vec::with_capacity(sorted.len().saturating_add(1)),
+            ahead: 0.0,
+            off: None,
+        };
+        let (mut fahrenheit, mut frozen, mut out) = (usual, false, false);
+        // What it was before the power went: it comes back to that.
+        let mut steady = usual;
+        made.push(0.0, fahrenheit, frozen);
+        for (n, reading) in sorted.iter().enumerate() {
+            let next = sorted.get(n.saturating_add(1));
+            let reads = reading.reads.and_then(|t| t.base().to_f64());
+            match reading.what {
+                Seen::Frozen => frozen = true,
+                Seen::Thawed => frozen = false,
+                Seen::PowerOff => out = true,
+                Seen::PowerOn => out = false,
+                Seen::Read => {}
+            }
+            let back = reading.what == Seen::PowerOn;
+            fahrenheit = reads.unwrap_or(if back { steady } else { fahrenheit });
+            if !out {
+                steady = if (STANDS..=WARM).contains(&fahrenheit) {
+                    fahrenheit
                 } else {
-                    stretches.retain(|s| s.from < from);
-                }
+                    usual
+                };
             }
-            fahrenheit = read.unwrap_or(fahrenheit);
-            frozen = match reading.what {
-                Seen::Frozen => true,
-                Seen::Thawed => false,
-                Seen::Read | Seen::PowerOff | Seen::PowerOn => frozen,
-            };
-            let mut stretch = Stretch::at(from, fahrenheit);
-            if frozen {
-                (stretch.counts, stretch.warm) = (0.0, false);
-            }
-            let counts = stretch.counts;
-            stretches.push(stretch);
-            let off = reading.what == Seen::PowerOff || dark.is_some() && reading.what != Seen::PowerOn;
-            let since = dark.filter(|_| read.is_none()).map_or(from, |(since, _)| since);
-            dark = (off && !frozen).then_some((since, stretches.len()));
-            if dark.is_some() {
-                let from = (since + KEEPS).max(from);
-                stretches.push(Stretch {
-                    from,
-                    counts,
-                    warm: true,
-                });
+            let from = hours(reading.at.saturating_sub(begun));
+            made.push(from, fahrenheit, frozen);
+            if out {
+                let to = next.map_or(until, |next| hours(next.at.saturating_sub(begun)));
+                let read = next.and_then(|next| next.reads).and_then(|t| t.base().to_f64());
+                fahrenheit = made.warms(from, to.min(until), fahrenheit, read, frozen);
             }
         }
         // The forecast goes on at the last reading where that is a refrigerator's, else at the usual.
-        let ahead = if (STANDS..=WARM).contains(&fahrenheit) {
-            counts(fahrenheit)
+        made.ahead = counts(if (STANDS..=WARM).contains(&fahrenheit) {
+            fahrenheit
         } else {
-            counts(usual)
+            usual
+        });
+        made
+    }
+
+    fn push(&mut self, from: f64, fahrenheit: f64, frozen: bool) {
+        self.stretches.push(Stretch {
+            from: from.max(0.0),
+            fahrenheit,
+            counts: if frozen { 0.0 } else { counts(fahrenheit) },
+        });
+    }
+
+    /// Without power between two entries: straight to what was read at the end, else by the time constant. Gives the
+    /// temperature at the end.
+    fn warms(&mut self, from: f64, to: f64, first: f64, last: Option<f64>, frozen: bool) -> f64 {
+        let from = from.max(0.0);
+        let long = to - from;
+        if long <= 0.0 {
+            return last.unwrap_or(first);
+        }
+        // Half-hours, and never more than 96 parts.
+        let parts = (long * 2.0).ceil().clamp(1.0, 96.0);
+        let part = long / parts;
+        let off = self.off.get_or_insert_default();
+        off.hours += long;
+        off.guessed |= last.is_none();
+        let at = |t: f64| match last {
+            Some(last) => first + (last - first) * t / long,
+            None => ROOM - (ROOM - first) * (-t / WARMS).exp(),
         };
-        Self { stretches, ahead }
+        off.highest = off.highest.max(at(long));
+        let mut done = 0.0;
+        while done < long - part / 2.0 {
+            // Each part at the warmth of its middle.
+            let now = at(done + part / 2.0);
+            if let Some(off) = self.off.as_mut().filter(|_| now > WARM) {
+                off.warm += part;
+            }
+            self.push(from + done, now, frozen);
+            // What was not read makes no cure faster.
+            if let Some(stretch) = self.stretches.last_mut().filter(|_| last.is_none()) {
+                stretch.counts = stretch.counts.min(counts(first));
+            }
+            done += part;
+        }
+        at(long)
+    }
+
+    /// Whether it stood at an hour.
+    pub fn stands(&self, hour: f64) -> bool {
+        let at = self.stretches.iter().rfind(|s| s.from <= hour);
+        at.is_some_and(|s| s.counts <= 0.0)
     }
 
     /// Each stretch up to `until`, with its hours.
@@ -128,30 +178,31 @@ impl Fridge {
 
     /// Hours after the rub by which so many count.
     pub fn when(&self, needed: f64, now: f64) -> f64 {
+        self.reach(needed, now, self.ahead, |s| s.counts)
+    }
+
+    /// Hours after the rub by which the clock has run for so many, whatever each of them counts.
+    pub fn has_run(&self, hours: f64, now: f64) -> f64 {
+        self.reach(hours, now, 1.0, |s| f64::from(s.counts > 0.0))
+    }
+
+    fn reach(&self, needed: f64, now: f64, ahead: f64, rate: impl Fn(&Stretch) -> f64) -> f64 {
         let mut left = needed;
         for (stretch, span) in self.spans(now) {
-            let gain = stretch.counts * span;
+            let gain = rate(stretch) * span;
             if gain >= left && gain > 0.0 {
-                return stretch.from + left / stretch.counts;
+                return stretch.from + left / rate(stretch);
             }
             left -= gain;
         }
-        now + left / self.ahead
+        now + left / ahead
     }
 
     /// Hours above 40 °F and hours that stood, up to now.
     pub fn warm_and_stood(&self, now: f64) -> (f64, f64) {
         let sum = |which: fn(&Stretch) -> bool| self.spans(now).filter(|(s, _)| which(s)).map(|(_, span)| span).sum();
-        (sum(|s| s.warm), sum(|s| s.counts <= 0.0))
+        (sum(|s| s.fahrenheit > WARM && s.counts > 0.0), sum(|s| s.counts <= 0.0))
     }
-}
-
-/// Evenly warmer, or colder, from one reading to the next.
-fn warming((since, from): (f64, f64), (until, to): (f64, f64)) -> impl Iterator<Item = Stretch> {
-    (0..STEPS).map(move |step| {
-        let share = |more: f64| (f64::from(step) + more) / f64::from(STEPS);
-        Stretch::at(since + (until - since) * share(0.0), from + (to - from) * share(0.5))
-    })
 }
 
 /// Milliseconds as hours.

@@ -2,7 +2,7 @@
 
 use super::curve::Enters;
 use crate::batch::{Batch, Piece, kind};
-use crate::quantity::{Span, Temperature};
+use crate::quantity::Temperature;
 use crate::recipe::{Do, Method, Recipe, Share};
 use crate::transport::Body;
 use rust_decimal::prelude::ToPrimitive;
@@ -132,13 +132,4 @@ pub(super) fn ended(batch: &Batch) -> Option<i64> {
         .filter(|(_, s)| s.act != Do::Cure)
         .find_map(|(i, _)| batch.tick(&format!("step:{i}")))
         .map(|t| t.at)
-}
-
-/// Hours as a text.
-pub(super) fn span(hours: f64, units: crate::quantity::System) -> String {
-    rust_decimal::Decimal::try_from((hours * 60.0).round())
-        .ok()
-        .and_then(|minutes| Span::new(minutes).ok())
-        .map(|s| s.show(units).text)
-        .unwrap_or_default()
 }

@@ -1,11 +1,13 @@
 //! What a cut tells of the speed of salt, and what all cuts together tell: a posterior on a grid.
 
 use super::Diffusion;
+use super::course::draw;
 use super::curve::Curve;
 use super::fridge::{Fridge, hours};
 use super::laid::{COLOUR, Laid, colour_share, ended, usual};
-use super::model::{AskCut, Cutting};
-use crate::batch::kind;
+use super::model::{AskCut, Cutting, Learnt};
+use super::say::percent;
+use crate::batch::{Batch, kind};
 use crate::quantity::{Code, Problem};
 use crate::weigh::{Finding, Lies};
 use rust_decimal::prelude::ToPrimitive;
@@ -93,6 +95,29 @@ fn below(z: f64) -> f64 {
     1.0 / (1.0 + (-1.702 * z.clamp(-30.0, 30.0)).exp())
 }
 
+/// What cuts have taught of each kind in a batch.
+pub(super) fn learnt(batch: &Batch, learned: &[Finding]) -> Vec<Learnt> {
+    let mut kinds: Vec<&str> = batch.pieces.iter().map(kind).collect();
+    kinds.sort_unstable();
+    kinds.dedup();
+    let one = |kind: &str| {
+        let cuts = learned.iter().filter(|f| f.kind == kind).count();
+        let (table, now) = (Speed::table(kind), Speed::learned(kind, learned));
+        let faster = (now.centre - table.centre).exp() * 100.0;
+        let spread = (now.spread / table.spread * 100.0).round();
+        (cuts > 0).then(|| Learnt {
+            kind: kind.to_owned(),
+            cuts: u32::try_from(cuts).unwrap_or(u32::MAX),
+            says: format!(
+                "Salt goes into it at {} of the usual speed; the range of the times is {} of what it was.",
+                percent(faster.round(), "%"),
+                percent(spread, "%")
+            ),
+        })
+    };
+    kinds.into_iter().filter_map(one).collect()
+}
+
 /// What one cut tells.
 ///
 /// # Errors
@@ -109,9 +134,10 @@ pub fn learn(ask: &AskCut) -> Result<Finding, Problem> {
             "A cut tells something when the thickness and the beginning of the cure are known.",
         ));
     };
-    let ended = ended(batch).unwrap_or(ask.at).min(ask.at);
-    let fridge = Fridge::new(&batch.fridge, begun, usual(&batch.recipe));
+    let out = batch.tick(&draw(ask.class)).map(|t| t.at);
+    let ended = out.or(ended(batch)).unwrap_or(ask.at).min(ask.at);
     let time = hours(ended.saturating_sub(begun));
+    let fridge = Fridge::new(&batch.fridge, begun, time, usual(&batch.recipe));
     let counted = fridge.counted(time, time) * 3600.0;
     if counted <= 0.0 {
         return Err(missing(

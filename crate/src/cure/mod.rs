@@ -24,6 +24,7 @@
 )]
 
 mod clock;
+mod course;
 mod curve;
 mod fridge;
 mod laid;
@@ -31,11 +32,12 @@ mod learn;
 mod model;
 mod notes;
 mod rinse;
+mod say;
 
 pub use clock::clock;
 pub use learn::{Speed, learn};
-pub use model::{AskClock, AskCut, Class, CureClock, Cutting, Learnt, Note, Point, Rule, Soak, Span3};
-pub use rinse::{Draw, Rinse, rinse};
+pub use model::{AskClock, AskCut, Class, CureClock, Cutting, Learnt, Note, Point, Rule, Soak, Span3, Window};
+pub use rinse::{Draw, Stay, stay};
 
 /// How fast salt goes into one kind of meat: a row of `tables/diffusion.csv`.
 #[derive(Clone, Copy, Debug)]

@@ -121,6 +121,9 @@ pub struct Class {
     pub colour: Option<Span3>,
     /// Salt at the centre within a tenth of the final.
     pub even: Span3,
+    /// When it came out before the others.
+    #[cfg_attr(feature = "types", ts(type = "number | null"))]
+    pub out: Option<i64>,
     /// The state now, `Not yet`, `Likely`, `Coloured`, `Even`.
     pub word: String,
     /// Shape beside the word.
@@ -133,6 +136,26 @@ pub struct Class {
     pub rules: Vec<Rule>,
     /// Soaking, when it was asked for and is needed.
     pub soak: Option<Soak>,
+}
+
+/// When a size class may be rinsed, in milliseconds since 1970.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Window {
+    /// Its place in the batch.
+    pub at: u32,
+    /// `8 Mallard breast`.
+    pub name: String,
+    /// As likely through as not: colour at the centre, where there is no cure even salt.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub earliest: i64,
+    /// Nine in ten are through.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub surely: i64,
+    /// Nine in ten have even salt, and the recipe's time is up: staying longer brings nothing. Not a limit by salt,
+    /// which only evens out where the dose is weighed.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub latest: i64,
 }
 
 /// A place in the profile. Shares are per mille of the final value.

@@ -1,13 +1,14 @@
-//! What is to be said of the whole batch: the refrigerator, the date, the order of the classes, what cuts have taught.
+//! What is said of a whole batch: the refrigerator, the method, the order of the classes, the date.
 
-use super::clock::{Course, percent};
+use super::course::Course;
 use super::curve::Curve;
-use super::fridge::{hours, moment};
-use super::laid::{COLOUR, Laid, colour_share, span};
+use super::fridge::{Off, hours, moment};
+use super::laid::{COLOUR, Laid, colour_share};
 use super::learn::Speed;
-use super::model::{Class, Learnt, Note};
+use super::model::{Class, Note};
 use super::rinse::WORTH;
-use crate::batch::{Seen, kind};
+use super::say::{degrees, note, span};
+use crate::batch::kind;
 use crate::dose::Mark;
 use crate::quantity::Length;
 use crate::recipe::Method;
@@ -38,13 +39,7 @@ impl Course<'_> {
                 ),
             ));
         }
-        if self.batch.fridge.iter().any(|r| r.what == Seen::PowerOff) {
-            notes.push(note(
-                Mark::Care,
-                "The power was off",
-                "Read the thermometer before the refrigerator is cold again, and type it with the power's return: the clock takes it to have warmed evenly until then. With no reading, a shut refrigerator keeps cold for about 4 hours (FoodSafety.gov, quoted); what is longer counts as too warm.".into(),
-            ));
-        }
+        notes.extend(self.fridge.off.map(|off| self.power(off)));
         if runs && self.batch.fridge.is_empty() {
             notes.push(note(
                 Mark::Ask,
@@ -148,33 +143,27 @@ impl Course<'_> {
         ))
     }
 
-    pub fn learnt(&self) -> Vec<Learnt> {
-        let mut kinds: Vec<&str> = self.batch.pieces.iter().map(kind).collect();
-        kinds.sort_unstable();
-        kinds.dedup();
-        let one = |kind: &str| {
-            let cuts = self.learned.iter().filter(|f| f.kind == kind).count();
-            let (table, now) = (Speed::table(kind), Speed::learned(kind, self.learned));
-            let faster = (now.centre - table.centre).exp() * 100.0;
-            let spread = (now.spread / table.spread * 100.0).round();
-            (cuts > 0).then(|| Learnt {
-                kind: kind.to_owned(),
-                cuts: u32::try_from(cuts).unwrap_or(u32::MAX),
-                says: format!(
-                    "Salt goes into it at {} of the usual speed; the range of the times is {} of what it was.",
-                    percent(faster.round(), "%"),
-                    percent(spread, "%")
-                ),
-            })
+    /// What the hours without power mean. Published advice: see the constants of the refrigerator.
+    fn power(&self, off: Off) -> Note {
+        let basis = if off.guessed {
+            "Nothing was read when it came back, so this is reckoned: a shut door in a room at 22 °C (72 °F), which keeps cold for about 4 hours (FoodSafety.gov, quoted). Opened, or in a warmer room, it was sooner. Type what the thermometer and the meat read."
+        } else {
+            "Taken as a straight line between what was read before and after it."
         };
-        kinds.into_iter().filter_map(one).collect()
-    }
-}
-
-fn note(mark: Mark, word: &str, says: String) -> Note {
-    Note {
-        mark,
-        word: word.to_owned(),
-        says,
+        let meaning = if off.warm > 2.0 {
+            "Meat above 4 °C (40 °F) for more than 2 hours is thrown out (FoodSafety.gov, quoted), cured or not."
+        } else if off.warm > 0.0 {
+            "Up to 2 hours above 4 °C (40 °F) in all it can still be used: cool it at once, cook it through. If in doubt, throw it out."
+        } else {
+            "It stayed at 4 °C (40 °F) or colder: go on."
+        };
+        let mark = if off.warm > 0.0 { Mark::Stop } else { Mark::Care };
+        let says = format!(
+            "{} without power, up to {}; {} of it above 4 °C (40 °F). {meaning} {basis}",
+            span(off.hours, self.units),
+            degrees(off.highest, self.units),
+            span(off.warm, self.units),
+        );
+        note(mark, "The power was off", says)
     }
 }

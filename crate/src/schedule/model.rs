@@ -1,5 +1,6 @@
 //! Jobs and states as they are answered.
 
+use crate::cure::Window;
 use serde::Serialize;
 
 /// Jobs over all batches, the soonest first, and the state of each batch.
@@ -18,7 +19,7 @@ pub struct NextList {
 pub struct Job {
     /// The batch's id as it came with the request.
     pub batch: String,
-    /// Id for its tick: `step:1`, `turn:0:2`, `draw:2` for a size class, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
+    /// Id for its tick: `step:1`, `turn:0:2`, `draw:0` for a size class that comes out first, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
     pub id: String,
     /// `Turn the pieces`, `Rinse`.
     pub head: String,
@@ -43,6 +44,8 @@ pub struct Job {
     pub early: Option<String>,
     /// Caution that stands beside it.
     pub caution: Option<String>,
+    /// For the step that ends the cure: each size class by the cure clock.
+    pub windows: Vec<Window>,
 }
 
 /// The five stages of a batch.

@@ -2,8 +2,8 @@
 //! the next step falls due when that one has lasted its time. So a late tick moves all that follows.
 
 use super::model::{Job, NextList, Stage, State};
-use crate::batch::{Batch, green, kinds};
-use crate::cure::rinse;
+use crate::batch::{Batch, green, kinds, name_of};
+use crate::cure::{Stay, stay};
 use crate::dose::{Outcome, cautions, heat_keys};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Mass, Problem, Span, System};
@@ -81,9 +81,7 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings) -> State {
     let jobs = all_jobs(id, batch, begun, now, settings);
     let open = || jobs.iter().filter(|j| is_open(j));
     let finished = open().next().is_none();
-    let stage = open()
-        .find(|j| !j.id.starts_with("turn:") && !j.id.starts_with("draw:"))
-        .map_or(Stage::Pack, |j| j.stage);
+    let stage = open().find(|j| !aside(j)).map_or(Stage::Pack, |j| j.stage);
     // The last step begun says where the meat is.
     let last = batch
         .recipe
@@ -160,6 +158,7 @@ fn first_job(id: &str, batch: &Batch, weighed: bool) -> Job {
         passed: false,
         early: None,
         caution: None,
+        windows: Vec::new(),
     }
 }
 
@@ -227,15 +226,11 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings) 
         passed: ticked.is_none() && passed,
         early: early(due, now, units).filter(|_| ticked.is_none() && !passed),
         caution: None,
+        windows: Vec::new(),
     };
     let mut jobs = Vec::new();
     let mut due = begun;
-    // A cure that has not come off yet goes by the clock, where it has one.
-    let clock = steps
-        .iter()
-        .position(|s| s.act == Do::Cure)
-        .filter(|cure| last_ticked.is_none_or(|last| last <= *cure) && ended.is_none())
-        .and_then(|cure| Some((cure, rinse(batch, now, settings)?)));
+    let mut clock: Option<Stay> = None;
     for (i, step) in steps.iter().enumerate() {
         // A step that is not ticked while a later one is was passed over.
         let over = last_ticked.is_some_and(|last| last > i) || ended.is_some();
@@ -244,41 +239,61 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings) 
         let start = ticked.unwrap_or(due).max(begun);
         let mut length = millis(step.lasts);
         let mut text = line(step, units);
-        if let Some((_, clock)) = clock.as_ref().filter(|(cure, _)| *cure == i) {
-            length = length.max(clock.due.saturating_sub(start));
+        // The step after the cure ends it, by the clock.
+        let windows = clock.take().map(|stay| {
+            if !stay.says.is_empty() {
+                text.push_str(if text.is_empty() { "" } else { " " });
+                text.push_str(&stay.says);
+            }
+            stay.windows
+        });
+        if step.act == Do::Cure && length > 0 && !over {
+            clock = stay(batch, now, settings);
         }
-        if let Some((_, clock)) = clock.as_ref().filter(|(cure, _)| cure.saturating_add(1) == i) {
-            text.push_str(if text.is_empty() { "" } else { " " });
-            text.push_str(&clock.says);
+        if let Some(stay) = &clock {
+            length = length.max(stay.ends.saturating_sub(start));
         }
         jobs.push(Job {
             ends: step.lasts.map(|_| start.saturating_add(length)),
             caution: caution(step.act, &batch.recipe, &kinds),
+            windows: windows.filter(|_| ticked.is_none() && !over).unwrap_or_default(),
             ..job(format!("step:{i}"), step.act, head(step.act), text, due, ticked, over)
         });
         let from = jobs.len();
         for (k, at) in turns(step, start, length).into_iter().enumerate() {
             let of = format!("turn:{i}:{k}");
             let done = batch.tick(&of).map(|t| t.at);
-            if done.is_some() || !over {
+            // What lay frozen is not turned.
+            let stood = clock.as_ref().is_some_and(|stay| stay.stands(at));
+            if done.is_some() || !(over || stood) {
                 let (head, text) = batch.recipe.method.words().turn;
                 jobs.push(job(of, step.act, head, text.to_owned(), at, done, false));
             }
         }
-        // Small pieces out first.
-        let draws = clock
-            .iter()
-            .filter(|(cure, _)| *cure == i)
-            .flat_map(|(_, clock)| &clock.draws);
-        for draw in draws {
-            let done = batch.tick(&draw.id).map(|t| t.at);
-            let (head, text) = (format!("Take out {}", draw.name), draw.says.clone());
-            jobs.push(job(draw.id.clone(), step.act, &head, text, draw.due, done, false));
-        }
-        if let Some(within) = jobs.get_mut(from..) {
-            within.sort_by_key(|j| j.due);
-        }
         due = start.saturating_add(length);
+        // Small pieces out first; those that are out stay in the list with their time.
+        for draw in clock.iter().flat_map(|stay| &stay.draws) {
+            let head = format!("Take out {}", draw.name);
+            jobs.push(job(
+                draw.id.clone(),
+                Do::Rinse,
+                &head,
+                draw.says.clone(),
+                draw.due,
+                None,
+                false,
+            ));
+        }
+        for (k, piece) in batch.pieces.iter().enumerate().filter(|_| step.act == Do::Cure) {
+            let of = format!("draw:{k}");
+            if let Some(at) = batch.tick(&of).map(|t| t.at) {
+                let head = format!("Take out {} {}", piece.count, name_of(piece));
+                jobs.push(job(of, Do::Rinse, &head, String::new(), at, Some(at), false));
+            }
+        }
+        if let Some(sorted) = jobs.get_mut(from..) {
+            sorted.sort_by_key(|j| j.due);
+        }
     }
     if steps.last().is_none_or(|s| s.lasts.is_some()) {
         let text = "The last step is over. Put the batch away.".to_owned();
@@ -307,7 +322,7 @@ fn is_open(job: &Job) -> bool {
     job.ticked.is_none() && !job.passed
 }
 
-/// Times of the turns within a step of this length, its end left out: then the next step is due.
+/// Times of the turns within a step that lasts so long, its end left out: then the next step is due.
 fn turns(step: &Step, start: i64, length: i64) -> Vec<i64> {
     let every = millis(step.turn_every);
     if every < MINUTE {
@@ -320,11 +335,18 @@ fn turns(step: &Step, start: i64, length: i64) -> Vec<i64> {
         .collect()
 }
 
-/// What may be done soonest: the next step, what is drawn before it, and of the turns the last that is overdue and the
+/// A turn, or a class that comes out first: what a step goes on beside.
+fn aside(job: &Job) -> bool {
+    is_turn(job) || job.id.starts_with("draw:")
+}
+
+fn is_turn(job: &Job) -> bool {
+    job.id.starts_with("turn:")
+}
+
+/// What may be done soonest: the next step, what comes out first, and of the turns the last that is overdue and the
 /// first that is to come.
 fn soonest(state: &State) -> Vec<Job> {
-    let is_turn = |job: &Job| job.id.starts_with("turn:");
-    let is_draw = |job: &Job| job.id.starts_with("draw:");
     let last_turned = state.jobs.iter().rposition(|j| is_turn(j) && j.ticked.is_some());
     let missed = state
         .jobs
@@ -334,12 +356,12 @@ fn soonest(state: &State) -> Vec<Job> {
         .map(|(_, j)| j)
         .next_back();
     let coming = state.jobs.iter().find(|j| is_turn(j) && is_open(j) && !j.now);
-    let step = state.jobs.iter().find(|j| !is_turn(j) && !is_draw(j) && is_open(j));
-    let draws = state.jobs.iter().filter(|j| is_draw(j) && is_open(j));
+    let out = state.jobs.iter().filter(|j| aside(j) && !is_turn(j) && is_open(j));
+    let step = state.jobs.iter().find(|j| !aside(j) && is_open(j));
     missed
         .into_iter()
         .chain(coming)
-        .chain(draws)
+        .chain(out)
         .chain(step)
         .cloned()
         .collect()

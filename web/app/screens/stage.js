@@ -13,6 +13,7 @@ import { outcome } from '../widgets/outcome.js';
 import { Ticker, boxId, onceOnly } from '../widgets/tick.js';
 import { strip } from '../widgets/verdict.js';
 import { week } from '../widgets/week.js';
+import { windowTable } from '../widgets/windows.js';
 import { glue } from '../words/glue.js';
 import { STAGES } from '../words/names.js';
 import { dayTime } from '../words/time.js';
@@ -162,6 +163,7 @@ export function stage(app, id, stage) {
           : nothing
       }
       ${job.text ? html`<p class="text">${glue(job.text)}</p>` : nothing}
+      ${windowTable(job.windows, app.now())}
       ${job.caution ? html`<p class="caution">${glue(job.caution)}</p>` : nothing}
       ${ticker.wayBack(id, batch, job.id, job.head)} ${ticker.ahead(id, job)}
       ${

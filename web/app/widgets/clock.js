@@ -52,6 +52,7 @@ function sizeClass(one, clock, now) {
       <h3>${icon(`k-${one.at % 6}`, 'key')}${one.name}</h3>
       <span class="flag ${one.mark}">${icon(`s-${one.mark}`, '')}<span>${one.word}</span></span>
     </div>
+    ${one.out === null ? nothing : html`<p class="near">It came out ${dayTime(one.out, now)}.</p>`}
     <p class="say">
       ${one.thickness}. ${one.colour ? 'Colour at the centre' : 'Evenly salted'}: likely
       <b class="nowrap">${about(ready.likely, now)}</b>, at the latest

@@ -1,0 +1,45 @@
+//! Figures of the clock as text.
+
+use super::model::Note;
+use crate::dose::Mark;
+use crate::quantity::{Span, System, Temperature};
+use rust_decimal::Decimal;
+
+/// Hours as a text.
+pub(super) fn span(hours: f64, units: System) -> String {
+    Decimal::try_from((hours * 60.0).round())
+        .ok()
+        .and_then(|minutes| Span::new(minutes).ok())
+        .map(|s| s.show(units).text)
+        .unwrap_or_default()
+}
+
+/// A whole degree.
+pub(super) fn degrees(fahrenheit: f64, units: System) -> String {
+    Decimal::try_from(fahrenheit.round())
+        .ok()
+        .and_then(|f| Temperature::new(f).ok())
+        .map(|t| t.show(units).text)
+        .unwrap_or_default()
+}
+
+pub(super) fn note(mark: Mark, word: &str, says: String) -> Note {
+    Note {
+        mark,
+        word: word.to_owned(),
+        says,
+    }
+}
+
+/// A thousand times as a whole number.
+#[allow(clippy::cast_possible_truncation, reason = "held within ten million")]
+pub(super) fn milli(value: f64) -> i32 {
+    (value * 1000.0).clamp(-1e7, 1e7).round() as i32
+}
+
+/// One decimal below ten, none above.
+pub(super) fn percent(value: f64, unit: &str) -> String {
+    let places = u32::from(value < 10.0);
+    let number = Decimal::new(i64::from(milli(value)), 3).round_dp(places).normalize();
+    format!("{number} {unit}")
+}
