@@ -483,7 +483,7 @@ fn a_power_cut() {
     let reached = |hours: f64| 72.0 - 34.0 * (-hours / constant).exp();
     let clock = log(json!({"at": RUB + 13 * HOUR, "what": "power_on"}), 20.0);
     let (_, text) = says(&clock);
-    let celsius = ((reached(8.0).round() - 32.0) / 1.8 * 10.0).round() / 10.0;
+    let celsius = (((reached(8.0) * 10.0).round() / 10.0 - 32.0) / 1.8 * 10.0).round() / 10.0;
     assert!(text.contains(&format!("up to {celsius} °C")), "{celsius}: {text}");
     // It crosses 40 °F after 1.4 h, so 6.5 of 8 h in half-hours.
     assert!(

@@ -14,9 +14,9 @@ pub(super) fn span(hours: f64, units: System) -> String {
         .unwrap_or_default()
 }
 
-/// A whole degree.
+/// To a tenth of a degree Fahrenheit.
 pub(super) fn degrees(fahrenheit: f64, units: System) -> String {
-    Decimal::try_from(fahrenheit.round())
+    Decimal::try_from((fahrenheit * 10.0).round() / 10.0)
         .ok()
         .and_then(|f| Temperature::new(f).ok())
         .map(|t| t.show(units).text)

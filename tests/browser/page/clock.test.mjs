@@ -100,6 +100,40 @@ test('from the rub to the rinse with one warm night and one frozen day', async (
   assert.ok(batch);
 });
 
+test('the plan goes by the clock: a window for each class, small pieces first, and a power cut', async (t) => {
+  const { page, batch, pass } = await inTheCure(t);
+  const windows = page.locator('.windows tbody tr');
+  assert.equal(await windows.count(), (await kept(page, 'batch/'))[0].data.pieces.length);
+  assert.equal(await windows.first().locator('td').count(), 3);
+  await page.getByText(/sets no latest by salt/).waitFor();
+  const due = () => texts(page.locator('.line', { hasText: 'Rinse off the cure' }).locator('.text b'));
+  const [before] = await due();
+
+  // The teal come out first, by a tick of their own, and leave the table.
+  await pass(16);
+  const teal = page.locator('[data-tick="draw:2"]');
+  await teal.check();
+  await page.getByText(/^It came out/).waitFor();
+  assert.equal(await windows.count(), 2);
+
+  // Frozen for a day: the rinse falls due a day later, here and under Today.
+  await log(page, 'The meat is frozen');
+  await pass(40);
+  await log(page, 'It is thawed again', '3');
+  const [after] = await due();
+  assert.notEqual(after, before);
+  await goTo(page, '#/today');
+  const listed = page.locator('.day', { hasText: 'Rinse off the cure' });
+  assert.ok((await texts(listed))[0].includes(after.slice(-5)), 'the same time under Today');
+
+  await goTo(page, `#/batch/${batch}/cure`);
+  await log(page, 'The power went');
+  await pass(46);
+  await log(page, 'The power is back', '9');
+  assert.ok((await words(page)).includes('The power was off'));
+  await page.getByText(/^6\s*h without power, up to 9\s*°C/).waitFor();
+});
+
 test('a cut teaches the clock, and is forgotten again', async (t) => {
   const { page, pass } = await inTheCure(t);
   await pass(36);

@@ -14,7 +14,7 @@ export function windowTable(windows, now) {
         <tr>
           <th scope="col"><span class="vh">Size class</span></th>
           <th scope="col">Earliest</th>
-          <th scope="col">Surer</th>
+          <th scope="col">9 in 10</th>
           <th scope="col">Latest</th>
         </tr>
       </thead>
@@ -29,9 +29,9 @@ export function windowTable(windows, now) {
       </tbody>
     </table>
     <p class="small near">
-      Earliest: as likely through as not. Surer: nine in ten are. Latest: longer brings nothing more. A weighed dose sets
-      no latest by salt, since it only evens out; raw meat does, by how it keeps: cold all the time, and look and smell
-      before you go on.
+      Earliest: as likely through as not. 9 in 10: so many are through by then. Latest: longer brings nothing more. A
+      weighed dose sets no latest by salt, since it only evens out; raw meat does, by how it keeps: cold all the time,
+      and look and smell before you go on.
     </p>
   </div>`;
 }
