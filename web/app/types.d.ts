@@ -340,7 +340,7 @@ export type AskLedger = {
 /**
  * The batches.
  */
-batches: Array<Named>, 
+batches: Array<Entry>, 
 /**
  * Everything that came in: the packs among it.
  */
@@ -1269,6 +1269,23 @@ choices: Array<string>, };
 export type Eaten = "cooked" | "hung_for_months";
 
 /**
+ * What the book needs of a batch, and no more: a thousand of them are asked about at a key press.
+ */
+export type Entry = { 
+/**
+ * The batch's id.
+ */
+id: string, 
+/**
+ * Its size classes.
+ */
+pieces: Array<Piece>, 
+/**
+ * What came out, where it is noted.
+ */
+out?: string | null, };
+
+/**
  * A label with its value.
  */
 export type Fact = { 
@@ -1495,7 +1512,11 @@ after_wrong: string,
 /**
  * What stands beside every figure.
  */
-cautions: Array<string>, };
+cautions: Array<string>, 
+/**
+ * Published tables by which nothing is judged.
+ */
+published: Array<Published>, };
 
 /**
  * What can be said of a class.
@@ -1646,7 +1667,7 @@ export type Job = {
  */
 batch: string, 
 /**
- * Id for its tick: `step:1`, `turn:0:2`, `out:0` for a size class that comes out first, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
+ * Id for its tick: `step:1`, `turn:0:2`, `draw:0` for a size class that comes out first, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
  */
 id: string, 
 /**
@@ -2293,6 +2314,31 @@ source: string,
  * `published`, `quoted` or `memory`.
  */
 status: string, };
+
+/**
+ * One published table.
+ */
+export type Published = { 
+/**
+ * What it is about.
+ */
+title: string, 
+/**
+ * True where it is for the time after the fire.
+ */
+cold: boolean, 
+/**
+ * How to take it.
+ */
+says: string, 
+/**
+ * What, and the figure.
+ */
+rows: Array<[string, string]>, 
+/**
+ * Where it is published, and how far.
+ */
+source: string, };
 
 /**
  * Cure that is already on the meat, in the measure it was put in by.
@@ -2945,7 +2991,7 @@ settings: Settings, };
  */
 export type Tick = { 
 /**
- * What: `cure:0`, `line:2`, `rub`, `label`, `step:3`, `turn:0:2`, `end`.
+ * What: `cure:0`, `line:2`, `rub`, `label`, `step:3`, `turn:0:2`, `draw:2` for a size class, `end`.
  */
 of: string, 
 /**
