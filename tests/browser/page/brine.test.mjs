@@ -1,7 +1,13 @@
 // Brines, spoons and premixes on a phone: by touch, and by the keyboard alone.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { addPieces, begin, goTo, kept, startBatch, texts, weighOut } from './steps.mjs';
+import { violations } from '../harness.mjs';
+import { KEYBOARD, TOUCH, begin, goTo, kept, texts } from './steps.mjs';
+
+const HANDS = [
+  ['the keyboard alone', KEYBOARD],
+  ['touch', TOUCH],
+];
 
 /** Goes to a field by its label and types, as with a keyboard. */
 async function key(page, label, text) {
@@ -35,6 +41,7 @@ async function refused(page) {
     /By pick-up at 10 % it is 1\d\d to 1\d\d ppm; left until meat and brine are equal, 12\d\d to 12\d\d ppm/,
   );
   assert.match((await texts(page.locator('.src')))[0], /counted on green weight and brine together/);
+  assert.deepEqual(await violations(page), []);
 }
 
 test('by touch: a bucket of strong brine with teal breasts is refused, with both figures', async (t) => {
@@ -144,23 +151,33 @@ test('a scale that is off is named, and a cure is thinned with its label', async
   assert.match(plate, /Premix: 1 part cure in 10/);
 });
 
-test('a premix is made on a 1 g scale, weighed and ticked, and the dose stays in range', async (t) => {
-  const page = await begin(t);
-  const batch = await startBatch(page, /Saltmarsh/);
-  await addPieces(page, { cut: 'Mallard breast', count: '6', weight: '650' });
-  await page.locator('.total').waitFor();
-  await weighOut(page, batch);
-  await page.getByText('Another scale here?').tap();
-  await page.getByLabel('1 g', { exact: true }).check();
-  await page.getByRole('button', { name: /^Work with a premix/ }).tap();
-  await page.getByRole('heading', { name: /First make the premix/ }).waitFor();
-  assert.match((await texts(page.locator('.steps li')))[0], /Weigh 20 g of cure and 180 g of salt of the same grain/);
-  await page.locator('[data-tick="cure:0"]').check();
-  await page.locator('[data-tick="cure:0"]:checked').waitFor();
-  assert.match(await verdict(page), /^In range.*of premix \(1\.\d+ g of cure\)/);
-  const [{ data }] = await kept(page, `batch/${batch}`);
-  assert.equal(data.ticks[0].nitrite, '0.625 %');
-});
+for (const [name, hand] of HANDS) {
+  test(`a premix is made on a 1 g scale, weighed and ticked, and the dose stays in range, by ${name}`, async (t) => {
+    const page = await begin(t, { at: '#/start' });
+    await hand.press(page, page.getByRole('button', { name: /Saltmarsh/ }));
+    await page.getByRole('heading', { name: 'Pieces', exact: true }).waitFor();
+    const batch = /batch\/([^/]+)/.exec(page.url())[1];
+    await hand.select(page, page.getByLabel('What is it'), 'Mallard breast');
+    await hand.write(page, page.getByLabel('How many pieces'), '6');
+    await hand.write(page, page.getByLabel('Weight of all of them'), '650');
+    await hand.press(page, page.getByRole('button', { name: 'Add to the card' }));
+    await page.locator('.total').waitFor();
+    await hand.press(page, page.getByRole('link', { name: /weigh-out/i }).first());
+    await page.locator('.tally').first().waitFor();
+    await hand.press(page, page.getByText('Another scale here?'));
+    await hand.choose(page, page.getByLabel('1 g', { exact: true }));
+    await hand.press(page, page.getByRole('button', { name: /^Work with a premix/ }));
+    await page.getByRole('heading', { name: /First make the premix/ }).waitFor();
+    assert.match((await texts(page.locator('.steps li')))[0], /Weigh 20 g of cure and 180 g of salt of the same grain/);
+    assert.deepEqual(await violations(page), []);
+    await hand.tick(page, page.locator('[data-tick="cure:0"]'));
+    await page.locator('[data-tick="cure:0"]:checked').waitFor();
+    assert.match(await verdict(page), /^In range.*of premix \(1\.\d+ g of cure\)/);
+    assert.deepEqual(await violations(page), []);
+    const [{ data }] = await kept(page, `batch/${batch}`);
+    assert.equal(data.ticks[0].nitrite, '0.625 %');
+  });
+}
 
 test('a recipe turned into a pump asks how much goes in, and refuses more than there is', async (t) => {
   const page = await begin(t);

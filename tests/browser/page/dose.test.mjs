@@ -1,7 +1,8 @@
 // Check a dose: what is already on the meat.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { begin, goTo, texts } from './steps.mjs';
+import { violations } from '../harness.mjs';
+import { begin, goTo, kept, startDemo, texts } from './steps.mjs';
 
 test('says what is missing, then gives the verdict as it is typed, and more water changes it', async (t) => {
   const page = await begin(t);
@@ -35,4 +36,34 @@ test('an unknown packet is never blessed', async (t) => {
   await page.getByLabel('I already put in').fill('3.5');
   assert.match(await page.locator('.verdict').innerText(), /Cannot say/);
   assert.equal(await page.locator('.verdict.ok').count(), 0);
+});
+
+test('two agents on one piece: nitrite and nitrate are each summed, and both are kept with the batch', async (t) => {
+  const page = await begin(t);
+  await startDemo(page);
+  await goTo(page, '#/dose');
+  await page.getByLabel('Meat, green weight').fill('1000');
+  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('grams', { exact: true }).check();
+  await page.getByLabel('I already put in').fill('2.4');
+  await page.getByLabel('Yes, another').check();
+  assert.match(await page.locator('.verdict').innerText(), /Cannot say yet/);
+  await page.getByLabel('How much of the second').fill('0.4');
+  await page.getByLabel('Nitrite printed on the second').fill('0');
+  await page.getByLabel('Nitrate printed on the second').fill('98');
+  assert.match((await texts(page.locator('.verdict')))[0], /^In range.*2\.4 g of cure and 0\.4 g of cure on 1000 g/);
+  // 0.35 to 0.45 g of 98 % on 1000 g, half a step of 0.1 g either way, shown outward.
+  assert.match((await texts(page.locator('.plate')))[0], /Nitrate going in: 342 – 442 ppm/);
+  assert.deepEqual(await violations(page), []);
+  await page.getByLabel('How much of the second').fill('0.8');
+  assert.match((await texts(page.locator('.verdict')))[0], /^Stop: over the limit/);
+  await page.getByLabel('Which batch').selectOption({ index: 1 });
+  await page.getByRole('button', { name: 'Keep it there' }).click();
+  await page.getByText('of a second agent').first().waitFor();
+  const [{ data }] = await kept(page, 'batch/');
+  assert.deepEqual([data.put_in.amount, data.also.amount, data.also.nitrate], ['2.4 g', '0.8 g', '98 %']);
+  assert.match(
+    (await texts(page.locator('main')))[0],
+    /2\.4 g of cure with 6\.25 % nitrite, and 0\.8 g of a second agent/,
+  );
 });

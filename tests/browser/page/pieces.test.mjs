@@ -50,7 +50,8 @@ test('pounds and ounces are kept as typed; other units change what is shown and 
 
   await setting(page, 'US');
   await goTo(page, `#/batch/${batch}/pieces`);
-  assert.match(await page.locator('.total').innerText(), /7 lb 3/);
+  // The new units are stored before they are drawn.
+  await page.locator('.total', { hasText: /7\s*lb\s*3/ }).waitFor();
   await weighOut(page, batch);
   assert.equal(JSON.stringify((await kept(page, 'batch/'))[0].data), before);
 });

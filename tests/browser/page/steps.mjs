@@ -1,4 +1,5 @@
 // What a person does on the page, in the words of the page.
+import assert from 'node:assert/strict';
 import { host, open, phone, visit } from '../harness.mjs';
 
 /** A fresh browser with the page open, as on a phone unless told otherwise. */
@@ -85,3 +86,54 @@ export function kept(page, prefix) {
     prefix,
   );
 }
+
+/** Tabs on until this holds the focus. */
+async function tabTo(page, locator) {
+  await locator.waitFor();
+  for (let n = 0; n < 120; n += 1) {
+    if (await locator.evaluate((element) => element === document.activeElement)) return;
+    await page.keyboard.press('Tab');
+  }
+  assert.fail('the keyboard does not get there');
+}
+
+/** The same acts by the keyboard alone. A row of choices is entered by its first, or by the one that is chosen. */
+export const KEYBOARD = {
+  press: async (page, locator) => {
+    await tabTo(page, locator);
+    await page.keyboard.press('Enter');
+  },
+  choose: async (page, locator) => {
+    const name = await locator.getAttribute('name');
+    const inside = () => page.evaluate((of) => document.activeElement.getAttribute('name') === of, name);
+    for (let n = 0; n < 120 && !(await inside()); n += 1) await page.keyboard.press('Tab');
+    await page.keyboard.press('Space');
+    for (let n = 0; n < 12 && !(await locator.isChecked()); n += 1) await page.keyboard.press('ArrowRight');
+    assert.ok(await locator.isChecked());
+  },
+  tick: async (page, locator) => {
+    await tabTo(page, locator);
+    await page.keyboard.press('Space');
+  },
+  select: async (page, locator, label) => {
+    await tabTo(page, locator);
+    await page.keyboard.type(label);
+  },
+  write: async (page, locator, text) => {
+    await tabTo(page, locator);
+    await page.keyboard.press('ControlOrMeta+A');
+    await page.keyboard.insertText(text);
+  },
+};
+
+/** And by touch. */
+export const TOUCH = {
+  press: (page, locator) => locator.tap(),
+  choose: (page, locator) => locator.tap(),
+  tick: (page, locator) => locator.tap(),
+  select: (page, locator, label) => locator.selectOption({ label }),
+  write: async (page, locator, text) => {
+    await locator.tap();
+    await locator.fill(text);
+  },
+};

@@ -5,7 +5,7 @@ import { problemStrip } from '../widgets/answer.js';
 import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { choose, option, pick } from '../widgets/pick.js';
-import { MEASURES, asked } from '../widgets/put-in.js';
+import { MEASURES, asked, withPutIn } from '../widgets/put-in.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { UNITS, hasBrine, takesShare } from '../words/names.js';
 
@@ -26,11 +26,12 @@ export function dose(app) {
     measure: /** @type {Measure} */ (form.text('measure', 'tsp')),
     packet: form.text('packet', 'known'),
     cut: form.text('cut'),
+    second: form.text('second', 'no') === 'yes',
   });
 
   /** @returns {Read[]} */
   function fields() {
-    const { method, measure, packet } = chosen();
+    const { method, measure, packet, second } = chosen();
     const unit = UNITS[app.settings.units].mass;
     return [
       { key: 'green', label: 'Meat, green weight', kind: 'mass', unit },
@@ -62,11 +63,18 @@ export function dose(app) {
             { key: 'nitrate', label: 'Nitrate printed on the packet', kind: 'printed', unit: '%', optional: true },
           ])
         : []),
+      ...(second
+        ? /** @type {Read[]} */ ([
+            { key: 'amount2', label: 'How much of the second', kind: 'amount', unit: 'g' },
+            { key: 'nitrite2', label: 'Nitrite printed on the second', kind: 'printed', unit: '%' },
+            { key: 'nitrate2', label: 'Nitrate printed on the second', kind: 'share', unit: '%', optional: true },
+          ])
+        : []),
     ];
   }
 
   /** @param {Record<string, string | null>} values @returns {AskDose} */
-  function question({ green, water, dissolved, take, thickness, stays, amount, nitrite, nitrate }) {
+  function question({ green, water, dissolved, take, thickness, stays, amount, nitrite, nitrate, ...second }) {
     const { method, eaten, cut } = chosen();
     return {
       method,
@@ -79,6 +87,14 @@ export function dose(app) {
         ...(nitrate && { nitrate }),
       },
       settings: app.settings,
+      ...(second.amount2 && {
+        also: {
+          amount: second.amount2,
+          step: app.settings.scale_step,
+          ...(second.nitrite2 && { nitrite: second.nitrite2 }),
+          ...(second.nitrate2 && { nitrate: second.nitrate2 }),
+        },
+      }),
       ...(water && { water }),
       ...(dissolved && { dissolved }),
       ...(take && { take }),
@@ -96,7 +112,7 @@ export function dose(app) {
     else app.say('Cannot say yet.');
     const unit = UNITS[app.settings.units].mass;
     const on = { typed: app.draw };
-    const { method, eaten, measure, packet } = chosen();
+    const { method, eaten, measure, packet, second } = chosen();
     const put = (/** @type {string} */ key) => (/** @type {string} */ now) => {
       form.type(key, now);
       app.draw();
@@ -246,6 +262,45 @@ export function dose(app) {
         ${pick({ name: 'measure', legend: 'Measure', hidden: true, options: MEASURES, value: measure }, put('measure'))}
         ${pick(
           {
+            name: 'second',
+            legend: 'Did a second agent go in',
+            options: [
+              ['no', 'No, only that'],
+              ['yes', 'Yes, another'],
+            ],
+            value: second ? 'yes' : 'no',
+          },
+          put('second'),
+        )}
+        ${
+          second
+            ? [
+                field(form, { key: 'amount2', label: 'How much of the second', hint: 'Weighed.', unit: 'g' }, on),
+                field(
+                  form,
+                  {
+                    key: 'nitrite2',
+                    label: 'Nitrite printed on the second',
+                    hint: 'Saltpetre has none: type 0.',
+                    unit: '%',
+                  },
+                  on,
+                ),
+                field(
+                  form,
+                  {
+                    key: 'nitrate2',
+                    label: 'Nitrate printed on the second',
+                    hint: 'As sodium nitrate. Empty: none.',
+                    unit: '%',
+                  },
+                  on,
+                ),
+              ]
+            : nothing
+        }
+        ${pick(
+          {
             name: 'eaten',
             legend: 'How is it eaten',
             options: [
@@ -291,13 +346,11 @@ export function dose(app) {
     const open = app.shelf.open().filter(([, batch]) => batch.recipe.method === chosen().method);
     if (open.length === 0) return nothing;
     const keep = async () => {
-      const was = app.shelf.batches.get(batchId)?.put_in;
-      const { put_in } = question(values);
-      const set = (/** @type {typeof was} */ now) =>
-        app.shelf.changeBatch(batchId, ({ put_in: _, ...rest }) => (now ? { ...rest, put_in: now } : rest));
-      const kept = await app.act(() => set(put_in), {
+      const was = app.shelf.batches.get(batchId);
+      const { put_in, also } = question(values);
+      const kept = await app.act(() => app.shelf.changeBatch(batchId, (batch) => withPutIn(batch, put_in, also)), {
         says: 'What was put in is kept with the batch.',
-        back: () => set(was),
+        back: () => app.shelf.changeBatch(batchId, (batch) => withPutIn(batch, was?.put_in, was?.also)),
       });
       if (!kept) return;
       form.clear();

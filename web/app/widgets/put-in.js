@@ -41,6 +41,17 @@ export function measureOf(amount) {
   return [text, /** @type {Measure} */ (unit)];
 }
 
+/**
+ * The batch with what went in; where nothing did, a second agent goes too.
+ * @param {Batch} batch
+ * @param {PutIn | undefined} put_in
+ * @param {PutIn | undefined} also
+ * @returns {Batch}
+ */
+export function withPutIn({ put_in: _, also: __, ...rest }, put_in, also) {
+  return put_in ? { ...rest, put_in, ...(also && { also }) } : rest;
+}
+
 export class PutInForm {
   open = false;
 
@@ -179,8 +190,8 @@ export class PutInForm {
 
   /** @param {Batch} batch @param {PutIn | undefined} now @param {string} says */
   async put(batch, now, says) {
-    const set = (/** @type {PutIn | undefined} */ value) =>
-      this.app.shelf.changeBatch(this.id, ({ put_in, ...rest }) => (value ? { ...rest, put_in: value } : rest));
+    const set = (/** @type {PutIn | undefined} */ put_in) =>
+      this.app.shelf.changeBatch(this.id, (was) => withPutIn(was, put_in, batch.also));
     const kept = await this.app.act(() => set(now), { says, back: () => set(batch.put_in), here: true });
     if (!kept) return;
     this.#form.clear();
@@ -192,12 +203,12 @@ export class PutInForm {
 }
 
 /** What stands by the verdict while it is about something that was put in. @param {Batch} batch */
-export function putInNote({ put_in }) {
+export function putInNote({ put_in, also }) {
   if (!put_in) return nothing;
   const { amount, nitrite } = put_in;
   return html`<p class="gap">
     Judged on what was put in: <b class="nowrap">${amount}</b>${
       nitrite ? html` of cure with <b class="nowrap">${nitrite}</b> nitrite` : html` of cure, its nitrite not known`
-    }.
+    }${also ? html`, and <b class="nowrap">${also.amount}</b> of a second agent` : nothing}.
   </p>`;
 }
