@@ -4,6 +4,7 @@ import { createRequire } from 'node:module';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { forecastRows } from './bench-forecast.mjs';
 import { serve } from './serve.mjs';
 import { BUDGETS, sizes, table } from './sizes.mjs';
 
@@ -33,6 +34,9 @@ await withBrowser(async (context) => {
   ]);
   rows.push(['20 batches planned back, median', '50 ms', `${(await planning(page)).toFixed(1)} ms`]);
   rows.push(...(await clockRows(page)));
+  const { settings } = (await reckoned(page, { tables: {} })).ok;
+  const timed = (request, rounds) => repeated(page, [request], rounds);
+  rows.push(...(await forecastRows(timed, (request) => reckoned(page, request), settings)));
 });
 server.closeAllConnections();
 server.close();
@@ -195,6 +199,10 @@ async function clockRows(page) {
     ]);
   }
   return rows;
+}
+
+function reckoned(page, request) {
+  return withCore(page, (request) => reckon(request), request);
 }
 
 function pythonSolvers() {

@@ -11,12 +11,6 @@ const ROUNDS: u32 = 8;
 /// Step of the differences.
 const NUDGE: f64 = 0.05;
 
-/// What was found: where, and how the residuals lean there.
-pub(super) struct Fitted {
-    pub at: Point,
-    lean: Vec<Point>,
-}
-
 fn dot(a: &Point, b: &Point) -> f64 {
     a.iter().zip(b).map(|(a, b)| a * b).sum()
 }
@@ -54,7 +48,7 @@ fn solve(lean: &[Point], damping: f64, right: &Point) -> Point {
     x
 }
 
-/// Differences of a function of the parameters, one for each.
+/// A point and, for each parameter, one that is nudged in it alone.
 pub(super) fn nudged(at: &Point) -> impl Iterator<Item = Point> + '_ {
     (0..SIZE).map(|which| {
         let mut moved = *at;
@@ -67,37 +61,11 @@ pub(super) fn nudged(at: &Point) -> impl Iterator<Item = Point> + '_ {
     })
 }
 
-/// The most likely parameters. `residuals` in standard deviations, as many at every point.
-pub(super) fn fit(residuals: impl Fn(&Point) -> Vec<f64>) -> Fitted {
-    let cost = |at: &Point, rest: &[f64]| dot(at, at) + rest.iter().map(|r| r * r).sum::<f64>();
-    let mut at = [0.0; SIZE];
-    let mut rest = residuals(&at);
-    let mut lean = leaning(&residuals, &at, &rest);
-    let (mut now, mut damping) = (cost(&at, &rest), 0.1);
-    for _ in 0..ROUNDS {
-        let begin = along(&[0.0; SIZE], -1.0, &at);
-        let down = lean.iter().zip(&rest).fold(begin, |sum, (row, r)| along(&sum, -r, row));
-        let next = along(&at, 1.0, &solve(&lean, damping, &down));
-        let there = residuals(&next);
-        let then = cost(&next, &there);
-        if then < now {
-            let gain = now - then;
-            (at, rest, now, damping) = (next, there, then, damping / 5.0);
-            lean = leaning(&residuals, &at, &rest);
-            if gain < 0.01 * now {
-                break;
-            }
-        } else {
-            damping *= 8.0;
-        }
-    }
-    Fitted { at, lean }
-}
-
-fn leaning(residuals: &impl Fn(&Point) -> Vec<f64>, at: &Point, rest: &[f64]) -> Vec<Point> {
-    let mut lean = vec![[0.0; SIZE]; rest.len()];
-    for (which, moved) in nudged(at).enumerate() {
-        for ((row, there), here) in lean.iter_mut().zip(residuals(&moved)).zip(rest) {
+/// How figures lean on the parameters, by what they are here and at each of [`nudged`].
+pub(super) fn leaning(here: &[f64], there: impl Iterator<Item = Vec<f64>>) -> Vec<Point> {
+    let mut lean = vec![[0.0; SIZE]; here.len()];
+    for (which, there) in there.enumerate() {
+        for ((row, there), here) in lean.iter_mut().zip(there).zip(here) {
             if let Some(cell) = row.get_mut(which) {
                 *cell = (there - here) / NUDGE;
             }
@@ -106,21 +74,45 @@ fn leaning(residuals: &impl Fn(&Point) -> Vec<f64>, at: &Point, rest: &[f64]) ->
     lean
 }
 
-impl Fitted {
-    /// Nothing was read: what is usual.
-    pub const fn prior() -> Self {
-        Self {
-            at: [0.0; SIZE],
-            lean: Vec::new(),
+/// The most likely parameters. `residuals` in standard deviations, as many at every point.
+///
+/// The leaning is found once and then follows the steps (Broyden), so that a round asks for one evaluation; it is found
+/// anew where a step leads nowhere.
+pub(super) fn fit(residuals: impl Fn(&Point) -> Vec<f64>) -> Point {
+    let cost = |at: &Point, rest: &[f64]| dot(at, at) + rest.iter().map(|r| r * r).sum::<f64>();
+    let anew = |at: &Point, rest: &[f64]| leaning(rest, nudged(at).map(|z| residuals(&z)));
+    let mut at = [0.0; SIZE];
+    let mut rest = residuals(&at);
+    let mut lean = anew(&at, &rest);
+    let (mut now, mut damping, mut fresh) = (cost(&at, &rest), 0.1, true);
+    for _ in 0..ROUNDS {
+        let begin = along(&[0.0; SIZE], -1.0, &at);
+        let down = lean.iter().zip(&rest).fold(begin, |sum, (row, r)| along(&sum, -r, row));
+        let step = solve(&lean, damping, &down);
+        let next = along(&at, 1.0, &step);
+        let there = residuals(&next);
+        let then = cost(&next, &there);
+        if then < now {
+            let gain = now - then;
+            let long = dot(&step, &step).max(1e-12);
+            for ((row, there), here) in lean.iter_mut().zip(&there).zip(&rest) {
+                *row = along(row, (there - here - dot(row, &step)) / long, &step);
+            }
+            (at, rest, now, damping, fresh) = (next, there, then, damping / 5.0, false);
+            if gain < 0.01 * now {
+                break;
+            }
+        } else {
+            damping *= 8.0;
+            if !fresh {
+                (lean, fresh) = (anew(&at, &rest), true);
+            }
         }
     }
+    at
+}
 
-    /// Standard deviation of a figure, by its value here and at each of [`nudged`].
-    pub fn spread(&self, here: f64, there: impl Iterator<Item = f64>) -> f64 {
-        let mut slope = [0.0; SIZE];
-        for (slope, there) in slope.iter_mut().zip(there) {
-            *slope = (there - here) / NUDGE;
-        }
-        dot(&slope, &solve(&self.lean, 0.0, &slope)).max(0.0).sqrt()
-    }
+/// Standard deviation of a figure that leans by `slope`, where the residuals lean by `lean`.
+pub(super) fn spread(lean: &[Point], slope: &Point) -> f64 {
+    dot(slope, &solve(lean, 0.0, slope)).max(0.0).sqrt()
 }

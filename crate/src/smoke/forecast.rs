@@ -1,7 +1,7 @@
 //! When a piece will be done: the prior, then a fit of the readings, then a blend with their own tail, and a band.
 
 use super::cook::{Cook, Piece, Smoker};
-use super::fit::{Fitted, Point, fit, nudged};
+use super::fit::{Point, SIZE, fit, leaning, nudged, spread};
 
 /// What is known before the fire.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -58,8 +58,8 @@ pub struct Forecast {
 const NOISE: f64 = 1.0;
 /// It is not forecast further than this, s.
 const DAY: f64 = 86_400.0;
-/// Standard deviations either way. 1.28 would be 10 to 90 per cent if the model were right; with this, four in five of
-/// the cooks simulated by another model end within the band (`tests/examples/cooks.rs`).
+/// Standard deviations either way. 1.28 would be 10 to 90 per cent if the model were right; with this, about four in five
+/// of the cooks simulated by another model end within the band (see the head of [`crate::smoke`]).
 const FOUR_IN_FIVE: f64 = 1.9;
 const OVEN: f64 = 120.0;
 
@@ -177,17 +177,21 @@ impl Run<'_> {
         }
     }
 
-    /// What the probe should have shown at each reading.
-    fn shown(&self, z: &Point) -> Vec<f64> {
-        let (piece, smoker, offset) = self.setup.at(z);
-        let mut cook = Cook::new(piece, self.begin.1);
+    /// How far off what the probe should have shown is at each reading, in deviations; and the cook as it is `now`.
+    fn follow(&self, (piece, smoker, offset): &(Piece, Smoker, f64), now: f64) -> (Vec<f64>, Cook) {
+        let mut cook = Cook::coarse(*piece, self.begin.1);
         let mut at = self.begin.0;
-        let one = |(time, _): &(f64, f64)| {
-            self.go(&mut cook, (&piece, &smoker), (at, *time), 0.0, |_, _| false);
-            at = at.max(*time);
-            cook.centre() + offset
+        let mut to = |time: f64, cook: &mut Cook| {
+            self.go(cook, (piece, smoker), (at, time), 0.0, |_, _| false);
+            at = at.max(time);
         };
-        self.readings.piece.iter().map(one).collect()
+        let one = |(time, read): &(f64, f64)| {
+            to(*time, &mut cook);
+            (cook.centre() + offset - read) / NOISE
+        };
+        let off = self.readings.piece.iter().map(one).collect();
+        to(now, &mut cook);
+        (off, cook)
     }
 
     /// Seconds until the probe shows the target, from `now` on.
@@ -214,13 +218,6 @@ impl Run<'_> {
             found.is_some()
         });
         found
-    }
-
-    /// The cook as it is now.
-    fn now(&self, (piece, smoker, _): &(Piece, Smoker, f64), now: f64) -> Cook {
-        let mut cook = Cook::new(*piece, self.begin.1);
-        self.go(&mut cook, (piece, smoker), (self.begin.0, now), 0.0, |_, _| false);
-        cook
     }
 }
 
@@ -261,21 +258,15 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
     };
     let now = readings.piece.last().map_or(now, |p| p.0.max(now));
     let fitted = readings.piece.len() >= 3;
-    let found = if fitted {
-        fit(|z| {
-            run.shown(z)
-                .iter()
-                .zip(readings.piece)
-                .map(|(t, p)| (t - p.1) / NOISE)
-                .collect()
-        })
-    } else {
-        Fitted::prior()
-    };
-    let usual = setup.at(&found.at);
-    let cook = run.now(&usual, now);
-    let remains = run.finish(&usual, &cook, now, 0.0);
     let last = readings.piece.last().copied().unwrap_or(begin);
+    let found = if fitted {
+        fit(|z| run.follow(&setup.at(z), last.0).0)
+    } else {
+        [0.0; SIZE]
+    };
+    let usual = setup.at(&found);
+    let (off, cook) = run.follow(&usual, now);
+    let remains = run.finish(&usual, &cook, now, 0.0);
     let half = last.1 - begin.1 > 0.5 * (setup.target - begin.1);
     let window = remains.map(|by_fit| {
         let own = if fitted && half && setup.open() {
@@ -284,14 +275,22 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
             None
         };
         let likely = own.map_or(by_fit, |own| 0.65 * by_fit + 0.35 * own);
-        // Logarithms: a time left is never below nought.
+        // Logarithms: a time left is never below nought. The last figure of each is that, the others are the readings'.
+        let with = |mut off: Vec<f64>, left: f64| {
+            off.truncate(if fitted { off.len() } else { 0 });
+            off.push(left);
+            off
+        };
         let here = (by_fit + 60.0).ln();
-        let there = nudged(&found.at).map(|z| {
+        let there = nudged(&found).map(|z| {
             let other = setup.at(&z);
-            let then = run.finish(&other, &run.now(&other, now), now, 0.0);
-            then.map_or(here + 0.05, |t| (t + 60.0).ln())
+            let (off, cook) = run.follow(&other, now);
+            let left = run.finish(&other, &cook, now, 0.0);
+            with(off, left.map_or(here + 0.05, |t| (t + 60.0).ln()))
         });
-        let spread = (FOUR_IN_FIVE * found.spread(here, there)).exp();
+        let mut lean = leaning(&with(off, here), there);
+        let slope = lean.pop().unwrap_or_default();
+        let spread = (FOUR_IN_FIVE * spread(&lean, &slope)).exp();
         let share = if setup.wrapped { 0.3 } else { 0.65 };
         let low = (likely / spread)
             .min(likely * (1.0 - share))
