@@ -237,6 +237,35 @@ fn no_time_where_there_is_none() {
     );
 }
 
+/// Readings that creep up to just below the target, for five hours: the band ends within a day from now, whatever the fit
+/// makes of them, and in order.
+#[test]
+fn no_band_is_longer_than_a_day() {
+    for slow in [70.0, 78.0, 86.0, 94.0, 102.0, 110.0] {
+        let read = |n: u32| 74.0 - 70.0 * (-5.0 * f64::from(n) / slow).exp() + 0.4 * f64::from(7 * n).sin();
+        let piece: Vec<_> = (0..60).map(|n| (300.0 * f64::from(n), read(n))).collect();
+        let cabinet: Vec<_> = (0..60)
+            .map(|n| (300.0 * f64::from(n), 82.0 + 2.0 * f64::from(n).sin()))
+            .collect();
+        let setup = Setup {
+            target: 73.9,
+            ..breast(0.028 + 0.003 * (slow - 70.0) / 8.0, true)
+        };
+        let readings = Readings {
+            piece: &piece,
+            cabinet: &cabinet,
+            set: None,
+        };
+        let found = forecast(&setup, &readings, 18_000.0).expect("a forecast");
+        if let Some([low, likely, high]) = found.window {
+            assert!(
+                low <= likely && likely <= high && high <= 18_000.0 + 86_400.0,
+                "{slow}: {low} {likely} {high}"
+            );
+        }
+    }
+}
+
 /// 2.2 % salt, 72 % water, losses of 0 to 40 %. Computed.
 #[test]
 fn salt_after_the_loss() {

@@ -297,7 +297,8 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
             .min(likely - 600.0)
             .max(0.0);
         let high = (likely * spread).max(likely * (1.0 + share)).max(likely + 600.0);
-        [low, likely, high].map(|t| now + t)
+        // A tail that has gone flat or a fit that knows nothing would promise years.
+        [low, likely, high].map(|t| now + t.min(DAY))
     });
     let (piece, smoker, offset) = &usual;
     let until = remains.map_or(now + 4.0 * 3600.0, |r| now + r);
