@@ -133,6 +133,51 @@ fn the_refrigerator_as_it_was() {
     assert_eq!(found[0]["field"], "batch.fridge");
 }
 
+/// Meat above 40 °F for 2 hours or more, or nobody knows how long, is thrown out: FoodSafety.gov, power outages, quoted.
+#[test]
+fn a_warm_reading_counts_back_to_the_last_cold_one() {
+    let warm_at = |minutes: i64, then: i64| {
+        let mut batch = cured(json!([breast("38 mm")]), "72 h");
+        batch["fridge"] = json!([
+            {"at": RUB + HOUR, "what": "read", "reads": "38 F"},
+            {"at": RUB + HOUR + minutes * 60_000, "what": "read", "reads": "48 F"}
+        ]);
+        let hours = 1.0 + (minutes + then) as f64 / 60.0;
+        let list = ok(
+            &json!({"next": {"batches": [{"id": "b", "batch": batch}], "now": RUB + (hours * HOUR as f64) as i64, "settings": settings("0.1 g")}}),
+        );
+        let note = clock_of(&batch, hours)["notes"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .find(|n| n["word"] == "It was too warm")
+            .cloned()
+            .unwrap();
+        let cautions = list["jobs"].as_array().unwrap().iter().filter(|j| j["stage"] == "cure");
+        let held = cautions.filter(|j| j["caution"].as_str().is_some_and(|c| c.contains("thrown out")));
+        (
+            note["mark"].clone(),
+            note["says"].as_str().unwrap().to_owned(),
+            held.count(),
+        )
+    };
+    // A night that nobody read: as long as it may have been.
+    let (mark, says, cautions) = warm_at(9 * 60, 0);
+    assert_eq!(mark, "stop");
+    assert!(says.starts_with("Above 4 °C (40 °F) now, and up to 9 h more"), "{says}");
+    assert!(says.contains("is thrown out") && cautions > 0, "{says}");
+    // Half an hour since it was cold, and twenty minutes since.
+    let (mark, says, cautions) = warm_at(30, 20);
+    assert_eq!(mark, "care");
+    assert!(
+        says.starts_with("20 min above") && says.contains("up to 30 min more"),
+        "{says}"
+    );
+    assert!(says.contains("can still be used") && cautions == 0, "{says}");
+    // Left so for long enough it is too long.
+    assert_eq!(warm_at(30, 90).0, "stop");
+}
+
 #[test]
 fn by_the_boundary_of_the_method() {
     let rubbed = cured(json!([breast("25 mm")]), "36 h");

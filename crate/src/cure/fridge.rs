@@ -32,6 +32,8 @@ pub(super) struct Fridge {
     ahead: f64,
     /// What is taken for the hours without power, if there were any.
     pub off: Option<Off>,
+    /// Hours before a warm reading in which nobody read: it may have been warm since.
+    pub unread: f64,
 }
 
 /// Hours without power.
@@ -69,6 +71,7 @@ impl Fridge {
             stretches: Vec::with_capacity(sorted.len().saturating_add(1)),
             ahead: 0.0,
             off: None,
+            unread: 0.0,
         };
         let (mut fahrenheit, mut frozen, mut out) = (usual, false, false);
         // What it was before the power went: it comes back to that.
@@ -85,6 +88,11 @@ impl Fridge {
                 Seen::Read => {}
             }
             let back = reading.what == Seen::PowerOn;
+            let cold = !out && !back && fahrenheit <= WARM;
+            if cold && reads.is_some_and(|reads| reads > WARM) {
+                let since = made.stretches.last().map_or(0.0, |s| s.from);
+                made.unread += (hours(reading.at.saturating_sub(begun)) - since).max(0.0);
+            }
             fahrenheit = reads.unwrap_or(if back { steady } else { fahrenheit });
             if !out {
                 steady = if (STANDS..=WARM).contains(&fahrenheit) {

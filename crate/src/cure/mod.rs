@@ -37,6 +37,7 @@ mod say;
 pub use clock::clock;
 pub use learn::{Speed, learn};
 pub use model::{AskClock, AskCut, Class, CureClock, Cutting, Learnt, Note, Point, Rule, Soak, Span3, Window};
+pub use notes::too_warm;
 pub use rinse::{Draw, Stay, stay};
 
 /// How fast salt goes into one kind of meat: a row of `tables/diffusion.csv`.

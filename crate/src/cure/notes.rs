@@ -8,26 +8,39 @@ use super::learn::Speed;
 use super::model::{Class, Note};
 use super::rinse::WORTH;
 use super::say::{degrees, note, span};
-use crate::batch::kind;
+use crate::batch::{Batch, kind};
 use crate::dose::Mark;
 use crate::quantity::Length;
 use crate::recipe::Method;
+use crate::weigh::Settings;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
+
+/// The caution beside every job of a cure that was too warm for too long, or nobody knows how long; else nothing.
+#[must_use]
+pub fn too_warm(batch: &Batch, now: i64, settings: &Settings) -> Option<String> {
+    let course = Course::new(batch, now, settings, None);
+    let (warm, _) = course.fridge.warm_and_stood(course.now);
+    let long = warm + course.fridge.unread >= TOO_LONG;
+    long.then(|| course.warmth(warm)).flatten()
+}
+
+/// Hours above 40 °F after which meat is thrown out. FoodSafety.gov, quoted.
+const TOO_LONG: f64 = 2.0;
+/// In hours.
+const MINUTE: f64 = 1.0 / 60.0;
 
 impl Course<'_> {
     pub fn fridge_notes(&self, runs: bool) -> Vec<Note> {
         let (warm, stood) = self.fridge.warm_and_stood(self.now);
         let mut notes = Vec::new();
-        if warm > 0.0 {
-            notes.push(note(
-                Mark::Stop,
-                "It was too warm",
-                format!(
-                    "{} above 4 °C (40 °F), or not known to be colder. Salt ran faster then, and so did what spoils meat: more cure does not undo it. Raw meat that stood above 4 °C for more than 2 hours may not be safe: if in doubt, throw it out.",
-                    span(warm, self.units)
-                ),
-            ));
+        if let Some(says) = self.warmth(warm) {
+            let mark = if warm + self.fridge.unread < TOO_LONG {
+                Mark::Care
+            } else {
+                Mark::Stop
+            };
+            notes.push(note(mark, "It was too warm", says));
         }
         if stood > 0.0 {
             notes.push(note(
@@ -49,6 +62,32 @@ impl Course<'_> {
             ));
         }
         notes
+    }
+
+    /// How long it was above 40 °F, so far as anybody knows, and what that means.
+    fn warmth(&self, warm: f64) -> Option<String> {
+        let unread = self.fridge.unread;
+        if warm + unread <= 0.0 {
+            return None;
+        }
+        let mut known = format!("{} above 4 °C (40 °F) by the log", span(warm, self.units));
+        if warm < MINUTE {
+            "Above 4 °C (40 °F) now".clone_into(&mut known);
+        }
+        if unread >= MINUTE {
+            known.push_str(&format!(
+                ", and up to {} more before it that nobody read: if it was read cold in between, put that in the log with its time",
+                span(unread, self.units)
+            ));
+        }
+        let then = if warm + unread < TOO_LONG {
+            "Under 2 hours in all it can still be used: cool it now, and look at the thermometer within the hour."
+        } else {
+            "Meat above 4 °C for 2 hours or more, or nobody knows how long, is thrown out (FoodSafety.gov, quoted), unless the meat itself was measured and was colder."
+        };
+        Some(format!(
+            "{known}. {then} Salt runs faster in the warmth, and so does what spoils meat: more cure does not undo it."
+        ))
     }
 
     /// Date, order of the classes, method.

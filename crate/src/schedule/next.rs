@@ -3,7 +3,7 @@
 
 use super::model::{Job, NextList, Stage, State};
 use crate::batch::{Batch, green, kinds, name_of};
-use crate::cure::{Stay, stay};
+use crate::cure::{Stay, stay, too_warm};
 use crate::dose::{Outcome, cautions, heat_keys};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Mass, Problem, Span, System};
@@ -306,6 +306,11 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings) 
             ended,
             false,
         ));
+    }
+    if let Some(warm) = too_warm(batch, now, settings) {
+        for job in jobs.iter_mut().filter(|j| j.stage == Stage::Cure && is_open(j)) {
+            job.caution = Some(warm.clone());
+        }
     }
     jobs
 }
