@@ -3118,6 +3118,11 @@ source: string,
  */
 next: Array<Advice>, 
 /**
+ * An aim for the recipe, `160 ppm`, with which the same list is in range on this scale; while nothing is on the meat
+ * yet and the aim it has does not do.
+ */
+aim: string | null, 
+/**
  * Cautions that stand beside the figure.
  */
 cautions: Array<Caution>, };

@@ -5,6 +5,7 @@ use super::evens::Evens;
 use super::formula::Ingoing;
 use super::judge::{Finding, UNKNOWN, axis, ppm};
 use super::next_step::steps;
+use super::rescue::aim;
 use super::slip::slips;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Span, fixed, plain};
@@ -113,6 +114,9 @@ pub struct Verdict {
     pub source: String,
     /// What to do next, the first first.
     pub next: Vec<Advice>,
+    /// An aim for the recipe, `160 ppm`, with which the same list is in range on this scale; while nothing is on the meat
+    /// yet and the aim it has does not do.
+    pub aim: Option<String>,
     /// Cautions that stand beside the figure.
     pub cautions: Vec<Caution>,
 }
@@ -169,6 +173,11 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
             case.rule.source.to_owned()
         },
         next: steps(case, finding),
+        aim: aim(case)
+            .filter(|_| {
+                !case.is_done() && !case.is_refused() && matches!(finding.outcome, Outcome::Over | Outcome::TooLittle)
+            })
+            .map(|aim| format!("{} ppm", plain(aim))),
         cautions,
     })
 }
@@ -209,6 +218,9 @@ fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> String 
     };
     let parts: Vec<String> = case.portions.iter().map(said).collect();
     let mut text = format!("{} {whole}.", parts.join(" and "));
+    if !case.is_done() && finding.outcome == Outcome::Over {
+        text = format!("The list asks for {text} Nothing of it is on the meat yet.");
+    }
     if case.is_unknown() {
         text.push_str(" The strength of the cure is not known.");
     } else if finding.outcome == Outcome::CannotTell && !case.is_no_cure() {

@@ -8,7 +8,7 @@ import { Form } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { pick } from '../widgets/pick.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
-import { copyOf, initials } from './recipes.js';
+import { copyOf, initials, withAim } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Asked} Asked */
@@ -149,12 +149,42 @@ export function read(app) {
       const head = open === 1 ? 'One thing to settle first' : open ? `${open} things to settle first` : 'No card yet';
       return html`<div class="block">${strip('ask', head, says)}</div>`;
     }
+    // What the card itself would weigh, by the scale; the spoons of the text may say more or less.
+    const verdict = ask('card', { recipe, settings: app.settings }).ok?.verdict;
+    const bad = verdict?.mark === 'stop' || verdict?.mark === 'care';
+    const aim = bad ? verdict.aim : null;
+    const asItIs = verdict?.held ? 'Keep it as it is: it will be held' : 'Keep it as it is';
     return html`<section class="block">
       <h2>Keep it</h2>
       ${says ? html`<p class="small near">${says}</p>` : nothing}
-      <form novalidate @submit=${(/** @type {Event} */ event) => keep(event, recipe)}>
+      ${verdict && bad ? html`<div class="gap">${verdictStrip(verdict)}</div>` : nothing}
+      <form novalidate @submit=${(/** @type {Event} */ event) => keep(event, aim ? withAim(recipe, aim) : recipe)}>
         ${field(form, { key: 'name', label: 'What it is called', look: 'words', stored: recipe.name }, { typed: app.draw })}
-        <div class="gap"><button type="submit" class="btn main wide">Keep as a card</button></div>
+        ${
+          aim
+            ? html`<p class="small near">
+                The salt, the sugar and the spice stay as they were read; the cure is weighed for ${aim}.
+              </p>`
+            : nothing
+        }
+        <div class="gap">
+          <button type="submit" class="btn ${bad && !aim ? '' : 'main'} wide">
+            ${aim ? `Keep it with the cure at ${aim}` : bad ? asItIs : 'Keep as a card'}
+          </button>
+        </div>
+        ${
+          aim
+            ? html`<div class="gap">
+                <button
+                  type="button"
+                  class="btn quiet wide"
+                  @click=${(/** @type {Event} */ event) => keep(event, recipe)}
+                >
+                  ${asItIs}
+                </button>
+              </div>`
+            : nothing
+        }
       </form>
     </section>`;
   }

@@ -11,7 +11,7 @@ import { tagMark } from '../widgets/icon.js';
 import { cautions, evidence, nextSteps, verdictStrip } from '../widgets/verdict.js';
 import { EATEN, METHODS, UNITS } from '../words/names.js';
 import { missing } from './batch.js';
-import { copyRecipe, deleteRecipe } from './recipes.js';
+import { copyRecipe, deleteRecipe, withAim } from './recipes.js';
 import { begin } from './start.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -42,12 +42,29 @@ export function recipe(app, { id }) {
           ...(values.pieces && { pieces: Number(values.pieces) }),
         })
       : null;
+    const verdict = answer?.ok?.verdict;
+    // A dose that must not be weighed out stands before its figures, with the way out.
+    const bad = verdict?.mark === 'stop' || verdict?.mark === 'care';
     const leaf = html`<div class="leaf">
       <div class="head">
         ${tagMark(recipe.tag)}
         <h1 tabindex="-1">${recipe.name}</h1>
         <p>${METHODS[recipe.method]}. ${EATEN[recipe.eaten]}. ${printed()}</p>
       </div>
+      ${
+        verdict && bad
+          ? html`<div class="gap">${verdictStrip(verdict)}</div>
+              ${
+                verdict.aim
+                  ? html`<div class="gap noprint">
+                      <button type="button" class="btn main wide" @click=${() => aimAt(verdict.aim ?? '')}>
+                        Set the card to ${verdict.aim}
+                      </button>
+                    </div>`
+                  : nothing
+              }`
+          : nothing
+      }
       ${field(
         form,
         {
@@ -73,7 +90,9 @@ export function recipe(app, { id }) {
           : html`<div class="gap">${problemStrip(app, form.problems)}</div>`
       }
       <div class="block noprint">
-        <button type="button" class="btn main wide" @click=${() => begin(app, recipe)}>Start a batch of it</button>
+        <button type="button" class="btn ${bad ? '' : 'main'} wide" @click=${() => begin(app, recipe)}>
+          Start a batch of it
+        </button>
         <div class="acts gap">
           <a class="btn quiet less" href="#/recipe/${id}/edit">Change the card</a>
           <button type="button" class="btn quiet less" @click=${copy}>Copy it</button>
@@ -86,8 +105,8 @@ export function recipe(app, { id }) {
         <h2>Dose it aims at</h2>
         ${
           answer?.ok
-            ? html`<div class="gap">${verdictStrip(answer.ok.verdict)}</div>
-                ${evidence(answer.ok.verdict)} ${nextSteps(answer.ok.verdict)}`
+            ? html`${bad ? nothing : html`<div class="gap">${verdictStrip(answer.ok.verdict)}</div>`}
+              ${evidence(answer.ok.verdict)} ${nextSteps(answer.ok.verdict)}`
             : html`<p class="gap">No dose is shown until the card can be worked.</p>`
         }
         ${handOn.draw(recipe)} ${answer?.ok ? cautions(answer.ok.cautions) : nothing}
@@ -95,6 +114,18 @@ export function recipe(app, { id }) {
     </div>`;
     return { title: recipe.name, back: { href: '#/recipes', text: 'Recipes' }, view: [leaf, plate] };
   }
+
+  /** @param {string} aim */
+  const aimAt = (aim) => {
+    const recipe = app.shelf.recipes.get(id);
+    if (!recipe) return;
+    const put = (/** @type {import('../types').Recipe} */ now) => app.shelf.store.put(`recipe/${id}`, now);
+    return app.act(() => put(withAim(recipe, aim)), {
+      says: `The card is set to ${aim}.`,
+      back: () => put(recipe),
+      here: true,
+    });
+  };
 
   const copy = async () => {
     const recipe = app.shelf.recipes.get(id);

@@ -160,6 +160,14 @@ export function copyOf(app, recipe) {
 }
 
 /**
+ * The same card with its one cure weighed for another aim.
+ * @param {Recipe} recipe
+ * @param {string} aim
+ * @returns {Recipe}
+ */
+export const withAim = (recipe, aim) => ({ ...recipe, cures: recipe.cures.map((cure) => ({ ...cure, aim })) });
+
+/**
  * The first letters of the first two words, where they make a tag: `SC` for `Snipe, cold board`.
  * @param {string} name
  */

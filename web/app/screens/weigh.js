@@ -11,6 +11,7 @@ import { Ticker, boxId } from '../widgets/tick.js';
 import { advice, cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { weighLine } from '../widgets/weigh-line.js';
 import { glue } from '../words/glue.js';
+import { withAim } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -105,6 +106,8 @@ export function weigh(app, id) {
 
   /** @param {Batch} batch @param {WeighSheet} sheet @param {unknown} head */
   function held(batch, sheet, head) {
+    // Before any cure is on the meat there is nothing to throw out, and the list itself can change.
+    const on = Boolean(batch.put_in) || batch.ticks.some(({ of }) => of.startsWith('cure:'));
     const leaf = html`<div class="leaf">
       ${head}
       <section class="sec">
@@ -116,9 +119,18 @@ export function weigh(app, id) {
         <h2>Ways out</h2>
         <p class="small near">The batch stays held until its numbers change.</p>
         <div class="pair one gap">
-          <button type="button" class="btn" @click=${() => putIn.show()}>Change what was put in</button>
+          ${
+            sheet.verdict.aim
+              ? html`<button type="button" class="btn main" @click=${() => aimAt(batch, sheet.verdict.aim)}>
+                  Weigh for ${sheet.verdict.aim} in this batch
+                </button>`
+              : nothing
+          }
+          <button type="button" class="btn" @click=${() => putIn.show()}>
+            ${on ? 'Change what was put in' : 'I put in something else'}
+          </button>
           <a class="btn" href="#/batch/${id}/pieces">Change the pieces</a>
-          <button type="button" class="btn" @click=${throwOut}>I threw it out</button>
+          ${on ? html`<button type="button" class="btn" @click=${throwOut}>I threw it out</button>` : nothing}
         </div>
       </div>
       ${putIn.draw(batch)}
@@ -138,6 +150,17 @@ export function weigh(app, id) {
       </div>
     </div>`;
     return [leaf, plate];
+  }
+
+  /** @param {Batch} batch @param {string | null} aim */
+  function aimAt({ recipe }, aim) {
+    if (!aim) return;
+    const put = (/** @type {import('../types').Recipe} */ now) =>
+      app.shelf.changeBatch(id, (one) => ({ ...one, recipe: now }));
+    return app.act(() => put(withAim(recipe, aim)), {
+      says: `This batch is weighed for ${aim}. The card is as it was.`,
+      back: () => put(recipe),
+    });
   }
 
   /** @param {Batch} batch @param {WeighSheet} sheet */
