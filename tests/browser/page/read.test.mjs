@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { visit, violations } from '../harness.mjs';
-import { KEYBOARD, TOUCH, begin, goTo, kept, texts } from './steps.mjs';
+import { KEYBOARD, TOUCH, addPieces, begin, goTo, kept, texts } from './steps.mjs';
 
 const PROSE =
   'For 10 lb of boar belly mix 4 oz salt, 2 tbsp of brown sugar, two level teaspoons of pink salt and a heaping ' +
@@ -57,6 +57,43 @@ for (const [name, hand] of HANDS) {
     assert.deepEqual(await violations(other), []);
   });
 }
+
+test('a recipe whose spoons come to too much is kept with an aim that does; as it is, it is held, with the way out', async (t) => {
+  const page = await begin(t);
+  const paste = async () => {
+    await goTo(page, '#/read');
+    await page
+      .getByLabel('The recipe, in lines or in prose')
+      .fill('Rub for 10 lb of breasts\n1/2 cup fine sea salt\n17 g cure no. 1\n1 cup brown sugar');
+    await page
+      .getByRole('button', { name: 'Packed', exact: true })
+      .or(page.getByLabel('Packed', { exact: true }))
+      .check();
+  };
+  await paste();
+  // 17 g of 6.25 % on 4536 g is 234 ppm.
+  await page.getByText('the cure is weighed for 160 ppm').waitFor();
+  assert.deepEqual(await violations(page), []);
+  await page.getByRole('button', { name: 'Keep it with the cure at 160 ppm' }).click();
+  await page.locator('#link-text').waitFor();
+  assert.match((await texts(page.locator('.verdict')))[0], /^In range/);
+
+  await paste();
+  await page.getByRole('button', { name: 'Keep it as it is: it will be held' }).click();
+  await page.locator('#link-text').waitFor();
+  assert.match((await texts(page.locator('.verdict')))[0], /^Stop: over the limit.*Nothing of it is on the meat yet/);
+  await page.getByRole('button', { name: 'Set the card to 160 ppm' }).waitFor();
+  await page.getByRole('button', { name: 'Start a batch of it' }).click();
+  await addPieces(page, { cut: 'Mallard breast', count: '20', weight: '2300' });
+  await page.locator('.total').waitFor();
+  await goTo(page, new URL(page.url()).hash.replace('pieces', 'weigh'));
+  await page.locator('.verdict.stop').waitFor();
+  assert.equal(await page.getByRole('button', { name: 'I threw it out' }).count(), 0, 'nothing is on the meat');
+  await page.getByRole('button', { name: 'Weigh for 160 ppm in this batch' }).click();
+  // 2300 g at 160 ppm is 5.888 g of 6.25 %; the 0.1 g scale takes it down to 5.8 g.
+  await page.getByRole('button', { name: 'Tick: 5.8 g is in the bowl' }).waitFor();
+  assert.match((await texts(page.locator('.verdict')))[0], /^In range/);
+});
 
 test('another text is not settled by the answers to the first', async (t) => {
   const page = await begin(t);
