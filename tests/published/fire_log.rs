@@ -53,12 +53,73 @@ fn the_consumer_figure_first() {
     );
     assert!(row["credit"].is_null() && row["no_lower"].as_str().is_some_and(|t| t.contains("who will eat it")));
     let hot = [held("61 °C"), vec![read(Some(0), 190, "73.9 °C")]].concat();
-    assert_eq!(first(&batch("mallard-breast", None, &hot), 190)["word"], "Made it");
+    assert_eq!(first(&batch("mallard-breast", None, &hot), 190)["word"], "Hot enough");
     let short = [held("61 °C"), vec![read(Some(0), 190, "73.8 °C")]].concat();
     assert_eq!(
         first(&batch("mallard-breast", None, &short), 190)["word"],
-        "Not a pass yet"
+        "Not hot enough yet"
     );
+}
+
+/// Heat settles the heat only: what the ticks and the refrigerator's log leave open stands beside it.
+#[test]
+fn what_heat_does_not_settle() {
+    let hot = [held("61 °C"), vec![read(Some(0), 190, "75 °C")]].concat();
+    let mut made = batch("mallard-breast", None, &hot);
+    made["recipe"]["steps"] = json!([
+        {"do": "cure", "lasts": "36 h", "at": "3 °C"}, {"do": "rinse"}, {"do": "smoke", "lasts": "3 h", "at": "71 °C"}
+    ]);
+    made["ticks"] = json!([{"of": "rub", "at": LIT - 40 * 60 * MIN}]);
+    made["fridge"] = json!([
+        {"at": LIT - 30 * 60 * MIN, "what": "read", "reads": "38 F"},
+        {"at": LIT - 21 * 60 * MIN, "what": "read", "reads": "48 F"},
+        {"at": LIT - 20 * 60 * MIN, "what": "read", "reads": "38 F"},
+        {"at": LIT - 10 * 60 * MIN, "what": "frozen"}
+    ]);
+    let sheet = log(&made, 190);
+    assert_eq!(sheet["classes"][0]["word"], "Hot enough");
+    let open: Vec<&str> = sheet["open"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|o| o.as_str().unwrap())
+        .collect();
+    assert_eq!(open.len(), 3, "{open:?}");
+    assert!(open[0].contains("not ticked as rinsed") && open[1].contains("frozen") && open[2].contains("too warm"));
+    made["ticks"]
+        .as_array_mut()
+        .unwrap()
+        .push(json!({"of": "step:1", "at": LIT - 4 * 60 * MIN}));
+    made["fridge"] = json!([{"at": LIT - 30 * 60 * MIN, "what": "read", "reads": "38 F"}]);
+    assert_eq!(log(&made, 190)["open"], json!([]));
+}
+
+/// What has reached its target is to be pulled now, before what is still on its way, the first to reach it first.
+#[test]
+fn what_has_reached_its_target_comes_first() {
+    let mut both = batch("mallard-breast", None, &[]);
+    both["pieces"] = json!([
+        {"cut": "mallard-breast", "count": 8, "weight": "900 g", "thickness": "30 mm"},
+        {"cut": "teal-breast", "count": 4, "weight": "150 g", "thickness": "15 mm"},
+        {"cut": "mallard-breast", "count": 2, "weight": "200 g", "thickness": "26 mm"}
+    ]);
+    both["fire"]["readings"] = json!([
+        read(Some(0), 0, "4 °C"),
+        read(Some(1), 0, "4 °C"),
+        read(Some(2), 0, "4 °C"),
+        read(None, 1, "110 °C"),
+        read(Some(0), 60, "50 °C"),
+        read(Some(2), 61, "60 °C"),
+        read(Some(1), 62, "70 °C"),
+        read(Some(1), 70, "74 °C"),
+        read(Some(2), 80, "74 °C"),
+        read(Some(1), 85, "79 °C"),
+        read(Some(0), 86, "62 °C")
+    ]);
+    let sheet = log(&both, 90);
+    assert_eq!(sheet["order"], json!([1, 2, 0]));
+    assert_eq!(sheet["classes"][1]["reached"], LIT + 70 * MIN);
+    assert!(sheet["classes"][0]["reached"].is_null());
 }
 
 /// 61 °C less 1.1 °C for the thermometer is 139.8 °F: 35 min by the table at 140 °F, so an hour of it is a pass.

@@ -1383,7 +1383,7 @@ name: string,
  */
 state: FireState, 
 /**
- * `Made it`, `Not a pass yet`.
+ * `Hot enough`, `Not hot enough yet`.
  */
 word: string, 
 /**
@@ -1434,6 +1434,10 @@ outlook: Outlook | null,
  * Why there is no outlook; empty where there is one or none is needed.
  */
 no_outlook: string, 
+/**
+ * When it was first read at its target.
+ */
+reached: number | null, 
 /**
  * When it was pulled.
  */
@@ -1509,6 +1513,10 @@ after: After | null,
  * Why that weight cannot be right; empty where it can.
  */
 after_wrong: string, 
+/**
+ * What the heat does not settle: the batch is not rinsed, it lies frozen, it was too warm.
+ */
+open: Array<string>, 
 /**
  * What stands beside every figure.
  */

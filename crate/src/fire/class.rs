@@ -39,7 +39,7 @@ pub struct FireClass {
     pub name: String,
     /// What can be said.
     pub state: FireState,
-    /// `Made it`, `Not a pass yet`.
+    /// `Hot enough`, `Not hot enough yet`.
     pub word: &'static str,
     /// By which rule, and what to do.
     pub says: String,
@@ -65,6 +65,9 @@ pub struct FireClass {
     pub outlook: Option<Outlook>,
     /// Why there is no outlook; empty where there is one or none is needed.
     pub no_outlook: &'static str,
+    /// When it was first read at its target.
+    #[cfg_attr(feature = "types", ts(type = "number | null"))]
+    pub reached: Option<i64>,
     /// When it was pulled.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub pulled: Option<i64>,
@@ -138,17 +141,17 @@ pub(super) fn class(batch: &Batch, log: &Log, place: usize, consumer: &Consumer,
         (FireState::CannotSay, "Cannot say yet", says)
     } else if hot {
         let says = format!("{} was read: the consumer temperature.{rest}", figure(least).text);
-        (FireState::MadeIt, "Made it", says)
+        (FireState::MadeIt, "Hot enough", says)
     } else if by_table.is_some() {
         let says = format!(
             "By the table, on its conditions. The consumer temperature is {}.",
             figure(least).text
         );
-        (FireState::ByTable, "Made it by the table", says)
+        (FireState::ByTable, "Hot enough by the table", says)
     } else {
         (
             FireState::NotYet,
-            "Not a pass yet",
+            "Not hot enough yet",
             format!("The consumer temperature is {}.", figure(least).text),
         )
     };
@@ -167,6 +170,10 @@ pub(super) fn class(batch: &Batch, log: &Log, place: usize, consumer: &Consumer,
         .filter(|_| pulled.is_none() && !ask.doubtful)
         .and_then(|setup| outlook(batch, log, place, &setup, ask.now, ask.units));
     Some(FireClass {
+        reached: points
+            .iter()
+            .find(|(_, f)| *f >= target && !ask.doubtful)
+            .map(|read| point(log, *read, ask.units).at),
         no_outlook: if outlook.is_some() { "" } else { no_outlook },
         outlook,
         name: batch.pieces.get(place).map(batch::name_of)?,

@@ -6,8 +6,10 @@ use super::doubts::{Doubt, doubts};
 use super::log::Log;
 use super::published::{Published, published};
 use super::show::{FirePoint, point};
-use crate::batch::{self, Batch};
+use crate::batch::{self, Batch, Seen};
+use crate::cure::too_warm;
 use crate::quantity::Problem;
+use crate::recipe::Do;
 use crate::safety;
 use crate::weigh::{self, Settings};
 use serde::Serialize;
@@ -28,6 +30,8 @@ pub struct FireSheet {
     pub after: Option<After>,
     /// Why that weight cannot be right; empty where it can.
     pub after_wrong: String,
+    /// What the heat does not settle: the batch is not rinsed, it lies frozen, it was too warm.
+    pub open: Vec<String>,
     /// What stands beside every figure.
     pub cautions: Vec<&'static str>,
     /// Published tables by which nothing is judged.
@@ -94,6 +98,7 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
     Ok(FireSheet {
         after,
         after_wrong,
+        open: open(batch, now, settings),
         order: order(&classes),
         classes,
         cabinet,
@@ -103,14 +108,34 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
     })
 }
 
-/// Places of the classes that are still to be pulled, by their likely time.
+/// What the log of the batch leaves open, whatever the thermometer read over the fire.
+fn open(batch: &Batch, now: i64, settings: &Settings) -> Vec<String> {
+    let steps = batch.recipe.steps.iter().enumerate();
+    let rinse = steps.clone().find(|(_, s)| s.act == Do::Rinse);
+    let rinsed = rinse.is_none_or(|(at, _)| batch.tick(&format!("step:{at}")).is_some());
+    let frozen = batch
+        .fridge
+        .iter()
+        .filter(|r| matches!(r.what, Seen::Frozen | Seen::Thawed))
+        .max_by_key(|r| r.at)
+        .is_some_and(|r| r.what == Seen::Frozen);
+    let mut open = Vec::new();
+    if !rinsed {
+        open.push("It is not ticked as rinsed: by the ticks it is still in the cure.".to_owned());
+    }
+    if frozen {
+        open.push("By the log of the refrigerator it is frozen, and not thawed yet.".to_owned());
+    }
+    open.extend(too_warm(batch, now, settings).map(|says| format!("It was too warm in the cure. {says}")));
+    open
+}
+
+/// Places of the classes that are still to be pulled: those that have reached their target by when they did, the others
+/// by their likely time.
 fn order(classes: &[FireClass]) -> Vec<u32> {
     let likely = |class: &FireClass| {
-        class
-            .outlook
-            .as_ref()
-            .and_then(|o| o.window)
-            .map(|[_, likely, _]| likely)
+        let window = class.outlook.as_ref()?.window;
+        class.reached.or(window.map(|[_, likely, _]| likely))
     };
     let mut order: Vec<(i64, u32)> = classes
         .iter()

@@ -9,7 +9,7 @@ import { fireChart } from './fire-chart.js';
 import { pullOrder, span } from './fire-order.js';
 import { FirePad } from './fire-pad.js';
 import { doubts, readings } from './fire-readings.js';
-import { chill, published, rules, worth } from './fire-worth.js';
+import { chill, published, rules, stillOpen, worth } from './fire-worth.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -128,6 +128,6 @@ export class FireLog {
       (of, name) => this.ticker.set(this.id, { of }, `${name} is pulled. Now chill it.`),
       (of) => this.ticker.take(this.id, of),
     );
-    return [order, picture, ok.classes.map(worth), rules(ok), rows, care];
+    return [order, picture, stillOpen(ok), ok.classes.map(worth), rules(ok), rows, care];
   }
 }

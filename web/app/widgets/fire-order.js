@@ -14,7 +14,10 @@ import { shape } from './icon.js';
  */
 export function pullOrder({ classes, order }, now, pulled, back) {
   const places = [...order, ...classes.keys()].filter((place, at, all) => all.indexOf(place) === at);
+  // Before the first reading there is no fire to count from.
+  const lit = classes.some(({ points }) => points.length > 0);
   return html`<h2>Pull order</h2>
+    ${lit ? nothing : html`<p class="small near">No reading yet. So long it usually takes once it hangs in the heat:</p>`}
     <table class="tbl near">
       <caption class="vh">
         Size classes, the first to be pulled first
@@ -23,7 +26,7 @@ export function pullOrder({ classes, order }, now, pulled, back) {
         <tr>
           <th scope="col">Piece</th>
           <th scope="col">Last</th>
-          <th scope="col">Pull between</th>
+          <th scope="col">${lit ? 'Pull between' : 'Usually takes'}</th>
         </tr>
       </thead>
       <tbody>
@@ -37,13 +40,15 @@ export function pullOrder({ classes, order }, now, pulled, back) {
               ${shape(place)}${one.name}<small>target ${one.target.text}</small>
               <div class="noprint near">
                 ${
-                  one.pulled
-                    ? html`<button type="button" class="btn quiet less" @click=${() => back(of)}>
-                        Not pulled<span class="vh">: ${one.name}</span>
-                      </button>`
-                    : html`<button type="button" class="btn quiet less" @click=${() => pulled(of, one.name)}>
-                        Pulled just now<span class="vh">: ${one.name}</span>
-                      </button>`
+                  !lit && !one.pulled
+                    ? nothing
+                    : one.pulled
+                      ? html`<button type="button" class="btn quiet less" @click=${() => back(of)}>
+                          Not pulled<span class="vh">: ${one.name}</span>
+                        </button>`
+                      : html`<button type="button" class="btn quiet less" @click=${() => pulled(of, one.name)}>
+                          Pulled just now<span class="vh">: ${one.name}</span>
+                        </button>`
                 }
               </div>
             </td>
@@ -52,11 +57,15 @@ export function pullOrder({ classes, order }, now, pulled, back) {
               ${
                 one.pulled
                   ? html`pulled ${dayTime(one.pulled, now)}`
-                  : window
-                    ? html`<span>${span(window, now)}</span><small>likely ${dayTime(window[1], now)}</small>`
-                    : one.outlook
-                      ? 'not within a day'
-                      : html`<small>${one.no_outlook}</small>`
+                  : one.reached
+                    ? html`<b>Pull it now</b><small>at its target since ${dayTime(one.reached, now)}</small>`
+                    : window && !lit
+                      ? html`<span>${long(window[0] - now)} to ${long(window[2] - now)}</span>`
+                      : window
+                        ? html`<span>${span(window, now)}</span><small>likely ${dayTime(window[1], now)}</small>`
+                        : one.outlook
+                          ? 'not within a day'
+                          : html`<small>${one.no_outlook}</small>`
               }
             </td>
           </tr>`;
@@ -64,7 +73,7 @@ export function pullOrder({ classes, order }, now, pulled, back) {
       </tbody>
     </table>
     ${classes.map((one, place) =>
-      one.outlook
+      one.outlook && lit && !one.reached
         ? html`<div class="near">
             <p>${shape(place)}<b>${one.name}.</b> ${one.outlook.from}</p>
             <ul class="dots">
@@ -73,6 +82,12 @@ export function pullOrder({ classes, order }, now, pulled, back) {
           </div>`
         : nothing,
     )}`;
+}
+
+/** About so long, for a forecast. @param {number} ms */
+function long(ms) {
+  const minutes = Math.max(5, Math.round(ms / 300_000) * 5);
+  return minutes < 90 ? `${minutes} min` : `${Math.round(minutes / 30) / 2} h`;
 }
 
 /** Both ends of a window, each with its day where they differ. @param {[number, number, number]} window @param {number} now */

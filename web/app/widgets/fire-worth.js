@@ -34,6 +34,21 @@ export function worth(one, place) {
   </section>`;
 }
 
+/** What the heat does not settle, before what it is worth. @param {FireSheet} sheet */
+export function stillOpen({ open, classes }) {
+  if (open.length === 0 || classes.every(({ points }) => points.length === 0)) return nothing;
+  return html`<section class="block">
+    ${strip(
+      'care',
+      'Heat is not all',
+      'What follows speaks of the heat only. Still open:',
+      html`<ul class="dots">
+        ${open.map((says) => html`<li>${glue(says)}</li>`)}
+      </ul>`,
+    )}
+  </section>`;
+}
+
 /** The rules the verdicts stand on, each once. @param {FireSheet} sheet */
 export function rules({ classes }) {
   const texts = classes.flatMap(({ credit, rule }) => (credit ? [credit.conditions, credit.table, rule] : [rule]));
@@ -43,40 +58,56 @@ export function rules({ classes }) {
   </section>`;
 }
 
-/** Chilling by the published options. @param {FireClass} one @param {number} place @param {number} now */
+/** Chilling by the published options: the first in sight, the others at hand. @param {FireClass} one @param {number} place @param {number} now */
 export function chill(one, place, now) {
-  if (one.chill.length === 0) return nothing;
+  const [first] = one.chill;
+  if (!first) return nothing;
+  const own = one.chill.filter(({ name }) => name === first.name);
+  const others = one.chill.filter(({ name }) => name !== first.name);
   return html`<section class="block">
     <h2>${shape(place)}${one.name}: chill</h2>
-    <table class="tbl near">
-      <caption class="vh">
-        Published options for chilling
-      </caption>
-      <thead>
-        <tr>
-          <th scope="col">Stage</th>
-          <th scope="col">Left</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${one.chill.map(
-          (row) =>
-            html`<tr>
-              <td>${row.stage}<small>${row.name}. ${glue(row.source)}.</small></td>
-              <td>
-                <span class=${row.late ? 'flag stop' : ''}>${row.says}</span>${
-                  row.until ? html`<small>until ${dayTime(row.until, now)}</small>` : nothing
-                }${row.expected ? html`<small>expected ${dayTime(row.expected, now)}</small>` : nothing}
-              </td>
-            </tr>`,
-        )}
-      </tbody>
-    </table>
+    ${stages('The way to chill that comes first', own, now)}
+    ${
+      others.length
+        ? html`<details ?open=${own.some(({ late }) => late)}>
+            <summary>The other published ways</summary>
+            ${stages('Other published ways to chill', others, now)}
+          </details>`
+        : nothing
+    }
     <p class="small">
-      The first option that holds to its end is enough. Expected: in a refrigerator at 3 °C, alone on its shelf, by a
-      model; the readings decide.
+      One way that holds to its end is enough. Expected: in a refrigerator at 3 °C, alone on its shelf, by a model; the
+      readings decide.
     </p>
   </section>`;
+}
+
+/** @param {string} caption @param {FireClass['chill']} rows @param {number} now */
+function stages(caption, rows, now) {
+  return html`<table class="tbl near">
+    <caption class="vh">
+      ${caption}
+    </caption>
+    <thead>
+      <tr>
+        <th scope="col">Stage</th>
+        <th scope="col">Left</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${rows.map(
+        (row) =>
+          html`<tr>
+            <td>${row.stage}<small>${row.name}. ${glue(row.source)}.</small></td>
+            <td>
+              <span class=${row.late ? 'flag stop' : ''}>${row.says}</span>${
+                row.until ? html`<small>until ${dayTime(row.until, now)}</small>` : nothing
+              }${row.expected ? html`<small>expected ${dayTime(row.expected, now)}</small>` : nothing}
+            </td>
+          </tr>`,
+      )}
+    </tbody>
+  </table>`;
 }
 
 /** Published tables by which nothing is judged, for whoever needs them. @param {FireSheet} sheet @param {boolean} cold */
