@@ -6,7 +6,7 @@ import { problemStrip } from './answer.js';
 import { FireAfter } from './fire-after.js';
 import { FireBefore, UNLIT } from './fire-before.js';
 import { fireChart } from './fire-chart.js';
-import { pullOrder, span } from './fire-order.js';
+import { pullOrder, span, standing } from './fire-order.js';
 import { FirePad } from './fire-pad.js';
 import { doubts, readings } from './fire-readings.js';
 import { chill, published, rules, stillOpen, worth } from './fire-worth.js';
@@ -107,7 +107,7 @@ export class FireLog {
       const now = this.app.now();
       return [asked, this.pad.draw(ok), ok.classes.map((one, i) => chill(one, i, now)), published(ok, true)];
     }
-    return [this.before.draw(batch, ok), asked, this.pad.draw(ok), published(ok, false)];
+    return [this.before.draw(batch, ok), asked, standing(ok, this.app.now()), this.pad.draw(ok), published(ok, false)];
   }
 
   /** The picture and what it is worth. @param {Batch} batch */

@@ -84,6 +84,29 @@ export function pullOrder({ classes, order }, now, pulled, back) {
     )}`;
 }
 
+/**
+ * Where each class stands, in a line; the first to be pulled first.
+ * @param {FireSheet} sheet
+ * @param {number} now
+ */
+export function standing({ classes, order }, now) {
+  const rows = order.flatMap((place) => {
+    const one = classes[place];
+    return one?.last && !one.pulled ? [{ place, one }] : [];
+  });
+  if (rows.length === 0) return nothing;
+  return html`<ul class="now-at" aria-label="Where they stand">
+    ${rows.map(({ place, one }) => {
+      const window = one.outlook?.window;
+      const what = one.reached ? 'Pull it now' : window ? `Pull about ${dayTime(window[1], now)}` : '';
+      return html`<li>
+        <span>${shape(place)}${one.name}</span><span class="nowrap">${one.last?.text} of ${one.target.text}</span
+        ><span class="what">${what}</span>
+      </li>`;
+    })}
+  </ul>`;
+}
+
 /** About so long, for a forecast. @param {number} ms */
 function long(ms) {
   const minutes = Math.max(5, Math.round(ms / 300_000) * 5);

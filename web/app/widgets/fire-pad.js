@@ -118,7 +118,7 @@ export class FirePad {
       }
       <fieldset class="gap">
         <legend class="vh">Which piece</legend>
-        <div class="pick">
+        <div class="pick pieces">
           ${sheet.classes.map((one, place) => this.#choice(place, html`<b>${one.name}</b>`, `k-${place % 6}`))}
           ${this.#choice(null, html`<b>Cabinet</b>`, '')}
         </div>
@@ -151,7 +151,7 @@ export class FirePad {
               ${key}
             </button>`,
         )}
-        <button type="button" class="w" @click=${() => this.#press('rub')}>Rub out</button>
+        <button type="button" class="w" @click=${() => this.#press('rub')}>Delete</button>
       </div>
       ${this.#wrong ? html`<div class="gap" role="alert">${strip('stop', 'Not logged', this.#wrong)}</div>` : nothing}
       <button type="button" class="btn wide gap log ${this.#digits ? 'main' : ''}" @click=${() => this.#send()}>
