@@ -21,6 +21,8 @@ export class FirePad {
   /** @type {number | null} when, or null for now */
   #at = null;
   #wrong = '';
+  /** What was most likely meant, where a decimal point is missing. */
+  #meant = '';
   /** @type {number | null} the reading that the next one stands in for */
   #corrects = null;
 
@@ -65,6 +67,13 @@ export class FirePad {
     this.app.draw();
   }
 
+  /** @param {string} digits */
+  #itWas(digits) {
+    this.#digits = digits;
+    this.#wrong = '';
+    return this.#send();
+  }
+
   async #send() {
     const unit = this.#unit();
     const { ok, problems } = ask('read', {
@@ -75,6 +84,9 @@ export class FirePad {
     const value = ok?.values[0]?.value;
     if (problem || !value) {
       this.#wrong = problem?.message ?? 'Type what the probe shows.';
+      // A point that was not pressed: 450 for 45.0.
+      const lost = problem?.code === 'too_large' && /^(\d{2,3})(\d)$/.exec(this.#digits);
+      this.#meant = lost ? `${lost[1]}.${lost[2]}` : '';
       this.app.draw();
       return;
     }
@@ -153,7 +165,24 @@ export class FirePad {
         )}
         <button type="button" class="w" @click=${() => this.#press('rub')}>Delete</button>
       </div>
-      ${this.#wrong ? html`<div class="gap" role="alert">${strip('stop', 'Not logged', this.#wrong)}</div>` : nothing}
+      ${
+        this.#wrong
+          ? html`<div class="gap" role="alert">
+              ${strip(
+                'stop',
+                'Not logged',
+                this.#meant ? `${this.#digits} ${unit} is out of reach of a smoker and an oven.` : this.#wrong,
+                this.#meant
+                  ? html`<div class="acts">
+                      <button type="button" class="btn" @click=${() => this.#itWas(this.#meant)}>
+                        It was ${this.#meant} ${unit}
+                      </button>
+                    </div>`
+                  : nothing,
+              )}
+            </div>`
+          : nothing
+      }
       <button type="button" class="btn wide gap log ${this.#digits ? 'main' : ''}" @click=${() => this.#send()}>
         ${said}
       </button>
