@@ -210,7 +210,9 @@ function reckoned(page, request) {
 
 function pythonSolvers() {
   try {
-    const said = execFileSync('python3', [new URL('bench-clock.py', import.meta.url).pathname], { encoding: 'utf8' });
+    const said = execFileSync(process.env.PYTHON ?? 'python3', [new URL('bench-clock.py', import.meta.url).pathname], {
+      encoding: 'utf8',
+    });
     return said
       .trim()
       .split('\n')

@@ -146,6 +146,24 @@ fn vessels() {
     assert_eq!(problems(&strong)[0]["field"], "strength");
 }
 
+/// 1 kg of meat of 74 % water, 1 kg of water, 40 g of salt, left until equal: 1.96 % of all, and 1.67 % of the meat
+/// (computed).
+#[test]
+fn salt_on_two_bases() {
+    let sheet = ok(
+        &json!({"brine": bench(json!({"vessel": {"shape": "water", "water": "1000 g"}, "meat": "1000 g", "strength": "3.846"}))}),
+    );
+    let facts = sheet["facts"].as_array().unwrap();
+    let of = |label: &str| {
+        let fact = facts.iter().find(|f| f["label"].as_str().unwrap().starts_with(label));
+        fact.unwrap()["value"].clone()
+    };
+    assert_eq!(
+        (of("Salt left until equal"), of("Salt in the meat then")),
+        (json!("1.96 %"), json!("1.67 %"))
+    );
+}
+
 /// Cure for a target, its own weight counted and its salt taken off; and the same weight judged the other way round.
 #[test]
 fn cure_both_ways() {
