@@ -1745,7 +1745,15 @@ export type Labels = {
  */
 held: string | null, 
 /**
- * The bag label; then, unless held, the pack label and the gift tag.
+ * Why there is none yet: the meat is still in the cure.
+ */
+waits: string | null, 
+/**
+ * Where the log of the fire says otherwise than the ticks: what to look at.
+ */
+asks: string | null, 
+/**
+ * The bag label; then, unless held or in the cure, the pack label and the gift tag.
  */
 papers: Array<Paper>, 
 /**
@@ -2062,7 +2070,7 @@ kind: PaperKind,
  */
 head: string, 
 /**
- * `8 mallard breast, 8 teal breast`.
+ * `8 mallard breast, 8 teal breast` in the bag; without the number in a pack, which holds a part of them.
  */
 what: string, 
 /**

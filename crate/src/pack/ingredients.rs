@@ -78,7 +78,7 @@ fn allergens(batch: &Batch) -> String {
         }
     }
     let mut says = match (known.is_empty(), own.is_empty()) {
-        (true, true) => "Contains: nothing on the allergen list.".to_owned(),
+        (true, true) => "No listed allergen is named in the recipe; packets not checked.".to_owned(),
         (true, false) => String::new(),
         (false, _) => format!("Contains: {}.", known.join(", ")),
     };

@@ -49,12 +49,15 @@ pub fn cooked_at(method: Method, kinds: &[&str]) -> Decimal {
         .unwrap_or(dec!(165))
 }
 
-/// How far the meat of a batch is done, by its ticks: a step that was not ticked has not been.
+/// How far the meat of a batch is done, by its ticks and by the log of the fire.
 pub struct Done {
     /// A smoking step was ticked.
     pub smoked: bool,
-    /// The temperature of a ticked step that reaches the consumer figure.
+    /// What it was cooked to, where that reaches the consumer figure: by the log where every class has readings and is
+    /// pulled, else by a ticked step.
     pub cooked: Option<Temperature>,
+    /// What the log says where the ticks say otherwise.
+    pub log_differs: Option<Temperature>,
     /// Cure went in by tick, by spoon, or is in the recipe.
     pub cured: bool,
 }
@@ -69,15 +72,33 @@ pub fn done(batch: &Batch, kinds: &[&str]) -> Done {
     let least = cooked_at(batch.recipe.method, kinds);
     // 71 °C is how 160 °F is printed, and 0.2 °F under it.
     let reaches = |t: &Temperature| t.base().half_away(0) >= least;
+    let ticked = steps()
+        .filter(|s| matches!(s.act, Do::Smoke | Do::Cook))
+        .filter_map(|s| s.until)
+        .filter(reaches)
+        .max();
+    // What was read counts as it was read.
+    let logged = logged(batch);
+    let by_log = logged.filter(|t| t.base() >= least);
     Done {
         smoked: steps().any(|s| s.act == Do::Smoke),
-        cooked: steps()
-            .filter(|s| matches!(s.act, Do::Smoke | Do::Cook))
-            .filter_map(|s| s.until)
-            .filter(reaches)
-            .max(),
+        cooked: if logged.is_some() { by_log } else { ticked },
+        log_differs: logged.filter(|_| ticked.is_some() != by_log.is_some()),
         cured: batch.put_in.is_some() || !batch.recipe.cures.is_empty(),
     }
+}
+
+/// The least of what the classes were read at, each at its hottest and pulled; nothing where a class is neither.
+fn logged(batch: &Batch) -> Option<Temperature> {
+    let fire = batch.fire.as_ref()?;
+    let hottest = |class: u32| {
+        batch.tick(&format!("pull:{class}"))?;
+        let own = fire.readings.iter().filter(|r| !r.struck && r.class == Some(class));
+        own.map(|r| r.temperature).max()
+    };
+    let classes = u32::try_from(batch.pieces.len()).ok()?;
+    let all: Option<Vec<Temperature>> = (0..classes).map(hottest).collect();
+    all?.into_iter().min()
 }
 
 /// The state that decides the keeping time; nothing for what hangs for months or is dried, of which no figure is known.

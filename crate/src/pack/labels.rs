@@ -23,7 +23,11 @@ const DAY: i64 = 1440 * MINUTE;
 pub struct Labels {
     /// Why there is no label for what would be eaten or given: the dose holds the batch.
     pub held: Option<String>,
-    /// The bag label; then, unless held, the pack label and the gift tag.
+    /// Why there is none yet: the meat is still in the cure.
+    pub waits: Option<&'static str>,
+    /// Where the log of the fire says otherwise than the ticks: what to look at.
+    pub asks: Option<String>,
+    /// The bag label; then, unless held or in the cure, the pack label and the gift tag.
     pub papers: Vec<Paper>,
     /// Rules to read before a gift or a vacuum pack, with source and status; not printed.
     pub rules: Vec<Caution>,
@@ -53,7 +57,7 @@ pub struct Paper {
     pub kind: PaperKind,
     /// Name on top.
     pub head: String,
-    /// `8 mallard breast, 8 teal breast`.
+    /// `8 mallard breast, 8 teal breast` in the bag; without the number in a pack, which holds a part of them.
     pub what: String,
     /// Green weight on a bag; nothing where the weight of a pack is to be written.
     pub weight: Option<String>,
@@ -104,15 +108,26 @@ pub fn labels(batch: &Batch, settings: &Settings, now: i64, packed: &Packed) -> 
     };
     let held = work.sheet.verdict.held.then(|| work.sheet.verdict.word.clone());
     let mut papers = vec![work.bag()];
-    if held.is_none() {
+    let waits = in_cure(batch).then_some("It is still in the cure.");
+    if held.is_none() && waits.is_none() {
         papers.extend([work.pack(), work.gift()]);
     }
     Ok(Labels {
         held,
+        waits,
+        asks: work.asks(),
         papers,
         rules: cautions(&work.rules()),
         out: out(packed.packs),
     })
+}
+
+/// True from the rub until a later step is ticked or the log of the fire is begun.
+fn in_cure(batch: &Batch) -> bool {
+    let steps = &batch.recipe.steps;
+    let later = || (1..steps.len()).any(|i| batch.tick(&format!("step:{i}")).is_some());
+    let cures = steps.first().is_some_and(|s| s.act == Do::Cure);
+    cures && batch.tick("rub").is_some() && !later() && batch.fire.is_none()
 }
 
 fn out(packs: &[Mass]) -> Option<Mass> {
@@ -187,6 +202,7 @@ impl Work<'_> {
             until,
             basis,
             made: Some(self.packed()),
+            what: self.meats(),
             facts: vec![self.cured(), self.cooked(), self.ingredients()],
             foot: texts(&foot),
             ..self.blank()
@@ -196,7 +212,8 @@ impl Work<'_> {
     /// The fields that the migratory-bird rules ask for stand only on birds, and only where that law holds.
     fn gift(&self) -> Paper {
         let pack = self.pack();
-        let mut facts = vec![fact("Species, number", &self.what())];
+        // Of what is given only the giver knows the number, and the law asks for birds, not breasts.
+        let mut facts = vec![fact("Species, number", "")];
         facts.push(fact("Date killed", &self.batch.killed));
         facts.extend(pack.facts);
         Paper {
@@ -308,23 +325,40 @@ impl Work<'_> {
         }
     }
 
+    fn asks(&self) -> Option<String> {
+        let log = self.done.log_differs?.show(self.settings.units).text;
+        Some(match self.done.cooked {
+            Some(_) => format!(
+                "The log says {log} or more in every class, and no step that cooks it is ticked. The label goes by the log."
+            ),
+            None => format!(
+                "A step that cooks it is ticked, and the log says no more than {log} in one class. The label goes by the log."
+            ),
+        })
+    }
+
     fn cooked(&self) -> Fact {
         let show = |t: Temperature| t.show(self.settings.units).text;
         let least = cooked_at(self.batch.recipe.method, &self.kinds);
         let least = Temperature::new(least).ok().map(show);
         let says = match (self.done.cooked, least) {
-            (Some(t), _) => format!("to {}, by its tick", show(t)),
+            (Some(t), _) => format!("to {} in the middle", show(t)),
             (None, _) if self.batch.recipe.eaten == Eaten::HungForMonths => "no, eaten raw".to_owned(),
-            (None, Some(least)) => format!("not by the ticks: cook to {least} before eating"),
-            (None, None) => "not by the ticks".to_owned(),
+            (None, Some(least)) => format!("no: cook to {least} before eating"),
+            (None, None) => "no".to_owned(),
         };
         fact("Cooked", &says)
     }
 
-    fn ingredients(&self) -> Fact {
+    /// `mallard breast, teal breast`.
+    fn meats(&self) -> String {
         let mut meats: Vec<String> = self.batch.pieces.iter().map(meat).collect();
         meats.dedup();
-        let what = contents(self.batch, &self.sheet, &meats.join(", "), self.settings);
+        meats.join(", ")
+    }
+
+    fn ingredients(&self) -> Fact {
+        let what = contents(self.batch, &self.sheet, &self.meats(), self.settings);
         fact("Ingredients", &format!("{}. {}", what.list, what.allergens))
     }
 }

@@ -20,7 +20,7 @@ test('a bag becomes pieces, a shopping list and a batch that is still to be weig
   await page.getByRole('button', { name: 'Add to the plan' }).tap();
   assert.deepEqual(await texts(page.locator('.errsum li')), ['Choose what it is from the list.']);
   await add(page, 'Mallard breast (from memory)', '3', '4');
-  await add(page, 'Green-winged teal breast (from memory)', '3', '2');
+  await add(page, 'Teal breast, green-winged (from memory)', '3', '2');
   const rows = await texts(page.locator('.plate .rows').first().locator('> li'));
   assert.equal(rows.length, 2);
   assert.match(rows[0], /^24 pieces, Mallard breast 1469 g to 4032 g, likely 2622 g/);
@@ -63,6 +63,12 @@ test('what was weighed before takes over, and an animal goes by its dressed weig
   await row.getByRole('button', { name: /Take off the plan/ }).tap();
   await add(page, 'Elk cow, boneless lean', '1', '1', '339 lb');
   assert.match((await texts(page.locator('.plate .rows > li')))[0], /likely 76\s?884 g/);
+  // Seven birds of two hunters are seven in all.
+  await page.getByLabel('In all', { exact: true }).tap();
+  await page.getByLabel('What is it').selectOption({ label: 'Gadwall breast (from memory)' });
+  await page.getByLabel('How many in all').fill('7');
+  await page.getByRole('button', { name: 'Add to the plan' }).tap();
+  await page.getByText('14 pieces, Gadwall breast').waitFor();
 });
 
 /** Names of the rows by the status that the table gives them, read apart from the page. */

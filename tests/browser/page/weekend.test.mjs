@@ -100,7 +100,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   // The bag: three recipes.
   await door(page, /^Plan the bag/);
   await toPlan(page, 'Mallard breast (from memory)', '3', '4', 'Saltmarsh duck breasts');
-  await toPlan(page, 'Green-winged teal breast (from memory)', '3', '2', 'Saltmarsh duck breasts');
+  await toPlan(page, 'Teal breast, green-winged (from memory)', '3', '2', 'Saltmarsh duck breasts');
   await toPlan(page, 'Wild boar belly (from memory)', '1', '1', 'Wild boar belly, smoked');
   await toPlan(page, 'Brown hare, hind legs', '1', '2', 'Marsh hare, cured and braised');
   await look(page, '02-bag');
@@ -137,7 +137,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await heading(page, 'Pieces');
   await weighed(page, [
     ['Mallard breast', '2640', '24'],
-    ['Green-winged teal breast', '420', '14'],
+    ['Teal breast, green-winged', '420', '14'],
   ]);
   await look(page, '05-weigh-out');
   await tickAll(page);

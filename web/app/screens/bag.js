@@ -6,7 +6,7 @@ import { problemStrip } from '../widgets/answer.js';
 import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
-import { choose, option } from '../widgets/pick.js';
+import { choose, option, pick } from '../widgets/pick.js';
 import { cautions } from '../widgets/verdict.js';
 import { glue } from '../words/glue.js';
 import { KINDS, UNITS, count } from '../words/names.js';
@@ -17,15 +17,25 @@ import { isoDay } from '../words/time.js';
 /** @typedef {import('../types').BagSheet} BagSheet */
 /** A row of the plan with the id of the recipe it is for. @typedef {BagAsk & { card?: string }} Row */
 
+/** Where a bird or an animal stands in the list. @param {import('../types').GameName} game */
+function groupOf({ kind, name }) {
+  if (kind === 'boar') return 'Wild boar and bear';
+  if (kind !== 'bird') return KINDS[kind] ?? kind;
+  if (/goose|brant/i.test(name)) return 'Geese';
+  return /pheasant|grouse|chukar|bobwhite|dove|turkey/i.test(name) ? 'Pheasants, grouse, turkeys, doves' : 'Ducks';
+}
+
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function bag(app) {
   const form = new Form('f', 'bag');
   const { game } = app.tables;
+  const groups = [...new Set(game.map(groupOf))];
   /** What is in the bag outlives a look elsewhere, beside what is typed. @returns {Row[]} */
   const rows = () => JSON.parse(form.text('rows', '[]'));
   const keep = (/** @type {Row[]} */ now) => form.type('rows', JSON.stringify(now));
   /** Batches begun from this plan, while there is more in it. @returns {string[]} */
   const begun = () => JSON.parse(form.text('begun', '[]'));
+  const inAll = () => form.text('by') === 'all';
   const chosen = () => game.find(({ key }) => key === form.text('of'));
   /** Ids of the recipes of the plan, in the order of its rows. */
   const cards = () => [...new Set(rows().flatMap(({ card }) => (card && app.shelf.recipes.has(card) ? [card] : [])))];
@@ -33,8 +43,8 @@ export function bag(app) {
 
   /** @returns {import('../widgets/form.js').Read[]} */
   const fields = () => [
-    { key: 'hunters', label: 'Hunters', kind: 'count', stored: '1' },
-    { key: 'each', label: 'For each of them', kind: 'count', stored: '1' },
+    ...(inAll() ? [] : [/** @type {const} */ ({ key: 'hunters', label: 'Hunters', kind: 'count', stored: '1' })]),
+    { key: 'each', label: inAll() ? 'How many in all' : 'For each of them', kind: 'count', stored: '1' },
     ...(chosen()?.weighed
       ? /** @type {import('../widgets/form.js').Read[]} */ ([
           {
@@ -56,7 +66,7 @@ export function bag(app) {
       form.mark([{ code: 'missing', field: 'of', message: 'Choose what it is from the list.', choices: [] }]);
     }
     if (values && of) {
-      const { hunters, each, weight } = values;
+      const { hunters = '1', each, weight } = values;
       // What is of one kind mostly goes into one recipe.
       const like = rows().findLast((row) => kindOf(row.of) === kindOf(of))?.card;
       keep([
@@ -107,11 +117,11 @@ export function bag(app) {
             value: form.text('of'),
             options: [
               option('', 'Choose one', !chosen()),
-              ...Object.entries(KINDS).map(
-                ([kind, head]) =>
-                  html`<optgroup label=${kind === 'boar' ? 'Wild boar and bear' : head}>
+              ...groups.map(
+                (head) =>
+                  html`<optgroup label=${head}>
                     ${game
-                      .filter((one) => one.kind === kind)
+                      .filter((one) => groupOf(one) === head)
                       .map(({ key, name, weighed, needs_weight, memory }) =>
                         option(
                           key,
@@ -125,10 +135,37 @@ export function bag(app) {
           },
           put('of'),
         )}
-        <div class="twofold">
-          ${field(form, { key: 'hunters', label: 'Hunters', stored: '1', keys: 'numeric', stepper: ['One hunter less', 'One hunter more'], least: 1 }, { typed: app.draw })}
-          ${field(form, { key: 'each', label: 'Daily limit, or animals for each', stored: '1', keys: 'numeric', stepper: ['One less', 'One more'], least: 1 }, { typed: app.draw })}
-        </div>
+        ${pick(
+          {
+            name: 'by',
+            legend: 'Counted',
+            options: /** @type {['each' | 'all', string][]} */ ([
+              ['each', 'For each hunter'],
+              ['all', 'In all'],
+            ]),
+            value: inAll() ? 'all' : 'each',
+          },
+          put('by'),
+        )}
+        ${
+          inAll()
+            ? field(
+                form,
+                {
+                  key: 'each',
+                  label: 'How many in all',
+                  stored: '1',
+                  keys: 'numeric',
+                  stepper: ['One less', 'One more'],
+                  least: 1,
+                },
+                { typed: app.draw },
+              )
+            : html`<div class="twofold">
+                ${field(form, { key: 'hunters', label: 'Hunters', stored: '1', keys: 'numeric', stepper: ['One hunter less', 'One hunter more'], least: 1 }, { typed: app.draw })}
+                ${field(form, { key: 'each', label: 'Daily limit, or animals for each', stored: '1', keys: 'numeric', stepper: ['One less', 'One more'], least: 1 }, { typed: app.draw })}
+              </div>`
+        }
         ${
           chosen()?.weighed
             ? field(

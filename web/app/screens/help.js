@@ -38,11 +38,23 @@ const JOB = [
     'Fire',
     'Smoke, then cook until the coldest piece reads what the card says: every bird 74 °C (165 °F) in the middle.',
   ],
+  [
+    'Log the fire',
+    'On the Fire stage, type what the probe shows. It says when each class is likely done and which to pull; the labels go by it.',
+  ],
   ['Chill', 'From 57 to 21 °C (135 to 70 °F) within 2 hours, and to 5 °C (41 °F) within 4 hours more.'],
   ['Pack', 'Labels for the packs, a tag for a gift of birds. Cured and smoked birds keep cold 2 weeks at most.'],
   [
+    'Freezer and gifts',
+    'From the labels the packs go into Stock with one touch. Stock shows which to eat first, who got what, and how far cure, salt and bags reach.',
+  ],
+  [
     'For next time',
     'On the Pack stage, note what came out and what to change. It stands on the next batch of that recipe.',
+  ],
+  [
+    'Keep it safe',
+    'Every change is stored at once, and Undo takes it back. Keep and settings gives everything as one file: that is the copy. A recipe goes to a friend as a link or a square.',
   ],
 ];
 

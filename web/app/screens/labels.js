@@ -84,7 +84,7 @@ export function labels(app, id, part) {
     const link = onFile ? null : ask('link', { recipe: batch.recipe, base: linkBase() }).ok;
     return {
       title: `Labels, ${batch.name}`,
-      back: { href: `#/batch/${id}/pack`, text: batch.name },
+      back: { href: `#/batch/${id}/pack`, text: 'Pack' },
       one: true,
       view: html`<div class="leaf labels">
         <div class="noprint">
@@ -101,7 +101,10 @@ export function labels(app, id, part) {
                   {
                     key: 'what',
                     label: kind === 'gift' ? 'Species and number in the gift' : 'What is in each pack',
-                    hint: 'Empty: all that is in the batch.',
+                    hint:
+                      kind === 'gift'
+                        ? 'Birds, not breasts: 5 mallard. Empty: a line to fill in.'
+                        : 'Such as 4 mallard breasts. Empty: a line to fill in.',
                     look: 'words',
                     optional: true,
                   },
@@ -161,6 +164,20 @@ export function labels(app, id, part) {
               ok.held
                 ? html`<div class="gap noprint">
                     ${strip('stop', ok.held, 'The dose holds this batch: it gets no label for what is eaten or given.')}
+                  </div>`
+                : nothing
+            }
+            ${
+              ok.waits && kind !== 'bag' && !ok.held
+                ? html`<div class="gap noprint">
+                    ${strip('ask', ok.waits, 'There is no pack and no gift of it yet.', html`<div class="acts"><button type="button" class="btn less" @click=${() => set({ kind: 'bag' })}>Print the bag label</button></div>`)}
+                  </div>`
+                : nothing
+            }
+            ${
+              ok.asks && kind !== 'bag'
+                ? html`<div class="gap noprint">
+                    ${strip('care', 'Log and ticks differ', ok.asks, html`<div class="acts"><a class="btn less" href="#/batch/${id}/fire">Look at the fire</a></div>`)}
                   </div>`
                 : nothing
             }

@@ -162,8 +162,7 @@ export function stage(app, id, stage) {
             </p>`
           : nothing
       }
-      ${job.text ? html`<p class="text">${glue(job.text)}</p>` : nothing}
-      ${windowTable(job.windows, app.now())}
+      ${job.text ? html`<p class="text">${glue(job.text)}</p>` : nothing} ${windowTable(job.windows, app.now())}
       ${job.caution ? html`<p class="caution">${glue(job.caution)}</p>` : nothing}
       ${ticker.wayBack(id, batch, job.id, job.head)} ${ticker.ahead(id, job)}
       ${

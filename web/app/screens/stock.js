@@ -3,7 +3,7 @@ import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { newId } from '../shelf.js';
 import { answered } from '../widgets/answer.js';
-import { field } from '../widgets/field.js';
+import { field, wrong } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { choose, option } from '../widgets/pick.js';
@@ -63,8 +63,10 @@ export function stock(app) {
     const read = packed.read([{ key: 'weight', label: 'Weight', kind: 'mass', unit: 'g' }], app.settings.units);
     const name = packed.text('name').trim();
     if (!name) packed.mark([{ code: 'missing', field: 'name', message: 'Type what is in it.', choices: [] }]);
-    if (read && name) {
-      const day = packed.text('until');
+    const day = packed.text('until');
+    if (!day)
+      packed.mark([{ code: 'missing', field: 'until', message: 'Give the use-by from its label.', choices: [] }]);
+    if (read && name && day) {
       const until = day ? new Date(`${day}T12:00`).getTime() : null;
       const data = { item: 'pack', name, weight: read['weight'], at: app.now(), ...(until ? { until } : {}) };
       if (await keep(newId(), data, `${name} is in the list.`)) packed.clear();
@@ -156,6 +158,7 @@ export function stock(app) {
             ${field(packed, { key: 'weight', label: 'Weight', unit: 'g', look: 'small' }, { typed: app.draw })}
             <div class="field">
               <label for="packed-until">Use by<span class="opt"> (from its label)</span></label>
+              ${packed.problem('until') ? wrong('packed-until-err', packed.problem('until')?.message ?? '') : nothing}
               <input
                 id="packed-until"
                 class="plainfield"
@@ -167,20 +170,19 @@ export function stock(app) {
             <button type="button" class="btn wide" @click=${addPack}>Put it in the list</button>
           </details>
         </section>`,
-        gone.length
-          ? html`<section class="sec">
-              <h2>Who got what</h2>
-              <ul class="days">
-                ${gone.map(
-                  ({ name, weight, batch, to, gone }) =>
-                    html`<li class="held">
-                      <b>${name}${code(batch)}, ${weight?.text ?? 'not weighed'}</b
-                      ><span>${to}, ${gone === null ? nothing : fullDate(gone)}</span>
-                    </li>`,
-                )}
-              </ul>
-            </section>`
-          : nothing,
+        html`<section class="sec">
+          <h2>Who got what</h2>
+          ${gone.length ? nothing : html`<p>Nothing was eaten or given away yet.</p>`}
+          <ul class="days">
+            ${gone.map(
+              ({ name, weight, batch, to, gone }) =>
+                html`<li class="held">
+                  <b>${name}${code(batch)}, ${weight?.text ?? 'not weighed'}</b
+                  ><span>${to}, ${gone === null ? nothing : fullDate(gone)}</span>
+                </li>`,
+            )}
+          </ul>
+        </section>`,
       ])}
     </div>`;
     return { title: 'Stock', back: { href: '#/today', text: 'Today' }, one: true, view };

@@ -39,7 +39,7 @@ export function troubleCards(app, { id: card }) {
     const plate = html`<div class="plate">
       <div class="stick">
         <h2 class="low">What to do</h2>
-        ${ok.answer ? [answer(ok), noteOn(head, ok.answer)] : html`<p class="gap">Answer all ${ok.asks.length} and it stands here.</p>`}
+        ${ok.answer ? [answer(ok), noteOn(head, ok.answer)] : html`<p class="gap">Answer ${ok.asks.length === 2 ? 'both questions' : `all ${ok.asks.length} questions`}, and it stands here.</p>`}
       </div>
     </div>`;
     return { title: head, back, view: [leaf, plate] };

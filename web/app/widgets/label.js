@@ -37,6 +37,10 @@ function label({ paper, batch, id, count, weights, to, link, now }, at) {
       <div>
         <h3>${paper.head}</h3>
         <p>${paper.what}</p>
+        ${
+          // How many of them is known of the whole batch, not of a part of it.
+          paper.kind === 'pack' && !/\d/.test(paper.what) ? html`<p>Pieces<span class="rule"></span></p>` : nothing
+        }
         <p>${of} ${at + 1} of ${count}, <b class="nowrap">${shortCode(batch.tag, id)}</b></p>
         <p>
           ${weight ? html`<b>${weight}</b>${paper.weight ? ', green weight' : nothing}` : html`Weight<span class="rule"></span>`}
@@ -68,10 +72,10 @@ function label({ paper, batch, id, count, weights, to, link, now }, at) {
   </article>`;
 }
 
-/** A day is written as a day; an empty one gets a line to write on. @param {string} label @param {string} value */
+/** A day is written as a day; what is empty gets a line to write on. @param {string} label @param {string} value */
 function valueOf(label, value) {
-  if (label !== 'Date killed') return value;
-  return value ? fullDate(new Date(`${value}T12:00`).getTime()) : html`<span class="rule"></span>`;
+  if (!value) return html`<span class="rule"></span>`;
+  return label === 'Date killed' ? fullDate(new Date(`${value}T12:00`).getTime()) : value;
 }
 
 /** The recipe to scan. @param {Link} link */
