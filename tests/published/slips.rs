@@ -313,3 +313,14 @@ fn a_packet_is_read_in_per_cent() {
         );
     }
 }
+
+/// CDC, trichinellosis, published: raw game can carry parasites. Said of what is hung and eaten raw, and of nothing else.
+#[test]
+fn the_caution_for_raw_meat_stands_only_where_it_is_eaten_raw() {
+    let said = |eaten: &str| {
+        let ask = json!({"method": "rub", "green": "3000 g", "eaten": eaten, "put_in": {"amount": "7.2 g", "nitrite": "6.25 %"}, "settings": settings("0.1 g")});
+        let verdict = ok(&json!({"check_dose": ask}));
+        verdict["cautions"].to_string().contains("no cure kills")
+    };
+    assert!(said("hung_for_months") && !said("cooked"));
+}
