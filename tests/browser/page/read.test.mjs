@@ -76,7 +76,12 @@ test('a recipe whose spoons come to too much is kept with an aim that does; as i
   assert.deepEqual(await violations(page), []);
   await page.getByRole('button', { name: 'Keep it with the cure at 160 ppm' }).click();
   await page.locator('#link-text').waitFor();
-  assert.match((await texts(page.locator('.verdict')))[0], /^In range/);
+  assert.match((await texts(page.locator('.plate .verdict')))[0], /^In range/);
+  // It came without steps: those of another card are a touch away.
+  await page.getByText('No steps on this card').waitFor();
+  await page.getByRole('button', { name: 'As for Saltmarsh duck breasts' }).click();
+  await page.getByText('No steps on this card').waitFor({ state: 'detached' });
+  await page.getByText('Rinse off the cure').waitFor();
 
   await paste();
   await page.getByRole('button', { name: 'Keep it as it is: it will be held' }).click();

@@ -26,6 +26,8 @@ export function pieces(app, id) {
     const { ok, problems } = ask('pieces', { pieces: batch.pieces, settings: app.settings });
     const any = batch.pieces.length > 0;
     const open = batch.pieces.findIndex(({ weight }) => !weight);
+    // A weight that no such piece has is asked about before anything is worked from it.
+    const odd = ok?.rows.some(({ doubt }) => doubt) ?? false;
     const leaf = html`<div class="leaf">
       ${batchHead(id, batch, stateOf(app, id, batch), 'pieces')}
       <section class="sec">
@@ -46,8 +48,8 @@ export function pieces(app, id) {
                 }
               </div>
               <div class="gap">
-                <a class="btn wide ${open < 0 && !form.begun ? 'main' : ''}" href="#/batch/${id}/weigh"
-                  >Go to weigh-out</a
+                <a class="btn wide ${open < 0 && !form.begun && !odd ? 'main' : ''}" href="#/batch/${id}/weigh"
+                  >${odd ? 'The weights are right: go to weigh-out' : 'Go to weigh-out'}</a
                 >
               </div>`
           : nothing

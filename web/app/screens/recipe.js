@@ -8,13 +8,14 @@ import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { HandOn } from '../widgets/hand-on.js';
 import { tagMark } from '../widgets/icon.js';
-import { cautions, evidence, nextSteps, verdictStrip } from '../widgets/verdict.js';
+import { cautions, evidence, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
 import { EATEN, METHODS, UNITS } from '../words/names.js';
 import { missing } from './batch.js';
 import { copyRecipe, deleteRecipe, withAim } from './recipes.js';
 import { begin } from './start.js';
 
 /** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Recipe} Recipe */
 
 /** @param {App} app @param {import('../router.js').Place} place @returns {import('../app.js').Screen} */
 export function recipe(app, { id }) {
@@ -89,6 +90,7 @@ export function recipe(app, { id }) {
           ? answered(app, answer, (card) => html`${cardTable(card)} ${cardSteps(card.steps)} ${cardFoot(card, recipe)}`)
           : html`<div class="gap">${problemStrip(app, form.problems)}</div>`
       }
+      ${recipe.steps.length ? nothing : noSteps(recipe)}
       <div class="block noprint">
         <button type="button" class="btn ${bad ? '' : 'main'} wide" @click=${() => begin(app, recipe)}>
           Start a batch of it
@@ -115,11 +117,44 @@ export function recipe(app, { id }) {
     return { title: recipe.name, back: { href: '#/recipes', text: 'Recipes' }, view: [leaf, plate] };
   }
 
+  /** A card without steps plans nothing. @param {Recipe} card */
+  function noSteps(card) {
+    const like = app.shelf
+      .cards()
+      .filter(([, { method, steps }]) => method === card.method && steps.length > 0)
+      .slice(0, 3);
+    return html`<div class="block noprint">
+      ${strip(
+        'care',
+        'No steps on this card',
+        'Nothing is planned for it: no rinse, no cooking, no chill. Take those of another card, or write them under Change the card.',
+        html`<div class="acts">
+          ${like.map(
+            ([, { name, steps }]) =>
+              html`<button type="button" class="btn less" @click=${() => takeSteps(card, name, steps)}>
+                As for ${name}
+              </button>`,
+          )}
+        </div>`,
+      )}
+    </div>`;
+  }
+
+  /** @param {Recipe} card @param {string} name @param {Recipe['steps']} steps */
+  function takeSteps(card, name, steps) {
+    const put = (/** @type {Recipe} */ now) => app.shelf.store.put(`recipe/${id}`, now);
+    return app.act(() => put({ ...card, steps }), {
+      says: `The steps of ${name} are on this card. Look at the times.`,
+      back: () => put(card),
+      here: true,
+    });
+  }
+
   /** @param {string} aim */
   const aimAt = (aim) => {
     const recipe = app.shelf.recipes.get(id);
     if (!recipe) return;
-    const put = (/** @type {import('../types').Recipe} */ now) => app.shelf.store.put(`recipe/${id}`, now);
+    const put = (/** @type {Recipe} */ now) => app.shelf.store.put(`recipe/${id}`, now);
     return app.act(() => put(withAim(recipe, aim)), {
       says: `The card is set to ${aim}.`,
       back: () => put(recipe),

@@ -254,7 +254,11 @@ export class PieceForm {
     const kept = await this.#store(
       batch,
       pieces,
-      old ? 'The size class is changed.' : 'The size class is on the card.',
+      old
+        ? 'The size class is changed.'
+        : piece.weight
+          ? 'The size class is on the card.'
+          : 'Added without a weight. Weigh it before the cure.',
     );
     if (!kept) return;
     this.#leave();
