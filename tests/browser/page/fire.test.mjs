@@ -40,7 +40,7 @@ export function fireOf(page) {
           .tap();
       }
       await page.getByRole('button', { name: `Log ${digits} °C` }).tap();
-      await rows.nth(before).waitFor();
+      await rows.nth(before).waitFor({ state: 'attached' });
     },
   };
 }
@@ -162,6 +162,10 @@ test('a four-hour fire and a chill, by touch, with the network off', async (t) =
   await page.reload();
   await page.getByRole('heading', { name: 'Mallard, large: chill' }).waitFor();
   assert.equal(await fire.rows.count(), 25);
+  // The newest are in sight, the others at a touch.
+  assert.equal(await fire.rows.filter({ visible: true }).count(), 8);
+  await page.getByRole('button', { name: 'Show all 25 readings' }).tap();
+  assert.equal(await fire.rows.filter({ visible: true }).count(), 25);
 });
 
 test('what cannot be a temperature is not logged, and says what to type', async (t) => {

@@ -52,6 +52,9 @@ export function doubts(batch, sheet, acts) {
   });
 }
 
+/** So many readings are in sight; the others are a touch away, and on paper. */
+const IN_SIGHT = 8;
+
 /** Every reading, the newest first. @param {Batch} batch @param {FireSheet} sheet @param {number} now @param {Acts} acts */
 export function readings(batch, sheet, now, acts) {
   const rows = (batch.fire?.readings ?? []).map((reading, place) => ({ reading, place })).reverse();
@@ -71,10 +74,10 @@ export function readings(batch, sheet, now, acts) {
         </tr>
       </thead>
       <tbody>
-        ${rows.map(({ reading, place }) => {
+        ${rows.map(({ reading, place }, at) => {
           const name = reading.class === undefined ? 'Cabinet' : (sheet.classes[reading.class]?.name ?? 'gone');
           const which = `${name}, ${reading.temperature} at ${clock(reading.at)}`;
-          return html`<tr class=${reading.struck ? 'struck' : ''}>
+          return html`<tr class="${reading.struck ? 'struck' : ''} ${at < IN_SIGHT ? '' : 'older'}">
             <td>${dayTime(reading.at, now)}${reading.struck ? html`<span class="vh">, struck out</span>` : nothing}</td>
             <td>${name}</td>
             <td class="nowrap">${reading.temperature}</td>
@@ -97,5 +100,17 @@ export function readings(batch, sheet, now, acts) {
         })}
       </tbody>
     </table>
+    ${
+      rows.length > IN_SIGHT
+        ? html`<button type="button" class="btn quiet wide gap noprint more" @click=${showAll}>
+            Show all ${rows.length} readings
+          </button>`
+        : nothing
+    }
   </section>`;
+}
+
+/** @param {Event} event */
+function showAll({ target }) {
+  /** @type {HTMLElement} */ (target).closest('section')?.classList.add('all');
 }
