@@ -16,13 +16,14 @@ use crate::weigh::Settings;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
-/// The caution beside every job of a cure that was too warm for too long, or nobody knows how long; else nothing.
+/// The caution beside the next job of a cure that was too warm for too long, or nobody knows how long; else nothing.
 #[must_use]
-pub fn too_warm(batch: &Batch, now: i64, settings: &Settings) -> Option<String> {
+pub fn too_warm(batch: &Batch, now: i64, settings: &Settings) -> Option<&'static str> {
     let course = Course::new(batch, now, settings, None);
     let (warm, _) = course.fridge.warm_and_stood(course.now);
-    let long = warm + course.fridge.unread >= TOO_LONG;
-    long.then(|| course.warmth(warm)).flatten()
+    (warm + course.fridge.unread >= TOO_LONG).then_some(
+        "It was above 4 °C (40 °F) for 2 hours or more, or nobody knows how long: such meat is thrown out. Read what the cure clock says of it before anything else.",
+    )
 }
 
 /// Hours above 40 °F after which meat is thrown out. FoodSafety.gov, quoted.

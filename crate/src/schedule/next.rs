@@ -307,10 +307,9 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings) 
             false,
         ));
     }
-    if let Some(warm) = too_warm(batch, now, settings) {
-        for job in jobs.iter_mut().filter(|j| j.stage == Stage::Cure && is_open(j)) {
-            job.caution = Some(warm.clone());
-        }
+    let next = jobs.iter_mut().find(|j| j.stage == Stage::Cure && is_open(j));
+    if let (Some(job), Some(warm)) = (next, too_warm(batch, now, settings)) {
+        job.caution = Some(warm.to_owned());
     }
     jobs
 }
