@@ -153,6 +153,16 @@ fn the_log_of_the_fire_goes_before_the_ticks() {
         says.contains("before eating") && asks.contains("no more than 68 °C"),
         "{says} {asks}"
     );
+    // While a reading is in question the log says nothing of it.
+    let mut doubtful = smoked("mallard-breast", "74 °C", &[2]);
+    doubtful["fire"] = json!({"readings": [
+        {"class": 0, "temperature": "75 °C", "at": PACKED - 3 * 3_600_000},
+        {"class": 0, "temperature": "7.5 °C", "at": PACKED - 2 * 3_600_000}
+    ]});
+    let ticks = doubtful["ticks"].as_array_mut().expect("ticks");
+    ticks.push(json!({"of": "pull:0", "at": PACKED - 3_600_000}));
+    let labels = ask(&doubtful, false, "us-home");
+    assert!(fact(&paper(&labels, "pack"), "Cooked").contains("before eating"));
     // Both agree, or nothing is pulled yet: nothing to ask.
     assert_eq!(
         logged(&[1, 2], "75 °C", true),

@@ -54,3 +54,12 @@ export async function setAside(tx, key, raw, reason) {
   await tx.objectStore('aside').add({ key, reason, at: new Date().toISOString(), raw });
   await tx.objectStore('records').delete(key);
 }
+
+/** @param {{ abort: () => void }} tx */
+export function rollBack(tx) {
+  try {
+    tx.abort();
+  } catch {
+    // The browser has done it already.
+  }
+}

@@ -5,7 +5,7 @@
  * changes are held here and laid over what is read, so the page goes on and the exported file has them; they are
  * written, in order, as soon as storage works again.
  */
-import { STRICT, connect, setAside } from './database.js';
+import { STRICT, connect, rollBack, setAside } from './database.js';
 import { STEPS, Unreadable, kindOf, read, seal } from './records.js';
 import { announce, listen } from './tabs.js';
 import { troubleBehind } from './trouble.js';
@@ -392,14 +392,5 @@ export class Store {
     const same = this.trouble?.kind === trouble?.kind;
     this.trouble = trouble;
     if (!same) for (const watcher of this.#troubled) watcher(trouble);
-  }
-}
-
-/** @param {{ abort: () => void }} tx */
-function rollBack(tx) {
-  try {
-    tx.abort();
-  } catch {
-    // The browser has done it already.
   }
 }

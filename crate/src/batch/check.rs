@@ -65,6 +65,12 @@ impl Batch {
     pub fn tick(&self, of: &str) -> Option<&Tick> {
         self.ticks.iter().find(|t| t.of == of)
     }
+
+    /// The tick of the recipe's step at this place.
+    #[must_use]
+    pub fn step(&self, at: usize) -> Option<&Tick> {
+        self.tick(&format!("step:{at}"))
+    }
 }
 
 /// Everything that is wrong with the size classes.

@@ -62,17 +62,35 @@ pub struct Green {
     pub weighings: u32,
 }
 
+impl Piece {
+    /// Grams of one piece, where the class is weighed.
+    #[must_use]
+    pub fn one(&self) -> Option<Decimal> {
+        let weight = self.weight?.base();
+        if self.each {
+            return Some(weight);
+        }
+        weight.over(Decimal::from(self.count))
+    }
+
+    /// Grams of all pieces of the class, where it is weighed.
+    #[must_use]
+    pub fn all(&self) -> Option<Decimal> {
+        let weight = self.weight?.base();
+        if !self.each {
+            return Some(weight);
+        }
+        weight.times(Decimal::from(self.count))
+    }
+}
+
 /// Grams of one class: what was weighed, or the range of the table. `None` where neither is there.
 fn class_grams(piece: &Piece) -> Option<Range> {
-    let count = Decimal::from(piece.count);
-    match piece.weight {
-        Some(w) if piece.each => Range::point(w.base()).map(|g| g.times(count)),
-        Some(w) => Some(Range::point(w.base())),
-        None => {
-            let (low, typical, high) = pantry::cut(&piece.cut)?.grams?;
-            Range::new(low.into(), typical.into(), high.into()).map(|g| g.times(count))
-        }
+    if piece.weight.is_some() {
+        return piece.all().map(Range::point);
     }
+    let (low, typical, high) = pantry::cut(&piece.cut)?.grams?;
+    Range::new(low.into(), typical.into(), high.into()).map(|g| g.times(Decimal::from(piece.count)))
 }
 
 /// Green weight in all. A class with neither weight nor table counts as nought and as not weighed.

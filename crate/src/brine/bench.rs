@@ -11,9 +11,6 @@ use crate::weigh::{Fact, Settings, on_scale};
 use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
 
-/// Water in lean meat, by weight. Judgement, 70 to 76 %.
-const WATER: Decimal = dec!(0.74);
-
 /// Content of `brine`.
 #[derive(Clone, Debug, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -312,7 +309,7 @@ fn facts(meat: Decimal, water: Decimal, salt: Decimal, pickle: Decimal) -> Optio
             format!("{} %", fixed(percent.half_away(2), 2)),
         ));
         // What it tastes of: salt goes by water, and takes its share of the meat's.
-        let inside = meat.times(WATER)?;
+        let inside = meat.times(pantry::LEAN_WATER)?;
         let taken = salt.times(inside)?.over(inside.plus(water)?)?;
         let percent = taken.times(Decimal::ONE_HUNDRED)?.over(meat.plus(taken)?)?;
         list.push(fact(

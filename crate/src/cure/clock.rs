@@ -120,13 +120,8 @@ impl Course<'_> {
             rule("7 days per inch", 7.0 * inches),
             rule("a quarter-inch a day", inches * 2.0),
         ];
-        if let Some(all) = piece.weight.and_then(|w| w.base().to_f64()) {
-            let each = if piece.each {
-                all
-            } else {
-                all / f64::from(piece.count.max(1))
-            };
-            rules.push(rule("2 days per lb", 2.0 * each / 453.592_37));
+        if let Some(one) = piece.one().and_then(|grams| grams.to_f64()) {
+            rules.push(rule("2 days per lb", 2.0 * one / 453.592_37));
         }
         rules
     }

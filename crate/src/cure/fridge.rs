@@ -87,11 +87,13 @@ impl Fridge {
                 Seen::PowerOn => out = false,
                 Seen::Read => {}
             }
+            let from = hours(reading.at.saturating_sub(begun));
             let back = reading.what == Seen::PowerOn;
-            let cold = !out && !back && fahrenheit <= WARM;
-            if cold && reads.is_some_and(|reads| reads > WARM) {
-                let since = made.stretches.last().map_or(0.0, |s| s.from);
-                made.unread += (hours(reading.at.saturating_sub(begun)) - since).max(0.0);
+            // Warm since when? At the worst since the entry before; the hours of a power cut are reckoned by themselves.
+            let turned = fahrenheit <= WARM && reads.is_some_and(|reads| reads > WARM);
+            let warm = turned && !out && !back && !frozen && from <= until;
+            if let Some(last) = made.stretches.last().filter(|_| warm) {
+                made.unread += (from - last.from).max(0.0);
             }
             fahrenheit = reads.unwrap_or(if back { steady } else { fahrenheit });
             if !out {
@@ -101,7 +103,6 @@ impl Fridge {
                     usual
                 };
             }
-            let from = hours(reading.at.saturating_sub(begun));
             made.push(from, fahrenheit, frozen);
             if out {
                 let to = next.map_or(until, |next| hours(next.at.saturating_sub(begun)));

@@ -2,6 +2,7 @@
 
 use super::curve::Enters;
 use crate::batch::{Batch, Piece, kind};
+use crate::pantry::LEAN_WATER;
 use crate::quantity::Temperature;
 use crate::recipe::{Do, Method, Recipe, Share};
 use crate::transport::Body;
@@ -14,8 +15,6 @@ pub(super) const COLOUR: f64 = 0.7;
 const SOME_EFFECT: f64 = 40.0;
 /// Frozen and thawed muscle against fresh, published.
 const THAWED: f64 = 1.3;
-/// Water in lean meat, by weight. Judgement, 70 to 76 %.
-const WATER: f64 = 0.74;
 /// Grams of meat in a cubic centimetre. Memory.
 const DENSITY: f64 = 1.05;
 
@@ -80,20 +79,15 @@ fn brine(recipe: &Recipe) -> Option<f64> {
             Share::GreenWeight(f) => f.base().to_f64(),
             _ => None,
         });
-    Some(water.sum::<f64>() / 100.0 / WATER).filter(|ratio| *ratio > 0.01)
+    Some(water.sum::<f64>() / 100.0 / LEAN_WATER.to_f64()?).filter(|ratio| *ratio > 0.01)
 }
 
 /// By weight and thickness: a bird's breast as a round oval, all else as a brick with a square face.
 fn exponent(piece: &Piece, thick_cm: f64) -> f64 {
-    let Some(all) = piece.weight.and_then(|w| w.base().to_f64()) else {
+    let Some(one) = piece.one().and_then(|grams| grams.to_f64()) else {
         return 0.0;
     };
-    let each = if piece.each {
-        all
-    } else {
-        all / f64::from(piece.count.max(1))
-    };
-    let volume = each / DENSITY;
+    let volume = one / DENSITY;
     if kind(piece) == "bird" {
         let across = (6.0 * volume / (std::f64::consts::PI * thick_cm)).sqrt();
         Body::oval([thick_cm, across.max(thick_cm), across.max(thick_cm)])
@@ -126,10 +120,11 @@ pub(super) fn usual(recipe: &Recipe) -> Option<Temperature> {
 }
 
 /// When the cure came off: the first tick of a step that follows it.
-pub(super) fn ended(batch: &Batch) -> Option<i64> {
+#[must_use]
+pub fn ended(batch: &Batch) -> Option<i64> {
     let steps = batch.recipe.steps.iter().enumerate();
     steps
         .filter(|(_, s)| s.act != Do::Cure)
-        .find_map(|(i, _)| batch.tick(&format!("step:{i}")))
+        .find_map(|(i, _)| batch.step(i))
         .map(|t| t.at)
 }

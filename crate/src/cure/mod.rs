@@ -35,6 +35,7 @@ mod rinse;
 mod say;
 
 pub use clock::clock;
+pub use laid::ended;
 pub use learn::{Speed, learn};
 pub use model::{AskClock, AskCut, Class, CureClock, Cutting, Learnt, Note, Point, Rule, Soak, Span3, Window};
 pub use notes::too_warm;

@@ -2,7 +2,7 @@
 
 use super::case::Case;
 use super::judge::{Finding, ppm};
-use super::rescue::{agent, aim, in_range, more_cure, more_meat, more_water};
+use super::rescue::{agent, in_range, more_cure, more_meat, more_water};
 use super::verdict::{Advice, Outcome};
 use crate::pantry::Agent;
 use crate::quantity::{Mass, plain};
@@ -16,8 +16,8 @@ fn advice(head: impl Into<String>, text: impl Into<String>) -> Advice {
     }
 }
 
-/// What to do next, the first first.
-pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
+/// What to do next, the first first. `aim`: one for the recipe that does, where there is one.
+pub fn steps(case: &Case<'_>, finding: Finding, aim: Option<Decimal>) -> Vec<Advice> {
     if case.portions.is_empty() || case.is_no_cure() {
         return no_cure(case);
     }
@@ -50,7 +50,7 @@ pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
         (false, Outcome::Over) => vec![
             advice(
                 "Do not weigh this out.",
-                match aim(case) {
+                match aim {
                     Some(aim) => format!(
                         "Lower the aim in the recipe: {} ppm leaves room on both sides.",
                         plain(aim)
@@ -80,7 +80,7 @@ pub fn steps(case: &Case<'_>, finding: Finding) -> Vec<Advice> {
         (false, Outcome::TooLittle) => vec![
             advice(
                 "Raise the aim or use a finer scale.",
-                match aim(case) {
+                match aim {
                     Some(aim) => format!("Aim at {} ppm, {}.", plain(aim), until(case)),
                     None => format!("On this scale no aim is sure to do. Try, {}.", until(case)),
                 },

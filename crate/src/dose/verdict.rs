@@ -144,6 +144,13 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
     };
     // What is on the meat and cannot be vouched for is held, not only what is surely over.
     let doubtful = case.is_done() && finding.outcome == Outcome::CannotTell && case.weighed;
+    // Before anything is on the meat the recipe itself can change.
+    let changeable = !case.is_done() && !case.is_refused();
+    let aim = if changeable && matches!(finding.outcome, Outcome::Over | Outcome::TooLittle) {
+        aim(case)
+    } else {
+        None
+    };
     Ok(Verdict {
         outcome: finding.outcome,
         sure: finding.sure,
@@ -172,12 +179,8 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
         } else {
             case.rule.source.to_owned()
         },
-        next: steps(case, finding),
-        aim: aim(case)
-            .filter(|_| {
-                !case.is_done() && !case.is_refused() && matches!(finding.outcome, Outcome::Over | Outcome::TooLittle)
-            })
-            .map(|aim| format!("{} ppm", plain(aim))),
+        next: steps(case, finding, aim),
+        aim: aim.map(|aim| format!("{} ppm", plain(aim))),
         cautions,
     })
 }

@@ -20,5 +20,5 @@ pub use class::{Credit, FireClass, FireState};
 pub use doubts::Doubt;
 pub use outlook::Outlook;
 pub use published::Published;
-pub use sheet::{FireSheet, sheet};
+pub use sheet::{FireSheet, cooked, sheet};
 pub use show::FirePoint;

@@ -56,10 +56,9 @@ pub(super) fn setup(batch: &Batch, place: usize, fire: &Fire, target: f64) -> Op
 
 /// Exponent and half-thickness of a joint, by what one weighs; where that is not known, a rounder one by judgement.
 fn joint(piece: &Piece, thick: f64, fan: bool) -> (f64, f64) {
-    let weight = piece.weight.and_then(|w| w.base().to_f64());
-    let count = if piece.each { 1 } else { piece.count.max(1) };
-    weight.map_or((0.6, thick / 2.0), |grams| {
-        let volume = grams / 1000.0 / f64::from(count) / 1055.0;
+    let one = piece.one().and_then(|grams| grams.to_f64());
+    one.map_or((0.6, thick / 2.0), |grams| {
+        let volume = grams / 1000.0 / 1055.0;
         let across = (volume / thick).sqrt().max(thick) / 2.0;
         // Air and radiation at what is usual, on meat that conducts 0.47 W/mK.
         let exchange = if fan { 27.5 } else { 15.5 };

@@ -3,12 +3,12 @@
 use super::after::{After, after};
 use super::class::{Ask, FireClass, class};
 use super::doubts::{Doubt, doubts};
-use super::log::Log;
+use super::log::{Log, temperature};
 use super::published::{Published, published};
 use super::show::{FirePoint, point};
-use crate::batch::{self, Batch, Seen};
+use crate::batch::{self, Batch, FireReading, Seen};
 use crate::cure::too_warm;
-use crate::quantity::Problem;
+use crate::quantity::{Problem, System, Temperature};
 use crate::recipe::Do;
 use crate::safety;
 use crate::weigh::{self, Settings};
@@ -72,10 +72,7 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
         .and_then(|ppm| ppm.exact[0].parse::<f64>().ok());
     let kinds = batch::kinds(&batch.pieces);
     let one = |(place, kind): (usize, &&'static str)| {
-        let doubtful = doubts.iter().any(|d| {
-            let index = usize::try_from(d.reading).unwrap_or(usize::MAX);
-            readings.get(index).and_then(|r| r.class) == u32::try_from(place).ok()
-        });
+        let doubtful = in_doubt(&doubts, readings, place);
         class(
             batch,
             &log,
@@ -108,11 +105,35 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
     })
 }
 
+/// True where a reading of a class is in question.
+fn in_doubt(doubts: &[Doubt], readings: &[FireReading], place: usize) -> bool {
+    doubts.iter().any(|d| {
+        let index = usize::try_from(d.reading).unwrap_or(usize::MAX);
+        readings.get(index).and_then(|r| r.class) == u32::try_from(place).ok()
+    })
+}
+
+/// What a batch was cooked to by its log: the least of what its classes read at their hottest. Nothing where a class is
+/// not pulled, has no reading, or has one in question.
+#[must_use]
+pub fn cooked(batch: &Batch, now: i64, units: System) -> Option<Temperature> {
+    let log = Log::of(batch);
+    let readings = &batch.fire.as_ref()?.readings;
+    let doubts = doubts(&log, readings, now, units);
+    let hottest = |(place, points): (usize, &Vec<(f64, f64)>)| {
+        log.pulled.get(place).copied().flatten()?;
+        let sure = !in_doubt(&doubts, readings, place);
+        points.iter().map(|p| p.1).reduce(f64::max).filter(|_| sure)
+    };
+    let all: Option<Vec<f64>> = log.classes.iter().enumerate().map(hottest).collect();
+    all?.into_iter().reduce(f64::min).map(temperature)
+}
+
 /// What the log of the batch leaves open, whatever the thermometer read over the fire.
 fn open(batch: &Batch, now: i64, settings: &Settings) -> Vec<String> {
     let steps = batch.recipe.steps.iter().enumerate();
     let rinse = steps.clone().find(|(_, s)| s.act == Do::Rinse);
-    let rinsed = rinse.is_none_or(|(at, _)| batch.tick(&format!("step:{at}")).is_some());
+    let rinsed = rinse.is_none_or(|(at, _)| batch.step(at).is_some());
     let frozen = batch
         .fridge
         .iter()

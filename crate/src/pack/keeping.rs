@@ -1,10 +1,12 @@
 //! How long a pack keeps and when meat counts as cooked. The figures are in `tables/keeping.csv` and `targets.csv`.
 
 use crate::batch::Batch;
+use crate::fire::cooked;
 use crate::quantity::Temperature;
 use crate::quantity::exact::Exact;
 use crate::recipe::{Do, Eaten, Method};
 use crate::safety::consumer;
+use crate::weigh::Settings;
 use rust_decimal::prelude::FromPrimitive;
 use rust_decimal::{Decimal, dec};
 
@@ -63,11 +65,10 @@ pub struct Done {
 }
 
 /// See [`Done`].
-pub fn done(batch: &Batch, kinds: &[&str]) -> Done {
+pub fn done(batch: &Batch, kinds: &[&str], now: i64, settings: &Settings) -> Done {
     let steps = || {
         let all = batch.recipe.steps.iter().enumerate();
-        all.filter(|(i, _)| batch.tick(&format!("step:{i}")).is_some())
-            .map(|(_, step)| step)
+        all.filter(|(i, _)| batch.step(*i).is_some()).map(|(_, step)| step)
     };
     let least = cooked_at(batch.recipe.method, kinds);
     // 71 °C is how 160 °F is printed, and 0.2 °F under it.
@@ -78,7 +79,7 @@ pub fn done(batch: &Batch, kinds: &[&str]) -> Done {
         .filter(reaches)
         .max();
     // What was read counts as it was read.
-    let logged = logged(batch);
+    let logged = cooked(batch, now, settings.units);
     let by_log = logged.filter(|t| t.base() >= least);
     Done {
         smoked: steps().any(|s| s.act == Do::Smoke),
@@ -86,19 +87,6 @@ pub fn done(batch: &Batch, kinds: &[&str]) -> Done {
         log_differs: logged.filter(|_| ticked.is_some() != by_log.is_some()),
         cured: batch.put_in.is_some() || !batch.recipe.cures.is_empty(),
     }
-}
-
-/// The least of what the classes were read at, each at its hottest and pulled; nothing where a class is neither.
-fn logged(batch: &Batch) -> Option<Temperature> {
-    let fire = batch.fire.as_ref()?;
-    let hottest = |class: u32| {
-        batch.tick(&format!("pull:{class}"))?;
-        let own = fire.readings.iter().filter(|r| !r.struck && r.class == Some(class));
-        own.map(|r| r.temperature).max()
-    };
-    let classes = u32::try_from(batch.pieces.len()).ok()?;
-    let all: Option<Vec<Temperature>> = (0..classes).map(hottest).collect();
-    all?.into_iter().min()
 }
 
 /// The state that decides the keeping time; nothing for what hangs for months or is dried, of which no figure is known.

@@ -4,6 +4,7 @@
 use super::ingredients::contents;
 use super::keeping::{Done, cooked_at, done, keeps, state};
 use crate::batch::{Batch, Piece, kinds};
+use crate::cure::ended;
 use crate::dose::{Caution, Verdict, cautions};
 use crate::pantry;
 use crate::quantity::exact::Exact;
@@ -103,7 +104,7 @@ pub fn labels(batch: &Batch, settings: &Settings, now: i64, packed: &Packed) -> 
         frozen: packed.frozen,
         vacuum: packed.vacuum,
         kinds: kinds(&batch.pieces),
-        done: done(batch, &kinds(&batch.pieces)),
+        done: done(batch, &kinds(&batch.pieces), now, settings),
         sheet,
     };
     let held = work.sheet.verdict.held.then(|| work.sheet.verdict.word.clone());
@@ -122,12 +123,10 @@ pub fn labels(batch: &Batch, settings: &Settings, now: i64, packed: &Packed) -> 
     })
 }
 
-/// True from the rub until a later step is ticked or the log of the fire is begun.
+/// True from the rub until the cure came off or the log of the fire is begun.
 fn in_cure(batch: &Batch) -> bool {
-    let steps = &batch.recipe.steps;
-    let later = || (1..steps.len()).any(|i| batch.tick(&format!("step:{i}")).is_some());
-    let cures = steps.first().is_some_and(|s| s.act == Do::Cure);
-    cures && batch.tick("rub").is_some() && !later() && batch.fire.is_none()
+    let cures = batch.recipe.steps.first().is_some_and(|s| s.act == Do::Cure);
+    cures && batch.tick("rub").is_some() && ended(batch).is_none() && batch.fire.is_none()
 }
 
 fn out(packs: &[Mass]) -> Option<Mass> {
@@ -288,8 +287,7 @@ impl Work<'_> {
     /// The tick of packing, or now.
     fn packed(&self) -> i64 {
         let at = self.batch.recipe.steps.iter().rposition(|s| s.act == Do::Pack);
-        at.and_then(|i| self.batch.tick(&format!("step:{i}")))
-            .map_or(self.now, |t| t.at)
+        at.and_then(|i| self.batch.step(i)).map_or(self.now, |t| t.at)
     }
 
     fn use_by(&self) -> (Option<i64>, String) {

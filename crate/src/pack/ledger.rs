@@ -156,18 +156,11 @@ fn weights(pieces: &[Piece], packs: &[Decimal]) -> Vec<(String, Decimal, Decimal
         all.extend(grams.filter(|g| *g > Decimal::ZERO).map(|g| (says, g, Decimal::ONE)));
     };
     for piece in pieces {
-        let count = Decimal::from(piece.count);
-        let weight = piece.weight.map(Mass::base);
-        let (one, class) = if piece.each {
-            (weight, weight.and_then(|w| w.times(count)))
-        } else {
-            (weight.and_then(|w| w.over(count)), weight)
-        };
         let name = name_of(piece);
         if piece.count > 1 {
-            add(format!("{name}, one"), one);
+            add(format!("{name}, one"), piece.one());
         }
-        add(format!("{name}, all {}", piece.count), class);
+        add(format!("{name}, all {}", piece.count), piece.all());
     }
     if pieces.len() > 1 {
         let sum = green(pieces).ok().filter(|g| g.weighed);

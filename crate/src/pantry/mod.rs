@@ -12,6 +12,9 @@ pub use ingredient::{Group, Ingredient, SpoonWeight};
 /// Key of an ingredient or a cut that is the user's own and has a name with it.
 pub const OWN: &str = "own";
 
+/// Water in lean meat, by weight, where salt spreads between meat and brine. Judgement, 70 to 76 %.
+pub const LEAN_WATER: rust_decimal::Decimal = rust_decimal::dec!(0.74);
+
 /// The name in the key of an ingredient of the user's own, as it stands with its spoon: `own/Marsh samphire salt`.
 pub fn own_name(key: &str) -> Option<&str> {
     key.strip_prefix(OWN)?

@@ -25,18 +25,12 @@ pub fn lies_on(grams: Decimal, mm: Decimal) -> Option<Decimal> {
 pub fn takes(batch: &Batch) -> Option<Decimal> {
     let mut sum = Decimal::ZERO;
     for piece in &batch.pieces {
-        let of = piece.weight?.base();
-        let grams = if piece.each {
-            of.times(Decimal::from(piece.count))?
-        } else {
-            of
-        };
         let usual = || {
             let row = super::bag::games().find(|g| g.cut == piece.cut && g.mm > 0);
             row.map(|g| Decimal::from(g.mm))
         };
         let mm = piece.thickness.map(|t| t.base()).or_else(usual)?;
-        sum = sum.plus(lies_on(grams, mm)?)?;
+        sum = sum.plus(lies_on(piece.all()?, mm)?)?;
     }
     (sum > Decimal::ZERO).then_some(sum)
 }

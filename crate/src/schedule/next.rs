@@ -195,7 +195,7 @@ pub const fn stage(act: Do) -> Stage {
 
 /// When a step was begun: its tick; for a cure that comes first, the tick of the rub.
 fn tick_of(batch: &Batch, i: usize, begun: i64) -> Option<i64> {
-    let own = batch.tick(&format!("step:{i}")).map(|t| t.at);
+    let own = batch.step(i).map(|t| t.at);
     own.or_else(|| (i == 0 && batch.recipe.steps.first().is_some_and(|s| s.act == Do::Cure)).then_some(begun))
 }
 

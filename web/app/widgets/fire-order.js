@@ -4,7 +4,10 @@ import { glue } from '../words/glue.js';
 import { clock, dayTime, midnight } from '../words/time.js';
 import { shape } from './icon.js';
 
+/** @typedef {import('../types').FireClass} FireClass */
 /** @typedef {import('../types').FireSheet} FireSheet */
+
+const NOW = 'Pull it now';
 
 /**
  * @param {FireSheet} sheet
@@ -33,41 +36,23 @@ export function pullOrder({ classes, order }, now, pulled, back) {
         ${places.map((place) => {
           const one = classes[place];
           if (!one) return nothing;
-          const window = one.outlook?.window;
           const of = `pull:${place}`;
+          const act = one.pulled ? () => back(of) : () => pulled(of, one.name);
           return html`<tr>
             <td>
               ${shape(place)}${one.name}<small>target ${one.target.text}</small>
               <div class="noprint near">
                 ${
-                  !lit && !one.pulled
-                    ? nothing
-                    : one.pulled
-                      ? html`<button type="button" class="btn quiet less" @click=${() => back(of)}>
-                          Not pulled<span class="vh">: ${one.name}</span>
-                        </button>`
-                      : html`<button type="button" class="btn quiet less" @click=${() => pulled(of, one.name)}>
-                          Pulled just now<span class="vh">: ${one.name}</span>
-                        </button>`
+                  lit || one.pulled
+                    ? html`<button type="button" class="btn quiet less" @click=${act}>
+                        ${one.pulled ? 'Not pulled' : 'Pulled just now'}<span class="vh">: ${one.name}</span>
+                      </button>`
+                    : nothing
                 }
               </div>
             </td>
             <td class="nowrap">${one.last?.text ?? '–'}</td>
-            <td>
-              ${
-                one.pulled
-                  ? html`pulled ${dayTime(one.pulled, now)}`
-                  : one.reached
-                    ? html`<b>Pull it now</b><small>at its target since ${dayTime(one.reached, now)}</small>`
-                    : window && !lit
-                      ? html`<span>${long(window[0] - now)} to ${long(window[2] - now)}</span>`
-                      : window
-                        ? html`<span>${span(window, now)}</span><small>likely ${dayTime(window[1], now)}</small>`
-                        : one.outlook
-                          ? 'not within a day'
-                          : html`<small>${one.no_outlook}</small>`
-              }
-            </td>
+            <td>${when(one, lit, now)}</td>
           </tr>`;
         })}
       </tbody>
@@ -84,6 +69,16 @@ export function pullOrder({ classes, order }, now, pulled, back) {
     )}`;
 }
 
+/** @param {FireClass} one @param {boolean} lit @param {number} now */
+function when(one, lit, now) {
+  const window = one.outlook?.window;
+  if (one.pulled) return html`pulled ${dayTime(one.pulled, now)}`;
+  if (one.reached) return html`<b>${NOW}</b><small>at its target since ${dayTime(one.reached, now)}</small>`;
+  if (!window) return one.outlook ? 'not within a day' : html`<small>${one.no_outlook}</small>`;
+  if (!lit) return html`<span>${long(window[0] - now)} to ${long(window[2] - now)}</span>`;
+  return html`<span>${span(window, now)}</span><small>likely ${dayTime(window[1], now)}</small>`;
+}
+
 /**
  * Where each class stands, in a line; the first to be pulled first.
  * @param {FireSheet} sheet
@@ -98,7 +93,7 @@ export function standing({ classes, order }, now) {
   return html`<ul class="now-at" aria-label="Where they stand">
     ${rows.map(({ place, one }) => {
       const window = one.outlook?.window;
-      const what = one.reached ? 'Pull it now' : window ? `Pull about ${dayTime(window[1], now)}` : '';
+      const what = one.reached ? NOW : window ? `Pull about ${dayTime(window[1], now)}` : '';
       return html`<li>
         <span>${shape(place)}${one.name}</span><span class="nowrap">${one.last?.text} of ${one.target.text}</span
         ><span class="what">${what}</span>

@@ -1,0 +1,112 @@
+//! Tables of what is weighed and judged: the pantry, measures, limits, cautions.
+
+use super::{decimal, rows, table, triple, yes};
+
+pub fn pantry() -> String {
+    table("PANTRY", "crate::pantry::Ingredient", &rows("pantry.csv", 15), |r| {
+        let others: Vec<&str> = r[3].split('|').filter(|o| !o.is_empty()).collect();
+        let group = format!("{}{}", r[4][..1].to_uppercase(), &r[4][1..]);
+        let spoon = triple(r, 5, |l, t, h| {
+            format!("crate::pantry::SpoonWeight {{ low: {l:?}, typical: {t:?}, high: {h:?} }}")
+        });
+        format!(
+            "crate::pantry::Ingredient {{ key: {:?}, number: {}, name: {:?}, others: &{others:?}, \
+             group: crate::pantry::Group::{group}, spoon: {spoon}, allergen: {:?}, nitrite: {:?}, nitrate: {:?}, \
+             source: {:?}, status: {:?}, ndb: {:?}, each: {:?} }}",
+            &r[0], &r[1], &r[2], &r[8], &r[9], &r[10], &r[11], &r[12], &r[13], &r[14]
+        )
+    })
+}
+
+pub fn words() -> String {
+    table("WORDS", "crate::reading::Word", &rows("words.csv", 4), |r| {
+        let words: Vec<&str> = r[1].split('|').collect();
+        let sort = format!("{}{}", r[0][..1].to_uppercase(), &r[0][1..]);
+        format!(
+            "crate::reading::Word {{ sort: crate::reading::Sort::{sort}, words: &{words:?}, value: {:?}, note: {:?} }}",
+            &r[2], &r[3]
+        )
+    })
+}
+
+pub fn limits() -> String {
+    table("RULES", "crate::dose::Rule", &rows("limits.csv", 12), |r| {
+        let basis = format!("{}{}", r[7][..1].to_uppercase(), &r[7][1..]);
+        format!(
+            "crate::dose::Rule {{ key: {:?}, name: {:?}, method: {:?}, cut: {:?}, limit: rust_decimal::dec!({}), \
+             nitrate: {}, together: {}, basis: crate::dose::Basis::{basis}, undecided_to: rust_decimal::dec!({}), \
+             least: rust_decimal::dec!({}), source: {:?}, status: {:?} }}",
+            &r[0],
+            &r[1],
+            &r[2],
+            &r[3],
+            &r[4],
+            decimal(&r[5]),
+            yes(&r[6]),
+            &r[8],
+            &r[9],
+            &r[10],
+            &r[11]
+        )
+    })
+}
+
+pub fn cautions() -> String {
+    table("CAUTIONS", "crate::dose::Caution", &rows("cautions.csv", 3), |r| {
+        format!(
+            "crate::dose::Caution {{ key: {:?}, text: {:?}, source: {:?} }}",
+            &r[0], &r[1], &r[2]
+        )
+    })
+}
+
+pub fn measures() -> String {
+    table("MEASURES", "crate::dose::Measure", &rows("measures.csv", 6), |r| {
+        format!(
+            "crate::dose::Measure {{ word: {:?}, share: crate::quantity::Range {{ low: rust_decimal::dec!({}), \
+             typical: rust_decimal::dec!({}), high: rust_decimal::dec!({}) }} }}",
+            &r[0], &r[1], &r[2], &r[3]
+        )
+    })
+}
+
+pub fn slips() -> String {
+    table("SLIPS", "crate::dose::Slip", &rows("slips.csv", 9), |r| {
+        assert!(["over", "low"].contains(&&r[1]), "{} is neither over nor low", &r[1]);
+        format!(
+            "crate::dose::Slip {{ over: {}, said: {:?}, printed: (rust_decimal::dec!({}), rust_decimal::dec!({})), \
+             times: {}, meant: {}, water: rust_decimal::dec!({}), says: {:?} }}",
+            &r[1] == "over",
+            &r[2],
+            &r[3],
+            &r[4],
+            decimal(&r[5]),
+            decimal(&r[6]),
+            &r[7],
+            &r[8]
+        )
+    })
+}
+
+pub fn lange() -> String {
+    table(
+        "GRAVITIES",
+        "(rust_decimal::Decimal, rust_decimal::Decimal)",
+        &rows("gravity.csv", 2),
+        |r| format!("(rust_decimal::dec!({}), rust_decimal::dec!({}))", &r[0], &r[1]),
+    )
+}
+
+pub fn accelerators() -> String {
+    table(
+        "ACCELERATORS",
+        "crate::weigh::Accelerator",
+        &rows("accelerators.csv", 4),
+        |r| {
+            format!(
+                "crate::weigh::Accelerator {{ word: {:?}, limit: rust_decimal::dec!({}), rule: {:?} }}",
+                &r[0], &r[1], &r[2]
+            )
+        },
+    )
+}
