@@ -189,7 +189,7 @@ export function weigh(app, id) {
       ${
         sheet.vessel.length
           ? html`<h3 class="block">In a vessel of its own</h3>
-              <p class="small near">
+              <p class="small near noprint">
                 Water goes on the kitchen scale, to the gram. If it does not cover the meat, take a narrower vessel or a
                 bag, or more of the same brine from the <a href="#/brine">brine bench</a>; never plain water.
               </p>
