@@ -49,7 +49,7 @@ fn most_ppm(recipe: &Value, sheet: &Value, green: f64, step: f64, dissolves: imp
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 400, ..ProptestConfig::default() })]
+    #![proptest_config(super::cases(400))]
 
     #[test]
     fn no_dose_over_the_limit_is_unmarked(recipe in recipe(), step in step(), tenths in 200u32..400_000, pieces in 1u32..40) {

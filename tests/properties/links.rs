@@ -7,7 +7,7 @@ use proptest::prelude::*;
 use serde_json::{Value, json};
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 300, ..ProptestConfig::default() })]
+    #![proptest_config(super::cases(300))]
 
     #[test]
     fn a_link_gives_back_its_recipe(recipe in recipe()) {

@@ -67,7 +67,7 @@ of_each_kind! {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 2000, ..ProptestConfig::default() })]
+    #![proptest_config(super::cases(2000))]
 
     #[test]
     fn any_text_is_read_or_refused(text in "\\PC{0,40}") {

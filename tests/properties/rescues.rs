@@ -124,7 +124,7 @@ fn figures(text: &str) -> Vec<f64> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 1500, ..ProptestConfig::default() })]
+    #![proptest_config(super::cases(1500))]
 
     #[test]
     fn more_meat_ends_in_range(dose in dose()) {

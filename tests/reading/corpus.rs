@@ -44,10 +44,14 @@ fn difference(e: &Expected) -> Option<String> {
     let answer = ok(&json!({"read_recipe": {"text": text, "settings": settings("0.1 g")}}));
     let lines = answer["lines"].as_array().expect("lines");
     let at = usize::from(!alone);
-    if lines.len() != at + 1 {
+    let items: Vec<&str> = e.item.split('|').collect();
+    if lines.len() != at + items.len() {
         return Some(format!("{} lines", lines.len()));
     }
     let line = &lines[at];
+    let others = lines[at + 1..].iter().zip(&items[1..]).all(|(line, item)| {
+        line["taken"] == "item" && line["item"] == *item && line["grams"].as_array().is_some_and(|g| g.len() == 3)
+    });
     let asks: Vec<&str> = answer["questions"]
         .as_array()
         .expect("questions")
@@ -71,7 +75,8 @@ fn difference(e: &Expected) -> Option<String> {
         Some(g) => grams.len() == 3 && g.iter().zip(&grams).all(|(e, r)| near(*r, *e)),
     };
     let good = line["taken"] == e.taken.as_str()
-        && (e.item.is_empty() && e.grams.is_none() || line["item"] == e.item.as_str())
+        && others
+        && (e.item.is_empty() && e.grams.is_none() || line["item"] == items[0])
         && weighed
         && asks == e.asks
         && (line["flag"] != "") == e.flag;

@@ -201,6 +201,176 @@ fn what_is_easily_lost() {
     assert_eq!(keys(&read(brine, &[])), ["base:10 g cure no. 1 per gallon"]);
 }
 
+/// Pumped or picked up: the share is not taken for a share of the meat, and how it goes on is asked, since it changes
+/// the dose several-fold. FSIS Directive 7620.3, 1995, p. 19 (quoted): 148.6256 ppm.
+#[test]
+fn a_pump_is_read_and_asked_for() {
+    let text = "For 5 kg of haunch inject 10 %: 1000 g water, 110 g salt, 124 g white sugar, 32 g cure no. 1 (5.88 %)";
+    let open = read(text, &[]);
+    assert_eq!(keys(&open), ["method"]);
+    assert_eq!((&open["verdict"], &open["recipe"]), (&Value::Null, &Value::Null));
+    let choices = open["questions"][0]["choices"].as_array().expect("choices").iter();
+    let choices: Vec<&str> = choices.filter_map(|c| c[0].as_str()).collect();
+    assert_eq!(
+        choices,
+        ["pumped", "pumped_and_covered", "cover_brine", "rub", "ground"]
+    );
+    let pumped = read(text, &[("method", "pumped")]);
+    assert!(keys(&pumped).is_empty());
+    let [low, usual, high] = exact(&pumped["verdict"], "nitrite");
+    assert!((usual - 148.6256).abs() < 0.0001 && low == high, "{usual}");
+    assert_eq!(
+        (&pumped["recipe"]["method"], &pumped["recipe"]["take"]),
+        (&json!("pumped"), &json!("10 %"))
+    );
+    // What is weighed by the card for the same meat is the same pickle.
+    for (at, expected) in [32.0, 1000.0, 110.0, 124.0].into_iter().enumerate() {
+        let got = grams(&card(&pumped["recipe"], "5 kg"), at);
+        assert!((got - expected).abs() <= 0.02, "row {at}: {got}");
+    }
+    // Two figures for the pump: which one is asked, and what is typed is held to what a pump can be.
+    let range = text.replace("10 %", "8 to 12 %");
+    assert_eq!(keys(&read(&range, &[("method", "pumped")])), ["take"]);
+    assert_eq!(keys(&read(&range, &[("method", "pumped"), ("take", "70 %")])), ["take"]);
+    let typed = read(&range, &[("method", "pumped"), ("take", "12")]);
+    assert_eq!(typed["recipe"]["take"], "12 %");
+    // Not said at all: asked.
+    let none = text.replace("inject 10 %", "inject");
+    assert_eq!(keys(&read(&none, &[("method", "pumped")])), ["take"]);
+    // Salt in what is injected stays salt.
+    let salt = read("Inject 2 kg of haunch with a brine of 1 litre water and 10 % salt", &[]);
+    assert_eq!(
+        salt["lines"].as_array().and_then(|l| l.last()).map(|l| &l["item"]),
+        Some(&json!("salt-table"))
+    );
+}
+
+/// Without the thickness a pick-up may be the whole bucket: the range holds both, and nothing is blessed.
+#[test]
+fn a_pick_up_is_no_basis_by_itself() {
+    let text = "For 1360 g of teal a pickle of 3785 g water, 500 g salt and 113 g cure no. 1. Pick-up of 10 %.";
+    assert!(keys(&read(text, &[])).contains(&"method"));
+    let read = read(text, &[("method", "pick_up")]);
+    let [low, _, high] = exact(&read["verdict"], "nitrite");
+    // 113 × 6.25 % × 10 % over 4398 g of pickle; and over 4398 + 1360 g until equal.
+    assert!(
+        (low - 160.6).abs() < 0.1 && (high - 1226.5).abs() < 0.2,
+        "{low} to {high}"
+    );
+    assert_ne!(read["verdict"]["outcome"], "in_range");
+    assert_eq!(read["recipe"]["take"], "10 %");
+}
+
+/// One amount for each of several names.
+#[test]
+fn each_of_two() {
+    let reading = read(
+        "Rub 10 lb of meat with 2 tsp each of paprika and nutmeg, and 11 g cure no. 1",
+        &[],
+    );
+    let lines = reading["lines"].as_array().expect("lines");
+    assert_eq!(lines[1]["grams"], json!(["3.92", "4.6", "5.28"]));
+    assert_eq!(
+        (&lines[2]["text"], &lines[2]["item"]),
+        (&json!("nutmeg"), &json!("nutmeg-ground"))
+    );
+    assert_eq!(lines[2]["says"], "Nutmeg, ground, each 2 tsp");
+    assert_eq!(reading["recipe"]["lines"].as_array().map(Vec::len), Some(2));
+    // What is bare in a sentence without "each" has no amount.
+    let bare = read(
+        "Rub 10 lb of meat with 2 tsp paprika and nutmeg, and 11 g cure no. 1",
+        &[],
+    );
+    assert_eq!(bare["lines"][2]["taken"], "taste");
+    // A base behind the last is its own, and is asked for the first.
+    let per = read("For 2 kg of meat rub:\n1 tsp each paprika and nutmeg per kg", &[]);
+    assert_eq!(keys(&per), ["share:1 tsp each paprika"]);
+    assert_eq!(per["lines"][2]["grams"][1], "4.4");
+}
+
+/// Which cup is said in the line; a metric one is larger by its own figure.
+#[test]
+fn a_cup_says_which() {
+    let says = |cup: &str| {
+        let reading = read(&format!("For 10 lb of meat\n1 {cup} white sugar"), &[]);
+        (
+            reading["lines"][1]["says"].clone(),
+            reading["lines"][1]["grams"][1].clone(),
+        )
+    };
+    assert_eq!(says("cup"), (json!("White sugar, by the US cup"), json!("201.6")));
+    // 250 ml over 236.5882 ml.
+    assert_eq!(
+        says("metric cup"),
+        (json!("White sugar, by the metric cup"), json!("213"))
+    );
+}
+
+/// Steps with their times go onto the card; those that would leave a hole in the plan stay in its notes.
+#[test]
+fn steps_with_times() {
+    let recipe = |steps: &str| {
+        read(
+            &format!("For 1 kg mallard rub in 20 g salt and 2.5 g cure no. 1. {steps}"),
+            &[],
+        )["recipe"]
+            .clone()
+    };
+    let plain = recipe("Cure 24 h in the fridge, rinse, dry 2 h");
+    assert_eq!(
+        plain["steps"],
+        json!([{"do": "cure", "lasts": "1 d"}, {"do": "rinse"}, {"do": "dry", "lasts": "2 h"}])
+    );
+    assert_eq!(plain["notes"], Value::Null);
+    let long = recipe(
+        "Leave 36 h, turned every 12 h, rinse and dry 24 h uncovered, smoke 3 h at 71 °C, cook until 74 °C, chill",
+    );
+    assert_eq!(
+        long["steps"],
+        json!([
+            {"do": "cure", "lasts": "36 h", "turn_every": "12 h"},
+            {"do": "rinse"},
+            {"do": "dry", "lasts": "1 d"},
+            {"do": "smoke", "lasts": "3 h", "at": "71 °C"},
+            {"do": "cook", "until": "74 °C"},
+            {"do": "chill"},
+        ])
+    );
+    // The longer end of a range, with the words as they were written.
+    let range = recipe("Cure 2 to 3 days, then soak 1 hour and smoke at 180 F until it reads 165 F");
+    assert_eq!(
+        range["steps"][0],
+        json!({"do": "cure", "lasts": "3 d", "note": "Cure 2 to 3 days"})
+    );
+    assert_eq!(
+        range["steps"][2],
+        json!({"do": "smoke", "at": "180 °F", "until": "165 °F", "note": "smoke at 180 F until it reads 165 F"})
+    );
+    // No time for the cure, two times for one step, a time without an act: no plan, and all of it in the notes.
+    for steps in [
+        "Cure in the fridge until firm, rinse, dry 2 h",
+        "Cure 24 h, rinse, smoke 2 h warm, 1 h hot",
+        "Cure 24 h, rinse. After 2 h it is ready for the smoke",
+        "Rinse, dry 2 h",
+    ] {
+        let held = recipe(steps);
+        assert_eq!(held["steps"], json!([]), "{steps}");
+        for word in steps.split([',', '.']).map(str::trim) {
+            assert!(
+                held["notes"].as_str().is_some_and(|n| n.contains(word)),
+                "{word} of {steps}"
+            );
+        }
+    }
+    // "Rub it in well" is no step of the card: its sentence stays in the notes as well.
+    let prose = read(PROSE, &[(PACK, "Packed"), (PINK, "cure-1")]);
+    assert_eq!(
+        prose["recipe"]["steps"],
+        json!([{"do": "cure", "lasts": "7 d", "turn_every": "1 d"}])
+    );
+    assert!(prose["says"].as_str().is_some_and(|s| s.contains("nothing of heat")));
+}
+
 #[test]
 fn refused_texts() {
     for (text, code) in [

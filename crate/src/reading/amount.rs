@@ -114,7 +114,7 @@ pub fn amount(input: &mut &str) -> ModalResult<Amount> {
             ),
             one.verify(|(part, _, _, _)| {
                 // One question settles one thing: what can mean several does not make a sum.
-                let plain = |(number, unit): &(Number, &Word)| number.other.is_none() && unit.note.is_empty();
+                let plain = |(number, unit): &(Number, &Word)| number.other.is_none() && !unit.note.contains('|');
                 let last = amount.parts.last().filter(|last| plain(last) && plain(part));
                 last.is_some_and(|(_, unit)| unit.sort == part.1.sort && figure(part.1) < figure(unit))
                     && matches!(part.1.sort, Sort::Mass | Sort::Volume)
@@ -191,13 +191,22 @@ fn unit(input: &mut &str) -> ModalResult<&'static Word> {
         Sort::Other,
     ];
     let found = SORTS.iter().filter_map(|sort| super::words::front(*sort, input));
-    match found.max_by_key(|(_, length)| *length) {
+    match found.max_by_key(|(_, length)| *length).or_else(|| run_on(input)) {
         Some((word, length)) => {
             *input = input.get(length..).unwrap_or_default();
             Ok(word)
         }
         None => fail.parse_next(input),
     }
+}
+
+/// The unit of `2lb3oz`: no blank behind it, but another amount.
+fn run_on(input: &str) -> Option<(&'static Word, usize)> {
+    let end = input.find(|c: char| !c.is_alphabetic())?;
+    let (letters, rest) = input.split_at_checked(end)?;
+    let (word, length) = super::words::front(Sort::Mass, letters).filter(|(_, length)| *length == end)?;
+    let mut rest = rest;
+    (rest.starts_with(|c: char| c.is_ascii_digit()) && one(&mut rest).is_ok()).then_some((word, length))
 }
 
 /// `2`, `2-3`, `2 to 3`, `two or three`, `between 2 and 3`.

@@ -2,15 +2,20 @@
 
 use super::recipe::{All, is_water};
 use super::weigh::Weighed;
-use super::words::{Sort, of};
+use super::words::{Sort, of, speaks_of};
 use super::{Answers, Asked, line::Taken};
 use crate::pantry::Group;
-use crate::quantity::{Mass, Range, System};
-use crate::recipe::Method;
+use crate::quantity::{Fraction, Mass, Range, System, plain};
+use crate::recipe::{self, Method};
 use rust_decimal::{Decimal, dec};
 
 /// Work weight where a recipe is all in proportions, grams.
 const KILOGRAM: Decimal = dec!(1000);
+
+/// A weight that was typed, of more than nothing.
+fn weight(text: &str) -> Option<Mass> {
+    Mass::read(text, Some("g")).ok().filter(|m| !m.base().is_zero())
+}
 
 impl All<'_> {
     /// The weight of the meat: as the text says, else as it is asked.
@@ -69,7 +74,7 @@ impl All<'_> {
                 } else {
                     "More than one weight of meat stands here. For how much is this?"
                 };
-                let (asked, given) = Asked::weight("meat", ask, offers, answers);
+                let (asked, given) = Asked::typed("meat", ask, offers, answers, weight);
                 self.questions.push(asked);
                 self.meat = given.map(|m| Range::point(m.base()));
             }
@@ -84,35 +89,62 @@ impl All<'_> {
             words.into_iter().any(|w| lower.contains(w))
         };
         let water = self.items().any(is_water);
-        let pumped = says("");
+        let pumped = speaks_of("pumped", text).is_some();
+        let pick_up = speaks_of("pick_up", text).is_some();
         let found = match (says("cover_brine") && water, says("ground"), says("rub")) {
-            _ if pumped => None,
+            _ if pumped || pick_up => None,
             (true, false, false) => Some(Method::CoverBrine),
             (false, true, false) => Some(Method::Ground),
             (false, false, true) if !water => Some(Method::Rub),
             _ => None,
         };
         let cured = self.items().any(|l| l.items.iter().any(|i| i.group == Group::Cure));
-        self.method = found.or((!cured && !water).then_some(Method::Rub));
+        let plain = !cured && !water && !pumped && !pick_up;
+        self.method = found.or(plain.then_some(Method::Rub));
         if self.method.is_none() {
-            let mut choices = vec![("rub", "Rubbed on whole pieces"), ("ground", "Mixed into mince")];
-            if water {
-                choices.insert(0, ("cover_brine", "Under a brine until both are equal"));
-            }
-            let ask = if pumped {
-                "How does it go on? A pump is not read from text: write that recipe by hand."
-            } else {
-                "How does it go on?"
-            };
-            let choices = choices.into_iter().map(|(k, w)| (k.to_owned(), w.to_owned()));
-            let asked = Asked::new("method".to_owned(), ask, choices, answers);
-            self.method = match asked.answer.as_deref() {
-                Some("cover_brine") => Some(Method::CoverBrine),
-                Some("ground") => Some(Method::Ground),
-                Some("rub") => Some(Method::Rub),
-                _ => None,
-            };
+            let choices = [
+                (Method::Pumped, "Pumped into the meat", pumped),
+                (Method::PumpedAndCovered, "Pumped, then covered with the rest", pumped),
+                (
+                    Method::PickUp,
+                    "A short stay in a strong brine: only what it takes up counts",
+                    pick_up,
+                ),
+                (Method::CoverBrine, "Under a brine until both are equal", water),
+                (Method::Rub, "Rubbed on whole pieces", true),
+                (Method::Ground, "Mixed into mince", true),
+            ];
+            let choices: Vec<(Method, &str)> = choices.iter().filter(|c| c.2).map(|c| (c.0, c.1)).collect();
+            let words = choices.iter().map(|(m, w)| (m.words().key.to_owned(), (*w).to_owned()));
+            let asked = Asked::new("method".to_owned(), "How does it go on?", words, answers);
+            self.method = asked.chosen().and_then(|at| choices.get(at)).map(|(m, _)| *m);
             self.questions.push(asked);
+        }
+        self.ask_take(answers);
+    }
+
+    /// How much of the brine goes in, by pump or by pick-up: as the text says, else as it is asked.
+    fn ask_take(&mut self, answers: &Answers<'_>) {
+        let Some(method) = self.method.filter(|m| m.takes()) else {
+            return;
+        };
+        let fits = |f: &Fraction| recipe::take(method, Some(*f)).is_none();
+        let mut said: Vec<Range> = self.lines.iter().filter_map(|l| l.line.take).collect();
+        said.dedup();
+        if let [one] = said.as_slice()
+            && one.is_point()
+        {
+            self.take = Fraction::new(one.typical).ok().filter(fits);
+        }
+        if self.take.is_none() {
+            let mut offers: Vec<Decimal> = said.iter().flat_map(|r| [r.low, r.high]).collect();
+            offers.dedup();
+            let offers = offers.into_iter().map(|p| format!("{} %", plain(p))).collect();
+            let ask = "How much of the brine goes in, per cent of green weight?";
+            let read = |text: &str| Fraction::read(text, Some("%")).ok().filter(fits);
+            let (asked, given) = Asked::typed("take", ask, offers, answers, read);
+            self.questions.push(asked);
+            self.take = given;
         }
     }
 
@@ -127,9 +159,15 @@ impl All<'_> {
             Some(sum.map_or(Some(g), |s| s.plus(g)).unwrap_or(g))
         });
         let by_water = self.items().any(|l| l.base().is_some_and(|a| a.sort() == Sort::Volume));
-        let brine = self.method == Some(Method::CoverBrine) || by_water;
+        let brine = self.method.is_some_and(Method::has_brine) || by_water;
         if brine && self.water.is_none() && !self.items().any(is_water) {
-            let (asked, given) = Asked::weight("water", "How much water? A litre is 1000 g.", Vec::new(), answers);
+            let (asked, given) = Asked::typed(
+                "water",
+                "How much water? A litre is 1000 g.",
+                Vec::new(),
+                answers,
+                weight,
+            );
             self.water = given.map(|m| Range::point(m.base()));
             self.questions.push(asked);
         }

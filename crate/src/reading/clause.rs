@@ -3,7 +3,7 @@
 
 use super::amount::{Amount, amount, keyword, range};
 use super::names::{Names, tokens};
-use super::words::{Sort, front, take};
+use super::words::{Sort, front, speaks_of, take};
 use crate::quantity::gap;
 use winnow::combinator::{alt, fail, opt, preceded};
 use winnow::prelude::*;
@@ -28,6 +28,8 @@ pub enum What {
     Again(Amount),
     /// `per lb`, `for 10 lb`; true for `per`.
     Base(Amount, bool),
+    /// `inject 10 %`: how much of a brine goes into the meat.
+    Take(Amount),
 }
 
 /// Every amount and base of a text, in order.
@@ -54,6 +56,9 @@ pub fn scan(text: &str, names: &Names) -> Vec<Found> {
                 .or_else(|| {
                     input = rest;
                     let amount = amount(&mut input).ok()?;
+                    if goes_in(&amount, text.get(..at).unwrap_or_default(), input, names) {
+                        return Some(What::Take(amount));
+                    }
                     Some(if depth > 0 || follows_or(text.get(..at).unwrap_or_default()) {
                         What::Again(amount)
                     } else {
@@ -79,6 +84,21 @@ pub fn scan(text: &str, names: &Names) -> Vec<Found> {
         before = text.get(..at).and_then(|t| t.chars().next_back()).unwrap_or(' ');
     }
     list
+}
+
+/// True for the per cent of a pump or a pick-up: such a word stands before it or right behind, and no ingredient.
+fn goes_in(amount: &Amount, before: &str, behind: &str, names: &Names) -> bool {
+    let percent = amount.parts.first().is_some_and(|(_, unit)| unit.words.contains(&"%"));
+    let speaks = |text: &str| ["pumped", "pick_up"].iter().filter_map(|m| speaks_of(m, text)).max();
+    // "inject a brine of 10 % salt" is salt.
+    let end = behind.find([',', ';', ':', '(', '.']).unwrap_or(behind.len());
+    let next = tokens(behind.get(..end).unwrap_or_default());
+    let near = |most: usize| next.get(..next.len().min(most)).unwrap_or_default();
+    let last = near(1).first().map_or(0, |t| t.end);
+    percent
+        && names.find(near(4)).is_none()
+        && (speaks(behind.get(..last).unwrap_or_default()).is_some()
+            || speaks(before).is_some_and(|from| names.find(&tokens(before.get(from..).unwrap_or_default())).is_none()))
 }
 
 /// `#1`, `no. 2`: a number that is a name. Its length.
@@ -264,20 +284,15 @@ fn last_joint(text: &str) -> usize {
 /// What hangs on behind a whole clause: a step, or an ingredient without an amount.
 fn tails<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
     let amounts = scan(text, names);
+    if tokens(text).iter().any(|t| t.text == "each") && amounts.iter().any(|f| matches!(f.what, What::Amount(_))) {
+        return apart(text, names);
+    }
     let Some(main) = amounts.iter().find(|f| matches!(f.what, What::Amount(_))) else {
         return vec![text];
     };
     let mut from = main.end;
-    while let Some(rest) = text.get(from..) {
-        let Some((at, joint)) = [", then ", ", and ", ", ", " and ", " then "]
-            .iter()
-            .filter_map(|j| rest.find(j).map(|at| (at, *j)))
-            .min_by_key(|(at, j)| (*at, usize::MAX.saturating_sub(j.len())))
-        else {
-            break;
-        };
-        let cut = from.saturating_add(at);
-        let next = cut.saturating_add(joint.len());
+    while let Some((cut, joint)) = next_joint(text, from, &[", then ", ", and ", ", ", " and ", " then "]) {
+        let next = cut.saturating_add(joint);
         let tail = text.get(next..).unwrap_or_default().trim_start();
         let head = text.get(..cut).unwrap_or_default();
         let open = head.matches('(').count() > head.matches(')').count();
@@ -289,10 +304,36 @@ fn tails<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
             || tail.starts_with("some ");
         if whole && starts {
             let mut list = vec![text.get(..cut).unwrap_or_default()];
-            list.extend(text.get(cut..cut.saturating_add(joint.len())).map(|_| tail));
+            list.push(tail);
             return list;
         }
         from = next;
     }
     vec![text]
+}
+
+/// `2 tsp each of thyme and pepper`, `thyme and pepper, 2 tsp each`: at every joint before a name.
+fn apart<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
+    const JOINTS: [&str; 4] = [", and ", ", ", " and ", " & "];
+    let mut list = Vec::new();
+    let (mut from, mut at) = (0, 0);
+    while let Some((cut, joint)) = next_joint(text, at, &JOINTS) {
+        at = cut.saturating_add(joint);
+        let end = next_joint(text, at, &JOINTS).map_or(text.len(), |(next, _)| next);
+        let named = |from: usize, to: usize| names.find(&tokens(text.get(from..to).unwrap_or_default()));
+        if named(at, end).is_some_and(|(first, _, _)| first == 0) && named(from, cut).is_some() {
+            list.extend(text.get(from..cut));
+            from = at;
+        }
+    }
+    list.extend(text.get(from..));
+    list
+}
+
+/// The first joint from a place on, the longest of those that begin there: where it is, and its length.
+pub fn next_joint(text: &str, from: usize, joints: &[&str]) -> Option<(usize, usize)> {
+    let rest = text.get(from..)?;
+    let found = joints.iter().filter_map(|j| Some((rest.find(j)?, j.len())));
+    let (at, length) = found.min_by_key(|(at, length)| (*at, usize::MAX.saturating_sub(*length)))?;
+    Some((from.saturating_add(at), length))
 }

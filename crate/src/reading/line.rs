@@ -46,6 +46,10 @@ pub struct Line {
     pub shared: Option<(Amount, String)>,
     /// True where the base stands before all else, or with the meat.
     pub leads: bool,
+    /// True for an amount that is for each of what the sentence names.
+    pub each: bool,
+    /// How much of a brine goes into the meat, per cent.
+    pub take: Option<Range>,
     /// What it can be.
     pub meaning: Option<Meaning>,
     /// Its own name, where the pantry has none.
@@ -72,6 +76,8 @@ pub fn line(text: &str, names: &Names) -> Line {
         base_said: String::new(),
         shared: None,
         leads: false,
+        each: false,
+        take: None,
         meaning: None,
         own: String::new(),
         strength: None,
@@ -90,6 +96,7 @@ pub fn line(text: &str, names: &Names) -> Line {
                 line.base = Some((a.clone(), *each));
                 line.base_said = text.get(f.start..f.end).unwrap_or_default().trim().to_owned();
             }
+            What::Take(a) if line.take.is_none() => line.take = a.sum(None, None),
             What::Amount(a) if line.amount.is_none() => {
                 line.amount = Some(a.clone());
                 line.measure = text.get(f.start..f.end).unwrap_or_default().trim().to_owned();
@@ -126,6 +133,7 @@ pub fn line(text: &str, names: &Names) -> Line {
         line.amount = Some(amount);
         rest.retain(|t| t.start < start || t.end > end);
     }
+    line.each = rest.iter().any(|t| t.text == "each");
     line.settle(text, rest, timed);
     line
 }
@@ -203,7 +211,7 @@ impl Line {
                 Taken::Item
             }
             (None, None) if self.base.is_some() && !(acts && timed) => Taken::Meat,
-            (None, _) if acts || timed => Taken::Step,
+            (None, _) if acts || timed || self.take.is_some() => Taken::Step,
             (None, Some(_)) if negated => Taken::Unread,
             (None, Some(_)) if front(Sort::Heading, text).is_some() => Taken::Heading,
             (None, Some(_)) => {
@@ -226,6 +234,20 @@ impl Line {
         if self.taken == Taken::Taste && self.bare && self.base.is_none() {
             self.taken = Taken::Heading;
         }
+    }
+
+    /// Takes on the amount that another line says for each.
+    pub fn like(&mut self, other: &Self) {
+        self.amount = other.amount.clone();
+        self.measure = other.measure.clone();
+        if self.base.is_none() {
+            self.base = other.base.clone();
+            self.base_said = other.base_said.clone();
+            self.leads = other.leads;
+        }
+        self.each = true;
+        self.bare = false;
+        self.taken = Taken::Item;
     }
 
     /// True for a base that is for a part of the meat only, or by the pound.

@@ -9,6 +9,9 @@
 //! heap    = heaping, heaped, rounded, generous, scant, level …       unit = tsp, lb, g, %, pinch, clove …
 //! base    = ("per" | "for each" | "/" …) amount of meat or water  |  ("for" | "into" | "to" …) weight of meat
 //! again   = the same said twice: "(about 30 g)", "or 30 g"
+//! take    = ("inject" | "pump" | "pick-up" …) { word } per cent  |  per cent ("pump" | "pick-up" …)
+//! each    = an amount with "each": for every name of its sentence
+//! step    = act { word } [ time ] [ "at" temperature ] [ ("to" | "until" …) temperature ]
 //! ```
 //!
 //! All words are in `tables/words.csv`, all names in the pantry. A spoon is level where nothing else is said. What can mean several things
@@ -21,11 +24,12 @@ mod clause;
 mod line;
 mod names;
 mod recipe;
+mod steps;
 mod weigh;
 mod words;
 
 use crate::dose::Verdict;
-use crate::quantity::{Code, Figure, Mass, Problem};
+use crate::quantity::{Code, Figure, Problem};
 use crate::recipe::Recipe;
 use crate::weigh::Settings;
 use serde::{Deserialize, Serialize};
@@ -98,7 +102,7 @@ pub struct Asked {
     pub ask: String,
     /// Values with their words.
     pub choices: Vec<(String, String)>,
-    /// True where a weight is typed; the choices are then offers.
+    /// True where a weight or a per cent is typed; the choices are then offers.
     pub typed: bool,
     /// The answer that was given and could be taken.
     pub answer: Option<String>,
@@ -128,16 +132,22 @@ impl Asked {
         }
     }
 
-    /// A question for a weight, with weights to choose from.
-    fn weight(key: &str, ask: &str, offers: Vec<String>, answers: &Answers<'_>) -> (Self, Option<Mass>) {
-        let given = answers.get(key).and_then(|text| Mass::read(text, Some("g")).ok());
-        let given = given.filter(|m| !m.base().is_zero());
+    /// A question for what is typed, with offers to choose from.
+    fn typed<T>(
+        key: &str,
+        ask: &str,
+        offers: Vec<String>,
+        answers: &Answers<'_>,
+        read: impl Fn(&str) -> Option<T>,
+    ) -> (Self, Option<T>) {
+        let answer = answers.get(key);
+        let given = answer.and_then(read);
         let asked = Self {
             key: key.to_owned(),
             ask: ask.to_owned(),
             choices: offers.into_iter().map(|o| (o.clone(), o)).collect(),
             typed: true,
-            answer: given.and_then(|_| answers.get(key)).map(str::to_owned),
+            answer: answer.filter(|_| given.is_some()).map(str::to_owned),
         };
         (asked, given)
     }
@@ -146,6 +156,20 @@ impl Asked {
     fn chosen(&self) -> Option<usize> {
         let answer = self.answer.as_ref()?;
         self.choices.iter().position(|(value, _)| value == answer)
+    }
+}
+
+/// `2 tsp each of thyme and pepper`: what stands bare in the sentence takes on the amount.
+fn each(lines: &mut [(usize, line::Line)]) {
+    let said: Vec<(usize, line::Line)> = lines
+        .iter()
+        .filter(|(_, l)| l.each && l.taken == line::Taken::Item)
+        .cloned()
+        .collect();
+    for (at, line) in lines.iter_mut().filter(|(_, l)| l.bare) {
+        if let Some((_, like)) = said.iter().find(|(sentence, _)| sentence == at) {
+            line.like(like);
+        }
     }
 }
 
@@ -190,11 +214,18 @@ pub fn read(ask: &AskReading) -> Result<Reading, Vec<Problem>> {
     if let [(_, first), _, ..] = lines.as_mut_slice() {
         first.title();
     }
+    each(&mut lines);
     let partial: Vec<(usize, line::Line)> = lines.iter().filter(|(_, l)| l.is_partial()).cloned().collect();
     for (at, line) in lines.iter_mut().filter(|(_, l)| l.base.is_none()) {
         let same = partial.iter().find(|(sentence, _)| sentence == at);
         line.shared = same.and_then(|(_, l)| Some((l.base.as_ref()?.0.clone(), l.base_said.clone())));
     }
     let lines: Vec<line::Line> = lines.into_iter().map(|(_, l)| l).collect();
-    Ok(recipe::reading(&text, &lines, &Answers(&ask.answers), &ask.settings))
+    Ok(recipe::reading(
+        &text,
+        &lines,
+        &names,
+        &Answers(&ask.answers),
+        &ask.settings,
+    ))
 }

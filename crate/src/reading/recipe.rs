@@ -1,14 +1,16 @@
 //! All lines together: for how much meat, by which method, the dose, and the recipe in proportions.
 
 use super::line::{Line, Taken};
+use super::names::Names;
+use super::steps::{self, Came};
 use super::weigh::{Weighed, hull, named, settled, weigh};
-use super::words::Sort;
+use super::words::{Sort, Word};
 use super::{Answers, Asked, ReadLine, Reading};
-use crate::dose::{self, Case, Portion, Verdict, Whole};
+use crate::dose::{self, Case, Evens, Portion, Verdict, Whole};
 use crate::pantry::{Agent, Belly, Group, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Fraction, Mass, Range, plain};
-use crate::recipe::{self, Cure, Eaten, Method, Recipe, Share};
+use crate::quantity::{Fraction, Mass, Range, System, plain};
+use crate::recipe::{self, Cure, Do, Eaten, Method, Recipe, Share, Step};
 use crate::weigh::Settings;
 use rust_decimal::{Decimal, dec};
 
@@ -24,12 +26,16 @@ pub struct All<'a> {
     pub method: Option<Method>,
     /// What per cent are of in a brine: meat, water, or both.
     pub of: Option<usize>,
+    /// How much of a brine goes in, where only a share does.
+    pub take: Option<Fraction>,
+    /// Steps that were read.
+    pub steps: Vec<Step>,
     /// All that is asked.
     pub questions: Vec<Asked>,
 }
 
 /// The reading of all lines.
-pub fn reading(text: &str, lines: &[Line], answers: &Answers<'_>, settings: &Settings) -> Reading {
+pub fn reading(text: &str, lines: &[Line], names: &Names, answers: &Answers<'_>, settings: &Settings) -> Reading {
     let own = &settings.spoons;
     let lines: Vec<Weighed<'_>> = lines.iter().map(|l| weigh(l, answers, own)).collect();
     let mut all = All {
@@ -37,9 +43,12 @@ pub fn reading(text: &str, lines: &[Line], answers: &Answers<'_>, settings: &Set
         water: None,
         method: None,
         of: None,
+        take: None,
+        steps: Vec::new(),
         questions: Vec::new(),
         lines,
     };
+    all.read_steps(names, settings.units);
     all.ask_meat(answers);
     all.ask_method(text, answers);
     all.ask_water(answers);
@@ -72,12 +81,61 @@ pub fn reading(text: &str, lines: &[Line], answers: &Answers<'_>, settings: &Set
     }
 }
 
+/// True for a measure of which there are several, where one is meant.
+fn is_said(unit: &Word) -> bool {
+    unit.sort == Sort::Volume && !unit.note.is_empty() && !unit.note.contains('|')
+}
+
 /// True for the water of a brine.
 pub fn is_water(line: &Weighed<'_>) -> bool {
     line.items.first().is_some_and(|i| i.key == "water")
 }
 
+/// True for what stands in the notes of the card.
+fn is_beside(line: &Weighed<'_>, grams: Option<Range>) -> bool {
+    match line.line.taken {
+        Taken::Item => grams.is_none(),
+        Taken::Step => line.acts.is_empty(),
+        Taken::Taste | Taken::Unread => true,
+        Taken::Meat | Taken::Heading => false,
+    }
+}
+
 impl All<'_> {
+    /// The steps of the text, where they make a plan: none is left out, and a cure has its time.
+    fn read_steps(&mut self, names: &Names, units: System) {
+        let mut steps: Vec<Step> = Vec::new();
+        let mut acts: Vec<String> = Vec::new();
+        for line in &self.lines {
+            let from = steps.len();
+            let came = match line.line.taken {
+                Taken::Step => steps::add(&line.line.text, names, &mut steps),
+                _ => Came::Part,
+            };
+            if came == Came::Hole {
+                return;
+            }
+            let words = |s: &Step| {
+                let lasts = s.lasts.map(|l| format!(", {}", l.show(units).text));
+                format!("{}{}", recipe::head(s.act), lasts.unwrap_or_default())
+            };
+            let said: Vec<String> = steps.get(from..).unwrap_or_default().iter().map(words).collect();
+            acts.push(if came == Came::Whole {
+                said.join("; ")
+            } else {
+                String::new()
+            });
+        }
+        let cured = self.cures().next().is_some();
+        let kept = steps.first().is_some_and(|s| s.act == Do::Cure);
+        if steps.len() <= recipe::MOST_STEPS && (kept || !cured) {
+            for (line, acts) in self.lines.iter_mut().zip(acts) {
+                line.acts = acts;
+            }
+            self.steps = steps;
+        }
+    }
+
     /// What is weighed.
     pub fn items(&self) -> impl Iterator<Item = &Weighed<'_>> {
         self.lines.iter().filter(|l| l.line.taken == Taken::Item)
@@ -143,6 +201,11 @@ impl All<'_> {
         })
     }
 
+    /// Share of green weight that goes in of the brine, as a proportion.
+    fn taken(&self) -> Option<Decimal> {
+        self.take?.base().over(Decimal::ONE_HUNDRED)
+    }
+
     /// Grams of all that dissolves, without the cure.
     fn dissolved(&self) -> Option<Range> {
         let dissolves = |l: &&Weighed<'_>| {
@@ -157,6 +220,7 @@ impl All<'_> {
 
     fn verdict(&self, text: &str, settings: &Settings) -> Option<Verdict> {
         let (method, meat) = (self.method?, self.meat?);
+        let take = if method.takes() { self.taken()? } else { Decimal::ZERO };
         let step = settings.scale_step.base();
         let lower = text.to_lowercase();
         let belly = if lower.contains("belly") {
@@ -213,15 +277,17 @@ impl All<'_> {
                 counted: method.counted(),
                 green: meat,
                 pickle,
-                take: Decimal::ZERO,
+                take,
             },
-            water: Decimal::ZERO,
-            evens: None,
+            water: self.water.map_or(Decimal::ZERO, |w| w.typical),
+            // The text says nothing of how thick the pieces are.
+            evens: (method == Method::PickUp).then_some(Evens::Unknown),
             weighed: true,
             step,
             units: settings.units,
             portions,
         };
+        let case = case.settled();
         let has_cure = !case.portions.is_empty();
         dose::judge(
             &case,
@@ -245,22 +311,29 @@ impl All<'_> {
             name: "Recipe as read".to_owned(),
             tag: "RR".to_owned(),
             method,
-            take: None,
+            take: self.take.filter(|_| method.takes()),
             eaten: Eaten::Cooked,
             cures: Vec::new(),
             lines: Vec::new(),
-            steps: Vec::new(),
+            steps: self.steps.clone(),
             notes: String::new(),
         };
         // The list takes the salt in the cure off the salt, so it is put on here.
         let mut salt = Decimal::ZERO;
-        let mut whole = meat.typical;
+        let mut pickle = Decimal::ZERO;
         if method.has_brine() {
-            whole = self.dissolved().and_then(|d| whole.plus(d.typical)).ok_or_else(lost)?;
+            pickle = self.dissolved().ok_or_else(lost)?.typical;
             for line in self.cures() {
-                whole = self.grams(line).and_then(|g| whole.plus(g.typical)).ok_or_else(lost)?;
+                pickle = self.grams(line).and_then(|g| pickle.plus(g.typical)).ok_or_else(lost)?;
             }
         }
+        let whole = Whole {
+            counted: method.counted(),
+            green: Range::point(meat.typical),
+            pickle: Range::point(pickle),
+            take: self.taken().unwrap_or_default(),
+        };
+        let whole = whole.base().ok_or_else(lost)?.typical;
         for line in self.cures() {
             let (Some(agent), Some(item), Some(grams)) = (Self::agent(line), settled(&line.items), self.grams(line))
             else {
@@ -307,11 +380,7 @@ impl All<'_> {
                 share: Share::GreenWeight(self.share(grams).ok_or_else(lost)?),
             });
         }
-        let beside = self.lines.iter().filter(|l| match l.line.taken {
-            Taken::Item => self.grams(l).is_none(),
-            Taken::Taste | Taken::Step | Taken::Unread => true,
-            Taken::Meat | Taken::Heading => false,
-        });
+        let beside = self.lines.iter().filter(|l| is_beside(l, self.grams(l)));
         let notes: Vec<&str> = beside.map(|l| l.line.text.as_str()).collect();
         recipe.notes = notes.join("\n").chars().take(recipe::MOST_TEXT).collect();
         match recipe.problems().into_iter().next() {
@@ -325,11 +394,7 @@ impl All<'_> {
 
     /// What the recipe does not hold.
     fn missing(&self) -> String {
-        let some = self.lines.iter().any(|l| match l.line.taken {
-            Taken::Item => self.grams(l).is_none(),
-            Taken::Taste | Taken::Step | Taken::Unread => true,
-            Taken::Meat | Taken::Heading => false,
-        });
+        let some = self.lines.iter().any(|l| is_beside(l, self.grams(l)));
         let mut says = Vec::new();
         let spoons = |l: &Weighed<'_>| l.line.amount.as_ref().is_some_and(|a| a.sort() == Sort::Volume);
         if self.cures().any(spoons) {
@@ -337,6 +402,10 @@ impl All<'_> {
         }
         if some {
             says.push("What is not weighed stands in the notes of the card, as it was written.");
+        }
+        let heat = |s: &Step| matches!(s.act, Do::Smoke | Do::Cook | Do::DryOut);
+        if !self.steps.is_empty() && !self.steps.iter().any(heat) {
+            says.push("The text says nothing of heat: add to the card how it is cooked and chilled.");
         }
         says.join(" ")
     }
@@ -358,9 +427,15 @@ impl All<'_> {
             ([], _) => "Not read".to_owned(),
         };
         let says = match read.taken {
-            Taken::Item | Taken::Meat | Taken::Heading => name,
+            Taken::Item if read.each => format!("{name}, each {}", read.measure),
+            Taken::Item => match read.amount.iter().flat_map(|a| &a.parts).find(|(_, u)| is_said(u)) {
+                Some((_, unit)) => format!("{name}, by the {}", unit.note),
+                None => name,
+            },
+            Taken::Meat | Taken::Heading => name,
             Taken::Taste => format!("{name}: no amount"),
-            Taken::Step => "A step: kept as a note".to_owned(),
+            Taken::Step if line.acts.is_empty() => "A step: kept as a note".to_owned(),
+            Taken::Step => format!("On the card: {}", line.acts),
             Taken::Unread => "Not read: kept as a note".to_owned(),
         };
         let mut flags = Vec::new();

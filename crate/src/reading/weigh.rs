@@ -29,6 +29,8 @@ pub struct Weighed<'a> {
     pub percent: Option<Range>,
     /// Why it cannot be weighed, or what is to be known of it.
     pub note: String,
+    /// Steps of the card that it became, in words.
+    pub acts: String,
     /// Questions on it.
     pub asks: Vec<Asked>,
     /// Which unit its base is in, of those the word can mean.
@@ -45,6 +47,7 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon]) -> Wei
         grams: None,
         percent: None,
         note: String::new(),
+        acts: String::new(),
         asks: Vec::new(),
         base_unit: None,
         shares: None,

@@ -30,6 +30,7 @@ pub enum Sort {
     Taste,
     Harmless,
     Brine,
+    Act,
     Name,
 }
 
@@ -72,6 +73,16 @@ pub fn front(sort: Sort, text: &str) -> Option<(&'static Word, usize)> {
             .filter_map(move |pattern| Some((w, length(pattern, text)?)))
     });
     found.max_by_key(|(_, length)| *length)
+}
+
+/// Where a word of the brine stands that speaks of this method, the last of them.
+pub fn speaks_of(value: &str, text: &str) -> Option<usize> {
+    let here = |at: usize| {
+        let (word, length) = front(Sort::Brine, text.get(at..)?)?;
+        (word.value == value).then_some(at.saturating_add(length))
+    };
+    let starts = super::names::tokens(text);
+    starts.iter().rev().find_map(|t| here(t.start))
 }
 
 /// Takes a word of this sort from the front.
