@@ -81,7 +81,8 @@ pub fn reading(data: &[u8]) {
             break;
         }
         for question in open {
-            let value = question.choices.first().map_or("3 kg", |(value, _)| value);
+            let typed = if question.key == "take" { "10 %" } else { "3 kg" };
+            let value = question.choices.first().map_or(typed, |(value, _)| value);
             ask.answers.push((question.key.clone(), value.to_owned()));
         }
         match read(&ask) {

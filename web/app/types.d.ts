@@ -534,7 +534,7 @@ ask: string,
  */
 choices: Array<[string, string]>, 
 /**
- * True where a weight is typed; the choices are then offers.
+ * True where a weight or a per cent is typed; the choices are then offers.
  */
 typed: boolean, 
 /**

@@ -130,7 +130,6 @@ fn read(text: &str, found: &[(usize, Amount)], list: &mut [Step]) -> Option<Opti
     if step.act == Do::Cure && lasts.is_none() {
         return None;
     }
-    let mut heats = 0;
     for (start, amount) in found.iter().filter(|(_, a)| is(a, &["°F", "°C"])) {
         let before = lower.get(..*start).unwrap_or_default().trim_end();
         let last = before.rsplit(' ').next().unwrap_or_default();
@@ -144,7 +143,6 @@ fn read(text: &str, found: &[(usize, Amount)], list: &mut [Step]) -> Option<Opti
             return None;
         }
         *place = Some(degrees(amount)?);
-        heats += 1;
     }
     // What the figures do not say stands in its words.
     let said = |t: &super::names::Token| {
@@ -158,7 +156,7 @@ fn read(text: &str, found: &[(usize, Amount)], list: &mut [Step]) -> Option<Opti
             || ["fridge", "refrigerator", "uncovered", "until", "inside"].contains(&t.text.as_str())
     };
     let exact = time.is_none_or(|(_, a)| !a.about && a.parts.first().is_some_and(|(n, _)| n.value.is_point()));
-    let all = found.len() == heats + usize::from(time.is_some());
+    let all = found.iter().all(|(_, a)| is(a, &["°F", "°C", "time"]));
     if !(exact && all && tokens(text).iter().all(said)) {
         step.note = text.chars().take(MOST_NOTE).collect();
     }
