@@ -60,11 +60,13 @@ const MINUTE_MS = 60_000;
 const root = /** @type {HTMLElement} */ (document.getElementById('page'));
 
 async function begin() {
-  // The store opens while the core is made ready.
-  const [records] = await Promise.all([openRecords(), load()]);
+  // The store opens while the core is made ready and gives its tables.
+  const ready = load();
+  const opening = openRecords(ready);
+  await ready;
   const [tables, starters] = [ask('tables', {}), ask('starters', {})];
   if (!tables.ok || !starters.ok) throw new Error('The core has no tables.');
-  const shelf = new Shelf(records, tables.ok.settings);
+  const shelf = new Shelf(await opening, tables.ok.settings);
   await shelf.fill(starters.ok.recipes);
 
   /** @type {Screen} */
@@ -78,6 +80,7 @@ async function begin() {
     stick();
   }
 
+  app.trouble = shelf.store.trouble;
   let first = true;
   follow((place) => {
     screen?.leave?.();
@@ -94,7 +97,6 @@ async function begin() {
   });
 
   shelf.store.onChange((keys) => shelf.follow(keys).then(draw));
-  app.trouble = shelf.store.trouble;
   shelf.store.onTrouble((trouble) => {
     app.trouble = trouble;
     draw();
@@ -107,7 +109,6 @@ async function begin() {
   addEventListener('resize', stick);
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && draw());
   document.documentElement.dataset.ready = '';
-  draw();
   shelf.readRest().then(draw);
 }
 

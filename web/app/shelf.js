@@ -33,6 +33,7 @@ export class Shelf {
   /** @type {Set<string>} ids of batches put away that are not read yet */
   #unread = new Set();
   #hint = '';
+  #begun = false;
   #newest;
   /** @type {Promise<void>} settles when all that has changed is read again */
   read = Promise.resolve();
@@ -53,7 +54,7 @@ export class Shelf {
    */
   async fill(starters) {
     await this.refresh(null);
-    if (await this.store.get(BEGUN)) return;
+    if (this.#begun) return;
     await this.store.changeTogether([
       ...starters.map((recipe) => ({ key: `recipe/${newId()}`, fn: () => recipe, blind: true })),
       { key: BEGUN, fn: () => ({ at: Date.now() }), blind: true },
@@ -76,21 +77,18 @@ export class Shelf {
    */
   async refresh(keys) {
     if (keys === null) {
-      const [settings, recipes, stock, away, sent, batches] = await Promise.all([
-        this.store.get('settings'),
-        this.store.all('recipe/'),
-        this.store.all('stock/'),
-        this.store.get(AWAY),
-        this.store.get(SENT),
-        this.store.keys('batch/'),
-      ]);
-      this.settings = settings ?? this.#newest;
-      this.recipes = byId(recipes);
-      this.stock = byId(stock);
-      this.sent = sent?.jobs ?? [];
+      // All that is not a batch lies side by side, and comes in one reading.
+      const [records, batches] = await Promise.all([this.store.all('meta/', 'stock/'), this.store.keys('batch/')]);
+      const found = new Map(records.map(({ key, data }) => [key, data]));
+      const away = found.get(AWAY)?.ids ?? [];
+      this.#begun = found.has(BEGUN);
+      this.settings = found.get('settings') ?? this.#newest;
+      this.recipes = byId(records.filter(({ key }) => key.startsWith('recipe/')));
+      this.stock = byId(records.filter(({ key }) => key.startsWith('stock/')));
+      this.sent = found.get(SENT)?.jobs ?? [];
+      this.#hint = away.join();
       const ids = batches.map(idOf);
-      this.#hint = away?.ids?.join() ?? '';
-      const hinted = new Set(away?.ids);
+      const hinted = new Set(away);
       this.#unread = new Set(ids.filter((id) => hinted.has(id)));
       this.batches = new Map();
       if (this.#unread.size === 0) this.batches = byId(await this.store.all('batch/'));
@@ -211,9 +209,13 @@ export class Shelf {
   }
 }
 
-/** @returns {Promise<Store>} the store, with the core as judge of what can be read */
-export function openRecords() {
+/**
+ * @param {Promise<unknown>} ready settles when the core can be asked
+ * @returns {Promise<Store>} the store, with the core as judge of what can be read
+ */
+export function openRecords(ready) {
   return openStore({
+    ready,
     validate(key, data) {
       const kind = /** @type {'recipe' | 'batch' | 'settings' | 'stock' | 'meta'} */ (key.split('/', 1)[0]);
       if (kind === 'meta') return null;

@@ -28,12 +28,12 @@ const GONE = Symbol('gone');
 
 /**
  * Opens the records. Never rejects: if storage does not work, `trouble` says so and the store works from memory.
- * @param {Partial<Rules> & { name?: string }} [options]
+ * @param {Partial<Rules> & { name?: string, ready?: Promise<unknown> }} [options] `ready`: when the validator can judge
  * @returns {Promise<Store>}
  */
-export async function openStore({ validate = () => null, steps = STEPS, name = NAME } = {}) {
+export async function openStore({ validate = () => null, steps = STEPS, name = NAME, ready } = {}) {
   const store = new Store(name, { validate, steps });
-  await store.bringBack();
+  await store.bringBack(ready);
   return store;
 }
 
@@ -101,12 +101,13 @@ export class Store {
   }
 
   /**
-   * The records whose keys begin with `prefix`, in the order of their keys.
+   * The records whose keys begin with `prefix`, or lie between that and `last`, in the order of their keys.
    * @param {string} prefix
+   * @param {string} [last]
    * @returns {Promise<Rec[]>}
    */
-  async all(prefix) {
-    return this.#select(IDBKeyRange.bound(prefix, prefix + '\uffff'));
+  async all(prefix, last = prefix) {
+    return this.#select(IDBKeyRange.bound(prefix, last + '\uffff'));
   }
 
   /**
@@ -192,11 +193,13 @@ export class Store {
 
   /**
    * Puts back what was set aside and can be read by now, say after a new version of the page has come.
+   * @param {Promise<unknown>} [ready] when the validator can judge; waited for only where something was set aside
    * @returns {Promise<void>}
    */
-  async bringBack() {
+  async bringBack(ready) {
     await this.#try(async (db) => {
       if ((await db.count('aside')) === 0) return;
+      await ready;
       const tx = db.transaction(['records', 'aside'], 'readwrite', STRICT);
       for (const item of await tx.objectStore('aside').getAll()) {
         const key = item.raw?.key;
