@@ -109,6 +109,25 @@ describe('records that cannot be read', () => {
     assert.deepEqual(seen.asideAfter, []);
   });
 
+  test('stay where they are while the validator is made ready', async (t) => {
+    const page = await visit(await open(t), await hosted(t));
+    const [before, after] = await page.evaluate(async () => {
+      await (await openStore()).put('recipe/bad', { name: 'bad' });
+      const strict = await openStore({ validate: () => 'it has a bad name' });
+      await strict.get('recipe/bad');
+      const before = await strict.aside();
+      let up = false;
+      const ready = new Promise((done) => setTimeout(done, 50)).then(() => (up = true));
+      const validate = () => {
+        if (!up) throw new Error('not yet');
+        return 'it has a bad name';
+      };
+      return [before, await (await openStore({ ready, validate })).aside()];
+    });
+    assert.equal(before.length, 1);
+    assert.deepEqual(after, before);
+  });
+
   test('a change to one is refused and leaves it as it was', async (t) => {
     const page = await visit(await open(t), await hosted(t));
     const [name, kept] = await page.evaluate(async () => {
