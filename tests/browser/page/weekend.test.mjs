@@ -21,8 +21,7 @@ async function toToday(page) {
   while (!(await page.title()).startsWith('Today')) {
     const before = page.url();
     await page.locator('header a').first().tap();
-    // A tap that a drawing swallowed is made again.
-    await page.waitForFunction((url) => location.href !== url, before, { timeout: 5000 }).catch(() => {});
+    await page.waitForFunction((url) => location.href !== url, before);
   }
   await page.locator('.doors').first().waitFor();
 }
@@ -70,7 +69,8 @@ async function weighed(page, classes) {
 /** Ticks what is to be ticked in sight, one after the other; what is early is meant so. */
 async function tickAll(page) {
   const boxes = page.locator('.line [data-tick]:not(:checked)');
-  // A tap that a drawing swallowed is made again, as a hand would.
+  // Lines move up under the finger, and the page takes a second tap at one place within half a second for a slip of the
+  // hand. So such a tap is made again, as a hand would.
   for (let n = 0; n < 60; n += 1) {
     const left = await boxes.count();
     if (left === 0) return;
@@ -79,7 +79,7 @@ async function tickAll(page) {
     if (await sure.count()) await sure.tap();
     await page
       .waitForFunction((n) => document.querySelectorAll('.line [data-tick]:not(:checked)').length < n, left, {
-        timeout: 3000,
+        timeout: 1000,
       })
       .catch(() => {});
   }
