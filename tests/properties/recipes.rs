@@ -26,19 +26,32 @@ fn line(method: &'static str) -> impl Strategy<Value = Value> {
         .iter()
         .filter(|i| i.group != Group::Cure && i.key != "water")
         .map(|i| i.key)
+        .chain(["own"])
         .collect();
     let bases = match method {
         "rub" | "ground" => vec!["green_weight", "piece"],
         "cover_brine" => vec!["green_weight", "meat_and_water", "brine", "piece"],
         _ => vec!["green_weight", "brine", "piece"],
     };
-    (prop::sample::select(keys), prop::sample::select(bases), 1u32..500).prop_map(|(item, of, n)| {
+    let packets = prop::sample::select(vec!["", "none", "celery, mustard"]);
+    let drawn = (
+        prop::sample::select(keys),
+        prop::sample::select(bases),
+        1u32..500,
+        packets,
+    );
+    drawn.prop_map(|(item, of, n, packet)| {
         let amount = if of == "piece" {
             format!("{}.{:02} g", n / 100, n % 100)
         } else {
             format!("{}.{:02} %", n / 100, n % 100)
         };
-        json!({"item": item, "share": {"of": of, "amount": amount}})
+        let share = json!({"of": of, "amount": amount});
+        match (item, packet) {
+            ("own", "") => json!({"item": item, "name": "Marsh rub", "share": share}),
+            ("own", packet) => json!({"item": item, "name": "Marsh rub", "allergens": packet, "share": share}),
+            _ => json!({"item": item, "share": share}),
+        }
     })
 }
 

@@ -248,6 +248,15 @@ fn the_ingredients_stand_in_the_order_of_weight_with_their_allergens() {
         "mallard breast, fine sea salt, Marsh rub, cure no. 1 (salt, sodium nitrite), mustard seed, whole. \
          Contains: mustard. Not known, read its packet: Marsh rub."
     );
+    // What the packet names is said once, and what it names as none is no longer asked about.
+    for (packet, says) in [
+        ("Celery, Mustard", "Contains: mustard, Celery."),
+        ("None", "Contains: mustard."),
+    ] {
+        batch["recipe"]["lines"][2]["allergens"] = json!(packet);
+        let list = fact(&paper(&ask(&batch, false, "us-home"), "pack"), "Ingredients");
+        assert!(list.ends_with(&format!("whole. {says}")), "{list}");
+    }
 }
 
 #[test]

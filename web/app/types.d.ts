@@ -1880,6 +1880,10 @@ item: string,
  */
 name?: string, 
 /**
+ * Of the user's own: the allergens its packet names, `celery, mustard`, or `none`. Empty: not known.
+ */
+allergens?: string, 
+/**
  * How much.
  */
 share: Share, };
@@ -2593,6 +2597,10 @@ verdict: Verdict,
  * Allergens in it, by name.
  */
 allergens: Array<string>, 
+/**
+ * What is the user's own and whose allergens are not known, by name.
+ */
+unknown: Array<string>, 
 /**
  * Cautions for the meat and the method.
  */

@@ -3,6 +3,7 @@
 use crate::batch::{Batch, green};
 use crate::pantry;
 use crate::quantity::Mass;
+use crate::recipe::{self, Allergens};
 use crate::weigh::{Settings, WeighLine, WeighSheet};
 use rust_decimal::Decimal;
 
@@ -60,33 +61,16 @@ fn said(batch: &Batch, line: &WeighLine) -> String {
 }
 
 fn allergens(batch: &Batch) -> String {
-    let mut known: Vec<&str> = Vec::new();
-    let mut own: Vec<&str> = Vec::new();
-    for line in &batch.recipe.lines {
-        match pantry::ingredient(&line.item) {
-            Some(item) => {
-                for allergen in item
-                    .allergen
-                    .split(", ")
-                    .filter(|a| !a.is_empty() && !known.contains(a))
-                    .collect::<Vec<_>>()
-                {
-                    known.push(allergen);
-                }
-            }
-            None => own.push(&line.name),
-        }
-    }
-    let mut says = match (known.is_empty(), own.is_empty()) {
+    let Allergens { known, unknown } = recipe::allergens(&batch.recipe);
+    let contains = match (known.is_empty(), unknown.is_empty()) {
         (true, true) => "No listed allergen is named in the recipe; packets not checked.".to_owned(),
         (true, false) => String::new(),
         (false, _) => format!("Contains: {}.", known.join(", ")),
     };
-    if !own.is_empty() {
-        if !says.is_empty() {
-            says.push(' ');
-        }
-        says.push_str(&format!("Not known, read its packet: {}.", own.join(", ")));
-    }
-    says
+    let not_known = if unknown.is_empty() {
+        String::new()
+    } else {
+        format!("Not known, read its packet: {}.", unknown.join(", "))
+    };
+    format!("{contains} {not_known}").trim().to_owned()
 }

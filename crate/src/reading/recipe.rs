@@ -377,6 +377,7 @@ impl All<'_> {
             recipe.lines.push(recipe::Line {
                 item: item.map_or(OWN, |i| i.key).to_owned(),
                 name: line.line.own.chars().take(recipe::MOST_NAME).collect(),
+                allergens: String::new(),
                 share: Share::GreenWeight(self.share(grams).ok_or_else(lost)?),
             });
         }

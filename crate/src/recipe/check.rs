@@ -139,7 +139,15 @@ impl Line {
     }
 
     fn problem(&self, method: Method) -> Option<Problem> {
-        if self.item == OWN {
+        let own = self.item == OWN;
+        if let Err(problem) = text(&self.allergens, MOST_NOTE) {
+            return Some(problem.at("allergens"));
+        }
+        if !own && !self.allergens.is_empty() {
+            let why = "The pantry knows the allergens of this. Leave them out, or add it as your own.";
+            return Some(Problem::new(Code::Conflict, why).at("allergens"));
+        }
+        if own {
             if let Err(problem) = name(&self.name) {
                 return Some(problem.at("name"));
             }

@@ -97,6 +97,10 @@ pub struct Line {
     /// The user's own word for it; empty for the pantry's.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub name: String,
+    /// Of the user's own: the allergens its packet names, `celery, mustard`, or `none`. Empty: not known.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<String>"))]
+    pub allergens: String,
     /// How much.
     pub share: Share,
 }

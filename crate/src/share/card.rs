@@ -2,10 +2,10 @@
 
 use crate::batch::{Batch, Piece};
 use crate::dose::{Caution, Verdict};
-use crate::pantry::{self, OWN};
+use crate::pantry::OWN;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, Mass, Problem, System, plain};
-use crate::recipe::{Recipe, Share, head, line};
+use crate::recipe::{self, Allergens, Recipe, Share, head, line};
 use crate::weigh::{self, Settings, WeighLine};
 use rust_decimal::{Decimal, dec};
 use serde::Serialize;
@@ -26,6 +26,8 @@ pub struct RecipeCard {
     pub verdict: Verdict,
     /// Allergens in it, by name.
     pub allergens: Vec<String>,
+    /// What is the user's own and whose allergens are not known, by name.
+    pub unknown: Vec<String>,
     /// Cautions for the meat and the method.
     pub cautions: Vec<Caution>,
 }
@@ -109,15 +111,8 @@ pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> 
             amount: line.add.clone(),
         })
     });
-    // In the order in which they are first met, each once.
-    let mut allergens: Vec<String> = Vec::new();
-    for item in recipe.lines.iter().filter_map(|l| pantry::ingredient(&l.item)) {
-        for allergen in item.allergen.split(", ").filter(|a| !a.is_empty()) {
-            if !allergens.iter().any(|known| known == allergen) {
-                allergens.push(allergen.to_owned());
-            }
-        }
-    }
+    let Allergens { known, unknown } = recipe::allergens(recipe);
+    let owned = |names: Vec<&str>| names.into_iter().map(str::to_owned).collect();
     let rows = cures.chain(lines).collect();
     Ok(RecipeCard {
         weight: sheet.green.clone(),
@@ -133,7 +128,8 @@ pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> 
             .collect(),
         cautions: sheet.verdict.cautions.clone(),
         verdict: sheet.verdict,
-        allergens,
+        allergens: owned(known),
+        unknown: owned(unknown),
     })
 }
 

@@ -19,7 +19,7 @@ struct Wire {
     name: String,
     tag: [u8; 2],
     /// Bits 0 to 2: the method. Bit 3: hung for months. Bit 4: notes stand last among the texts. Bit 5: the share that goes in
-    /// stands last among the figures.
+    /// stands last among the figures. Bit 6: behind the notes stand the allergens of the user's own, a text for each such line.
     how: u8,
     /// Number in the pantry, nitrite, nitrate, aim.
     cures: Vec<(u32, Number, Number, Number)>,
@@ -58,6 +58,7 @@ const METHOD: u8 = 7;
 const HUNG: u8 = 1 << 3;
 const NOTES: u8 = 1 << 4;
 const TAKE: u8 = 1 << 5;
+const ALLERGENS: u8 = 1 << 6;
 
 const ACT: u16 = 0xf;
 const LASTS: u16 = 1 << 4;
@@ -95,6 +96,11 @@ pub fn write(recipe: &Recipe) -> Result<Vec<u8>, Problem> {
         (NOTES, keep(&recipe.notes, &mut texts)),
     ] {
         how |= if set { bit } else { 0 };
+    }
+    if recipe.lines.iter().any(|line| !line.allergens.is_empty()) {
+        how |= ALLERGENS;
+        let own = recipe.lines.iter().filter(|line| line.item == OWN);
+        texts.extend(own.map(|line| line.allergens.clone()));
     }
     let tag = recipe.tag.as_bytes().try_into().map_err(|_| not_read())?;
     let wire = Wire {
@@ -157,9 +163,14 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
             texts.next().ok_or_else(not_read)?
         },
     };
+    if wire.how & ALLERGENS != 0 {
+        for line in recipe.lines.iter_mut().filter(|line| line.item == OWN) {
+            line.allergens = texts.next().ok_or_else(not_read)?;
+        }
+    }
     recipe.take = figure(u16::from(wire.how & TAKE), &mut figures)?;
     let all_used = rest.is_empty() && texts.next().is_none() && figures.next().is_none();
-    if all_used && wire.how & !(METHOD | HUNG | NOTES | TAKE) == 0 {
+    if all_used && wire.how & !(METHOD | HUNG | NOTES | TAKE | ALLERGENS) == 0 {
         Ok(recipe)
     } else {
         Err(not_read())
@@ -259,6 +270,7 @@ fn read_line((head, amount): (u32, Number), texts: &mut impl Iterator<Item = Str
     Ok(Line {
         item: key_of(head >> 3)?,
         name,
+        allergens: String::new(),
         share,
     })
 }

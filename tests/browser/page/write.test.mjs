@@ -37,6 +37,26 @@ test('a new recipe is written: a cure, a line from the pantry, a step moved; eac
   assert.match(await page.locator('.verdict').innerText(), /In range/);
 });
 
+test('something of my own says what its packet names, and until then the card says that it is not known', async (t) => {
+  const page = await begin(t);
+  await goTo(page, '#/recipes');
+  await page.getByRole('link', { name: /Saltmarsh/ }).click();
+  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByLabel('Add something').fill('Marsh rub');
+  await page.getByRole('button', { name: /^Marsh rub/ }).click();
+  const packet = page.getByLabel('Allergens on its packet');
+  await packet.waitFor();
+  await page.getByRole('link', { name: 'Done' }).click();
+  await page.getByText('Allergens not known, read the packet: Marsh rub.').waitFor();
+  await page.getByRole('link', { name: 'Change the card' }).click();
+  await packet.fill('celery');
+  await packet.blur();
+  await page.getByRole('link', { name: 'Done' }).click();
+  await page.getByText(/Contains, by the allergen list:.*celery/).waitFor();
+  assert.equal(await page.getByText('Allergens not known').count(), 0);
+  assert.equal((await recipes(page)).find(({ tag }) => tag === 'SD').lines.at(-1).allergens, 'celery');
+});
+
 test('a field that does not read is marked and keeps what was typed; the card keeps its last good value', async (t) => {
   const page = await begin(t);
   await goTo(page, '#/recipes');

@@ -52,6 +52,7 @@ export function cardFoot(card, recipe) {
           ? html`<b>Contains, by the allergen list:</b> ${card.allergens.join(', ')}.`
           : 'Nothing on the allergen list is named on this card. Read the packets of what you use.'
       }
+      ${card.unknown.length ? html`<b>Allergens not known, read the packet:</b> ${card.unknown.join(', ')}.` : nothing}
     </p>
     ${recipe.notes ? html`<p class="gap"><b>Remarks:</b> ${recipe.notes}</p>` : nothing}`;
 }

@@ -89,8 +89,35 @@ export function lineFields({ app, form, set, left }) {
           },
         )}
       </div>
+      ${line.item === 'own' ? allergens(line, at, key) : nothing}
       ${rowActs({ name, at, length, move: (to) => move(at, to), remove: () => remove(at, name) })}
     </div>`;
+  }
+
+  /** @param {Line} line @param {number} at @param {string} key */
+  function allergens(line, at, key) {
+    const typed = `${key}-allergens`;
+    const stored = line.allergens ?? '';
+    const put = (/** @type {string} */ text) => (/** @type {Recipe} */ recipe) => ({
+      ...recipe,
+      lines: recipe.lines.map((one, n) => (n === at ? { ...one, allergens: text } : one)),
+    });
+    return field(
+      form,
+      {
+        key: typed,
+        label: 'Allergens on its packet',
+        hint: 'As printed: celery, mustard. None: write none. Left empty, the label says that they are not known.',
+        stored,
+        look: 'words',
+      },
+      {
+        typed: app.draw,
+        left: async () => {
+          if (await set(put(form.text(typed, stored).trim()))) form.drop(typed);
+        },
+      },
+    );
   }
 
   function finder() {
@@ -130,8 +157,7 @@ export function lineFields({ app, form, set, left }) {
                 )}
                 <button type="button" @click=${() => add({ item: 'own', name: text }, false)}>
                   <span
-                    ><b>${text}</b
-                    ><span class="small">Add it as your own, with no spoon weight and no allergen known</span></span
+                    ><b>${text}</b><span class="small">Add it as your own, and say what its packet names</span></span
                   >
                 </button>
               </div>`
