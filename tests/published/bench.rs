@@ -189,6 +189,95 @@ fn cure_both_ways() {
     assert!(exact(&strong["verdict"], "nitrite")[1] > 500.0);
 }
 
+/// A belly by the rules for bacon: 120 ppm immersed without its rind, 108 with it (9 CFR 424.22(b); the tenth less from
+/// memory), where a breast has 200; each just within and just over. A cut that is in no table is named.
+#[test]
+fn a_belly_in_the_bucket() {
+    let ask = |cut: &str, cure: &str| {
+        let mut plant = settings("0.01 g");
+        plant["profile"] = json!("us-plant");
+        json!({"brine": bench(json!({
+            "vessel": {"shape": "water", "water": "1200 g"}, "meat": "2000 g", "cut": cut,
+            "cure": {"nitrite": "6.25 %", "weight": cure}, "settings": plant
+        }))})
+    };
+    // 2000 g of meat, 1200 g of water and 10 % of salt in it make 3333 g: 1 g of cure in it is 18.75 ppm.
+    for (cut, limit, within, over) in [
+        ("boar-belly", 120, "6.38 g", "6.43 g"),
+        ("boar-belly-rind", 108, "5.74 g", "5.79 g"),
+        ("mallard-breast", 200, "10.65 g", "10.71 g"),
+    ] {
+        let (good, bad) = (ok(&ask(cut, within)), ok(&ask(cut, over)));
+        assert_eq!(good["verdict"]["limit"], limit, "{cut}");
+        assert_eq!(
+            good["verdict"]["word"], "In range",
+            "{cut}: {}",
+            good["verdict"]["nitrite"]
+        );
+        assert_eq!(
+            bad["verdict"]["outcome"], "over",
+            "{cut}: {}",
+            bad["verdict"]["nitrite"]
+        );
+    }
+    let found = problems(&ask("unicorn-belly", "5 g"));
+    assert_eq!((found.len(), &found[0]["field"]), (1, &json!("cut")));
+}
+
+/// A cure with nitrate too: each by its print over the same meat and brine, and each held to its own limit (21 CFR
+/// 172.170, 500 ppm of nitrate, published); a belly takes none (9 CFR 424.22(b)); saltpetre is aimed at by its nitrate.
+#[test]
+fn nitrate_in_the_bucket() {
+    let ask = |profile: &str, cut: &str, cure: Value| {
+        let mut fine = settings("0.01 g");
+        fine["profile"] = json!(profile);
+        json!({"brine": bench(json!({
+            "vessel": {"shape": "water", "water": "1200 g"}, "meat": "2000 g", "cut": cut, "cure": cure, "settings": fine
+        }))})
+    };
+    let two = ok(&ask(
+        "us-home",
+        "boar-belly",
+        json!({"nitrite": "6.25 %", "nitrate": "4 %", "aim": "150 ppm"}),
+    ));
+    let verdict = &two["verdict"];
+    assert_eq!(verdict["word"], "In range");
+    let (nitrite, nitrate) = (exact(verdict, "nitrite"), exact(verdict, "nitrate"));
+    assert!((nitrite[1] - 150.0).abs() < 0.2, "{nitrite:?}");
+    assert!((nitrate[1] / nitrite[1] - 4.0 / 6.25).abs() < 1e-5, "{nitrate:?}");
+    // All but 10.25 % of the cure is salt, and is taken off the salt.
+    let (cure, salt) = (grams(&two["cure"]), grams(&two["salt"]));
+    let all = salt + cure * 0.8975;
+    assert!((all / (1200.0 + all) - 0.1).abs() < 1e-5, "{all}");
+    let banned = ok(&ask(
+        "us-plant",
+        "boar-belly",
+        json!({"nitrite": "6.25 %", "nitrate": "4 %", "weight": "6 g"}),
+    ));
+    assert_eq!(banned["verdict"]["outcome"], "over");
+    let saltpetre = |ppm: &str| {
+        ok(&ask(
+            "us-home",
+            "boar-belly",
+            json!({"nitrite": "0 %", "nitrate": "98 %", "aim": ppm}),
+        ))
+    };
+    let within = saltpetre("490 ppm");
+    assert!(
+        (exact(&within["verdict"], "nitrate")[1] - 490.0).abs() < 3.0,
+        "{}",
+        within["verdict"]
+    );
+    assert_eq!(within["verdict"]["outcome"], "cannot_tell");
+    assert_eq!(saltpetre("520 ppm")["verdict"]["outcome"], "over");
+    let strong = problems(&ask(
+        "us-home",
+        "boar-belly",
+        json!({"nitrite": "15 %", "nitrate": "90 %", "weight": "5 g"}),
+    ));
+    assert_eq!(strong[0]["field"], "nitrate");
+}
+
 /// A hydrometer's figure comes with the caution about sugar.
 #[test]
 fn a_hydrometer_cannot_tell_sugar() {

@@ -101,6 +101,10 @@ vessel: Vessel,
  */
 meat?: string | null, 
 /**
+ * Key of its cut; a belly has limits of its own. Nothing when not said.
+ */
+cut?: string | null, 
+/**
  * How strong it is to be, or reads: a bare number on the scale.
  */
 strength: string, 
@@ -827,7 +831,11 @@ export type BrineCure = {
  */
 nitrite: string, 
 /**
- * Ingoing nitrite to aim at; nothing where `weight` is judged.
+ * Sodium nitrate printed on it; nothing for none.
+ */
+nitrate?: string | null, 
+/**
+ * Ingoing nitrite to aim at (nitrate, where the packet has no nitrite); nothing where `weight` is judged.
  */
 aim?: string | null, 
 /**

@@ -3,7 +3,7 @@
 use super::strength::{Scale, Strength, percent_of};
 use super::vessel::Vessel;
 use crate::dose::{self, Case, Portion, Verdict, Whole};
-use crate::pantry::{self, Agent, Belly};
+use crate::pantry::{self, Agent, Belly, Cut};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Fraction, Mass, Problem, Range, System, Temperature, fixed, plain};
 use crate::recipe::{Counted, Eaten, Method};
@@ -22,6 +22,10 @@ pub struct AskBrine {
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub meat: Option<Mass>,
+    /// Key of its cut; a belly has limits of its own. Nothing when not said.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub cut: Option<String>,
     /// How strong it is to be, or reads: a bare number on the scale.
     pub strength: String,
     /// On which scale.
@@ -50,7 +54,11 @@ pub struct BrineCure {
     /// Sodium nitrite printed on the packet.
     #[cfg_attr(feature = "types", ts(type = "string"))]
     pub nitrite: Fraction,
-    /// Ingoing nitrite to aim at; nothing where `weight` is judged.
+    /// Sodium nitrate printed on it; nothing for none.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub nitrate: Option<Fraction>,
+    /// Ingoing nitrite to aim at (nitrate, where the packet has no nitrite); nothing where `weight` is judged.
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub aim: Option<Fraction>,
@@ -58,6 +66,12 @@ pub struct BrineCure {
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub weight: Option<Mass>,
+}
+
+impl BrineCure {
+    fn agent(&self) -> Agent {
+        Agent::printed(self.nitrite, self.nitrate)
+    }
 }
 
 /// The answer of the bench.
@@ -106,13 +120,11 @@ pub fn bench(ask: &AskBrine) -> Result<BrineSheet, Vec<Problem>> {
             .at("meat"),
         );
     }
-    if let Some(problem) = ask
-        .cure
-        .as_ref()
-        .and_then(|c| Agent::printed(c.nitrite, None).problem())
-    {
-        problems.push(problem.at("nitrite"));
-    }
+    problems.extend(ask.cure.as_ref().and_then(|c| c.agent().problem()));
+    let cut = pantry::cut_said(ask.cut.as_deref()).unwrap_or_else(|p| {
+        problems.push(p);
+        None
+    });
     let brine = ask.vessel.brine(meat).ok_or_else(lost)?;
     if brine.is_some_and(|ml| ml < Decimal::ONE_HUNDRED) {
         problems.push(
@@ -126,7 +138,7 @@ pub fn bench(ask: &AskBrine) -> Result<BrineSheet, Vec<Problem>> {
     let (Some(strength), true) = (strength, problems.is_empty()) else {
         return Err(problems);
     };
-    work(ask, strength, brine, meat).ok_or_else(lost)?
+    work(ask, strength, brine, meat, cut).ok_or_else(lost)?
 }
 
 fn strength(ask: &AskBrine) -> Result<Strength, Problem> {
@@ -167,6 +179,7 @@ fn work(
     strength: Strength,
     brine: Option<Decimal>,
     meat: Decimal,
+    cut: Option<&Cut>,
 ) -> Option<Result<BrineSheet, Vec<Problem>>> {
     let step = ask.settings.scale_step.base();
     let (water, salt, sugar) = solids(ask, strength, brine)?;
@@ -178,7 +191,7 @@ fn work(
         pickle: Range::point(water.plus(salt)?.plus(sugar)?),
         take: Decimal::ZERO,
     };
-    let agent = ask.cure.as_ref().map(|c| Agent::printed(c.nitrite, None));
+    let agent = ask.cure.as_ref().map(BrineCure::agent);
     let cure = match (ask.cure.as_ref(), agent) {
         (
             Some(BrineCure {
@@ -216,7 +229,7 @@ fn work(
         ..whole
     };
     let verdict = match (cure.filter(|g| !g.is_zero()), agent) {
-        (Some(grams), Some(agent)) if meat > Decimal::ZERO => Some(judge(ask, whole, agent, grams, water)?),
+        (Some(grams), Some(agent)) if meat > Decimal::ZERO => Some(judge(ask, whole, agent, grams, water, cut)?),
         _ => None,
     };
     let verdict = match verdict {
@@ -243,9 +256,14 @@ fn judge(
     agent: Agent,
     grams: Decimal,
     water: Decimal,
+    cut: Option<&Cut>,
 ) -> Option<Result<Verdict, Problem>> {
     let step = ask.settings.scale_step.base();
-    let rule = dose::rule(&ask.settings.profile, Method::CoverBrine, Belly::No)?;
+    let rule = dose::rule(
+        &ask.settings.profile,
+        Method::CoverBrine,
+        cut.map_or(Belly::No, |c| c.belly),
+    )?;
     let case = Case {
         rule,
         eaten: Eaten::Cooked,
@@ -267,7 +285,8 @@ fn judge(
         step,
         units: ask.settings.units,
     };
-    let keys = dose::keys_for(true, Method::CoverBrine, Eaten::Cooked, &[pantry::OWN]);
+    let kind = cut.map(|c| c.kind);
+    let keys = dose::keys_for(true, Method::CoverBrine, Eaten::Cooked, kind.as_slice());
     Some(dose::judge(&case, dose::cautions(&keys)))
 }
 

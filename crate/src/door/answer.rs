@@ -232,10 +232,10 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         );
     }
     problems.extend(recipe::take(ask.method, ask.take).map(|p| p.at("take")));
-    let cut = ask.cut.as_deref().and_then(pantry::cut);
-    if ask.cut.is_some() && cut.is_none() {
-        problems.push(Problem::new(Code::Unknown, "This cut is not in the table. Choose one from the list.").at("cut"));
-    }
+    let cut = pantry::cut_said(ask.cut.as_deref()).unwrap_or_else(|p| {
+        problems.push(p);
+        None
+    });
     let step = ask.settings.scale_step.base();
     let portion = |put: &PutIn, at| put.portion(step, &ask.settings.spoons).map_err(|p| p.at(at));
     let also = ask.also.as_ref().map(|put| portion(put, "also"));

@@ -1,5 +1,6 @@
 //! One row of the table of cuts.
 
+use crate::quantity::{Code, Problem};
 use serde::Serialize;
 
 /// A belly by its rind.
@@ -33,4 +34,13 @@ pub struct Cut {
     pub source: &'static str,
     /// `published`, `memory`, `judgement`; `none` where no range is known.
     pub status: &'static str,
+}
+
+/// The cut of a key that a person chose; nothing where none was said.
+///
+/// # Errors
+/// [`Code::Unknown`] at `cut`.
+pub fn said(key: Option<&str>) -> Result<Option<&'static Cut>, Problem> {
+    let unknown = || Problem::new(Code::Unknown, "This cut is not in the table. Choose one from the list.").at("cut");
+    key.map(|key| super::cut(key).ok_or_else(unknown)).transpose()
 }

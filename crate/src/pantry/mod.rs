@@ -6,7 +6,7 @@ mod ingredient;
 
 pub(crate) use agent::PPM;
 pub use agent::{Agent, too_strong};
-pub use cut::{Belly, Cut};
+pub use cut::{Belly, Cut, said as cut_said};
 pub use ingredient::{Group, Ingredient, SpoonWeight};
 
 /// Key of an ingredient or a cut that is the user's own and has a name with it.

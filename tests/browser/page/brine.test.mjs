@@ -117,6 +117,31 @@ test('the bench works out a pot, and a hydrometer comes with its caution', async
   assert.match(await verdict(page), /no strength that a brine of salt can have/);
 });
 
+test('the bench holds a belly to its own limits, with a cure that has nitrate too', async (t) => {
+  const page = await begin(t, { at: '#/keep' });
+  await page.getByLabel('US, inspected plants (reference)').tap();
+  await goTo(page, '#/brine');
+  await page.getByLabel('So much water').tap();
+  await page.getByLabel('Water', { exact: true }).fill('1200');
+  await page.getByLabel('So much, judge it').tap();
+  await page.getByLabel('Meat, green weight').fill('2000');
+  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Cure', { exact: true }).fill('6.5');
+  assert.match(await verdict(page), /^In range/);
+  await page.getByLabel('Which cut').selectOption({ label: 'Wild boar belly' });
+  assert.match(await verdict(page), /^Stop: over the limit/);
+  await page.getByLabel('Cure', { exact: true }).fill('6.1');
+  assert.match(await verdict(page), /^In range/);
+  assert.match((await texts(page.locator('.src')))[0], /Belly, immersed: 120 ppm/);
+  await page.getByLabel('Which cut').selectOption({ label: 'Wild boar belly, rind on' });
+  assert.match(await verdict(page), /^Stop: over the limit/);
+  await page.getByLabel('Which cut').selectOption({ label: 'Wild boar belly' });
+  await page.getByLabel('Nitrate printed on the packet').fill('4');
+  assert.match(await verdict(page), /^Stop: over the limit/);
+  assert.match((await texts(page.locator('.plate')))[0], /nitrate/i);
+  assert.deepEqual(await violations(page), []);
+});
+
 test('a spoon that was weighed is kept, judges the next dose, and can be removed', async (t) => {
   const page = await begin(t, { at: '#/spoons' });
   await page.getByLabel('Weights, in grams').fill('5.1; 5.3; 5.0; 5.4; 5.2; 5.2; 5.1; 5.3; 5.5; 4.9');

@@ -5,7 +5,7 @@ import { problemStrip } from '../widgets/answer.js';
 import { factList } from '../widgets/facts.js';
 import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
-import { choose, option, pick } from '../widgets/pick.js';
+import { choose, chooseCut, option, pick } from '../widgets/pick.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { UNITS } from '../words/names.js';
 
@@ -53,6 +53,7 @@ export function brine(app) {
     vessel: form.text('vessel', 'bag'),
     scale: /** @type {Scale} */ (form.text('scale', 'percent')),
     cure: form.text('cure', 'none'),
+    cut: form.text('cut'),
   });
   const reads = () => ['salometer', 'gravity'].includes(chosen().scale);
 
@@ -72,6 +73,7 @@ export function brine(app) {
     list.push({ key: 'sugar', label: 'Sugar', kind: 'share', unit: '%', optional: true });
     if (cure !== 'none') {
       list.push({ key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' });
+      list.push({ key: 'nitrate', label: 'Nitrate printed on the packet', kind: 'printed', unit: '%', optional: true });
       if (cure === 'aim') list.push({ key: 'aim', label: 'Aim, going in', kind: 'share', unit: 'ppm' });
       else list.push({ key: 'weight', label: 'Cure', kind: 'mass', unit: 'g' });
     }
@@ -80,8 +82,8 @@ export function brine(app) {
 
   /** @param {Record<string, string | null>} values @returns {AskBrine} */
   function question(values) {
-    const { vessel, scale, cure } = chosen();
-    const { meat, water, at, sugar, nitrite, aim, weight } = values;
+    const { vessel, scale, cure, cut } = chosen();
+    const { meat, water, at, sugar, nitrite, nitrate, aim, weight } = values;
     const sides = Object.fromEntries((SIDES[vessel] ?? []).map(([key]) => [key, values[key] ?? '']));
     return {
       vessel: /** @type {AskBrine['vessel']} */ ({ shape: vessel, ...sides, ...(vessel === 'water' && { water }) }),
@@ -91,7 +93,11 @@ export function brine(app) {
       ...(meat && { meat }),
       ...(reads() && at && { at }),
       ...(sugar && { sugar }),
-      ...(cure !== 'none' && nitrite && { cure: { nitrite, ...(aim && { aim }), ...(weight && { weight }) } }),
+      ...(cure !== 'none' && cut && { cut }),
+      ...(cure !== 'none' &&
+        nitrite && {
+          cure: { nitrite, ...(nitrate && { nitrate }), ...(aim && { aim }), ...(weight && { weight }) },
+        }),
     };
   }
 
@@ -191,18 +197,38 @@ export function brine(app) {
           cure === 'none'
             ? nothing
             : [
+                chooseCut(app, chosen().cut, put('cut')),
                 field(
                   form,
                   {
                     key: 'nitrite',
                     label: 'Nitrite printed on the packet',
-                    hint: 'Read it off the packet.',
+                    hint: 'Read it off the packet. Saltpetre has none: type 0.',
+                    unit: '%',
+                  },
+                  on,
+                ),
+                field(
+                  form,
+                  {
+                    key: 'nitrate',
+                    label: 'Nitrate printed on the packet',
+                    hint: 'Cure no. 2 has some. Empty: none.',
                     unit: '%',
                   },
                   on,
                 ),
                 cure === 'aim'
-                  ? field(form, { key: 'aim', label: 'Aim, going in', hint: 'Such as 150 ppm.', unit: 'ppm' }, on)
+                  ? field(
+                      form,
+                      {
+                        key: 'aim',
+                        label: 'Aim, going in',
+                        hint: 'Of nitrite, such as 150 ppm; of nitrate where the packet has no nitrite.',
+                        unit: 'ppm',
+                      },
+                      on,
+                    )
                   : field(form, { key: 'weight', label: 'Cure', unit: 'g' }, on),
               ]
         }

@@ -4,7 +4,7 @@ import { ask } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
 import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
-import { choose, option, pick } from '../widgets/pick.js';
+import { chooseCut, pick } from '../widgets/pick.js';
 import { MEASURES, asked, withPutIn } from '../widgets/put-in.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { UNITS, hasBrine, takesShare } from '../words/names.js';
@@ -140,19 +140,7 @@ export function dose(app) {
           put('method'),
         )}
         ${field(form, { key: 'green', label: 'Meat, green weight', hint: unit ? undefined : 'For example 3 lb 4 oz, or 1480 g.', unit }, on)}
-        ${choose(
-          {
-            id: 'f-cut',
-            label: 'Which cut',
-            hint: 'A belly has limits of its own; the cautions go by the kind.',
-            value: chosen().cut,
-            options: [
-              option('', 'Not said', chosen().cut === ''),
-              ...app.tables.cuts.map(({ key, name }) => option(key, name, key === chosen().cut)),
-            ],
-          },
-          put('cut'),
-        )}
+        ${chooseCut(app, chosen().cut, put('cut'))}
         ${
           takesShare(method)
             ? field(

@@ -60,3 +60,25 @@ export function choose({ id, label, hint, problem, value, options }, chosen) {
 export function option(value, word, chosen) {
   return html`<option value=${value} ?selected=${chosen}>${word}</option>`;
 }
+
+/**
+ * Which cut it is, for a dose without pieces on a board.
+ * @param {import('../app.js').App} app
+ * @param {string} value
+ * @param {(now: string) => void} put
+ */
+export function chooseCut(app, value, put) {
+  return choose(
+    {
+      id: 'f-cut',
+      label: 'Which cut',
+      hint: 'A belly has limits of its own; the cautions go by the kind.',
+      value,
+      options: [
+        option('', 'Not said', value === ''),
+        ...app.tables.cuts.map(({ key, name }) => option(key, name, key === value)),
+      ],
+    },
+    put,
+  );
+}
