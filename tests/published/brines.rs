@@ -160,6 +160,15 @@ fn hours_until_a_piece_can_be_equal() {
         Evens::Unknown
     );
     assert_eq!(evens([], Some(dec!(60))), Evens::Unknown);
+    // Whoever stays to the very hour is no longer surely in time. For a thickness whose hours end as a decimal fraction.
+    let (thick, hour) = (1..400)
+        .map(|n| Decimal::new(n, 1))
+        .find_map(|thick| {
+            let hour = hours("bird", thick)?;
+            (hour * dec!(60) / dec!(60) == hour).then_some((thick, hour))
+        })
+        .expect("a thickness");
+    assert_eq!(evens([("bird", Some(thick))], Some(hour * dec!(60))), Evens::Thin(hour));
 }
 
 /// Pumped, then covered: what is pumped and what comes from the cover are summed (from memory of the directive, p. 32

@@ -1,6 +1,6 @@
 //! Limits and leasts: each boundary, from just inside to just outside.
 
-use cure_reckoner::dose::{Ingoing, Outcome, Rule, find, rule};
+use cure_reckoner::dose::{Basis, Ingoing, Outcome, Rule, find, rule};
 use cure_reckoner::pantry::Belly::{self, Bare, No, RindOn};
 use cure_reckoner::quantity::Range;
 use cure_reckoner::recipe::Eaten;
@@ -231,4 +231,54 @@ fn a_limit_from_memory_says_so() {
             "{profile}: {source}"
         );
     }
+}
+
+/// How sure it is at the very limit of nitrate, 500 ppm of 21 CFR 172.170 (published), and at the least of 120 ppm.
+#[test]
+fn sure_only_where_the_whole_range_is_past_it() {
+    let sure = |nitrite: [Decimal; 2], nitrate: [Decimal; 2]| {
+        let range = |[low, high]: [Decimal; 2]| Range::new(low, low, high);
+        let ingoing = Ingoing {
+            nitrite: range(nitrite),
+            nitrate: range(nitrate),
+        };
+        let found = find(ingoing, of("us-home", Method::Rub, No), Eaten::Cooked);
+        (found.outcome, found.sure)
+    };
+    let good = [dec!(150), dec!(160)];
+    assert_eq!(sure(good, [dec!(400), dec!(600)]), (Outcome::Over, false));
+    assert_eq!(sure(good, [dec!(500), dec!(600)]), (Outcome::Over, false));
+    assert_eq!(sure(good, [dec!(501), dec!(600)]), (Outcome::Over, true));
+    assert_eq!(
+        sure([dec!(110), dec!(120)], [dec!(0), dec!(0)]),
+        (Outcome::TooLittle, false)
+    );
+    assert_eq!(
+        sure([dec!(110), dec!(119)], [dec!(0), dec!(0)]),
+        (Outcome::TooLittle, true)
+    );
+    // Neither nitrite nor nitrate is too little, not undecided.
+    assert_eq!(sure([dec!(0), dec!(0)], [dec!(0), dec!(0)]), (Outcome::TooLittle, true));
+}
+
+/// A limit from memory above the published one blesses nothing that the published one does not.
+#[test]
+fn a_limit_from_memory_is_not_the_only_support() {
+    let found = |status, nitrite| {
+        let lax = Rule {
+            limit: dec!(700),
+            basis: Basis::Ingoing,
+            status,
+            ..*of("us-home", Method::Rub, No)
+        };
+        let ingoing = Ingoing {
+            nitrite: Range::point(nitrite),
+            nitrate: Range::point(dec!(0)),
+        };
+        let found = find(ingoing, &lax, Eaten::Cooked);
+        (found.outcome, found.word)
+    };
+    assert_eq!(found("published", dec!(300)), (Outcome::InRange, "In range"));
+    assert_eq!(found("memory", dec!(300)), (Outcome::CannotTell, "Cannot tell"));
+    assert_eq!(found("memory", dec!(150)), (Outcome::InRange, "In range"));
 }

@@ -3,6 +3,7 @@
 //! Each check names its source with its status: published (read in the source), quoted (read in a text that quotes
 //! the source), computed (worked out from the published figures), common practice (no source).
 
+mod advice;
 mod back;
 mod bag;
 mod bench;
@@ -20,6 +21,7 @@ mod labels;
 mod limits;
 mod link;
 mod pantry;
+mod rescued;
 mod safety;
 mod schedule;
 mod slips;

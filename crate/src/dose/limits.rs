@@ -94,14 +94,17 @@ pub fn rule(key: &str, method: Method, belly: Belly) -> Option<&'static Rule> {
         Belly::Bare => &["belly", "any"],
         Belly::RindOn => &["belly_rind", "belly", "any"],
     };
-    // The narrower the rule, the earlier its cut stands, and the fewer of its columns say "any".
-    let wide = |rule: &Rule| {
-        let cut = cuts.iter().position(|c| *c == rule.cut)?;
-        let named = rule.method.split('|').any(|m| m == method);
-        (rule.key == key && (named || rule.method == "any")).then_some((cut, !named))
+    // The narrower the rule, the earlier its cut stands; no table gives both a method and "any" for one cut.
+    let place = |rule: &Rule| {
+        let named = rule.method.split('|').any(|m| m == method || m == "any");
+        cuts.iter()
+            .position(|c| *c == rule.cut)
+            .filter(|_| rule.key == key && named)
     };
-    let fitting = crate::tables::RULES.iter().filter_map(|rule| Some((wide(rule)?, rule)));
-    fitting.min_by_key(|(wide, _)| *wide).map(|(_, rule)| rule)
+    let fitting = crate::tables::RULES
+        .iter()
+        .filter_map(|rule| Some((place(rule)?, rule)));
+    fitting.min_by_key(|(place, _)| *place).map(|(_, rule)| rule)
 }
 
 /// The default rule: the one that other findings lean on where theirs is from memory.

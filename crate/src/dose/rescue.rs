@@ -114,11 +114,8 @@ pub fn aim(case: &Case<'_>) -> Option<Decimal> {
         .over(Decimal::TWO)?
         .down_to(dec!(10))?;
     let grams = |whole: Whole, pickle: Decimal| {
-        let whole = Whole {
-            green: Range::point(whole.green.typical),
-            pickle: Range::point(pickle),
-            ..whole
-        };
+        let pickle = Range::point(pickle);
+        let whole = Whole { pickle, ..whole };
         cure_for(&whole, &[(agent, aim.over(PPM)?)], false)?
             .pop()?
             .down_to(case.step)

@@ -1,0 +1,76 @@
+//! Which way out has a figure: meat, cure or another aim, and where none is promised.
+
+use cure_reckoner_tests::{batch, ok, rub, settings, weigh_out};
+use serde_json::{Value, json};
+
+/// The heads of the next steps for what is on 2 kg of meat already.
+fn next(more: &Value) -> Vec<String> {
+    let mut ask = json!({"method": "rub", "green": "2 kg", "settings": settings("0.1 g")});
+    for (key, value) in more.as_object().expect("fields") {
+        ask[key] = value.clone();
+    }
+    let verdict = ok(&json!({"check_dose": ask}));
+    let steps = verdict["next"].as_array().expect("next steps");
+    steps
+        .iter()
+        .map(|s| s["head"].as_str().expect("a text").to_owned())
+        .collect()
+}
+
+fn any(heads: &[String], words: &str) -> bool {
+    heads.iter().any(|head| head.contains(words))
+}
+
+const MORE_MEAT: &str = "more raw meat";
+
+/// 21 CFR 172.170, published: 500 ppm of nitrate. 190 ppm of nitrite with 600 of nitrate come to 158 and 500 on a fifth
+/// more meat.
+#[test]
+fn nitrate_over_its_own_limit_is_spread_too() {
+    let nitrate = json!({"amount": "1.2 g", "nitrite": "0 %", "nitrate": "100 %"});
+    let heads = next(&json!({"put_in": {"amount": "6.1 g", "nitrite": "6.25 %"}, "also": nitrate}));
+    assert!(any(&heads, MORE_MEAT), "{heads:?}");
+}
+
+/// 9 CFR 424.22(b), published: on belly no nitrate at all, which does not keep its nitrite from being spread.
+#[test]
+fn belly_without_nitrate_is_spread_and_with_it_is_not() {
+    let mut plant = settings("0.1 g");
+    plant["profile"] = json!("us-plant");
+    let cut = json!("boar-belly");
+    let over = json!({"amount": "9 g", "nitrite": "6.25 %"});
+    let bare = next(&json!({"settings": plant, "cut": cut, "put_in": over}));
+    assert!(any(&bare, MORE_MEAT), "{bare:?}");
+    let nitrate = json!({"amount": "1 g", "nitrite": "0 %", "nitrate": "100 %"});
+    let with = next(&json!({"settings": plant, "cut": cut, "put_in": over, "also": nitrate}));
+    assert!(!any(&with, MORE_MEAT), "{with:?}");
+}
+
+/// A teaspoon is so wide (4.2 to 8.3 g) that on 3 kg no added cure takes all of it over the least and none over the
+/// limit; on 4 kg there is room.
+#[test]
+fn more_cure_is_promised_only_where_all_of_the_range_comes_in() {
+    let spoon = json!({"amount": "1 tsp", "nitrite": "6.25 %"});
+    let wide = next(&json!({"green": "3 kg", "put_in": spoon}));
+    assert!(!any(&wide, "Add "), "{wide:?}");
+    let fits = next(&json!({"green": "4 kg", "put_in": spoon}));
+    assert!(any(&fits, "Add "), "{fits:?}");
+}
+
+/// A brine that aims too high or too low is given the middle between 120 and 200 ppm, but not where that would be more
+/// cure than all else in the brine.
+#[test]
+fn a_brine_gets_another_aim_unless_it_would_be_hardly_a_brine() {
+    let aim = |nitrite: &str, aim: &str, water: &str| {
+        let mut recipe = rub(nitrite, aim, "2.2 %");
+        recipe["method"] = json!("cover_brine");
+        recipe["lines"] = json!([{"item": "water", "share": {"of": "green_weight", "amount": water}}]);
+        let verdict = weigh_out(&batch(&recipe, 12, "1480 g"), "0.1 g")["verdict"].clone();
+        assert_ne!(verdict["outcome"], "in_range", "{aim}, {water}");
+        verdict["aim"].clone()
+    };
+    assert_eq!(aim("6.25 %", "300 ppm", "60 %"), "160 ppm");
+    assert_eq!(aim("6.25 %", "50 ppm", "60 %"), "160 ppm");
+    // 12 g of a cure of 0.5 % in 15 g of water; for 160 ppm it would be 48 g.
+    assert!(aim("0.5 %", "40 ppm", "1 %").is_null());
+}
