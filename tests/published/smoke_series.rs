@@ -185,6 +185,9 @@ fn bricks_for_bi_of_a_tenth_to_fifty() {
         [1.0, 3.0, 3.0],
         [1.0, 2.0, 8.0],
         [1.0, 6.0, 6.0],
+        [1.0, 1.0, 1.5],
+        [1.0, 1.2, 6.0],
+        [1.0, 4.0, 4.0],
     ] {
         for bi in [0.1, 0.5, 1.0, 2.0, 5.0, 10.0, 50.0] {
             let product = Brick::new(edges, bi);
@@ -218,9 +221,7 @@ fn bricks_for_bi_of_a_tenth_to_fifty() {
         }
     }
     println!("largest: {all:.1?}");
-    for (off, most) in all.into_iter().zip([7.0, 4.0, 2.5, 3.0, 5.0]) {
-        assert!(off < most, "{all:?}");
-    }
+    assert!(all.into_iter().all(|off| off < 3.0), "{all:?}");
 }
 
 /// Air that only convects.

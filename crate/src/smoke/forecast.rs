@@ -2,6 +2,7 @@
 
 use super::cook::{Cook, Piece, Smoker};
 use super::fit::{Point, SIZE, fit, leaning, nudged, spread};
+use crate::transport::MOST;
 
 /// What is known before the fire.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -82,7 +83,7 @@ impl Setup {
         let spread = |usual: f64, share: f64, z: f64| usual * (share * z).exp();
         let mut piece = Piece::lean(
             spread(self.thickness, 0.10, thick),
-            (self.exponent + 0.25 * shape).clamp(0.0, 2.0),
+            (self.exponent + 0.25 * shape).clamp(0.0, MOST),
         );
         piece.conductivity = spread(piece.conductivity, 0.05, conductivity);
         let smoker = Smoker {

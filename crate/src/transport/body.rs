@@ -23,13 +23,13 @@ pub struct Body {
 }
 
 impl Body {
-    /// A body with the area `x^exponent` at `x`, cut into `cells` shells. The exponent is kept within 0 and 2, the
-    /// shells within 2 and 1000. For a piece that is open on one side only: exponent 0, and `L` is the whole
+    /// A body with the area `x^exponent` at `x`, cut into `cells` shells. The exponent is kept within 0 and
+    /// [`super::MOST`], the shells within 2 and 1000. For a piece that is open on one side only: exponent 0, and `L` is the whole
     /// thickness.
     #[must_use]
     pub fn new(exponent: f64, cells: usize) -> Self {
         let m = if exponent.is_finite() {
-            exponent.clamp(0.0, 2.0)
+            exponent.clamp(0.0, super::MOST)
         } else {
             0.0
         };

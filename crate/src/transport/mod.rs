@@ -21,6 +21,9 @@
     reason = "physics with an error of the model far above that of binary arithmetic; no dose is made here"
 )]
 
+/// Largest exponent of a body. Above 2 it is no shape, but that of a brick with more surface than a ball for its thickness.
+pub const MOST: f64 = 5.0;
+
 mod body;
 mod brick;
 mod field;
