@@ -1,6 +1,8 @@
 //! Heat over the fire: series, wet bulb, conservation, practice.
 
-use cure_reckoner::smoke::{Cook, Piece, Readings, Setup, Smoker, activity, chilled, concentrated, forecast, wet_bulb};
+use cure_reckoner::smoke::{
+    Cook, Habit, Piece, Readings, Setup, Smoker, activity, chilled, concentrated, forecast, wet_bulb,
+};
 use cure_reckoner_tests::cooks::{self as simulated, Scores, quantile};
 
 /// Air that only convects: what the series are for.
@@ -114,6 +116,7 @@ fn breast(thickness: f64, fan: bool) -> Setup {
         wrapped: false,
         start: 4.0,
         target: 61.7,
+        habit: Habit::USUAL,
     }
 }
 
@@ -207,6 +210,7 @@ fn a_fit_of_its_own_kind_finds_the_time() {
         wrapped: false,
         start: 4.0,
         target: 65.0,
+        habit: Habit::USUAL,
     };
     let cabinet = [(0.0, 80.0)];
     let readings = Readings {

@@ -1,6 +1,6 @@
 //! Cooks by a model of its own, and what a forecast of them is worth.
 
-use cure_reckoner::smoke::{Readings, Setup, evaporation, forecast, latent};
+use cure_reckoner::smoke::{Habit, Readings, Setup, evaporation, forecast, latent};
 use std::fmt::Write as _;
 
 /// A repeatable source of numbers (xorshift).
@@ -170,6 +170,7 @@ impl Cook {
             wrapped: how == How::Wrapped,
             start: 4.0,
             target,
+            habit: Habit::USUAL,
         };
         (at > 1800.0).then_some(Self {
             setup,

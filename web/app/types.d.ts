@@ -1374,6 +1374,10 @@ target?: string | null,
  */
 out?: string | null, 
 /**
+ * Size classes without a probe of their own: the place of each, and of the one whose probe speaks for it.
+ */
+shares?: Array<[number, number]>, 
+/**
  * Readings in the order they were logged.
  */
 readings: Array<FireReading>, };
@@ -1426,6 +1430,10 @@ credit: Credit | null,
  * How long it is between cold and hot, where that is worth a word.
  */
 come_up: string | null, 
+/**
+ * The class whose probe speaks for it while it has no reading of its own: it is not measured.
+ */
+probe: string | null, 
 /**
  * Its last reading.
  */

@@ -29,6 +29,10 @@ pub struct Fire {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub out: Option<Mass>,
+    /// Size classes without a probe of their own: the place of each, and of the one whose probe speaks for it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<[u32; 2]>>"))]
+    pub shares: Vec<[u32; 2]>,
     /// Readings in the order they were logged.
     #[serde(default)]
     pub readings: Vec<FireReading>,
@@ -74,11 +78,24 @@ pub struct FireReading {
 }
 
 impl Fire {
+    /// The place of the class whose probe speaks for this one.
+    #[must_use]
+    pub fn probe(&self, place: usize) -> Option<usize> {
+        let place = u32::try_from(place).ok()?;
+        let [_, probed] = self
+            .shares
+            .iter()
+            .find(|[own, probed]| *own == place && probed != own)?;
+        usize::try_from(*probed).ok()
+    }
+
     /// The first thing wrong with it.
     pub(super) fn problem(&self) -> Option<Problem> {
         let good = |r: &FireReading| (0..=32_503_680_000_000).contains(&r.at);
         let found = if self.readings.len() > MOST_READINGS {
             format!("At most {MOST_READINGS} readings are kept in a batch. Begin another batch.")
+        } else if self.shares.len() > MOST_READINGS {
+            format!("At most {MOST_READINGS} size classes share a probe. Set fewer.")
         } else if !self.readings.iter().all(good) {
             "A reading in this batch has no time that this page writes. Give it its day and hour.".to_owned()
         } else {

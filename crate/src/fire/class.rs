@@ -2,7 +2,7 @@
 
 use super::chill::{ChillRow, chill};
 use super::log::{Log, temperature};
-use super::outlook::{Outlook, outlook, setup};
+use super::outlook::{NOT_MEASURED, Outlook, outlook, probe, setup};
 use super::show::{FirePoint, hours, point, tenths};
 use crate::batch::{self, Batch};
 use crate::quantity::{Figure, System};
@@ -57,6 +57,8 @@ pub struct FireClass {
     pub credit: Option<Credit>,
     /// How long it is between cold and hot, where that is worth a word.
     pub come_up: Option<String>,
+    /// The class whose probe speaks for it while it has no reading of its own: it is not measured.
+    pub probe: Option<String>,
     /// Its last reading.
     pub last: Option<Figure>,
     /// Its readings, in order of time.
@@ -131,6 +133,7 @@ pub(super) fn class(batch: &Batch, log: &Log, place: usize, consumer: &Consumer,
         // First read when it was warm already: nobody knows how long it had been on its way.
         .filter(|up| up.hours > COME_UP - 1.0 || up.unseen && points.first().is_some_and(|p| p.1 > UNKNOWN))
         .map(|up| slow(&up));
+    let shared = probe(batch, log, place, &fire, target);
     let rest = if consumer.rest > 0.0 && !minced {
         " Let it rest 3 minutes at least before it is cut."
     } else {
@@ -152,7 +155,11 @@ pub(super) fn class(batch: &Batch, log: &Log, place: usize, consumer: &Consumer,
         (
             FireState::NotYet,
             "Not hot enough yet",
-            format!("The consumer temperature is {}.", figure(least).text),
+            format!(
+                "The consumer temperature is {}.{}",
+                figure(least).text,
+                shared.as_ref().map_or(String::new(), |_| format!(" {NOT_MEASURED}"))
+            ),
         )
     };
     let after: Vec<(f64, f64)> = pulled.map_or_else(Vec::new, |at| {
@@ -168,7 +175,7 @@ pub(super) fn class(batch: &Batch, log: &Log, place: usize, consumer: &Consumer,
     };
     let outlook = before
         .filter(|_| pulled.is_none() && !ask.doubtful)
-        .and_then(|setup| outlook(batch, log, place, &setup, ask.now, ask.units));
+        .and_then(|setup| outlook(batch, log, place, &setup, shared.as_ref(), ask.now, ask.units));
     Some(FireClass {
         reached: points
             .iter()
@@ -187,6 +194,7 @@ pub(super) fn class(batch: &Batch, log: &Log, place: usize, consumer: &Consumer,
         no_lower: lower.err().unwrap_or_default(),
         credit: earned.map(|(table, part)| credit(table, part)),
         come_up,
+        probe: shared.map(|p| p.name),
         last: points.last().map(|p| figure(p.1)),
         points: points.iter().map(|p| point(log, *p, ask.units)).collect(),
         pulled,

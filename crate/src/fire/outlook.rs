@@ -2,11 +2,11 @@
 
 use super::log::Log;
 use super::show::{FirePoint, hours, point};
-use crate::batch::{Batch, Cover, Fire, Piece};
+use crate::batch::{self, Batch, Cover, Fire, Piece};
 use crate::pantry::{self, Belly};
 use crate::quantity::System;
 use crate::recipe::Do;
-use crate::smoke::{Forecast, Readings, Setup, forecast};
+use crate::smoke::{Forecast, Habit, Readings, Setup, forecast};
 use crate::transport::brick;
 use rust_decimal::prelude::ToPrimitive;
 use serde::Serialize;
@@ -26,6 +26,9 @@ pub struct Outlook {
     /// Its course from now on.
     pub course: Vec<FirePoint>,
 }
+
+/// What stands beside a class that goes by the probe of another.
+pub(super) const NOT_MEASURED: &str = "Not measured: put the probe in before it comes off.";
 
 /// Celsius of Fahrenheit.
 pub(super) fn celsius(fahrenheit: f64) -> f64 {
@@ -51,6 +54,7 @@ pub(super) fn setup(batch: &Batch, place: usize, fire: &Fire, target: f64) -> Op
         wrapped: fire.cover == Cover::Wrapped,
         start: 4.0,
         target: celsius(target),
+        habit: Habit::USUAL,
     })
 }
 
@@ -79,16 +83,42 @@ fn set(batch: &Batch) -> Option<f64> {
         .map(celsius)
 }
 
+/// Another class whose probe speaks for one that has no reading of its own.
+pub(super) struct Probe {
+    pub name: String,
+    setup: Setup,
+    /// Its readings over the fire, none after the pull: seconds, °C.
+    readings: Vec<(f64, f64)>,
+}
+
+/// Whose probe speaks for a class; nothing where it has a reading of its own, or the other has none.
+pub(super) fn probe(batch: &Batch, log: &Log, place: usize, fire: &Fire, target: f64) -> Option<Probe> {
+    let other = fire.probe(place)?;
+    let pulled = log.pulled.get(other)?.map_or(f64::INFINITY, |at| log.at(at));
+    let mut readings = degrees(log.classes.get(other)?);
+    readings.retain(|p| p.0 <= pulled);
+    (log.classes.get(place)?.is_empty() && !readings.is_empty()).then_some(())?;
+    Some(Probe {
+        name: batch.pieces.get(other).map(batch::name_of)?,
+        setup: setup(batch, other, fire, target)?,
+        readings,
+    })
+}
+
+fn degrees(points: &[(f64, f64)]) -> Vec<(f64, f64)> {
+    points.iter().map(|p| (p.0, celsius(p.1))).collect()
+}
+
 /// The outlook of a class that is still over the fire, or an unlit one.
 pub(super) fn outlook(
     batch: &Batch,
     log: &Log,
     place: usize,
     setup: &Setup,
+    probe: Option<&Probe>,
     now: i64,
     units: System,
 ) -> Option<Outlook> {
-    let degrees = |points: &[(f64, f64)]| points.iter().map(|p| (p.0, celsius(p.1))).collect::<Vec<_>>();
     let (piece, cabinet) = (degrees(log.classes.get(place)?), degrees(&log.cabinet));
     let readings = Readings {
         piece: &piece,
@@ -98,11 +128,38 @@ pub(super) fn outlook(
     // Before the first reading of all the log has no clock of its own: it begins now.
     let origin = if log.origin == 0 { now } else { log.origin };
     let at = super::log::seconds(now.saturating_sub(origin));
+    // A class that is not measured hung as long as the measured one, began as cold, and in the smoker that the other shows.
+    let shown = probe.and_then(|p| {
+        let own = Readings {
+            piece: &p.readings,
+            ..readings
+        };
+        forecast(&p.setup, &own, at)?.habit
+    });
+    let setup = &Setup {
+        habit: shown.unwrap_or(setup.habit),
+        ..*setup
+    };
+    let begun = probe.and_then(|p| p.readings.get(..1));
+    let readings = Readings {
+        piece: begun.unwrap_or(&piece),
+        ..readings
+    };
     let found = forecast(setup, &readings, at)?;
     let time = |seconds: f64| origin.saturating_add((seconds * 1000.0) as i64);
     Some(Outlook {
         window: found.window.map(|w| w.map(time)),
-        from: if found.fitted {
+        from: if let Some(probe) = probe {
+            let how = match shown {
+                Some(_) => format!(
+                    "this smoker as fitted to {} readings of {}",
+                    probe.readings.len(),
+                    probe.name
+                ),
+                None => format!("what is usual for this smoker, hung when {} was", probe.name),
+            };
+            format!("{NOT_MEASURED} Reckoned by its own thickness and {how}.")
+        } else if found.fitted {
             format!("Fitted to {} readings of it.", piece.len())
         } else {
             "By what is usual for its thickness and this smoker: from three readings on it is fitted to them."

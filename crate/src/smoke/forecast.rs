@@ -21,6 +21,51 @@ pub struct Setup {
     pub start: f64,
     /// Where to pull, °C.
     pub target: f64,
+    /// What is known of this smoker beyond its kind.
+    pub habit: Habit,
+}
+
+/// How a smoker differs from what is usual for its kind: the air that it moves, the wetness of what hangs in it, how much it
+/// dries and how sharply, the dew point; in standard deviations of what is usual, and how much of each is left open.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Habit {
+    /// Where each lies.
+    pub centre: [f64; 5],
+    /// The standard deviation of each, 1 where nothing is known.
+    pub spread: [f64; 5],
+}
+
+impl Habit {
+    /// Nothing is known but its kind.
+    pub const USUAL: Self = Self {
+        centre: [0.0; 5],
+        spread: [1.0; 5],
+    };
+
+    /// A point beside what is usual, where the smoker's own parameters stand second to sixth.
+    fn apply(&self, z: &Point) -> Point {
+        let mut own = *z;
+        for ((z, centre), spread) in own.iter_mut().skip(1).zip(self.centre).zip(self.spread) {
+            *z = centre + spread * *z;
+        }
+        own
+    }
+
+    /// What a fit leaves of it: where it found the parameters, and what the readings narrowed, by how they `lean`.
+    fn after(&self, found: &Point, lean: &[Point]) -> Self {
+        let mut habit = *self;
+        for (centre, own) in habit.centre.iter_mut().zip(self.apply(found).into_iter().skip(1)) {
+            *centre = own;
+        }
+        for (which, left) in habit.spread.iter_mut().enumerate() {
+            let mut axis = [0.0; SIZE];
+            if let Some(one) = axis.iter_mut().skip(1).nth(which) {
+                *one = 1.0;
+            }
+            *left *= spread(lean, &axis);
+        }
+        habit
+    }
 }
 
 /// What was read: seconds and °C, in order of time.
@@ -39,6 +84,8 @@ pub struct Readings<'a> {
 pub struct Forecast {
     /// True where three readings or more were fitted; else by what is usual.
     pub fitted: bool,
+    /// What the fit tells of the smoker; nothing where there is none.
+    pub habit: Option<Habit>,
     /// The likely time and its band of four in five; nothing where it will not get there within a day.
     pub window: Option<[f64; 3]>,
     /// Its course from now on: seconds, °C.
@@ -79,7 +126,7 @@ impl Setup {
             offset,
             conductivity,
             radiation,
-        ] = *z;
+        ] = self.habit.apply(z);
         let spread = |usual: f64, share: f64, z: f64| usual * (share * z).exp();
         let mut piece = Piece::lean(
             spread(self.thickness, 0.10, thick),
@@ -269,38 +316,44 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
     let (off, cook) = run.follow(&usual, now);
     let remains = run.finish(&usual, &cook, now, 0.0);
     let half = last.1 - begin.1 > 0.5 * (setup.target - begin.1);
-    let window = remains.map(|by_fit| {
-        let own = if fitted && half && setup.open() {
-            tail(readings.piece, air, setup.target, now)
-        } else {
-            None
-        };
-        let likely = own.map_or(by_fit, |own| 0.65 * by_fit + 0.35 * own);
-        // Logarithms: a time left is never below nought. The last figure of each is that, the others are the readings'.
-        let with = |mut off: Vec<f64>, left: f64| {
-            off.truncate(if fitted { off.len() } else { 0 });
-            off.push(left);
-            off
-        };
-        let here = (by_fit + 60.0).ln();
-        let there = nudged(&found).map(|z| {
-            let other = setup.at(&z);
-            let (off, cook) = run.follow(&other, now);
-            let left = run.finish(&other, &cook, now, 0.0);
-            with(off, left.map_or(here + 0.05, |t| (t + 60.0).ln()))
-        });
-        let mut lean = leaning(&with(off, here), there);
-        let slope = lean.pop().unwrap_or_default();
-        let spread = (FOUR_IN_FIVE * spread(&lean, &slope)).exp();
-        let share = if setup.wrapped { 0.3 } else { 0.65 };
-        let low = (likely / spread)
-            .min(likely * (1.0 - share))
-            .min(likely - 600.0)
-            .max(0.0);
-        let high = (likely * spread).max(likely * (1.0 + share)).max(likely + 600.0);
-        // A tail that has gone flat or a fit that knows nothing would promise years.
-        [low, likely, high].map(|t| now + t.min(DAY))
-    });
+    let (window, habit) = remains
+        .map(|by_fit| {
+            let own = if fitted && half && setup.open() {
+                tail(readings.piece, air, setup.target, now)
+            } else {
+                None
+            };
+            let likely = own.map_or(by_fit, |own| 0.65 * by_fit + 0.35 * own);
+            // What was not measured is as uncertain as its whole time over the fire, however little of it is left.
+            let gone = if fitted { 0.0 } else { now - begin.0 };
+            // Logarithms: a time left is never below nought. The last figure of each is that, the others are the readings'.
+            let with = |mut off: Vec<f64>, left: f64| {
+                off.truncate(if fitted { off.len() } else { 0 });
+                off.push(left);
+                off
+            };
+            let here = (by_fit + gone + 60.0).ln();
+            let there = nudged(&found).map(|z| {
+                let other = setup.at(&z);
+                let (off, cook) = run.follow(&other, now);
+                let left = run.finish(&other, &cook, now, 0.0);
+                with(off, left.map_or(here + 0.05, |t| (t + gone + 60.0).ln()))
+            });
+            let mut lean = leaning(&with(off, here), there);
+            let slope = lean.pop().unwrap_or_default();
+            let spread = (FOUR_IN_FIVE * spread(&lean, &slope)).exp();
+            let share = if setup.wrapped { 0.3 } else { 0.65 };
+            let whole = likely + gone;
+            let low = (whole / spread - gone)
+                .min(likely - whole * share)
+                .min(likely - 600.0)
+                .max(0.0);
+            let high = (whole * spread - gone).max(likely + whole * share).max(likely + 600.0);
+            // A tail that has gone flat or a fit that knows nothing would promise years.
+            let habit = setup.habit.after(&found, &lean);
+            ([low, likely, high].map(|t| now + t.min(DAY)), habit)
+        })
+        .unzip();
     let (piece, smoker, offset) = &usual;
     let until = remains.map_or(now + 4.0 * 3600.0, |r| now + r);
     let mut course = vec![(now, cook.centre() + offset)];
@@ -324,6 +377,7 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
     let warmer = run.finish(&usual, &cook, now, 10.0);
     Some(Forecast {
         fitted,
+        habit: habit.filter(|_| fitted),
         window,
         stall: stalls(readings.piece, setup.target),
         warmer,

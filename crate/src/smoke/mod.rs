@@ -43,5 +43,5 @@ mod salt;
 
 pub use air::{evaporation, latent, saturation, wet_bulb};
 pub use cook::{Cook, Piece, Smoker};
-pub use forecast::{Forecast, Readings, Setup, chilled, forecast};
+pub use forecast::{Forecast, Habit, Readings, Setup, chilled, forecast};
 pub use salt::{activity, concentrated};

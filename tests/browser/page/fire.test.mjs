@@ -233,3 +233,35 @@ for (const light of ['Dark', 'Red light']) {
     assert.deepEqual(await violations(page), []);
   });
 }
+
+test('one probe for two sizes: the other has a time, and is said not to be measured', async (t) => {
+  const page = await begin(t);
+  await atTheFire(page);
+  const fire = fireOf(page);
+  await fire.at(0);
+  await page.locator('label', { hasText: 'Fan' }).tap();
+  await page.getByText('One probe for several sizes').tap();
+  await page.getByLabel('Probe of Teal').selectOption({ label: 'That of Mallard, large' });
+  await page.waitForFunction(() => document.querySelectorAll('details details[open]').length === 1);
+  for (const [minute, piece, digits] of [
+    [0, 'Cabinet', '80'],
+    [1, 'Mallard, large', '4'],
+    [20, 'Mallard, large', '15'],
+    [40, 'Mallard, large', '26'],
+    [60, 'Mallard, large', '36'],
+  ]) {
+    await fire.at(minute);
+    await fire.log(piece, digits);
+  }
+  const row = page.locator('table:has(caption:text("first to be pulled first")) tbody tr').filter({ hasText: 'Teal' });
+  assert.match(await row.innerText(), /not measured/);
+  assert.match(await row.innerText(), /likely .*\d\d:\d\d/);
+  assert.match(await row.innerText(), /put the probe in before it comes off/);
+  assert.match(await page.locator('main').innerText(), /fitted to 4 readings of Mallard, large/);
+  assert.deepEqual((await kept(page, 'batch/'))[0].data.fire.shares, [[2, 0]]);
+  assert.deepEqual(await violations(page), []);
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/one-probe.png`, fullPage: true });
+  await fire.log('Teal', '41');
+  await row.filter({ hasText: '41 °C' }).waitFor();
+  assert.doesNotMatch(await row.innerText(), /not measured|put the probe in/);
+});

@@ -3,7 +3,7 @@ import { html, nothing } from 'lit-html';
 import { glue } from '../words/glue.js';
 import { field } from './field.js';
 import { Form } from './form.js';
-import { pick } from './pick.js';
+import { choose, option, pick } from './pick.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Fire} Fire */
@@ -86,6 +86,7 @@ export class FireBefore {
           (value) => set({ at_risk: value === 'yes' }),
         )}
       </div>
+      ${sheet.classes.length > 1 ? probes(fire, sheet, set) : nothing}
       ${rules.map(
         (one) =>
           html`<p class="caution"><b class="nowrap">${one.consumer.text}</b> ${glue(one.rule)}</p>
@@ -108,4 +109,40 @@ export class FireBefore {
       }
     </details>`;
   }
+}
+
+/**
+ * Which class has a probe of its own, and by whose the others go.
+ * @param {Fire} fire @param {FireSheet} sheet @param {(some: Partial<Fire>) => unknown} set
+ */
+function probes(fire, { classes }, set) {
+  const shares = fire.shares ?? [];
+  const held = shares.length > 0;
+  return html`<details class="gap" ?open=${held}>
+    <summary>One probe for several sizes</summary>
+    <p class="small">
+      A size without a probe goes by another: its time is reckoned by its own thickness. It counts as not measured until
+      a probe is in it.
+    </p>
+    ${classes.map((one, place) => {
+      const by = String(shares.find(([own]) => own === place)?.[1] ?? '');
+      return choose(
+        {
+          id: `probe-${place}`,
+          label: `Probe of ${one.name}`,
+          value: by,
+          options: [
+            option('', 'Its own', by === ''),
+            ...classes.flatMap((other, at) =>
+              at === place ? [] : [option(String(at), `That of ${other.name}`, by === String(at))],
+            ),
+          ],
+        },
+        (value) => {
+          const rest = shares.filter(([own]) => own !== place);
+          return set({ shares: value === '' ? rest : [...rest, [place, Number(value)]] });
+        },
+      );
+    })}
+  </details>`;
 }

@@ -51,7 +51,7 @@ export function pullOrder({ classes, order }, now, pulled, back) {
                 }
               </div>
             </td>
-            <td class="nowrap">${one.last?.text ?? '–'}</td>
+            <td class="nowrap">${one.last?.text ?? (one.probe && !one.pulled ? 'not measured' : '–')}</td>
             <td>${when(one, lit, now)}</td>
           </tr>`;
         })}
@@ -76,7 +76,9 @@ function when(one, lit, now) {
   if (one.reached) return html`<b>${NOW}</b><small>at its target since ${dayTime(one.reached, now)}</small>`;
   if (!window) return one.outlook ? 'not within a day' : html`<small>${one.no_outlook}</small>`;
   if (!lit) return html`<span>${long(window[0] - now)} to ${long(window[2] - now)}</span>`;
-  return html`<span>${span(window, now)}</span><small>likely ${dayTime(window[1], now)}</small>`;
+  return html`<span>${span(window, now)}</span><small>likely ${dayTime(window[1], now)}</small>${
+      one.probe ? html`<small>put the probe in before it comes off</small>` : nothing
+    }`;
 }
 
 /**
