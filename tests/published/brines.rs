@@ -22,6 +22,7 @@ fn nitrite(percent: Decimal) -> Agent {
     Agent {
         nitrite: percent,
         nitrate: dec!(0),
+        water: Decimal::ZERO,
     }
 }
 
@@ -69,6 +70,7 @@ fn loin_by_pick_up() {
     let saltpetre = Agent {
         nitrite: dec!(0),
         nitrate: dec!(100),
+        water: Decimal::ZERO,
     };
     let over = whole(Method::PickUp, dec!(1200), dec!(600), dec!(0.1));
     assert_eq!(ppm(saltpetre, dec!(1.26), over).1.typical, dec!(210));

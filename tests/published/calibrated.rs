@@ -127,3 +127,90 @@ fn ones_own_spoon_stands_on_the_list() {
     assert_eq!(told["source"], "Your own spoon, weighed.");
     assert_ne!(sheet["bowl"][1]["spoon"]["source"], "Your own spoon, weighed.");
 }
+
+fn made(in_water: bool, nitrate: &str) -> Value {
+    let ask = json!({"stock": {
+        "in_water": in_water, "nitrite": "6.25 %", "nitrate": nitrate, "aim": "150 ppm", "meat": "1000 g",
+        "settings": settings("1 g")
+    }});
+    ok(&ask)["mix"].clone()
+}
+
+/// A tenth of the packet on a 1 g scale: 20 g of cure and 180 g of salt, each known to half a gram, so 0.5 / 20 +
+/// 0.5 / 200 = 2.75 % either way (computed).
+#[test]
+fn a_mix_is_kept_with_how_it_was_made() {
+    let mix = made(false, "4 %");
+    assert_eq!((&mix["nitrite"], &mix["nitrate"]), (&json!("0.625 %"), &json!("0.4 %")));
+    assert_eq!(mix["made"], json!({"parts": 10, "in_water": false, "off": "2.75 %"}));
+    let mut kept = settings("1 g");
+    kept["mixes"] = json!([mix, made(true, "0 %")]);
+    assert_eq!(ok(&json!({"check": {"settings": kept}}))["good"], true);
+    kept["mixes"][0].as_object_mut().expect("a mix").remove("made");
+    assert_eq!(problems(&json!({"check": {"settings": kept}}))[0]["field"], "settings.mixes");
+    // One part in ten of it cannot be stronger than a cure is.
+    let mut recipe = cure_reckoner_tests::rub("6.25 %", "150 ppm", "2.2 %");
+    recipe["cures"] = json!([made(false, "0 %")]);
+    recipe["cures"][0]["nitrite"] = json!("6.25 %");
+    assert_eq!(
+        problems(&json!({"check": {"recipe": recipe}}))[0]["field"],
+        "recipe.cures[0].nitrite"
+    );
+    recipe["cures"][0]["nitrite"] = json!("0.625 %");
+    recipe["cures"][0]["item"] = json!("cure-1");
+    assert_eq!(
+        problems(&json!({"check": {"recipe": recipe}}))[0]["field"],
+        "recipe.cures[0].item"
+    );
+}
+
+/// 1000 g of meat at 150 ppm take 24 g of a mix of 0.625 %. A premix brings 24 x 0.99375 g of salt, a stock a tenth of
+/// what a packet has, 24 x 0.09375 g (computed); each is as uncertain as it was made. The link carries it all.
+#[test]
+fn a_mix_is_the_cure_of_a_recipe() {
+    for (in_water, name, brings) in [(false, "Premix", 24.0 * 0.99375), (true, "Stock", 24.0 * 0.09375)] {
+        let mut recipe = cure_reckoner_tests::rub("6.25 %", "150 ppm", "3 %");
+        recipe["cures"] = json!([made(in_water, "0 %")]);
+        let sheet = cure_reckoner_tests::weigh_out(&cure_reckoner_tests::batch(&recipe, 6, "1000 g"), "0.01 g");
+        assert_eq!(sheet["bowl"][0]["name"], format!("{name}, 0.625 % nitrite"));
+        assert_eq!(sheet["bowl"][0]["add"]["text"], "24.00 g");
+        let salt: f64 = sheet["bowl"][1]["exact"]
+            .as_str()
+            .and_then(|t| t.trim_end_matches(" g").parse().ok())
+            .expect("grams");
+        assert!((salt - (30.0 - brings)).abs() < 1e-6, "{name}: {salt}");
+        let range = exact(&sheet["verdict"], "nitrite");
+        assert!((range[1] - 150.0).abs() < 1e-4, "{range:?}");
+        // Half a step of the scale on 24 g and on 1000 g beside the 2.75 %.
+        assert!((range[0] - 150.0 * 0.9725).abs() < 0.05, "{range:?}");
+        assert!((range[2] - 150.0 * 1.0275).abs() < 0.05, "{range:?}");
+        // Ticked it is the same mix.
+        let mut batch = cure_reckoner_tests::batch(&recipe, 6, "1000 g");
+        let mut tick = sheet["bowl"][0]["tick"].clone();
+        tick["at"] = json!(1);
+        batch["ticks"] = json!([tick]);
+        let ticked = cure_reckoner_tests::weigh_out(&batch, "0.01 g");
+        assert_eq!(ticked["verdict"]["nitrite"], sheet["verdict"]["nitrite"]);
+        assert_eq!(ticked["bowl"][1]["exact"], sheet["bowl"][1]["exact"]);
+        assert_eq!(ticked["bowl"][0]["name"], sheet["bowl"][0]["name"]);
+        let linked = ok(&json!({"link": {"recipe": recipe, "base": "https://larder.example/"}}));
+        let opened = ok(&json!({"open_link": {"text": linked["code"]}}))["recipe"].clone();
+        assert_eq!(opened["cures"], recipe["cures"]);
+    }
+}
+
+/// In what is on the meat already the mix is as uncertain, and is told as what it is.
+#[test]
+fn a_mix_is_checked_as_it_was_made() {
+    for (in_water, told) in [(false, "24 g of premix (2.4 g of cure)"), (true, "24 g of stock: 2.4 g of cure")] {
+        let mix = made(in_water, "0 %");
+        let verdict = ok(&json!({"check_dose": {
+            "method": "ground", "green": "1000 g", "settings": settings("0.01 g"),
+            "put_in": {"amount": "24 g", "nitrite": mix["nitrite"], "made": mix["made"]}
+        }}));
+        let range = exact(&verdict, "nitrite");
+        assert!((range[0] - 150.0 * 0.9725).abs() < 0.05 && (range[2] - 150.0 * 1.0275).abs() < 0.05);
+        let says = verdict["says"].as_str().unwrap_or_default();
+        assert!(says.starts_with(told), "{says}");
+    }
+}

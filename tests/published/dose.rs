@@ -11,6 +11,7 @@ use serde_json::json;
 const CURE: Agent = Agent {
     nitrite: dec!(6.25),
     nitrate: dec!(0),
+    water: Decimal::ZERO,
 };
 
 fn grams(text: &str) -> Decimal {
@@ -83,6 +84,7 @@ fn loin_in_a_brine_with_saltpetre() {
     let saltpetre = Agent {
         nitrite: dec!(0),
         nitrate: dec!(100),
+        water: Decimal::ZERO,
     };
     let (_, nitrate) = dose(Method::CoverBrine, saltpetre, "1.26 g", "1200 g", dec!(600), 4);
     assert_eq!(nitrate, dec!(700));
@@ -121,6 +123,7 @@ fn nitrite_and_nitrate_of_one_cure() {
     let both = Agent {
         nitrite: dec!(6.25),
         nitrate: dec!(4),
+        water: Decimal::ZERO,
     };
     assert_eq!(
         dose(Method::Rub, both, "4 oz", "100 lb", dec!(0), 6),

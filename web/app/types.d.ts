@@ -482,6 +482,10 @@ in_water: boolean,
  */
 nitrite: string, 
 /**
+ * Sodium nitrate printed on it; nothing for none.
+ */
+nitrate?: string | null, 
+/**
  * Ingoing nitrite to aim at.
  */
 aim: string, 
@@ -1180,7 +1184,11 @@ nitrate: string,
 /**
  * Ingoing nitrite to aim at (nitrate, where the agent holds no nitrite), `150 ppm`.
  */
-aim: string, };
+aim: string, 
+/**
+ * How it was made, for a premix or a stock of the user's own; its two percentages are those of the mix then.
+ */
+made?: Made, };
 
 /**
  * The clock of a batch.
@@ -1926,6 +1934,23 @@ qr_size: number,
 qr_path: string, };
 
 /**
+ * How a premix or a stock was made of a packet's cure.
+ */
+export type Made = { 
+/**
+ * One part of the cure in so many, 2 to 100.
+ */
+parts: number, 
+/**
+ * Filled up with water: a stock. With salt where not: a premix.
+ */
+in_water: boolean, 
+/**
+ * By how much its strength may be off either way, per cent of it.
+ */
+off: string, };
+
+/**
  * The shape beside the word.
  */
 export type Mark = "ok" | "care" | "stop" | "ask";
@@ -2393,6 +2418,10 @@ nitrite?: string | null,
  */
 nitrate?: string | null, 
 /**
+ * How it was made, where it was a premix or a stock of the user's own.
+ */
+made?: Made, 
+/**
  * The step of the scale that weighed it; nothing for the scale of the settings.
  */
 step?: string | null, };
@@ -2739,6 +2768,10 @@ profile: string,
  */
 spoons?: Array<OwnSpoon>, 
 /**
+ * Premixes and stocks of the user's own, to choose as a cure.
+ */
+mixes?: Array<Cure>, 
+/**
  * What cut pieces told about how fast salt goes into this user's meat. Empty: nothing, or forgotten.
  */
 learned?: Array<Finding>, 
@@ -2990,7 +3023,11 @@ ranges: [string, string],
 /**
  * Lines of the label.
  */
-label: Array<string>, };
+label: Array<string>, 
+/**
+ * To keep in the settings.
+ */
+mix: Cure, };
 
 /**
  * Which units a person reads. Stored values do not depend on it.

@@ -2,8 +2,9 @@
 
 use super::model::{Batch, Piece, PutIn, Tick};
 use crate::dose::{OwnSpoon, Portion, measured};
-use crate::pantry::{self, Agent, OWN};
-use crate::quantity::{Code, Mass, Problem};
+use crate::pantry::{self, Agent, Made, OWN};
+use crate::quantity::exact::Exact;
+use crate::quantity::{Code, Mass, Problem, plain};
 use crate::recipe::{MOST_NAME, MOST_TEXT, name, tag, text};
 use rust_decimal::{Decimal, dec};
 
@@ -141,11 +142,41 @@ impl PutIn {
     /// The problem of the amount, at `amount`, or of the strength, at `nitrite` or `nitrate`.
     pub fn portion(&self, step: Decimal, own: &[OwnSpoon]) -> Result<Portion, Problem> {
         let agent = self.nitrite.map(|nitrite| Agent::printed(nitrite, self.nitrate));
-        match agent.and_then(Agent::problem) {
-            Some(problem) => Err(problem),
-            None => measured(&self.amount, agent, self.step.map_or(step, Mass::base), own).map_err(|p| p.at("amount")),
+        let mixed = |agent: Agent| {
+            agent
+                .problem()
+                .or_else(|| Some(self.made?.problem(agent)?.at("nitrite")))
+        };
+        if let Some(problem) = agent.and_then(mixed) {
+            return Err(problem);
         }
+        let portion =
+            measured(&self.amount, agent, self.step.map_or(step, Mass::base), own).map_err(|p| p.at("amount"))?;
+        let wide = || Problem::new(Code::TooLarge, "This premix or stock is too far off to reckon exactly.");
+        portion_of(portion, self.made).ok_or_else(wide)
     }
+}
+
+/// The same portion, known to be of a mix that was made so: as uncertain as that was weighed. `None` on overflow.
+pub fn portion_of(portion: Portion, made: Option<Made>) -> Option<Portion> {
+    let Some(made) = made else {
+        return Some(portion);
+    };
+    let neat = portion.weight.typical.over(Decimal::from(made.parts))?.half_away(2);
+    Some(Portion {
+        said: if made.in_water {
+            format!("{} of stock: {} g", portion.said, plain(neat))
+        } else {
+            portion.said
+        },
+        parts: (!made.in_water).then_some(made.parts),
+        spread: made.spread()?,
+        agent: match portion.agent {
+            Some(agent) => Some(agent.made(Some(made))?),
+            None => None,
+        },
+        ..portion
+    })
 }
 
 impl Tick {

@@ -6,7 +6,7 @@ mod fridge;
 mod model;
 mod pieces;
 
-pub use check::{MOST_CLASSES, MOST_PIECES, MOST_TICKS, classes};
+pub use check::{MOST_CLASSES, MOST_PIECES, MOST_TICKS, classes, portion_of};
 pub use fire::{Cover, Fire, FireReading, MOST_READINGS};
 pub use fridge::{FridgeReading, Seen};
 pub use model::{Batch, CameOut, Piece, PutIn, Tick};

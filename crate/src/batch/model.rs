@@ -2,6 +2,7 @@
 
 use super::fire::Fire;
 use super::fridge::FridgeReading;
+use crate::pantry::Made;
 use crate::quantity::{Fraction, Length, Mass};
 use crate::recipe::Recipe;
 use serde::{Deserialize, Serialize};
@@ -150,6 +151,10 @@ pub struct PutIn {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub nitrate: Option<Fraction>,
+    /// How it was made, where it was a premix or a stock of the user's own.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub made: Option<Made>,
     /// The step of the scale that weighed it; nothing for the scale of the settings.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]

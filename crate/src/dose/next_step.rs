@@ -125,6 +125,7 @@ fn cure_now(case: &Case<'_>) -> Option<Advice> {
     let usual = Agent {
         nitrite: dec!(6.25),
         nitrate: Decimal::ZERO,
+        water: Decimal::ZERO,
     };
     let done = case.portions.first().filter(|_| case.weighed)?;
     let (least, most) = in_range(case, usual)?;

@@ -3,14 +3,61 @@
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Fraction, Problem, System};
 use rust_decimal::{Decimal, dec};
+use serde::{Deserialize, Serialize};
 
-/// Per cent by weight of sodium nitrite and sodium nitrate; what is left is taken as salt.
+/// Per cent by weight of sodium nitrite, sodium nitrate and water; what is left is taken as salt.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Agent {
     /// Sodium nitrite, per cent.
     pub nitrite: Decimal,
     /// Sodium nitrate, per cent.
     pub nitrate: Decimal,
+    /// Water, per cent: nought but for a stock.
+    pub water: Decimal,
+}
+
+/// Key in the pantry of a premix or a stock of the user's own.
+pub const MADE: &str = "cure-made";
+
+/// How a premix or a stock was made of a packet's cure.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct Made {
+    /// One part of the cure in so many, 2 to 100.
+    pub parts: u32,
+    /// Filled up with water: a stock. With salt where not: a premix.
+    pub in_water: bool,
+    /// By how much its strength may be off either way, per cent of it.
+    #[cfg_attr(feature = "types", ts(type = "string"))]
+    pub off: Fraction,
+}
+
+impl Made {
+    /// What is wrong with it, for a mix of this strength.
+    pub fn problem(self, agent: Agent) -> Option<Problem> {
+        let parts = Decimal::from(self.parts);
+        let packet = || {
+            Some(Agent {
+                nitrite: agent.nitrite.times(parts)?,
+                nitrate: agent.nitrate.times(parts)?,
+                water: Decimal::ZERO,
+            })
+        };
+        let good = (2..=100).contains(&self.parts) && self.off.base() <= dec!(20);
+        if !good || packet()?.problem().is_some() {
+            return Some(Problem::new(
+                Code::Conflict,
+                "A premix or a stock is one part of a cure in 2 to 100, and so much weaker than it. Choose it from the list again, or type what its label says.",
+            ));
+        }
+        None
+    }
+
+    /// The proportion by which its strength may be off.
+    pub fn spread(self) -> Option<Decimal> {
+        self.off.base().over(Decimal::ONE_HUNDRED)
+    }
 }
 
 /// Strongest cure taken, per cent nitrite: home cures are made to 6.25 % or less (common practice, no source).
@@ -25,7 +72,25 @@ impl Agent {
         Self {
             nitrite: nitrite.base(),
             nitrate: nitrate.map_or(Decimal::ZERO, Fraction::base),
+            water: Decimal::ZERO,
         }
+    }
+
+    /// The same with the water of a stock.
+    pub fn made(self, made: Option<Made>) -> Option<Self> {
+        let water = match made.filter(|m| m.in_water) {
+            Some(made) => {
+                let neat = Decimal::ONE_HUNDRED.over(Decimal::from(made.parts))?;
+                Decimal::ONE_HUNDRED.less(neat)?
+            }
+            None => Decimal::ZERO,
+        };
+        Some(Self { water, ..self })
+    }
+
+    /// True for the same strength: a tick knows no more than that.
+    pub fn is_as_strong(self, other: Self) -> bool {
+        (self.nitrite, self.nitrate) == (other.nitrite, other.nitrate)
     }
 
     /// Salt in it, as a proportion of 1.
@@ -33,6 +98,7 @@ impl Agent {
         Decimal::ONE_HUNDRED
             .less(self.nitrite)?
             .less(self.nitrate)?
+            .less(self.water)?
             .over(Decimal::ONE_HUNDRED)
     }
 
@@ -50,6 +116,7 @@ impl Agent {
         Some(Self {
             nitrite: self.nitrite.over(parts)?,
             nitrate: self.nitrate.over(parts)?,
+            water: self.water.over(parts)?,
         })
     }
 

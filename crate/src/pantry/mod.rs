@@ -5,7 +5,7 @@ mod cut;
 mod ingredient;
 
 pub(crate) use agent::PPM;
-pub use agent::{Agent, too_strong};
+pub use agent::{Agent, MADE, Made, too_strong};
 pub use cut::{Belly, Cut, said as cut_said};
 pub use ingredient::{Group, Ingredient, SpoonWeight};
 

@@ -41,7 +41,8 @@ impl Names {
             };
             list.extend(word.words.iter().map(|w| (plain(w), meaning.clone())));
         }
-        for item in pantry::ingredients() {
+        // A mix is known by how it was made, which no recipe of another says.
+        for item in pantry::ingredients().iter().filter(|i| i.key != pantry::MADE) {
             let meaning = Meaning {
                 items: vec![item],
                 spoon_only: false,

@@ -198,6 +198,7 @@ impl All<'_> {
                 .strength
                 .map_or_else(|| read(item.nitrite), |s| Some(s.typical))?,
             nitrate: read(item.nitrate)?,
+            water: Decimal::ZERO,
         })
     }
 
@@ -361,6 +362,7 @@ impl All<'_> {
                 nitrite: printed(agent.nitrite)?,
                 nitrate: printed(agent.nitrate)?,
                 aim: printed(aim.half_away(5))?,
+                made: None,
             });
         }
         for line in self.items() {

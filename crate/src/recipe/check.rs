@@ -2,7 +2,7 @@
 
 use super::method::Method;
 use super::model::{Cure, Do, Eaten, Line, Recipe, Share, Step};
-use crate::pantry::{self, Agent, Group, OWN};
+use crate::pantry::{self, Agent, Group, MADE, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Fraction, Problem};
 use rust_decimal::{Decimal, dec};
@@ -80,7 +80,8 @@ impl Recipe {
 }
 
 impl Cure {
-    fn problems(&self) -> Vec<Problem> {
+    /// Everything that is wrong with it.
+    pub fn problems(&self) -> Vec<Problem> {
         let mut found = Vec::new();
         if pantry::ingredient(&self.item).is_none_or(|i| i.group != Group::Cure) {
             found.push(
@@ -95,7 +96,18 @@ impl Cure {
             );
         }
         let (nitrite, nitrate) = (self.nitrite.base(), self.nitrate.base());
-        found.extend(Agent::printed(self.nitrite, Some(self.nitrate)).problem());
+        let agent = Agent::printed(self.nitrite, Some(self.nitrate));
+        found.extend(agent.problem());
+        found.extend(self.made.and_then(|m| m.problem(agent)).map(|p| p.at("nitrite")));
+        if self.made.is_some() != (self.item == MADE) {
+            found.push(
+                Problem::new(
+                    Code::Missing,
+                    "Of a premix or a stock it must be known how it was made. Choose it from the list again.",
+                )
+                .at("item"),
+            );
+        }
         if nitrite.is_zero() && nitrate.is_zero() {
             found.push(Problem::new(Code::Conflict, "A cure holds nitrite or nitrate. Type the per cent printed on the packet; pink salt for the table has none and is no cure.").at("nitrite"));
         }

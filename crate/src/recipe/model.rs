@@ -1,6 +1,7 @@
 //! The recipe as it is stored, shared and sent.
 
 use super::method::Method;
+use crate::pantry::{Agent, Made};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Fraction, Mass, Span, Temperature};
 use rust_decimal::Decimal;
@@ -85,6 +86,17 @@ pub struct Cure {
     /// Ingoing nitrite to aim at (nitrate, where the agent holds no nitrite), `150 ppm`.
     #[cfg_attr(feature = "types", ts(type = "string"))]
     pub aim: Fraction,
+    /// How it was made, for a premix or a stock of the user's own; its two percentages are those of the mix then.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub made: Option<Made>,
+}
+
+impl Cure {
+    /// Its strength, with the water in it.
+    pub fn agent(&self) -> Option<Agent> {
+        Agent::printed(self.nitrite, Some(self.nitrate)).made(self.made)
+    }
 }
 
 /// One thing to weigh beside the cure.

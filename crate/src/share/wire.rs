@@ -4,7 +4,7 @@
 //! stand behind, in order, and only where the head says so. The meaning of each bit and number here is part of the
 //! format: new ones go at the end, nothing is ever reordered, and another format gets another version in the link.
 
-use crate::pantry::{self, OWN};
+use crate::pantry::{self, MADE, Made, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Kind, Problem, Quantity};
 use crate::recipe::{Cure, Do, Eaten, Line, Method, Recipe, Share, Step};
@@ -19,7 +19,7 @@ struct Wire {
     name: String,
     tag: [u8; 2],
     /// Bits 0 to 2: the method. Bit 3: hung for months. Bit 4: notes stand last among the texts. Bit 5: the share that goes in
-    /// stands last among the figures. Bit 6: behind the notes stand the allergens of the user's own, a text for each such line.
+    /// stands behind those of the steps. Bit 6: behind the notes stand the allergens of the user's own, a text for each such line.
     how: u8,
     /// Number in the pantry, nitrite, nitrate, aim.
     cures: Vec<(u32, Number, Number, Number)>,
@@ -27,7 +27,8 @@ struct Wire {
     lines: Vec<(u32, Number)>,
     /// Act in four bits, then whether it lasts, is turned, has a temperature, has a note, has an end temperature.
     steps: Vec<u16>,
-    /// Figures of the steps, in order.
+    /// Figures of the steps, in order; the share that goes in; and for each mix among the cures its parts × 2 + whether it is
+    /// in water, and by how much it may be off.
     figures: Vec<Number>,
     /// Names of lines, notes of steps, notes of the recipe, in order.
     texts: Vec<String>,
@@ -90,6 +91,10 @@ pub fn write(recipe: &Recipe) -> Result<Vec<u8>, Problem> {
     if let Some(take) = recipe.take {
         figures.push(pack(take)?);
     }
+    for made in recipe.cures.iter().filter_map(|c| c.made) {
+        figures.push(u64::from(made.parts) << 1 | u64::from(made.in_water));
+        figures.push(pack(made.off)?);
+    }
     for (bit, set) in [
         (TAKE, recipe.take.is_some()),
         (HUNG, recipe.eaten == Eaten::HungForMonths),
@@ -144,6 +149,7 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
                     nitrite: unpack(nitrite)?,
                     nitrate: unpack(nitrate)?,
                     aim: unpack(aim)?,
+                    made: None,
                 })
             })
             .collect::<Result<_, Problem>>()?,
@@ -169,6 +175,14 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
         }
     }
     recipe.take = figure(u16::from(wire.how & TAKE), &mut figures)?;
+    for cure in recipe.cures.iter_mut().filter(|c| c.item == MADE) {
+        let head = figures.next().ok_or_else(not_read)?;
+        cure.made = Some(Made {
+            parts: u32::try_from(head >> 1).map_err(|_| not_read())?,
+            in_water: head & 1 == 1,
+            off: figures.next().ok_or_else(not_read).and_then(unpack)?,
+        });
+    }
     let all_used = rest.is_empty() && texts.next().is_none() && figures.next().is_none();
     if all_used && wire.how & !(METHOD | HUNG | NOTES | TAKE | ALLERGENS) == 0 {
         Ok(recipe)

@@ -1,13 +1,11 @@
-//! Spoons and scale of the user's own, and cure thinned so that a coarse scale can weigh it.
+//! Spoons and scale of the user's own.
 
-use super::coarse::making;
-use super::lines::on_scale;
 use super::model::Fact;
 use super::settings::Settings;
-use crate::dose::{Advice, OwnSpoon, ingoing, ppm};
-use crate::pantry::{self, Agent};
+use crate::dose::OwnSpoon;
+use crate::pantry;
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Figure, Fraction, Mass, Problem, Range, Volume, fixed, plain};
+use crate::quantity::{Code, Mass, Problem, Range, Volume, fixed, plain};
 use crate::recipe;
 use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
@@ -70,52 +68,16 @@ pub struct ScaleSheet {
     pub says: String,
 }
 
-/// Content of `stock`: cure thinned with salt or with water.
-#[derive(Clone, Debug, Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(deny_unknown_fields)]
-pub struct AskStock {
-    /// True for a solution in water, false for a premix with salt.
-    pub in_water: bool,
-    /// Sodium nitrite printed on the packet.
-    #[cfg_attr(feature = "types", ts(type = "string"))]
-    pub nitrite: Fraction,
-    /// Ingoing nitrite to aim at.
-    #[cfg_attr(feature = "types", ts(type = "string"))]
-    pub aim: Fraction,
-    /// Green weight it is for.
-    #[cfg_attr(feature = "types", ts(type = "string"))]
-    pub meat: Mass,
-    /// The user's settings.
-    pub settings: Settings,
-}
-
-/// How to make it and how much to take.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct StockSheet {
-    /// Making, using, keeping.
-    pub steps: Vec<Advice>,
-    /// What to weigh of it for this meat.
-    pub take: Figure,
-    /// The dose with the cure weighed neat on this scale, `94 to 219 ppm`; and by way of this.
-    pub ranges: [String; 2],
-    /// Lines of the label.
-    pub label: Vec<String>,
-}
-
 /// Most spoons in one weighing.
 const MOST: usize = 50;
 /// Where only the sum is known, one spoon is taken to be this much off the mean either way (judgement).
 const TOGETHER: Decimal = dec!(0.15);
-/// One part in so many.
-const PARTS: u32 = 10;
 /// Grams of water to the millilitre at 20 °C, weighed in air (published, CRC Handbook).
 const WATER: Decimal = dec!(0.997);
 /// By how much a syringe or a jug may be off (judgement).
 const JUG: Decimal = dec!(0.03);
 
-fn lost() -> Problem {
+pub(super) fn lost() -> Problem {
     Problem::new(
         Code::TooLarge,
         "These weights are too large to reckon exactly. Check each of them.",
@@ -284,100 +246,5 @@ fn one(known: &str, reads: Decimal, step: Decimal) -> Result<(bool, Fact), Probl
             Code::TooSmall,
             "A known weight is above nought. Type it, such as 100 g, or 50 ml of water.",
         )
-    })
-}
-
-/// How to thin a cure so that this scale can weigh it.
-///
-/// # Errors
-/// The problems of the settings and of the strength.
-pub fn stock(ask: &AskStock) -> Result<StockSheet, Vec<Problem>> {
-    let mut problems = ask.settings.problems();
-    let agent = Agent::printed(ask.nitrite, None);
-    problems.extend(agent.problem());
-    if ask.meat.base().is_zero()
-        || agent.nitrite.is_zero()
-        || ask.aim.base().is_zero()
-        || ask.aim.base() >= agent.nitrite
-    {
-        problems.push(
-            Problem::new(
-                Code::Conflict,
-                "Meat, printed nitrite and aim are each above nought, and the aim below the print. Type them, such as 500 g, 6.25 % and 150 ppm.",
-            )
-            .at("aim"),
-        );
-    }
-    if !problems.is_empty() {
-        return Err(problems);
-    }
-    thinned(ask, agent).ok_or_else(|| vec![lost()])
-}
-
-fn thinned(ask: &AskStock, agent: Agent) -> Option<StockSheet> {
-    let (step, meat) = (ask.settings.scale_step.base(), ask.meat.base());
-    let parts = Decimal::from(PARTS);
-    let neat = meat.times(ask.aim.base())?.over(agent.nitrite)?;
-    let take = neat.times(parts)?.down_to(step)?;
-    let (cure, filler, spread) = making(take, PARTS, step)?;
-    let green = Range::weighed(meat, step)?;
-    let green = Range {
-        low: green.low.max(meat.over(Decimal::TWO)?),
-        ..green
-    };
-    let told = |agent: Agent, grams: Decimal, spread: Decimal| {
-        let range = ppm(ingoing(agent, Range::weighed(grams, step)?, green, spread)?.nitrite);
-        Some(format!("{} to {} ppm", range.low, range.high))
-    };
-    let (with, name, mix, keep) = if ask.in_water {
-        (
-            "cold boiled water",
-            "Stock solution",
-            "Stir until nothing lies on the bottom, and again each time before you weigh from it.",
-            "Closed, in the refrigerator, for this day's work. Pour away what is left (common practice, no source).",
-        )
-    } else {
-        (
-            "salt of the same grain",
-            "Premix",
-            "Shake it in a closed jar for two minutes, and again each time before you weigh from it.",
-            "Closed and dry, for a year at most, and never beyond the date on the cure (common practice, no source).",
-        )
-    };
-    let advice = |head: String, text: &str| Advice {
-        head,
-        text: text.to_owned(),
-    };
-    let percent = plain(agent.nitrite.over(parts)?);
-    let (cure_text, filler_text) = (on_scale(cure, step).text, on_scale(filler, step).text);
-    Some(StockSheet {
-        steps: vec![
-            advice(format!("Weigh {cure_text} of cure and {filler_text} of {with}."), mix),
-            advice(
-                format!("For this meat, weigh {} of it.", on_scale(take, step).text),
-                if ask.in_water {
-                    "Into the mince or the brine, its water counted as water."
-                } else {
-                    "Its salt counts as salt: take as much off the recipe's."
-                },
-            ),
-            advice(
-                "Lock it away with the cure.".to_owned(),
-                "It is poisonous by the spoonful, and in water it looks like nothing at all.",
-            ),
-            advice("Keep it no longer than it lasts.".to_owned(), keep),
-        ],
-        take: on_scale(take, step),
-        ranges: [
-            told(agent, neat.down_to(step)?, Decimal::ZERO)?,
-            told(agent.thinned(parts)?, take, spread)?,
-        ],
-        label: vec![
-            format!("{name}: 1 part cure in {PARTS}"),
-            format!("{percent} % nitrite, from a cure of {} %", plain(agent.nitrite)),
-            format!("{cure_text} cure, {filler_text} {with}"),
-            "Poison by the spoonful. Not table salt, not drinking water.".to_owned(),
-            "Made on:".to_owned(),
-        ],
     })
 }

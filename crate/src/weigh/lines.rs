@@ -3,13 +3,13 @@
 use super::model::WeighLine;
 use super::plan::{self, Plan};
 use super::spoon::spoons;
-use crate::batch::{Batch, Tick};
+use crate::batch::{Batch, Tick, portion_of};
 use crate::dose::Portion;
-use crate::pantry::{self, Agent, Group, OWN};
+use crate::pantry::{self, Agent, Group, Made, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, Fraction, Mass, Range, fixed, grouped, plain};
-use crate::recipe::Line;
-use rust_decimal::{Decimal, dec};
+use crate::recipe::{Cure, Line};
+use rust_decimal::Decimal;
 
 /// A cure on the list.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -61,7 +61,8 @@ pub fn round(batch: &Batch, plan: &Plan, parts: Option<u32>, step: Decimal, put_
     let cures = planned
         .map(|(i, ((agent, _), exact))| {
             let tick = batch.tick(&cure_id(i));
-            let ticked = tick.and_then(|t| Some((t.agent()?, t.weight?.base())));
+            let as_made = |t: Agent| if t.is_as_strong(agent) { agent } else { t };
+            let ticked = tick.and_then(|t| Some((as_made(t.agent()?), t.weight?.base())));
             Some(match ticked {
                 Some((agent, grams)) => Cured {
                     agent,
@@ -127,7 +128,7 @@ pub fn portions(
     put_in: &[Portion],
 ) -> Option<Vec<Portion>> {
     let portion = |agent: Agent, grams: Decimal, step: Decimal, parts: Option<u32>, done: bool| {
-        Some(Portion {
+        let portion = Portion {
             said: on_scale(grams, step).text,
             step,
             agent: Some(agent),
@@ -137,7 +138,8 @@ pub fn portions(
             parts,
             spoon: None,
             done,
-        })
+        };
+        portion_of(portion, made(batch, agent))
     };
     let ticks = batch.ticks.iter().filter(|t| t.of.starts_with("cure:"));
     let ticked = ticks.filter_map(|t| Some((t.agent()?, t.weight?.base(), t.step.map_or(step, Mass::base))));
@@ -151,6 +153,12 @@ pub fn portions(
         .map(|c| portion(c.agent, c.grams, step, c.parts, false));
     let put = put_in.iter().map(|p| Some(p.clone()));
     put.chain(done).chain(open).collect()
+}
+
+/// How the recipe's cure of this strength was made, where it is a mix.
+fn made(batch: &Batch, agent: Agent) -> Option<Made> {
+    let strong = |cure: &&Cure| cure.agent().is_some_and(|a| a.is_as_strong(agent));
+    batch.recipe.cures.iter().find(strong)?.made
 }
 
 /// The parts of a ticked premix: how many times the packet is stronger, where that is a premix of this page.
@@ -176,7 +184,7 @@ pub fn line_name(line: &Line) -> String {
 }
 
 /// What a cure is called: by its strength, or as a premix.
-fn cure_name(agent: Agent, parts: Option<u32>) -> String {
+fn cure_name(agent: Agent, parts: Option<u32>, made: Option<Made>) -> String {
     if let Some(parts) = parts {
         return format!("Premix, 1 part cure in {parts}");
     }
@@ -185,7 +193,8 @@ fn cure_name(agent: Agent, parts: Option<u32>) -> String {
         .into_iter()
         .chain(said(agent.nitrate, "nitrate"))
         .collect();
-    format!("Cure, {}", strength.join(" and "))
+    let what = made.map_or("Cure", |m| if m.in_water { "Stock" } else { "Premix" });
+    format!("{what}, {}", strength.join(" and "))
 }
 
 /// The bowl, cure first, with its total; and the vessel. `ends` are low and high where not all is weighed.
@@ -263,7 +272,7 @@ fn cure_line(
         },
         ..line(
             cure_id(i),
-            cure_name(cure.agent, parts),
+            cure_name(cure.agent, parts, made(batch, cure.agent)),
             batch,
             cure.grams,
             cure.exact,
@@ -350,43 +359,4 @@ fn line(
         changed: None,
         id,
     })
-}
-
-/// Lines that the scale cannot show, and salt that the cure alone exceeds.
-pub fn remarks(batch: &Batch, rounded: &Rounded, plan: &Plan) -> Vec<String> {
-    let mut remarks = Vec::new();
-    for ((line, exact), grams) in batch.recipe.lines.iter().zip(&rounded.exact).zip(&rounded.lines) {
-        if grams.is_zero() && *exact > Decimal::ZERO {
-            remarks.push(format!(
-                "{}: {} g is less than this scale can show. Take it by the spoon, or weigh it on a finer scale.",
-                line_name(line),
-                plain(exact.half_away(2))
-            ));
-        }
-    }
-    let wanted = plan::salt_line(&batch.recipe).and_then(|i| plan.lines.get(i));
-    match wanted {
-        Some(wanted) if rounded.cure_salt > *wanted => remarks.push(format!(
-            "The {} alone brings {} g of salt, more than the {} g aimed at. No more salt is needed.",
-            if rounded.cures.iter().any(|c| c.parts.is_some()) {
-                "premix"
-            } else {
-                "cure"
-            },
-            fixed(rounded.cure_salt, 1),
-            fixed(*wanted, 1)
-        )),
-        None if rounded.cure_salt > dec!(0.05) => remarks.push(format!(
-            "The recipe has no salt of its own; the cure brings {} g.",
-            fixed(rounded.cure_salt, 1)
-        )),
-        _ => {}
-    }
-    if batch.recipe.cures.iter().any(|c| c.item == "cure-sweet") {
-        remarks.push(
-            "All of the cure but nitrite and nitrate is reckoned as salt. A sweet cure holds sugar too: taste a test slice."
-                .to_owned(),
-        );
-    }
-    remarks
 }

@@ -22,7 +22,7 @@ pub fn agents(recipe: &Recipe, parts: Option<u32>) -> Option<Vec<(Agent, Decimal
         .cures
         .iter()
         .map(|cure| {
-            let neat = Agent::printed(cure.nitrite, Some(cure.nitrate));
+            let neat = cure.agent()?;
             let agent = parts.map_or(Some(neat), |parts| neat.thinned(Decimal::from(parts)))?;
             Some((agent, cure.aim.base()))
         })
@@ -128,9 +128,13 @@ pub fn whole_of(recipe: &Recipe, green: Range, lines: &[Decimal], cures: &[Decim
 pub const PARTS: [u32; 2] = [10, 5];
 
 /// The thinnest premix whose salt is at most a tenth above the salt aimed at; `None` where none is, where the recipe
-/// has no salt to give way, or with two cures, whose premixes could be mistaken for each other.
+/// has no salt to give way, or with two cures, whose premixes could be mistaken for each other, or with one that is a mix already.
 pub fn premix_parts(recipe: &Recipe, green: Decimal, pieces: u32) -> Option<u32> {
-    if recipe.cures.len() != 1 {
+    // One that is thin already is not thinned again.
+    let [cure] = recipe.cures.as_slice() else {
+        return None;
+    };
+    if cure.made.is_some() {
         return None;
     }
     let fits = |parts: u32| {

@@ -3,10 +3,14 @@
 use super::finding::{self, Finding};
 use crate::dose::{OwnSpoon, default_rule, profiles};
 use crate::quantity::{Code, Length, Mass, Problem, System};
+use crate::recipe::Cure;
 use serde::{Deserialize, Serialize};
 
 /// Steps a scale may have, the coarsest first.
 pub const SCALE_STEPS: [&str; 4] = ["5 g", "1 g", "0.1 g", "0.01 g"];
+
+/// Most premixes and stocks that are kept.
+const MOST_MIXES: usize = 20;
 
 /// Units, scale and jurisdiction. Stored values do not depend on it.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -25,6 +29,10 @@ pub struct Settings {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<OwnSpoon>>"))]
     pub spoons: Vec<OwnSpoon>,
+    /// Premixes and stocks of the user's own, to choose as a cure.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Cure>>"))]
+    pub mixes: Vec<Cure>,
     /// What cut pieces told about how fast salt goes into this user's meat. Empty: nothing, or forgotten.
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Finding>>"))]
@@ -84,6 +92,7 @@ impl Settings {
             scale_step: Mass::read("0.1 g", None).unwrap_or_default(),
             profile: default_rule().key.to_owned(),
             spoons: Vec::new(),
+            mixes: Vec::new(),
             learned: Vec::new(),
             house: None,
         }
@@ -109,6 +118,16 @@ impl Settings {
                     "This jurisdiction is not in the table. Choose one from the list.",
                 )
                 .at("settings.profile"),
+            );
+        }
+        let is_mix = |c: &Cure| c.made.is_some() && c.problems().is_empty();
+        if self.mixes.len() > MOST_MIXES || !self.mixes.iter().all(is_mix) {
+            found.push(
+                Problem::new(
+                    Code::BadForm,
+                    "A premix or stock that is kept is not of the form that this page writes, or there are more than 20. Remove it and keep it again.",
+                )
+                .at("settings.mixes"),
             );
         }
         if !finding::good(&self.learned) {

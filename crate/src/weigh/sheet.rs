@@ -2,9 +2,10 @@
 
 use super::accelerator;
 use super::coarse;
-use super::lines::{Rounded, draw, on_scale, portions, remarks, round};
+use super::lines::{Rounded, draw, on_scale, portions, round};
 use super::model::{Fact, Todo, WeighLine, WeighSheet};
 use super::plan::{self, Plan, plan};
+use super::remarks::remarks;
 use super::settings::Settings;
 use super::spoon::own_spoons;
 use crate::batch::{Batch, Green, belly, doubts, green, kind, kinds};

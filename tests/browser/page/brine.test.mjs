@@ -176,6 +176,57 @@ test('a scale that is off is named, and a cure is thinned with its label', async
   assert.match(plate, /Premix: 1 part cure in 10/);
 });
 
+test('a premix and a stock that are kept are the cure of a card, of its link, and of a dose that is checked', async (t) => {
+  const page = await begin(t, { at: '#/spoons' });
+  await page.getByLabel('Meat, green weight').fill('1000');
+  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByRole('button', { name: 'Keep this premix' }).tap();
+  await page.getByLabel('Water: a stock').tap();
+  await page.getByRole('button', { name: 'Keep this stock' }).tap();
+  await page.getByRole('button', { name: 'Remove My stock, 0.625 % nitrite' }).waitFor();
+  const { mixes } = (await kept(page, 'settings'))[0].data;
+  assert.deepEqual(
+    mixes.map(({ nitrite, made }) => [nitrite, made.parts, made.in_water]),
+    [
+      ['0.625 %', 10, false],
+      ['0.625 %', 10, true],
+    ],
+  );
+  assert.deepEqual(await violations(page), []);
+
+  await goTo(page, '#/recipes');
+  await page.getByRole('link', { name: /Saltmarsh/ }).click();
+  await page.getByRole('link', { name: 'Change the card' }).click();
+  const choice = page.getByLabel('Curing agent', { exact: true });
+  await choice.selectOption('My stock, 0.625 % nitrite');
+  await page.locator('.plate').getByText('Stock, 0.625 % nitrite').first().waitFor();
+  await choice.selectOption('My premix, 0.625 % nitrite');
+  await page.locator('.plate').getByText('Premix, 0.625 % nitrite').first().waitFor();
+  assert.match(await verdict(page), /g of premix \(2\.\d+ g of cure\)/);
+  assert.equal(await page.getByLabel('Nitrite in it').inputValue(), '0.625');
+  assert.deepEqual(await violations(page), []);
+  const card = async () => (await kept(page, 'recipe/')).find(({ data }) => data.tag === 'SD').data;
+  assert.deepEqual((await card()).cures[0].made, mixes[0].made);
+  // The jar is gone; the card keeps what it was.
+  await goTo(page, '#/spoons');
+  await page.getByRole('button', { name: 'Remove My premix, 0.625 % nitrite' }).tap();
+  await page.getByRole('button', { name: 'Remove My premix' }).waitFor({ state: 'detached' });
+  await goTo(page, '#/dose');
+  await page.getByLabel('My stock, 0.625 % nitrite').tap();
+  await page.getByLabel('Meat, green weight').fill('1000');
+  await page.getByLabel('grams', { exact: true }).tap();
+  await page.getByLabel('I already put in').fill('24');
+  assert.match(await verdict(page), /^In range 24 g of stock: 2\.4 g of cure/);
+  assert.deepEqual(await violations(page), []);
+  await goTo(page, '#/recipes');
+  await page.getByRole('link', { name: /Saltmarsh/ }).click();
+  await page.getByRole('link', { name: 'Change the card' }).click();
+  assert.equal(await choice.inputValue(), 'My premix, 0.625 % nitrite');
+  await choice.selectOption('cure-1');
+  await page.locator('.plate').getByText('Cure, 6.25 % nitrite').first().waitFor();
+  assert.equal('made' in (await card()).cures[0], false);
+});
+
 for (const [name, hand] of HANDS) {
   test(`a premix is made on a 1 g scale, weighed and ticked, and the dose stays in range, by ${name}`, async (t) => {
     const page = await begin(t, { at: '#/start' });

@@ -7,6 +7,7 @@ import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { chooseCut, pick } from '../widgets/pick.js';
 import { MEASURES, asked, withPutIn } from '../widgets/put-in.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
+import { mixName } from '../words/mixes.js';
 import { UNITS, hasBrine, takesShare } from '../words/names.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -25,6 +26,7 @@ export function dose(app) {
     eaten: /** @type {Eaten} */ (form.text('eaten', 'cooked')),
     measure: /** @type {Measure} */ (form.text('measure', 'tsp')),
     packet: form.text('packet', 'known'),
+    mix: app.settings.mixes?.find((mix) => mixName(mix) === form.text('packet')),
     cut: form.text('cut'),
     second: form.text('second', 'no') === 'yes',
   });
@@ -75,7 +77,7 @@ export function dose(app) {
 
   /** @param {Record<string, string | null>} values @returns {AskDose} */
   function question({ green, water, dissolved, take, thickness, stays, amount, nitrite, nitrate, ...second }) {
-    const { method, eaten, cut } = chosen();
+    const { method, eaten, cut, mix } = chosen();
     return {
       method,
       eaten,
@@ -85,6 +87,7 @@ export function dose(app) {
         step: app.settings.scale_step,
         ...(nitrite && { nitrite }),
         ...(nitrate && { nitrate }),
+        ...(mix?.made && { nitrite: mix.nitrite, nitrate: mix.nitrate, made: mix.made }),
       },
       settings: app.settings,
       ...(second.amount2 && {
@@ -207,6 +210,7 @@ export function dose(app) {
             options: [
               ['known', 'Yes, I can read it'],
               ['unknown', 'I do not know'],
+              ...(app.settings.mixes ?? []).map(mixName).map((name) => /** @type {[string, string]} */ ([name, name])),
             ],
             value: packet,
           },

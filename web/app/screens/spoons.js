@@ -7,9 +7,11 @@ import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { choose, option, pick } from '../widgets/pick.js';
 import { advice, strip } from '../widgets/verdict.js';
+import { mixName, sameMix } from '../words/mixes.js';
 import { UNITS } from '../words/names.js';
 
 /** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Cure} Cure */
 /** @typedef {import('../types').OwnSpoon} OwnSpoon */
 /** @typedef {import('../widgets/form.js').Read} Read */
 
@@ -256,12 +258,23 @@ function ownScale(app) {
 /** @param {App} app */
 function thinned(app) {
   const form = new Form('t', 'thinned');
+  const was = () => app.settings.mixes ?? [];
+  const others = (/** @type {Cure} */ mix) => was().filter((one) => !sameMix(one, mix));
+  const set = (/** @type {Cure[]} */ list, /** @type {string} */ says) => {
+    const before = was();
+    return app.act(() => app.shelf.changeSettings({ mixes: list }), {
+      says,
+      back: () => app.shelf.changeSettings({ mixes: before }),
+      here: true,
+    });
+  };
   return () => {
     const mass = UNITS[app.settings.units].mass;
     /** @type {Read[]} */
     const fields = [
       { key: 'meat', label: 'Meat, green weight', kind: 'mass', unit: mass },
       { key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' },
+      { key: 'nitrate', label: 'Nitrate printed on the packet', kind: 'printed', unit: '%', optional: true },
       { key: 'aim', label: 'Aim, going in', kind: 'share', unit: 'ppm', stored: '150' },
     ];
     const way = form.text('way', 'salt');
@@ -273,6 +286,7 @@ function thinned(app) {
             in_water: way === 'water',
             meat: values.meat,
             nitrite: values.nitrite,
+            ...(values.nitrate && { nitrate: values.nitrate }),
             aim: values.aim,
             settings: app.settings,
           })
@@ -298,6 +312,18 @@ function thinned(app) {
       )}
       ${field(form, { key: 'meat', label: 'Meat, green weight', unit: mass, look: 'small' }, on)}
       ${field(form, { key: 'nitrite', label: 'Nitrite printed on the packet', unit: '%', look: 'small' }, on)}
+      ${field(
+        form,
+        {
+          key: 'nitrate',
+          label: 'Nitrate printed on the packet',
+          hint: 'Cure no. 2 has some. Empty: none.',
+          unit: '%',
+          look: 'small',
+          optional: true,
+        },
+        on,
+      )}
       ${field(form, { key: 'aim', label: 'Aim, going in', unit: 'ppm', stored: '150', look: 'small' }, on)}
       <div class="gap" aria-live="polite">
         ${
@@ -311,12 +337,46 @@ function thinned(app) {
                 <h3 class="gap">Write on it</h3>
                 <ul class="rows">
                   ${ok.label.map((line) => html`<li>${line}</li>`)}
-                </ul>`
+                </ul>
+                <p class="gap">Made so? Keep it, and recipes and Check a dose offer it as a cure.</p>
+                <div class="gap">
+                  <button
+                    type="button"
+                    class="btn quiet wide"
+                    @click=${() => set([...others(ok.mix), ok.mix], `Kept: ${mixName(ok.mix)}.`)}
+                  >
+                    Keep this ${way === 'water' ? 'stock' : 'premix'}
+                  </button>
+                </div>`
             : problems
               ? problemStrip(app, problems)
               : nothing
         }
       </div>
+      ${
+        was().length
+          ? html`<h3 class="block">Premixes and stocks that are kept</h3>
+              <ul class="rows">
+                ${was().map(
+                  (mix) =>
+                    html`<li>
+                      <b>${mixName(mix)}</b><br />1 part cure in ${mix.made?.parts}, strength known to ${mix.made?.off}
+                      either way
+                      <div class="acts">
+                        <button
+                          type="button"
+                          class="btn less"
+                          aria-label="Remove ${mixName(mix)}"
+                          @click=${() => set(others(mix), 'It is removed. Recipes that use it keep it.')}
+                        >
+                          Remove
+                        </button>
+                      </div>
+                    </li>`,
+                )}
+              </ul>`
+          : nothing
+      }
     </section>`;
   };
 }

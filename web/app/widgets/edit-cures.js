@@ -1,5 +1,6 @@
 /** The curing agents of a recipe: which, what the packet says, and what to aim at. */
 import { html, nothing } from 'lit-html';
+import { mixName, sameMix } from '../words/mixes.js';
 import { field } from './field.js';
 import { choose, option } from './pick.js';
 import { Rows } from './rows.js';
@@ -16,7 +17,8 @@ const AIM = '150 ppm';
 /** @param {Editor} editor */
 export function cureFields({ app, form, set, left }) {
   const rows = new Rows(form, 'cures');
-  const agents = app.tables.ingredients.filter(({ group }) => group === 'cure');
+  // A mix is chosen as it was made; the pantry's word for it says nothing of that.
+  const agents = app.tables.ingredients.filter(({ group, nitrite }) => group === 'cure' && nitrite);
 
   /** @param {number} at @param {Partial<Cure>} part @returns {(recipe: Recipe) => Recipe} */
   const put = (at, part) => (recipe) => ({
@@ -66,20 +68,34 @@ export function cureFields({ app, form, set, left }) {
           ),
         },
       );
+    // The card's own mix first: it may have come with a link, and is not kept here then.
+    const kept = app.settings.mixes ?? [];
+    const mixes = cure.made ? [cure, ...kept.filter((mix) => !sameMix(mix, cure))] : kept;
+    const value = cure.made ? mixName(cure) : cure.item;
     return html`<div class="group" role="group" aria-label="Curing agent ${at + 1}">
       ${choose(
         {
           id: `f-${key}-item`,
           label: 'Curing agent',
-          value: cure.item,
-          options: agents.map(({ key: item, name }) => option(item, name, item === cure.item)),
+          hint: mixes.length ? undefined : 'A premix or stock that you keep under Spoon and scale stands here too.',
+          value,
+          options: [
+            ...agents.map(({ key: item, name }) => option(item, name, item === value)),
+            ...mixes.map(mixName).map((name) => option(name, name, name === value)),
+          ],
         },
         (item) => {
           const agent = agents.find((a) => a.key === item);
-          if (agent) set(put(at, { ...freshCure(agent), aim: cure.aim }));
+          const fresh = agent ? freshCure(agent) : mixes.find((mix) => mixName(mix) === item);
+          if (!fresh) return;
+          for (const part of ['nitrite', 'nitrate']) form.drop(`${key}-${part}`);
+          set((recipe) => ({ ...recipe, cures: recipe.cures.with(at, { ...fresh, aim: cure.aim }) }));
         },
       )}
-      <div class="twofold">${entry('nitrite', 'Nitrite printed', '%')} ${entry('nitrate', 'Nitrate printed', '%')}</div>
+      <div class="twofold">
+        ${entry('nitrite', cure.made ? 'Nitrite in it' : 'Nitrite printed', '%')}
+        ${entry('nitrate', cure.made ? 'Nitrate in it' : 'Nitrate printed', '%')}
+      </div>
       ${entry('aim', 'Aim, going in', 'ppm', 'Parts per million of the meat, or of meat and water.')}
       <div class="acts gap">
         <button type="button" class="btn quiet less" @click=${() => remove(at)}>Remove this agent</button>

@@ -143,7 +143,7 @@ export class PutInForm {
 
   /** What the packet says, as far as it is known: of what was put in, or of the recipe's cure. @param {Batch} batch */
   #printed({ put_in, recipe }) {
-    return put_in ?? recipe.cures[0] ?? { nitrite: '', nitrate: '' };
+    return put_in ?? recipe.cures[0] ?? { nitrite: '', nitrate: '', made: undefined };
   }
 
   /** @param {Event} event @param {Batch} batch @param {Measure} measure */
@@ -185,6 +185,9 @@ export class PutInForm {
     const now = { amount: values.amount, step: this.app.settings.scale_step };
     if (values.nitrite) now.nitrite = values.nitrite;
     if (values.nitrate) now.nitrate = values.nitrate;
+    // Of the same strength it is the same mix.
+    const { nitrite, made } = this.#printed(batch);
+    if (made && values.nitrite === nitrite) now.made = made;
     await this.put(batch, now, `Judged now: ${values.amount} of cure went in.`);
   }
 
