@@ -147,7 +147,10 @@ fn a_mix_is_kept_with_how_it_was_made() {
     kept["mixes"] = json!([mix, made(true, "0 %")]);
     assert_eq!(ok(&json!({"check": {"settings": kept}}))["good"], true);
     kept["mixes"][0].as_object_mut().expect("a mix").remove("made");
-    assert_eq!(problems(&json!({"check": {"settings": kept}}))[0]["field"], "settings.mixes");
+    assert_eq!(
+        problems(&json!({"check": {"settings": kept}}))[0]["field"],
+        "settings.mixes"
+    );
     // One part in ten of it cannot be stronger than a cure is.
     let mut recipe = cure_reckoner_tests::rub("6.25 %", "150 ppm", "2.2 %");
     recipe["cures"] = json!([made(false, "0 %")]);
@@ -202,7 +205,10 @@ fn a_mix_is_the_cure_of_a_recipe() {
 /// In what is on the meat already the mix is as uncertain, and is told as what it is.
 #[test]
 fn a_mix_is_checked_as_it_was_made() {
-    for (in_water, told) in [(false, "24 g of premix (2.4 g of cure)"), (true, "24 g of stock: 2.4 g of cure")] {
+    for (in_water, told) in [
+        (false, "24 g of premix (2.4 g of cure)"),
+        (true, "24 g of stock: 2.4 g of cure"),
+    ] {
         let mix = made(in_water, "0 %");
         let verdict = ok(&json!({"check_dose": {
             "method": "ground", "green": "1000 g", "settings": settings("0.01 g"),

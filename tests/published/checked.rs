@@ -236,3 +236,54 @@ fn two_agents_are_summed() {
     let wrong = json!({"check_dose": {"method": "rub", "green": "2 kg", "put_in": put("5 g", "6.25 %"), "also": put("lots", "6.25 %"), "settings": settings("0.1 g")}});
     assert_eq!(problems(&wrong)[0]["field"], "also.amount");
 }
+
+/// What is typed into Check a dose and cannot be: the field, the rule in its own words, and what to type. A packet with
+/// nothing typed is not one of a gram.
+#[test]
+fn every_field_says_what_to_type() {
+    let told = |kind: &str, unit: &str, text: &str| {
+        let field = json!({"key": "it", "label": "It", "kind": kind, "unit": unit, "text": text});
+        let read = ok(&json!({"read": {"fields": [field]}}));
+        let says = read["problems"][0]["message"].as_str().unwrap_or_default().to_owned();
+        assert!(
+            read["values"].as_array().is_some_and(Vec::is_empty),
+            "{kind} {unit} “{text}”: {read}"
+        );
+        assert!(
+            says.starts_with("It: ") && (says.contains("Type ") || says.contains("Read the packet again")),
+            "{kind} {unit} “{text}”: {says}"
+        );
+        says
+    };
+    for (unit, what) in [
+        ("tsp", "how many spoons went in, such as 1"),
+        ("heaped tbsp", "how many spoons went in, such as 1"),
+        ("g", "what the scale showed, such as 3.5 g"),
+        (
+            "1 packet of # g",
+            "the weight that is printed on the packet, such as 25 g",
+        ),
+    ] {
+        for text in ["", " ", "abc", "-3", "0", "99999999"] {
+            let says = told("amount", unit, text);
+            assert!(says.contains(what), "{unit} “{text}”: {says}");
+            assert!(
+                !says.contains(" tsp”") && !says.contains("spoon or cup"),
+                "{unit} “{text}”: {says}"
+            );
+        }
+    }
+    for kind in ["printed", "printed_nitrate"] {
+        for text in ["", "abc", "-1", "101", "150 ppm"] {
+            told(kind, "%", text);
+        }
+    }
+    for (kind, unit) in [("mass", "g"), ("length", "mm"), ("time", "h"), ("share", "%")] {
+        for text in ["", "abc", "-5", "999999999"] {
+            told(kind, unit, text);
+        }
+    }
+    // Saltpetre is nearly all nitrate.
+    let field = json!({"key": "it", "label": "It", "kind": "printed_nitrate", "unit": "%", "text": "98"});
+    assert_eq!(ok(&json!({"read": {"fields": [field]}}))["values"][0]["value"], "98 %");
+}

@@ -1317,7 +1317,7 @@ value: string, };
 /**
  * What a field holds.
  */
-export type FieldKind = "mass" | "length" | "temperature" | "time" | "share" | "printed" | "count" | "amount" | "name" | "tag";
+export type FieldKind = "mass" | "length" | "temperature" | "time" | "share" | "printed" | "printed_nitrate" | "count" | "amount" | "name" | "tag";
 
 /**
  * A number and its unit, apart, so that a page can set the number large.

@@ -1,6 +1,7 @@
 //! Reads the fields of a form: all of them at once, so that all that is wrong is said at once.
 
 use crate::quantity::{Code, Fraction, Kind, Mass, Problem, Quantity, System, Temperature, Volume};
+use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
 
 /// Content of `read`.
@@ -55,6 +56,8 @@ pub enum FieldKind {
     Share,
     /// A printed percentage of nitrite, 0 to 20 %.
     Printed,
+    /// A printed percentage of nitrate, 0 to 100 %: saltpetre is nearly all of it.
+    PrintedNitrate,
     /// A whole number of pieces, 1 to 10 000.
     Count,
     /// A weight or a number of level spoons.
@@ -132,7 +135,7 @@ impl ReadField {
             FieldKind::Temperature => self.quantity(Temperature::read(&self.text, self.unit())?, units),
             FieldKind::Time => self.positive::<crate::quantity::TimeKind>(units),
             FieldKind::Share => self.quantity(Fraction::read(&self.text, self.unit())?, units),
-            FieldKind::Printed => self.printed(units),
+            FieldKind::Printed | FieldKind::PrintedNitrate => self.printed(units),
             FieldKind::Count => self.count(),
             FieldKind::Amount => self.amount(),
             FieldKind::Name => {
@@ -200,9 +203,18 @@ impl ReadField {
                 format!("A packet gives its strength in per cent. Type {what}."),
             ));
         }
-        let printed = Fraction::read(text, self.unit())?;
-        if let Some(problem) = crate::pantry::too_strong(printed.base()) {
+        let printed = Fraction::read(text, self.unit())
+            .map_err(|p| in_words(p, text, what, "A printed strength is between 0 and 100 %."))?;
+        if self.kind == FieldKind::Printed
+            && let Some(problem) = crate::pantry::too_strong(printed.base())
+        {
             return Err(problem);
+        }
+        if printed.base() > Decimal::ONE_HUNDRED {
+            return Err(Problem::new(
+                Code::TooLarge,
+                format!("A printed strength is between 0 and 100 %. Type {what}."),
+            ));
         }
         self.quantity(printed, units)
     }
@@ -229,6 +241,17 @@ impl ReadField {
 
     fn amount(&self) -> Result<ReadValue, Problem> {
         let step = rust_decimal::dec!(0.1);
+        let what = match self.unit() {
+            Some(unit) if unit.contains('#') => "the weight that is printed on the packet, such as 25 g",
+            Some("g") => "what the scale showed, such as 3.5 g",
+            _ => "how many spoons went in, such as 1 or 2½, or a weight such as 3.5 g",
+        };
+        if self.text.trim().is_empty() {
+            return Err(Problem::new(
+                Code::Missing,
+                format!("Nothing is typed here. Type {what}."),
+            ));
+        }
         let text = match self.unit() {
             Some(unit) if unit.contains('#') && Mass::read(&self.text, None).is_ok() => {
                 format!("{}{}", unit.split('#').next().unwrap_or_default(), self.text.trim())
@@ -242,7 +265,27 @@ impl ReadField {
             }
             _ => self.text.trim().to_owned(),
         };
-        let measured = crate::dose::measured(&text, None, step, &[])?;
+        let measured = crate::dose::measured(&text, None, step, &[]).map_err(|p| {
+            in_words(
+                p,
+                &self.text,
+                what,
+                "What went in is above nought, and at most 1000 kg.",
+            )
+        })?;
         Ok(self.plain(&measured.said))
     }
+}
+
+/// The same problem in the words of the field: what was typed without what was put to it, the rule, and `what` to type.
+/// A number that can be read two ways keeps its own words.
+fn in_words(problem: Problem, typed: &str, what: &str, rule: &str) -> Problem {
+    let message = match problem.code {
+        Code::NotRead | Code::NoUnit | Code::WrongUnit => {
+            format!("“{}” is not read. Type {what}.", crate::quantity::shorten(typed.trim()))
+        }
+        Code::TooSmall | Code::TooLarge => format!("{rule} Type {what}."),
+        _ => return problem,
+    };
+    Problem { message, ..problem }
 }

@@ -28,6 +28,32 @@ test('says what is missing, then gives the verdict as it is typed, and more wate
   assert.doesNotMatch(await page.locator('.verdict').innerText(), /Cannot say yet|Stop: over/);
 });
 
+test('an amount that is empty or cannot be is told in the words of its field', async (t) => {
+  const page = await begin(t, { at: '#/dose' });
+  await page.getByLabel('Meat, green weight').fill('1480');
+  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  const told = async (measure, amount) => {
+    await page.getByLabel(measure, { exact: true }).tap();
+    await page.getByLabel('I already put in').fill(amount);
+    await page.getByRole('button', { name: 'Check it' }).tap();
+    const list = await texts(page.locator('.errsum li'));
+    assert.equal(list.length, 1, list.join(' '));
+    return list[0];
+  };
+  assert.equal(
+    await told('teaspoon', ''),
+    'I already put in: nothing is typed here. Type how many spoons went in, such as 1 or 2½, or a weight such as 3.5 g.',
+  );
+  assert.match(await told('grams', ''), /nothing is typed here\. Type what the scale showed, such as 3\.5 g\.$/);
+  // Nothing typed is not a packet of nothing.
+  assert.match(await told('whole packet', ''), /Type the weight that is printed on the packet, such as 25 g\.$/);
+  assert.match(await told('teaspoon', 'a bit'), /: “a bit” is not read\. Type how many spoons went in/);
+  for (const amount of ['-3', '0', '99999999']) {
+    assert.match(await told('heaped teaspoon', amount), /above nought, and at most 1000 kg\. Type how many spoons/);
+  }
+  assert.deepEqual(await violations(page), []);
+});
+
 test('an unknown packet is never blessed', async (t) => {
   const page = await begin(t, { at: '#/dose' });
   await page.getByLabel('Meat, green weight').fill('1480');

@@ -73,7 +73,13 @@ export function brine(app) {
     list.push({ key: 'sugar', label: 'Sugar', kind: 'share', unit: '%', optional: true });
     if (cure !== 'none') {
       list.push({ key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' });
-      list.push({ key: 'nitrate', label: 'Nitrate printed on the packet', kind: 'printed', unit: '%', optional: true });
+      list.push({
+        key: 'nitrate',
+        label: 'Nitrate printed on the packet',
+        kind: 'printed_nitrate',
+        unit: '%',
+        optional: true,
+      });
       if (cure === 'aim') list.push({ key: 'aim', label: 'Aim, going in', kind: 'share', unit: 'ppm' });
       else list.push({ key: 'weight', label: 'Cure', kind: 'mass', unit: 'g' });
     }

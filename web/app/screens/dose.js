@@ -62,14 +62,26 @@ export function dose(app) {
       ...(packet === 'known'
         ? /** @type {Read[]} */ ([
             { key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' },
-            { key: 'nitrate', label: 'Nitrate printed on the packet', kind: 'printed', unit: '%', optional: true },
+            {
+              key: 'nitrate',
+              label: 'Nitrate printed on the packet',
+              kind: 'printed_nitrate',
+              unit: '%',
+              optional: true,
+            },
           ])
         : []),
       ...(second
         ? /** @type {Read[]} */ ([
             { key: 'amount2', label: 'How much of the second', kind: 'amount', unit: 'g' },
             { key: 'nitrite2', label: 'Nitrite printed on the second', kind: 'printed', unit: '%' },
-            { key: 'nitrate2', label: 'Nitrate printed on the second', kind: 'share', unit: '%', optional: true },
+            {
+              key: 'nitrate2',
+              label: 'Nitrate printed on the second',
+              kind: 'printed_nitrate',
+              unit: '%',
+              optional: true,
+            },
           ])
         : []),
     ];

@@ -274,7 +274,7 @@ function thinned(app) {
     const fields = [
       { key: 'meat', label: 'Meat, green weight', kind: 'mass', unit: mass },
       { key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' },
-      { key: 'nitrate', label: 'Nitrate printed on the packet', kind: 'printed', unit: '%', optional: true },
+      { key: 'nitrate', label: 'Nitrate printed on the packet', kind: 'printed_nitrate', unit: '%', optional: true },
       { key: 'aim', label: 'Aim, going in', kind: 'share', unit: 'ppm', stored: '150' },
     ];
     const way = form.text('way', 'salt');

@@ -11,6 +11,7 @@ import { Rows } from './rows.js';
 /** @typedef {import('../types').Ingredient} Ingredient */
 
 const MOST = 2;
+const KINDS = /** @type {const} */ ({ nitrite: 'printed', nitrate: 'printed_nitrate', aim: 'share' });
 /** The crate judges any aim; this is the usual one to begin from. */
 const AIM = '150 ppm';
 
@@ -62,9 +63,8 @@ export function cureFields({ app, form, set, left }) {
         { key: `${key}-${part}`, label, hint, unit, stored: cure[part], look: 'small' },
         {
           typed: app.draw,
-          left: left(
-            { key: `${key}-${part}`, label, kind: part === 'aim' ? 'share' : 'printed', unit, stored: cure[part] },
-            (recipe, value) => put(at, { [part]: value ?? cure[part] })(recipe),
+          left: left({ key: `${key}-${part}`, label, kind: KINDS[part], unit, stored: cure[part] }, (recipe, value) =>
+            put(at, { [part]: value ?? cure[part] })(recipe),
           ),
         },
       );

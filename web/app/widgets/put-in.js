@@ -169,7 +169,7 @@ export class PutInForm {
         {
           key: 'nitrate',
           label: 'Nitrate printed on the packet',
-          kind: 'printed',
+          kind: 'printed_nitrate',
           unit: '%',
           optional: true,
           stored: this.#printed(batch).nitrate ?? '',
