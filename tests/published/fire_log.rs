@@ -436,6 +436,65 @@ fn one_probe_for_two_sizes() {
     }
 }
 
+/// A fire with readings enough tells of its smoker once it is pulled; kept in the settings it moves the forecast of the next
+/// fire in a smoker set up alike, and of no other.
+#[test]
+fn a_fire_teaches_the_smoker() {
+    let smoker = Smoker {
+        convection: 13.0,
+        radiation: 6.5,
+        wetness: 0.8,
+        dries: 0.03,
+        sharpness: 1.2,
+        dew: 22.0,
+    };
+    let mut cook = Cook::new(Piece::lean(0.030, 0.3), 5.0);
+    let mut readings = vec![read(None, 0, "78 °C"), read(Some(0), 0, "5 °C")];
+    for minute in 1..=180 {
+        cook.step(60.0, 78.0, &smoker);
+        if minute % 20 == 0 {
+            readings.push(read(Some(0), minute, &format!("{:.1} °C", cook.centre())));
+        }
+    }
+    let mut done = batch("mallard-breast", Some(false), &readings);
+    assert!(log(&done, 181)["smoker"]["tells"].is_null());
+    done["ticks"] = json!([{"of": "pull:0", "at": LIT + 181 * MIN}]);
+    let told = log(&done, 182)["smoker"]["tells"].clone();
+    assert!(told["centre"][0].as_i64().is_some_and(|air| air < -300), "{told}");
+    // Too few readings tell nothing.
+    let mut few = batch("mallard-breast", Some(false), &readings[..5]);
+    few["ticks"] = done["ticks"].clone();
+    assert!(log(&few, 182)["smoker"]["tells"].is_null());
+    let next = |fan: bool, smoked: Value| {
+        let mut next = batch(
+            "mallard-breast",
+            Some(false),
+            &[read(None, 0, "78 °C"), read(Some(0), 0, "5 °C")],
+        );
+        next["fire"]["fan"] = fan.into();
+        let mut settings = settings("0.1 g");
+        settings["smoked"] = smoked;
+        ok(&json!({"fire_log": {"batch": next, "now": LIT + MIN, "settings": settings}}))
+    };
+    let likely = |sheet: &Value| sheet["classes"][0]["outlook"]["window"][1].as_i64().expect("a window");
+    let (usual, taught) = (next(true, json!([])), next(true, json!([told])));
+    assert!(likely(&taught) > likely(&usual) + 10 * MIN);
+    assert_eq!(taught["smoker"]["fires"], 1);
+    assert!(
+        taught["smoker"]["says"]
+            .as_str()
+            .is_some_and(|t| t.contains("% of what is usual"))
+    );
+    // A still one is another smoker.
+    assert_eq!(likely(&next(false, json!([told]))), likely(&next(false, json!([]))));
+    // What this page does not write is refused.
+    let mut bad = settings("0.1 g");
+    bad["smoked"] =
+        json!([{"fan": true, "cover": "dry", "at": 0, "centre": [0, 0, 0, 0, 99999], "spread": [1, 1, 1, 1, 1]}]);
+    let found = problems(&json!({"fire_log": {"batch": done, "now": LIT, "settings": bad}}));
+    assert!(json!(found).to_string().contains("settings.smoked"), "{found:?}");
+}
+
 /// 900 g with 2.2 % of salt lose a fifth: 2.75 % and 4.06 % of salt in the water (computed), and by Pitzer's equation
 /// 0.976 x 0.992 of water activity. By a brine nobody knows what went in.
 #[test]

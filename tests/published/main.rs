@@ -26,6 +26,7 @@ mod safety;
 mod schedule;
 mod slips;
 mod smoke;
+mod smoke_habit;
 mod smoke_series;
 mod spoons;
 mod stock;

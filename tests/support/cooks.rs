@@ -22,6 +22,18 @@ impl Chance {
     }
 }
 
+/// A smoker of its own model, the same in several cooks.
+#[derive(Clone, Copy)]
+pub struct Hidden {
+    how: How,
+    fan: bool,
+    convection: f64,
+    radiation: f64,
+    wet: f64,
+    dries: f64,
+    dew: f64,
+}
+
 /// How the pieces stand in the smoker.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum How {
@@ -39,6 +51,7 @@ pub struct Cook {
     pub setup: Setup,
     /// How it stands.
     pub how: How,
+    hidden: Hidden,
     piece: Vec<(f64, f64)>,
     cabinet: Vec<(f64, f64)>,
     /// What the dial says, a few degrees off.
@@ -66,13 +79,60 @@ impl Cook {
             chance.next();
         }
         loop {
-            if let Some(cook) = Self::tried(&mut chance) {
+            if let Some(cook) = Self::tried(&mut chance, None) {
                 return cook;
             }
         }
     }
 
-    fn tried(chance: &mut Chance) -> Option<Self> {
+    /// So many cooks in the smoker of this number, each of another piece on another day.
+    pub fn in_one_smoker(number: u64, count: usize) -> Vec<Self> {
+        let hidden = Self::simulated(number).hidden;
+        let mut chance = Chance(0x2545_f491_4f6c_dd1d ^ (number + 1).wrapping_mul(0xd134_2543_de82_ef95));
+        let mut cooks = Vec::new();
+        while cooks.len() < count {
+            let today = Hidden {
+                convection: hidden.convection * (1.0 + 0.07 * chance.normal()),
+                dew: hidden.dew + 2.5 * chance.normal(),
+                ..hidden
+            };
+            cooks.extend(Self::tried(&mut chance, Some(today)));
+        }
+        cooks
+    }
+
+    /// Before its first reading: the likely time by what is known of the smoker, as a share of the whole off, and whether
+    /// the band holds it.
+    pub fn before(&self, habit: Habit) -> (f64, bool) {
+        let none = Readings {
+            piece: &[],
+            cabinet: &[],
+            set: Some(self.dial),
+        };
+        let setup = Setup { habit, ..self.setup };
+        let window = forecast(&setup, &none, 0.0).and_then(|f| f.window);
+        window.map_or((1.0, false), |[low, likely, high]| {
+            (
+                ((likely - self.done) / self.done).abs().min(1.0),
+                (low..=high).contains(&self.done),
+            )
+        })
+    }
+
+    /// What its readings tell of the smoker.
+    pub fn told(&self) -> Option<Habit> {
+        let readings = Readings {
+            piece: &self.piece,
+            cabinet: &self.cabinet,
+            set: Some(self.dial),
+        };
+        let long = self.piece.len() >= 6;
+        forecast(&self.setup, &readings, self.piece.last()?.0)?
+            .habit
+            .filter(|_| long)
+    }
+
+    fn tried(chance: &mut Chance, given: Option<Hidden>) -> Option<Self> {
         let how = match (chance.next() * 3.0) as u32 {
             0 => How::Open,
             1 => How::Pan,
@@ -99,6 +159,25 @@ impl Cook {
         } else {
             chance.between(12.0, 32.0)
         };
+        let drawn = Hidden {
+            how,
+            fan,
+            convection,
+            radiation,
+            wet,
+            dries,
+            dew,
+        };
+        let hidden = given.unwrap_or(drawn);
+        let Hidden {
+            how,
+            fan,
+            convection,
+            radiation,
+            wet,
+            dries,
+            dew,
+        } = hidden;
         let conductivity = chance.between(0.43, 0.51);
         let set = chance.between(75.0, 115.0);
         let target = chance.between(60.0, 74.0);
@@ -175,6 +254,7 @@ impl Cook {
         (at > 1800.0).then_some(Self {
             setup,
             how,
+            hidden,
             piece,
             cabinet,
             dial,

@@ -1538,6 +1538,10 @@ after: After | null,
  */
 after_wrong: string, 
 /**
+ * What earlier fires told of the smoker.
+ */
+smoker: Known, 
+/**
  * What the heat does not settle: the batch is not rinsed, it lies frozen, it was too warm.
  */
 open: Array<string>, 
@@ -1759,6 +1763,23 @@ id: string,
  * The thing.
  */
 stock: Stock, };
+
+/**
+ * What is known of the smoker.
+ */
+export type Known = { 
+/**
+ * Fires in a smoker set up like this that taught something.
+ */
+fires: number, 
+/**
+ * What they say; empty where there are none.
+ */
+says: string, 
+/**
+ * What this fire tells, once a class with readings enough is pulled.
+ */
+tells: Smoked | null, };
 
 /**
  * Everything to print for a batch.
@@ -2776,6 +2797,10 @@ mixes?: Array<Cure>,
  */
 learned?: Array<Finding>, 
 /**
+ * What fires told of this user's smoker. Empty: nothing, or forgotten.
+ */
+smoked?: Array<Smoked>, 
+/**
  * Hours and room of the house, for planning.
  */
 house?: House, };
@@ -2784,6 +2809,31 @@ house?: House, };
  * How much of a line, on which base.
  */
 export type Share = { "of": "green_weight", "amount": string } | { "of": "meat_and_water", "amount": string } | { "of": "brine", "amount": string } | { "of": "piece", "amount": string };
+
+/**
+ * What one fire told of the smoker: five parameters in thousandths of a standard deviation of what is usual for its kind.
+ */
+export type Smoked = { 
+/**
+ * A fan moves the air.
+ */
+fan: boolean, 
+/**
+ * A water pan stands in it, or the pieces are wrapped.
+ */
+cover: Cover, 
+/**
+ * When its first reading was, in milliseconds since 1970: one fire teaches once.
+ */
+at: number, 
+/**
+ * Where each parameter lies.
+ */
+centre: [number, number, number, number, number], 
+/**
+ * What is left open of each.
+ */
+spread: [number, number, number, number, number], };
 
 /**
  * Soaking to a target.

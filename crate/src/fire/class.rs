@@ -8,6 +8,7 @@ use crate::batch::{self, Batch};
 use crate::quantity::{Figure, System};
 use crate::recipe::Method;
 use crate::safety::{self, COME_UP, Consumer, Table, Wish};
+use crate::smoke::Habit;
 use serde::Serialize;
 
 /// What the thermometer may show too much or too little, °F (judgement: a good probe thermometer, not calibrated).
@@ -97,6 +98,7 @@ pub struct Credit {
 pub(super) struct Ask {
     pub doubtful: bool,
     pub nitrite: Option<f64>,
+    pub habit: Habit,
     pub now: i64,
     pub units: System,
 }
@@ -133,7 +135,7 @@ pub(super) fn class(batch: &Batch, log: &Log, place: usize, consumer: &Consumer,
         // First read when it was warm already: nobody knows how long it had been on its way.
         .filter(|up| up.hours > COME_UP - 1.0 || up.unseen && points.first().is_some_and(|p| p.1 > UNKNOWN))
         .map(|up| slow(&up));
-    let shared = probe(batch, log, place, &fire, target);
+    let shared = probe(batch, log, place, &fire, target, ask.habit);
     let rest = if consumer.rest > 0.0 && !minced {
         " Let it rest 3 minutes at least before it is cut."
     } else {
@@ -166,7 +168,7 @@ pub(super) fn class(batch: &Batch, log: &Log, place: usize, consumer: &Consumer,
         let from = points.iter().rposition(|(t, _)| *t <= log.at(at)).unwrap_or_default();
         points.iter().skip(from).copied().collect()
     });
-    let before = setup(batch, place, &fire, target);
+    let before = setup(batch, place, &fire, target, ask.habit);
     let no_outlook = match (pulled, ask.doubtful, &before) {
         (Some(_), ..) => "",
         (_, true, _) => "A reading of it is in question.",

@@ -13,6 +13,7 @@ mod outlook;
 mod published;
 mod sheet;
 mod show;
+mod smoker;
 
 pub use after::After;
 pub use chill::ChillRow;
@@ -22,3 +23,4 @@ pub use outlook::Outlook;
 pub use published::Published;
 pub use sheet::{FireSheet, cooked, sheet};
 pub use show::FirePoint;
+pub use smoker::Known;

@@ -36,7 +36,7 @@ pub(super) fn celsius(fahrenheit: f64) -> f64 {
 }
 
 /// What is known of a class before the fire; nothing where its thickness is not.
-pub(super) fn setup(batch: &Batch, place: usize, fire: &Fire, target: f64) -> Option<Setup> {
+pub(super) fn setup(batch: &Batch, place: usize, fire: &Fire, target: f64, habit: Habit) -> Option<Setup> {
     let piece = batch.pieces.get(place)?;
     let thick = piece.thickness?.base().to_f64()? / 1000.0;
     let cut = pantry::cut(&piece.cut);
@@ -54,7 +54,7 @@ pub(super) fn setup(batch: &Batch, place: usize, fire: &Fire, target: f64) -> Op
         wrapped: fire.cover == Cover::Wrapped,
         start: 4.0,
         target: celsius(target),
-        habit: Habit::USUAL,
+        habit,
     })
 }
 
@@ -92,7 +92,7 @@ pub(super) struct Probe {
 }
 
 /// Whose probe speaks for a class; nothing where it has a reading of its own, or the other has none.
-pub(super) fn probe(batch: &Batch, log: &Log, place: usize, fire: &Fire, target: f64) -> Option<Probe> {
+pub(super) fn probe(batch: &Batch, log: &Log, place: usize, fire: &Fire, target: f64, habit: Habit) -> Option<Probe> {
     let other = fire.probe(place)?;
     let pulled = log.pulled.get(other)?.map_or(f64::INFINITY, |at| log.at(at));
     let mut readings = degrees(log.classes.get(other)?);
@@ -100,12 +100,12 @@ pub(super) fn probe(batch: &Batch, log: &Log, place: usize, fire: &Fire, target:
     (log.classes.get(place)?.is_empty() && !readings.is_empty()).then_some(())?;
     Some(Probe {
         name: batch.pieces.get(other).map(batch::name_of)?,
-        setup: setup(batch, other, fire, target)?,
+        setup: setup(batch, other, fire, target, habit)?,
         readings,
     })
 }
 
-fn degrees(points: &[(f64, f64)]) -> Vec<(f64, f64)> {
+pub(super) fn degrees(points: &[(f64, f64)]) -> Vec<(f64, f64)> {
     points.iter().map(|p| (p.0, celsius(p.1))).collect()
 }
 

@@ -6,6 +6,7 @@ use super::doubts::{Doubt, doubts};
 use super::log::{Log, temperature};
 use super::published::{Published, published};
 use super::show::{FirePoint, point};
+use super::smoker::{Known, habit, known};
 use crate::batch::{self, Batch, FireReading, Seen};
 use crate::cure::too_warm;
 use crate::quantity::{Problem, System, Temperature};
@@ -30,6 +31,8 @@ pub struct FireSheet {
     pub after: Option<After>,
     /// Why that weight cannot be right; empty where it can.
     pub after_wrong: String,
+    /// What earlier fires told of the smoker.
+    pub smoker: Known,
     /// What the heat does not settle: the batch is not rinsed, it lies frozen, it was too warm.
     pub open: Vec<String>,
     /// What stands beside every figure.
@@ -71,6 +74,7 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
         .and_then(|sheet| sheet.verdict.nitrite)
         .and_then(|ppm| ppm.exact[0].parse::<f64>().ok());
     let kinds = batch::kinds(&batch.pieces);
+    let habit = habit(&batch.fire.clone().unwrap_or_default(), &settings.smoked);
     let one = |(place, kind): (usize, &&'static str)| {
         let doubtful = in_doubt(&doubts, readings, place);
         class(
@@ -81,6 +85,7 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
             &Ask {
                 doubtful,
                 nitrite,
+                habit,
                 now,
                 units,
             },
@@ -93,6 +98,9 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
         Err(problem) => (None, problem.message),
     };
     Ok(FireSheet {
+        smoker: known(batch, &log, &settings.smoked, |place| {
+            !in_doubt(&doubts, readings, place)
+        }),
         after,
         after_wrong,
         open: open(batch, now, settings),

@@ -2,6 +2,7 @@
 
 use super::cook::{Cook, Piece, Smoker};
 use super::fit::{Point, SIZE, fit, leaning, nudged, spread};
+use super::habit::Habit;
 use crate::transport::MOST;
 
 /// What is known before the fire.
@@ -23,49 +24,6 @@ pub struct Setup {
     pub target: f64,
     /// What is known of this smoker beyond its kind.
     pub habit: Habit,
-}
-
-/// How a smoker differs from what is usual for its kind: the air that it moves, the wetness of what hangs in it, how much it
-/// dries and how sharply, the dew point; in standard deviations of what is usual, and how much of each is left open.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Habit {
-    /// Where each lies.
-    pub centre: [f64; 5],
-    /// The standard deviation of each, 1 where nothing is known.
-    pub spread: [f64; 5],
-}
-
-impl Habit {
-    /// Nothing is known but its kind.
-    pub const USUAL: Self = Self {
-        centre: [0.0; 5],
-        spread: [1.0; 5],
-    };
-
-    /// A point beside what is usual, where the smoker's own parameters stand second to sixth.
-    fn apply(&self, z: &Point) -> Point {
-        let mut own = *z;
-        for ((z, centre), spread) in own.iter_mut().skip(1).zip(self.centre).zip(self.spread) {
-            *z = centre + spread * *z;
-        }
-        own
-    }
-
-    /// What a fit leaves of it: where it found the parameters, and what the readings narrowed, by how they `lean`.
-    fn after(&self, found: &Point, lean: &[Point]) -> Self {
-        let mut habit = *self;
-        for (centre, own) in habit.centre.iter_mut().zip(self.apply(found).into_iter().skip(1)) {
-            *centre = own;
-        }
-        for (which, left) in habit.spread.iter_mut().enumerate() {
-            let mut axis = [0.0; SIZE];
-            if let Some(one) = axis.iter_mut().skip(1).nth(which) {
-                *one = 1.0;
-            }
-            *left *= spread(lean, &axis);
-        }
-        habit
-    }
 }
 
 /// What was read: seconds and °C, in order of time.

@@ -39,9 +39,11 @@ mod air;
 mod cook;
 mod fit;
 mod forecast;
+mod habit;
 mod salt;
 
 pub use air::{evaporation, latent, saturation, wet_bulb};
 pub use cook::{Cook, Piece, Smoker};
-pub use forecast::{Forecast, Habit, Readings, Setup, chilled, forecast};
+pub use forecast::{Forecast, Readings, Setup, chilled, forecast};
+pub use habit::Habit;
 pub use salt::{activity, concentrated};

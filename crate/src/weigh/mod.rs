@@ -10,6 +10,7 @@ mod plan;
 mod remarks;
 mod settings;
 mod sheet;
+mod smoked;
 mod spoon;
 mod stock;
 
@@ -21,5 +22,6 @@ pub use model::{Coarse, Fact, Premix, Spoon, Todo, WeighLine, WeighSheet};
 pub use plan::{Plan, plan};
 pub use settings::{House, Racks, SCALE_STEPS, Settings};
 pub use sheet::{sheet, verdict};
+pub use smoked::Smoked;
 pub use spoon::spoons;
 pub use stock::{AskStock, StockSheet, stock};

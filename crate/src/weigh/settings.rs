@@ -1,6 +1,7 @@
 //! What a person sets once.
 
 use super::finding::{self, Finding};
+use super::smoked::{self, Smoked};
 use crate::dose::{OwnSpoon, default_rule, profiles};
 use crate::quantity::{Code, Length, Mass, Problem, System};
 use crate::recipe::Cure;
@@ -37,6 +38,10 @@ pub struct Settings {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Finding>>"))]
     pub learned: Vec<Finding>,
+    /// What fires told of this user's smoker. Empty: nothing, or forgotten.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Smoked>>"))]
+    pub smoked: Vec<Smoked>,
     /// Hours and room of the house, for planning.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
@@ -94,6 +99,7 @@ impl Settings {
             spoons: Vec::new(),
             mixes: Vec::new(),
             learned: Vec::new(),
+            smoked: Vec::new(),
             house: None,
         }
     }
@@ -138,6 +144,10 @@ impl Settings {
                 )
                 .at("settings.learned"),
             );
+        }
+        if !smoked::good(&self.smoked) {
+            let text = "What fires told of the smoker is not of the form that this page writes. Forget it.";
+            found.push(Problem::new(Code::BadForm, text).at("settings.smoked"));
         }
         if !self.house.as_ref().is_none_or(House::good) {
             found.push(

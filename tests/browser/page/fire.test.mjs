@@ -265,3 +265,36 @@ test('one probe for two sizes: the other has a time, and is said not to be measu
   await row.filter({ hasText: '41 °C' }).waitFor();
   assert.doesNotMatch(await row.innerText(), /not measured|put the probe in/);
 });
+
+test('a fire teaches the smoker: kept, seen before the next, forgotten by a touch', async (t) => {
+  const page = await begin(t);
+  await atTheFire(page);
+  const fire = fireOf(page);
+  await fire.at(0);
+  await fire.log('Cabinet', '80');
+  for (const [minute, digits] of [
+    [1, '4'],
+    [20, '14'],
+    [40, '24'],
+    [60, '33'],
+    [80, '41'],
+    [100, '48'],
+  ]) {
+    await fire.at(minute);
+    await fire.log('Mallard, large', digits);
+  }
+  const part = page.locator('[data-smoker]');
+  assert.equal(await part.count(), 0);
+  await page.getByRole('button', { name: /Pulled just now.*Mallard, large/ }).tap();
+  await page.getByRole('button', { name: 'Keep what this fire told' }).tap();
+  await part.getByText('From 1 fire: Its air brings heat').waitFor();
+  assert.equal((await kept(page, 'settings'))[0].data.smoked.length, 1);
+  assert.deepEqual(await violations(page), []);
+  if (process.env.SHOTS) await part.screenshot({ path: `${process.env.SHOTS}/smoker.png` });
+  await page.getByRole('button', { name: 'Forget what the fires told' }).tap();
+  await page.getByRole('button', { name: 'Undo' }).tap();
+  await part.getByText('From 1 fire: Its air brings heat').waitFor();
+  await page.getByRole('button', { name: 'Forget what the fires told' }).tap();
+  await page.getByRole('button', { name: 'Keep what this fire told' }).waitFor();
+  assert.deepEqual((await kept(page, 'settings'))[0].data.smoked, []);
+});

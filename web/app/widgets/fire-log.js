@@ -9,6 +9,7 @@ import { fireChart } from './fire-chart.js';
 import { pullOrder, span, standing } from './fire-order.js';
 import { FirePad } from './fire-pad.js';
 import { doubts, readings } from './fire-readings.js';
+import { smoker } from './fire-smoker.js';
 import { chill, published, rules, stillOpen, worth } from './fire-worth.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -36,14 +37,15 @@ export class FireLog {
     };
   }
 
-  /** @type {{ batch: Batch, at: number, answer: ReturnType<typeof ask<'fire_log'>> } | null} one answer for both columns */
+  /** @type {{ batch: Batch, settings: import('../types').Settings, at: number, answer: ReturnType<typeof ask<'fire_log'>> } | null} one answer for both columns */
   #last = null;
 
   /** @param {Batch} batch */
   ask(batch) {
     const at = this.app.now();
-    if (this.#last?.batch !== batch || Math.abs(at - this.#last.at) > 1000) {
-      this.#last = { batch, at, answer: this.#asked(batch) };
+    const { settings } = this.app;
+    if (this.#last?.batch !== batch || this.#last.settings !== settings || Math.abs(at - this.#last.at) > 1000) {
+      this.#last = { batch, settings, at, answer: this.#asked(batch) };
     }
     return this.#last.answer;
   }
@@ -107,7 +109,14 @@ export class FireLog {
       const now = this.app.now();
       return [asked, this.pad.draw(ok), ok.classes.map((one, i) => chill(one, i, now)), published(ok, true)];
     }
-    return [this.before.draw(batch, ok), asked, standing(ok, this.app.now()), this.pad.draw(ok), published(ok, false)];
+    return [
+      this.before.draw(batch, ok),
+      asked,
+      standing(ok, this.app.now()),
+      this.pad.draw(ok),
+      smoker(this.app, ok.smoker),
+      published(ok, false),
+    ];
   }
 
   /** The picture and what it is worth. @param {Batch} batch */
