@@ -206,6 +206,7 @@ fn an_amount_that_cannot_be_says_what_can() {
     for (amount, code) in [
         ("0 packets of 25 g", "not_read"),
         ("1 heaped 5 g", "not_read"),
+        ("heaped 5 g", "not_read"),
         ("plenty", "not_read"),
         ("99999 kg", "too_large"),
     ] {
