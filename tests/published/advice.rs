@@ -74,6 +74,7 @@ fn what_the_rule_cannot_decide_is_measured_or_aimed_lower() {
 fn a_dose_in_range_is_left_and_a_spoon_is_written_on_the_bag() {
     let weighed = check(&json!({"put_in": put("4.8 g")}));
     assert_eq!(next(&weighed, "head"), ["Leave the cure as it is."]);
+    assert_eq!(weighed["held"], false);
     // A level teaspoon, 4.2 to 8.3 g of cure, on 4 kg: 52 to 104 ppm, between the 40 and the 120 ppm of the EU's rule.
     let mut eu = settings("0.1 g");
     eu["profile"] = json!("eu");
@@ -172,6 +173,16 @@ fn nitrate_is_shown_where_there_is_some() {
     );
 }
 
+/// Another aim is for a list that is out of range and not weighed out yet.
+#[test]
+fn another_aim_is_only_for_what_can_still_change() {
+    let aim =
+        |aim: &str| weigh_out(&batch(&rub("6.25 %", aim, "2.2 %"), 12, "1480 g"), "0.1 g")["verdict"]["aim"].clone();
+    assert_eq!(aim("450 ppm"), "160 ppm");
+    assert!(aim("150 ppm").is_null());
+    assert!(check(&json!({"put_in": put("14.4 g")}))["aim"].is_null());
+}
+
 /// A slip is asked about only for what was measured so, and only once it is on the meat.
 #[test]
 fn a_slip_that_cannot_have_been_is_not_asked_about() {
@@ -198,6 +209,13 @@ fn a_slip_that_cannot_have_been_is_not_asked_about() {
         let sheet = weigh_out(&batch(&rub("6.25 %", aim, "2.2 %"), 12, "1480 g"), "0.1 g");
         let planned = says(&sheet["verdict"]);
         assert!(!planned.contains('?'), "{planned}");
+        assert_eq!(planned.starts_with("The list asks for"), aim == "450 ppm", "{planned}");
+    }
+    assert!(!says(&weighed).contains("The list asks for"));
+    // Ounces are not taken for grams, nor grams for ounces.
+    for (green, amount) in [("50 kg", "0.17 oz"), ("1480 g", "99 g")] {
+        let mistaken = check(&json!({"green": green, "put_in": put(amount)}));
+        assert!(!says(&mistaken).contains("were "), "{}", says(&mistaken));
     }
 }
 

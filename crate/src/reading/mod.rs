@@ -20,6 +20,7 @@
 
 mod amount;
 mod asks;
+mod card;
 mod clause;
 mod line;
 mod names;

@@ -6,7 +6,7 @@ import { icon } from './icon.js';
 
 /**
  * @template {string} V
- * @param {{ name: string, legend: string, hidden?: boolean, hint?: string, look?: '' | 'long' | 'tight', options: [V, string][], value: V }} spec
+ * @param {{ name: string, legend: string, hidden?: boolean, hint?: string, look?: '' | 'long' | 'snug' | 'tight', options: [V, string][], value: V }} spec
  * @param {(value: V) => void} chosen
  */
 export function pick({ name, legend, hidden = false, hint, look = '', options, value }, chosen) {

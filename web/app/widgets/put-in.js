@@ -97,10 +97,13 @@ export class PutInForm {
           },
           on,
         )}
-        ${pick({ name: 'measure', legend: 'Measure', hidden: true, options: MEASURES, value: measure }, (now) => {
-          this.#measure = now;
-          this.app.draw();
-        })}
+        ${pick(
+          { name: 'measure', legend: 'Measure', hidden: true, look: 'snug', options: MEASURES, value: measure },
+          (now) => {
+            this.#measure = now;
+            this.app.draw();
+          },
+        )}
         ${field(
           this.#form,
           {

@@ -1,0 +1,129 @@
+//! The recipe that comes out, in proportions of green weight, and what it does not hold.
+
+use super::recipe::{All, is_beside};
+use super::weigh::{Weighed, settled};
+use super::words::Sort;
+use crate::dose::Whole;
+use crate::pantry::{Group, OWN};
+use crate::quantity::exact::Exact;
+use crate::quantity::{Fraction, Range};
+use crate::recipe::{self, Cure, Do, Eaten, Recipe, Share, Step};
+use rust_decimal::Decimal;
+
+impl All<'_> {
+    /// Per cent of the meat.
+    fn share(&self, grams: Decimal) -> Option<Fraction> {
+        let percent = grams.times(Decimal::ONE_HUNDRED)?.over(self.meat?.typical)?;
+        Fraction::new(percent.half_away(4)).ok()
+    }
+
+    /// The recipe in proportions of green weight.
+    pub(super) fn recipe(&self) -> Result<Recipe, String> {
+        let lost = || "These amounts are too far apart to reckon with. Check each of them.".to_owned();
+        let method = self.method.ok_or_else(lost)?;
+        let meat = self.meat.ok_or_else(lost)?;
+        let mut recipe = Recipe {
+            name: "Recipe as read".to_owned(),
+            tag: "RR".to_owned(),
+            method,
+            take: self.take.filter(|_| method.takes()),
+            eaten: Eaten::Cooked,
+            cures: Vec::new(),
+            lines: Vec::new(),
+            steps: self.steps.clone(),
+            notes: String::new(),
+        };
+        // The list takes the salt in the cure off the salt, so it is put on here.
+        let mut salt = Decimal::ZERO;
+        let mut pickle = Decimal::ZERO;
+        if method.has_brine() {
+            pickle = self.dissolved().ok_or_else(lost)?.typical;
+            for line in self.cures() {
+                pickle = self.grams(line).and_then(|g| pickle.plus(g.typical)).ok_or_else(lost)?;
+            }
+        }
+        let whole = Whole {
+            counted: method.counted(),
+            green: Range::point(meat.typical),
+            pickle: Range::point(pickle),
+            take: self.taken().unwrap_or_default(),
+        };
+        let whole = whole.base().ok_or_else(lost)?.typical;
+        for line in self.cures() {
+            let (Some(agent), Some(item), Some(grams)) = (Self::agent(line), settled(&line.items), self.grams(line))
+            else {
+                if settled(&line.items).is_some_and(|i| i.group != Group::Cure) {
+                    continue;
+                }
+                return Err(format!(
+                    "How much of “{}” is not said. Write it into the text above.",
+                    line.line.text
+                ));
+            };
+            let printed = |percent: Decimal| Fraction::new(percent).map_err(|p| p.message);
+            salt = agent
+                .salt()
+                .and_then(|s| s.times(grams.typical))
+                .and_then(|s| salt.plus(s))
+                .ok_or_else(lost)?;
+            let aim = grams
+                .typical
+                .times(agent.active())
+                .and_then(|n| n.over(whole))
+                .ok_or_else(lost)?;
+            recipe.cures.push(Cure {
+                item: item.key.to_owned(),
+                nitrite: printed(agent.nitrite)?,
+                nitrate: printed(agent.nitrate)?,
+                aim: printed(aim.half_away(5))?,
+                made: None,
+            });
+        }
+        for line in self.items() {
+            let item = line.items.first();
+            if item.is_some_and(|i| i.group == Group::Cure) {
+                continue;
+            }
+            let Some(mut grams) = self.grams(line).map(|g| g.typical) else {
+                continue;
+            };
+            if item.is_some_and(|i| i.group == Group::Salt) {
+                grams = grams.plus(std::mem::take(&mut salt)).ok_or_else(lost)?;
+            }
+            recipe.lines.push(recipe::Line {
+                item: item.map_or(OWN, |i| i.key).to_owned(),
+                name: line.line.own.chars().take(recipe::MOST_NAME).collect(),
+                allergens: String::new(),
+                share: Share::GreenWeight(self.share(grams).ok_or_else(lost)?),
+            });
+        }
+        let beside = self.lines.iter().filter(|l| is_beside(l, self.grams(l)));
+        let notes: Vec<&str> = beside.map(|l| l.line.text.as_str()).collect();
+        recipe.notes = notes.join("\n").chars().take(recipe::MOST_TEXT).collect();
+        match recipe.problems().into_iter().next() {
+            Some(problem) => Err(problem.message),
+            None if recipe.cures.is_empty() && recipe.lines.is_empty() => {
+                Err("Nothing here can be weighed.".to_owned())
+            }
+            None => Ok(recipe),
+        }
+    }
+
+    /// What the recipe does not hold.
+    pub(super) fn missing(&self) -> String {
+        let some = self.lines.iter().any(|l| is_beside(l, self.grams(l)));
+        let mut says = Vec::new();
+        let spoons = |l: &Weighed<'_>| l.line.amount.as_ref().is_some_and(|a| a.sort() == Sort::Volume);
+        if self.cures().any(spoons) {
+            says.push("The card asks for the cure by weight, at the usual figure of the spoon. Weigh it.");
+        }
+        if some {
+            says.push("What is not weighed stands in the notes of the card, as it was written.");
+        }
+        let heat = |s: &Step| matches!(s.act, Do::Smoke | Do::Cook | Do::DryOut);
+        if !self.steps.is_empty() && !self.steps.iter().any(heat) {
+            says.push("The text says nothing of heat: add to the card how it is cooked and chilled.");
+        }
+        says.join(" ")
+    }
+}
