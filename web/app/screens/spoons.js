@@ -197,30 +197,15 @@ function ownSpoon(app) {
         ${ok ? strip('ok', ok.says, ok.why) : problems ? problemStrip(app, problems) : nothing}
       </div>
       <div class="gap"><button type="submit" class="btn wide main">Keep this spoon</button></div>
-      ${
-        was().length
-          ? html`<h3 class="block">Spoons that are kept</h3>
-              <ul class="rows">
-                ${was().map(
-                  (one) =>
-                    html`<li>
-                      <b>${one.tablespoon ? 'Tablespoon' : 'Teaspoon'}, ${nameOf(one.item)}</b><br />${one.grams[0]} to
-                      ${one.grams[2]}, usually ${one.grams[1]}
-                      <div class="acts">
-                        <button
-                          type="button"
-                          class="btn less"
-                          aria-label="Remove the spoon for ${nameOf(one.item)}"
-                          @click=${() => set(others(one), 'The spoon is removed.')}
-                        >
-                          Remove
-                        </button>
-                      </div>
-                    </li>`,
-                )}
-              </ul>`
-          : nothing
-      }
+      ${keptList(
+        'Spoons that are kept',
+        was().map((one) => ({
+          name: `${one.tablespoon ? 'Tablespoon' : 'Teaspoon'}, ${nameOf(one.item)}`,
+          says: `${one.grams[0]} to ${one.grams[2]}, usually ${one.grams[1]}`,
+          what: `the spoon for ${nameOf(one.item)}`,
+          remove: () => set(others(one), 'The spoon is removed.'),
+        })),
+      )}
     </form>`;
   };
 }
@@ -353,30 +338,36 @@ function thinned(app) {
               : nothing
         }
       </div>
-      ${
-        was().length
-          ? html`<h3 class="block">Premixes and stocks that are kept</h3>
-              <ul class="rows">
-                ${was().map(
-                  (mix) =>
-                    html`<li>
-                      <b>${mixName(mix)}</b><br />1 part cure in ${mix.made?.parts}, strength known to ${mix.made?.off}
-                      either way
-                      <div class="acts">
-                        <button
-                          type="button"
-                          class="btn less"
-                          aria-label="Remove ${mixName(mix)}"
-                          @click=${() => set(others(mix), 'It is removed. Recipes that use it keep it.')}
-                        >
-                          Remove
-                        </button>
-                      </div>
-                    </li>`,
-                )}
-              </ul>`
-          : nothing
-      }
+      ${keptList(
+        'Premixes and stocks that are kept',
+        was().map((mix) => ({
+          name: mixName(mix),
+          says: `1 part cure in ${mix.made?.parts}, strength known to ${mix.made?.off} either way`,
+          what: mixName(mix),
+          remove: () => set(others(mix), 'It is removed. Recipes that use it keep it.'),
+        })),
+      )}
     </section>`;
   };
+}
+
+/**
+ * What is kept, each with its way out.
+ * @param {string} head
+ * @param {{ name: string, says: string, what: string, remove: () => unknown }[]} rows
+ */
+function keptList(head, rows) {
+  if (rows.length === 0) return nothing;
+  return html`<h3 class="block">${head}</h3>
+    <ul class="rows">
+      ${rows.map(
+        ({ name, says, what, remove }) =>
+          html`<li>
+            <b>${name}</b><br />${says}
+            <div class="acts">
+              <button type="button" class="btn less" aria-label="Remove ${what}" @click=${remove}>Remove</button>
+            </div>
+          </li>`,
+      )}
+    </ul>`;
 }
