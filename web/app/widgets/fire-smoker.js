@@ -30,7 +30,7 @@ export function smoker(app, { fires, says, tells }) {
     }
     ${
       all.length
-        ? html`<div class="acts">
+        ? html`<div class="acts gap">
             <button type="button" class="btn less" @click=${() => put([], 'What the fires told is forgotten.')}>
               Forget what the fires told
             </button>
