@@ -5,6 +5,18 @@ use cure_reckoner::smoke::{Cook, Piece, Smoker};
 use cure_reckoner_tests::{ok, problems, settings};
 use serde_json::{Value, json};
 
+/// A smoker whose air carries so much heat to the meat, W/m²K.
+const fn moving(convection: f64) -> Smoker {
+    Smoker {
+        convection,
+        radiation: 6.5,
+        wetness: 0.8,
+        dries: 0.03,
+        sharpness: 1.2,
+        dew: 22.0,
+    }
+}
+
 /// One probe for two sizes: the thinner one without a reading is forecast by its own thickness and the smoker that the
 /// other's readings show; it earns nothing, has no point of its own and says that it is not measured. Its first own
 /// reading ends that.
@@ -60,14 +72,7 @@ fn one_probe_for_two_sizes() {
     assert!(likely(&shared, 1) < likely(&alone, 1) && alone["classes"][1]["probe"].is_null());
     // Half-way, by the model itself: where the mallards hang in slower air, the teal is later too.
     let in_air = |convection: f64| -> Value {
-        let smoker = Smoker {
-            convection,
-            radiation: 6.5,
-            wetness: 0.8,
-            dries: 0.03,
-            sharpness: 1.2,
-            dew: 22.0,
-        };
+        let smoker = moving(convection);
         let mut cook = Cook::new(Piece::lean(0.030, 0.3), 5.0);
         let mut all = vec![read(None, 0, "78 °C"), read(Some(0), 0, "5 °C")];
         for minute in 1..=90 {
@@ -95,14 +100,7 @@ fn one_probe_for_two_sizes() {
 /// fire in a smoker set up alike, and of no other.
 #[test]
 fn a_fire_teaches_the_smoker() {
-    let smoker = Smoker {
-        convection: 13.0,
-        radiation: 6.5,
-        wetness: 0.8,
-        dries: 0.03,
-        sharpness: 1.2,
-        dew: 22.0,
-    };
+    let smoker = moving(13.0);
     let mut cook = Cook::new(Piece::lean(0.030, 0.3), 5.0);
     let mut readings = vec![read(None, 0, "78 °C"), read(Some(0), 0, "5 °C")];
     for minute in 1..=180 {

@@ -263,7 +263,7 @@ export function dose(app) {
           },
           on,
         )}
-        ${pick({ name: 'measure', legend: 'Measure', hidden: true, options: MEASURES, value: measure }, put('measure'))}
+        ${pick({ name: 'measure', legend: 'Measure', hidden: true, look: 'snug', options: MEASURES, value: measure }, put('measure'))}
         ${pick(
           {
             name: 'second',
