@@ -30,23 +30,52 @@ pub fn words() -> String {
 }
 
 pub fn limits() -> String {
-    table("RULES", "crate::dose::Rule", &rows("limits.csv", 12), |r| {
-        let basis = format!("{}{}", r[7][..1].to_uppercase(), &r[7][1..]);
+    table("RULES", "crate::dose::Rule", &rows("limits.csv", 14), |r| {
+        let basis = variant(&r[8]);
+        let raw_only = match &r[6] {
+            "raw" => true,
+            "any" => false,
+            other => panic!("{other} is neither any nor raw"),
+        };
         format!(
             "crate::dose::Rule {{ key: {:?}, name: {:?}, method: {:?}, cut: {:?}, limit: rust_decimal::dec!({}), \
-             nitrate: {}, together: {}, basis: crate::dose::Basis::{basis}, undecided_to: rust_decimal::dec!({}), \
-             least: rust_decimal::dec!({}), source: {:?}, status: {:?} }}",
+             nitrate: {}, nitrate_raw_only: {raw_only}, together: {}, basis: crate::dose::Basis::{basis}, \
+             undecided_to: rust_decimal::dec!({}), least: rust_decimal::dec!({}), ascorbate: {}, source: {:?}, \
+             status: crate::dose::Status::{} }}",
             &r[0],
             &r[1],
             &r[2],
             &r[3],
             &r[4],
             decimal(&r[5]),
-            yes(&r[6]),
-            &r[8],
+            yes(&r[7]),
             &r[9],
             &r[10],
-            &r[11]
+            decimal(&r[11]),
+            &r[12],
+            variant(&r[13])
+        )
+    })
+}
+
+/// `published` to `Published`.
+fn variant(cell: &str) -> String {
+    format!("{}{}", cell[..1].to_uppercase(), &cell[1..])
+}
+
+pub fn spoons() -> String {
+    table("SPOONS", "crate::dose::SpoonSize", &rows("spoons.csv", 7), |r| {
+        format!(
+            "crate::dose::SpoonSize {{ profile: {:?}, unit: crate::dose::Unit::{}, ml: crate::quantity::Range {{ \
+             low: rust_decimal::dec!({}), typical: rust_decimal::dec!({}), high: rust_decimal::dec!({}) }}, \
+             source: {:?}, status: crate::dose::Status::{} }}",
+            &r[0],
+            variant(&r[1]),
+            &r[2],
+            &r[3],
+            &r[4],
+            &r[5],
+            variant(&r[6])
         )
     })
 }
@@ -74,10 +103,15 @@ pub fn slips() -> String {
     table("SLIPS", "crate::dose::Slip", &rows("slips.csv", 9), |r| {
         assert!(["over", "low"].contains(&&r[1]), "{} is neither over nor low", &r[1]);
         format!(
-            "crate::dose::Slip {{ over: {}, said: {:?}, printed: (rust_decimal::dec!({}), rust_decimal::dec!({})), \
+            "crate::dose::Slip {{ over: {}, said: {}, printed: (rust_decimal::dec!({}), rust_decimal::dec!({})), \
              times: {}, meant: {}, water: rust_decimal::dec!({}), says: {:?} }}",
             &r[1] == "over",
-            &r[2],
+            match &r[2] {
+                "any" => "crate::dose::Said::Any".to_owned(),
+                "us_gallon" => "crate::dose::Said::UsGallon".to_owned(),
+                "imperial_gallon" => "crate::dose::Said::ImperialGallon".to_owned(),
+                unit => format!("crate::dose::Said::Unit(crate::dose::Unit::{})", variant(unit)),
+            },
             &r[3],
             &r[4],
             decimal(&r[5]),

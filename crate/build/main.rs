@@ -19,13 +19,16 @@ fn main() {
         meat::speeds(),
         cure::measures(),
         cure::slips(),
+        cure::spoons(),
         cure::accelerators(),
         cure::lange(),
         meat::game(),
         meat::trouble(),
         meat::keeping(),
+        meat::times(),
         meat::heat(),
         meat::diffusion(),
+        meat::lens(),
         meat::sources(),
     ]
     .concat();

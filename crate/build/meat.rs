@@ -1,13 +1,14 @@
 //! Tables of the meat: cuts, game, how fast salt and heat go, keeping, trouble; and where all figures come from.
 
-use super::{Rows, float, maybe, rows, table, triple, yes};
+use super::{Rows, float, maybe, rows, table, triple};
 use std::fmt::Write as _;
 use std::path::Path;
 
 pub fn cuts() -> String {
-    table("CUTS", "crate::pantry::Cut", &rows("cuts.csv", 9), |r| {
+    table("CUTS", "crate::pantry::Cut", &rows("cuts.csv", 12), |r| {
         format!(
-            "crate::pantry::Cut {{ key: {:?}, name: {:?}, kind: {:?}, belly: {}, grams: {}, source: {:?}, status: {:?} }}",
+            "crate::pantry::Cut {{ key: {:?}, name: {:?}, kind: {:?}, belly: {}, grams: {}, source: {:?}, status: {:?}, \
+             bone: {} }}",
             &r[0],
             &r[1],
             &r[2],
@@ -19,56 +20,85 @@ pub fn cuts() -> String {
             },
             triple(r, 4, |l, t, h| format!("({l}, {t}, {h})")),
             &r[7],
-            &r[8]
+            &r[8],
+            triple(r, 9, |l, t, h| format!("({l}, {t}, {h})"))
         )
     })
 }
 
 pub fn speeds() -> String {
-    table("SPEEDS", "crate::dose::Speed", &rows("equalise.csv", 4), |r| {
+    table("SPEEDS", "crate::dose::Speed", &rows("equalise.csv", 6), |r| {
         format!(
-            "crate::dose::Speed {{ kind: {:?}, fast: rust_decimal::dec!({}) }}",
-            &r[0], &r[1]
+            "crate::dose::Speed {{ kind: {:?}, slow: rust_decimal::dec!({}), likely: rust_decimal::dec!({}), \
+             fast: rust_decimal::dec!({}) }}",
+            &r[0], &r[1], &r[2], &r[3]
         )
     })
 }
 
-/// The three tables of the cards for when something went wrong; choices are written `ask=option`.
+/// A key of a table as the variant that stands for it: `out_4h` is `Out4h`.
+fn variant(key: &str) -> String {
+    let parts = key.split('_').map(|part| {
+        let (first, rest) = part.split_at(1);
+        first.to_uppercase() + rest
+    });
+    parts.collect()
+}
+
+/// The tables of the cards for when something went wrong, all of them keys; answers are written `ask=choice/choice`.
 pub fn trouble() -> String {
-    let pairs = |cell: &str, mark: char| -> String {
-        let parted = cell.split(mark).filter(|p| !p.is_empty());
-        let pair = parted.map(|p| p.split_once('=').unwrap_or_else(|| panic!("{p} has a key and a word")));
-        format!("&[{}]", pair.map(|p| format!("{p:?}, ")).collect::<String>())
-    };
-    let cards = rows("trouble-cards.csv", 3);
-    let asks = rows("trouble-asks.csv", 4);
-    let answers = rows("trouble-answers.csv", 7);
     let of = "crate::plan::trouble";
+    let named = |kind: &str, key: &str| format!("{of}::{kind}::{}", variant(key));
+    let list = |kind: &str, cell: &str, mark: char| -> String {
+        let parted = cell.split(mark).filter(|key| !key.is_empty());
+        format!("&[{}]", parted.map(|key| named(kind, key) + ", ").collect::<String>())
+    };
+    let when = |cell: &str| -> String {
+        let pairs = cell.split('&').filter(|pair| !pair.is_empty()).map(|pair| {
+            let (ask, any) = pair
+                .split_once('=')
+                .unwrap_or_else(|| panic!("{pair} has a question and answers"));
+            format!("({}, {}), ", named("Ask", ask), list("Choice", any, '/'))
+        });
+        format!("&[{}]", pairs.collect::<String>())
+    };
+    let hazard = |cell: &str| {
+        if cell.is_empty() {
+            "None".to_owned()
+        } else {
+            format!("Some({})", named("Hazard", cell))
+        }
+    };
     [
-        table("TROUBLE_CARDS", &format!("{of}::CardRow"), &cards, |r| {
+        table("TROUBLE_CARDS", &format!("{of}::Card"), &rows("trouble-cards.csv", 1), |r| {
+            named("Card", &r[0])
+        }),
+        table("TROUBLE_ASKS", &format!("{of}::AskRow"), &rows("trouble-asks.csv", 2), |r| {
             format!(
-                "{of}::CardRow {{ key: {:?}, head: {:?}, lead: {:?} }}",
-                &r[0], &r[1], &r[2]
+                "{of}::AskRow {{ ask: {}, choices: {} }}",
+                named("Ask", &r[0]),
+                list("Choice", &r[1], '|')
             )
         }),
-        table("TROUBLE_ASKS", &format!("{of}::AskRow"), &asks, |r| {
-            let options = pairs(&r[3], '|');
+        table("TROUBLE_ENDS", &format!("{of}::EndRow"), &rows("trouble-answers.csv", 7), |r| {
             format!(
-                "{of}::AskRow {{ card: {:?}, key: {:?}, label: {:?}, options: {options} }}",
-                &r[0], &r[1], &r[2]
+                "{of}::EndRow {{ card: {}, when: {}, remedy: {of}::Remedy {{ way: {}, act: {}, only_if: {}, hazard: {}, \
+                 source: {} }} }}",
+                named("Card", &r[0]),
+                when(&r[1]),
+                named("Way", &r[2]),
+                named("Act", &r[3]),
+                list("OnlyIf", &r[4], '|'),
+                hazard(&r[5]),
+                named("Source", &r[6])
             )
         }),
-        table("TROUBLE_ANSWERS", &format!("{of}::AnswerRow"), &answers, |r| {
+        table("TROUBLE_SOURCES", &format!("{of}::SourceRow"), &rows("trouble-sources.csv", 3), |r| {
             format!(
-                "{of}::AnswerRow {{ card: {:?}, when: {}, answer: {of}::Remedy {{ mark: {:?}, word: {:?}, says: {:?}, \
-                 next: {:?}, source: {:?} }} }}",
-                &r[0],
-                pairs(&r[1], '&'),
-                &r[2],
-                &r[3],
-                &r[4],
-                &r[5],
-                &r[6]
+                "{of}::SourceRow {{ key: {}, title: {:?}, status: {:?} }}",
+                named("Source", &r[0]),
+                &r[1],
+                &r[2]
             )
         }),
     ]
@@ -112,13 +142,45 @@ pub fn game() -> String {
 }
 
 pub fn keeping() -> String {
-    table("KEEPING", "crate::pack::Keeps", &rows("keeping.csv", 8), |r| {
+    table("KEEPING", "crate::safety::Keeps", &rows("keeping.csv", 8), |r| {
         format!(
-            "crate::pack::Keeps {{ state: {:?}, kind: {:?}, place: {:?}, low: {}, high: {}, says: {:?}, source: {:?}, \
+            "crate::safety::Keeps {{ state: {:?}, kind: {:?}, place: {:?}, low: {}, high: {}, says: {:?}, source: {:?}, \
              status: {:?} }}",
             &r[0], &r[1], &r[2], &r[3], &r[4], &r[5], &r[6], &r[7]
         )
     })
+}
+
+/// What bounds a stay in the cure, and what is usual for a step without a duration.
+pub fn times() -> String {
+    [
+        table("CURE_CAPS", "crate::cure::CapRow", &rows("cure-cap.csv", 9), |r| {
+            format!(
+                "crate::cure::CapRow {{ way: {:?}, kind: {:?}, least: {}, plus: {}, per_inch: {}, per_lb: {}, most: {}, \
+                 source: {:?}, status: {:?} }}",
+                &r[0],
+                &r[1],
+                float(&r[2]),
+                float(&r[3]),
+                float(&r[4]),
+                float(&r[5]),
+                float(&r[6]),
+                &r[7],
+                &r[8]
+            )
+        }),
+        table("USUAL_HOURS", "crate::recipe::UsualRow", &rows("usual-hours.csv", 5), |r| {
+            format!(
+                "crate::recipe::UsualRow {{ act: crate::recipe::Do::{}, kind: {:?}, minutes: {}, source: {:?}, status: {:?} }}",
+                variant(&r[0]).replace('_', ""),
+                &r[1],
+                &r[2],
+                &r[3],
+                &r[4]
+            )
+        }),
+    ]
+    .concat()
 }
 
 /// Tables of time and temperature: heat, trichinae, chilling, consumer temperatures.
@@ -148,42 +210,82 @@ pub fn heat() -> String {
         table("TRICHINAE_COLD", "(&str, f64, f64)", &cold, |r| {
             format!("({:?}, {}, {})", &r[0], float(&r[1]), float(&r[2]))
         }),
-        table("COOLING", "crate::safety::Stage", &rows("cooling.csv", 14), |r| {
-            format!(
-                "crate::safety::Stage {{ key: {:?}, name: {:?}, cured: {}, nitrite: {}, brine: {}, activity: {}, \
-                 home: {}, start: {}, end: {}, hours: {}, total: {}, condition: {:?}, source: {:?}, status: {:?} }}",
-                &r[0],
-                &r[1],
-                &r[2] == "cured",
-                maybe(&r[3]),
-                maybe(&r[4]),
-                maybe(&r[5]),
-                yes(&r[6]),
-                float(&r[7]),
-                float(&r[8]),
-                maybe(&r[9]),
-                maybe(&r[10]),
-                &r[11],
-                &r[12],
-                &r[13]
-            )
-        }),
-        table("TARGETS", "crate::safety::Consumer", &rows("targets.csv", 8), |r| {
-            format!(
-                "crate::safety::Consumer {{ kind: {:?}, whole: {}, minced: {}, rest: {}, table: {:?}, reason: {:?}, \
-                 source: {:?}, status: {:?} }}",
-                &r[0],
-                float(&r[1]),
-                float(&r[2]),
-                float(&r[3]),
-                &r[4],
-                &r[5],
-                &r[6],
-                &r[7]
-            )
-        }),
+        cooling(),
+        targets(),
     ]
     .concat()
+}
+
+fn cooling() -> String {
+    table("COOLING", "crate::safety::Stage", &rows("cooling.csv", 15), |r| {
+        let scope = match &r[7] {
+            "home" => "Home",
+            "plants" => "Plants",
+            "history" => "History",
+            other => panic!("{other} is no scope"),
+        };
+        format!(
+            "crate::safety::Stage {{ key: {:?}, name: {:?}, cured: {}, nitrite: {}, erythorbate: {}, brine: {}, \
+             activity: {}, scope: crate::safety::Scope::{scope}, start: {}, end: {}, hours: {}, total: {}, \
+             condition: {:?}, source: {:?}, status: {:?} }}",
+            &r[0],
+            &r[1],
+            &r[2] == "cured",
+            maybe(&r[3]),
+            maybe(&r[4]),
+            maybe(&r[5]),
+            maybe(&r[6]),
+            float(&r[8]),
+            float(&r[9]),
+            maybe(&r[10]),
+            maybe(&r[11]),
+            &r[12],
+            &r[13],
+            &r[14]
+        )
+    })
+}
+
+/// The rules for kinds of meat, and the one for what is in no row: it asks for the most and allows nothing.
+fn targets() -> String {
+    let row = |r: &csv::StringRecord| {
+        format!(
+            "crate::safety::Consumer {{ kind: {:?}, whole: {}, minced: {}, choice: {}, rest: {}, table: {:?}, \
+             reason: {:?}, source: {:?}, status: {:?} }}",
+            &r[0],
+            float(&r[1]),
+            float(&r[2]),
+            maybe(&r[3]),
+            float(&r[4]),
+            &r[5],
+            &r[6],
+            &r[7],
+            &r[8]
+        )
+    };
+    let all = rows("targets.csv", 9);
+    let unknown = all
+        .iter()
+        .find(|r| &r[0] == "own")
+        .expect("a row for what is not known");
+    let degrees = |cell: &str| cell.parse::<u32>().expect("whole degrees");
+    for r in &all {
+        assert!(degrees(&unknown[1]) >= degrees(&r[1]) && degrees(&unknown[2]) >= degrees(&r[2]));
+        assert!(
+            r[3].is_empty() || degrees(&r[3]) < degrees(&r[1]),
+            "{} chooses a lower one",
+            &r[0]
+        );
+    }
+    assert!(
+        unknown[3].is_empty() && unknown[5].is_empty(),
+        "nothing lower for what is not known"
+    );
+    let strictest = format!(
+        "pub(crate) static STRICTEST: crate::safety::Consumer = {};\n",
+        row(unknown)
+    );
+    table("TARGETS", "crate::safety::Consumer", &all, row) + &strictest
 }
 
 pub fn diffusion() -> String {
@@ -195,23 +297,56 @@ pub fn diffusion() -> String {
     })
 }
 
+/// The terms of a lens by its aspect, one table for each boundary, in half-thousandths.
+pub fn lens() -> String {
+    let rows = rows("lens.csv", 15);
+    let of = |around: &str| {
+        let own: Vec<&csv::StringRecord> = rows.iter().filter(|r| &r[1] == around).collect();
+        let share = |cell: &str| (cell.parse::<f64>().expect("a share") * 2000.0).round();
+        let place = |r: &&csv::StringRecord| -> String {
+            let shares = r.iter().skip(4).map(share).inspect(|s| assert!(s.abs() < 32_000.0));
+            format!("[{}]", shares.map(|s| format!("{s},")).collect::<String>())
+        };
+        let lens = |all: &[&csv::StringRecord]| {
+            assert!(all.iter().all(|r| r[0] == all[0][0]), "nine places of one lens");
+            let places: String = all.iter().map(|r| place(r) + ",").collect();
+            format!(
+                "crate::transport::LensRow {{ aspect: {}, slowest: {}, places: [{places}] }},\n",
+                float(&all[0][0]),
+                float(&all[0][2])
+            )
+        };
+        let lenses: Vec<String> = own.chunks(9).map(lens).collect();
+        format!(
+            "pub(crate) static LENS_{}: [crate::transport::LensRow; {}] = [\n{}];\n",
+            around.to_uppercase(),
+            lenses.len(),
+            lenses.concat()
+        )
+    };
+    [of("dosed"), of("held")].concat()
+}
+
 /// Where the figures come from, table by table: each source once, with its status where that has a column.
 pub fn sources() -> String {
-    const TABLES: [(&str, &str); 14] = [
+    const TABLES: [(&str, &str); 17] = [
         ("Limits for cure", "limits.csv"),
         ("Weights of cuts", "cuts.csv"),
         ("What a bird or an animal gives", "game.csv"),
         ("How fast salt goes", "diffusion.csv"),
         ("How soon a piece is equal with a brine", "equalise.csv"),
         ("What a measure holds", "measures.csv"),
+        ("Spoons and cups by country", "spoons.csv"),
         ("Cure accelerators", "accelerators.csv"),
         ("What it is cooked to", "targets.csv"),
         ("Time at a temperature", "heat.csv"),
         ("Parasites and heat", "parasite-heat.csv"),
         ("Parasites and cold", "parasite-cold.csv"),
         ("Chilling", "cooling.csv"),
+        ("How long meat may stay in the cure", "cure-cap.csv"),
+        ("How long a step usually takes", "usual-hours.csv"),
         ("How long a pack keeps", "keeping.csv"),
-        ("When something went wrong", "trouble-answers.csv"),
+        ("When something went wrong", "trouble-sources.csv"),
     ];
     let mut out = "pub(crate) static SOURCES: &[(&str, &[(&str, &str)])] = &[\n".to_owned();
     for (head, name) in TABLES {

@@ -29,8 +29,11 @@ const ANSWERS: &[(&str, &str)] = &[
     ("starters", "Starters"),
     ("pieces", "PieceSheet"),
     ("card", "RecipeCard"),
+    ("turned", "Opened"),
     ("weigh_out", "WeighSheet"),
+    ("draft", "Draft"),
     ("check_dose", "Verdict"),
+    ("standing", "StandingSheet"),
     ("next", "NextList"),
     ("link", "Link"),
     ("open_link", "Opened"),
@@ -63,7 +66,9 @@ fn main() {
     all.visit::<cure_reckoner::batch::PieceSheet>();
     all.visit::<cure_reckoner::share::RecipeCard>();
     all.visit::<cure_reckoner::weigh::WeighSheet>();
+    all.visit::<door::Draft>();
     all.visit::<cure_reckoner::dose::Verdict>();
+    all.visit::<cure_reckoner::standing::StandingSheet>();
     all.visit::<cure_reckoner::schedule::NextList>();
     all.visit::<cure_reckoner::share::Link>();
     all.visit::<Opened>();

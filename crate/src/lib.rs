@@ -1,8 +1,8 @@
 //! Reckons cure, salt and seasoning for wild game: what to weigh for exactly this meat, whether the dose is all
 //! right, what comes next and when.
 //!
-//! The floors, each importing only those before it: [`quantity`], [`pantry`], [`recipe`], [`dose`], [`batch`],
-//! [`weigh`], [`transport`], [`cure`], [`safety`], [`smoke`], [`schedule`], [`plan`], [`share`], [`pack`], [`fire`], [`reading`],
+//! The floors, each importing only those before it: [`quantity`], [`transport`], [`pantry`], [`recipe`], [`dose`], [`batch`],
+//! [`weigh`], [`cure`], [`safety`], [`smoke`], [`record`], [`standing`], [`schedule`], [`plan`], [`share`], [`pack`], [`fire`], [`reading`],
 //! [`door`]. Everything up to
 //! the door is pure: no clock, no chance, no JavaScript. The same request gives the same answer natively and in the browser.
 
@@ -29,10 +29,12 @@ pub mod plan;
 pub mod quantity;
 pub mod reading;
 pub mod recipe;
+pub mod record;
 pub mod safety;
 pub mod schedule;
 pub mod share;
 pub mod smoke;
+pub mod standing;
 mod tables;
 pub mod transport;
 pub mod weigh;

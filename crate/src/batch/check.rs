@@ -1,7 +1,7 @@
 //! The rules a batch and the settings keep, for a person typing, a backup and a stored record alike.
 
 use super::model::{Batch, Piece, PutIn, Tick};
-use crate::dose::{OwnSpoon, Portion, measured};
+use crate::dose::{Kit, Portion, measured};
 use crate::pantry::{self, Agent, Made, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, plain};
@@ -12,6 +12,8 @@ use rust_decimal::{Decimal, dec};
 pub const MOST_CLASSES: usize = 40;
 /// Most pieces in a class.
 pub const MOST_PIECES: u32 = 10_000;
+/// Longest id of a size class or a reading.
+const MOST_ID: usize = 64;
 /// Most ticks.
 pub const MOST_TICKS: usize = 1000;
 
@@ -36,7 +38,7 @@ impl Batch {
         found.extend(self.recipe.problems().into_iter().map(|p| p.at("recipe")));
         found.extend(classes(&self.pieces));
         found.extend(self.fire.as_ref().and_then(super::fire::Fire::problem));
-        found.extend(self.put_in(dec!(0.1), &[]).err());
+        found.extend(self.put_in(Kit::PLAIN).err());
         if self.ticks.len() > MOST_TICKS || self.ticks.iter().any(|t| !t.is_good()) {
             found.push(
                 Problem::new(
@@ -47,6 +49,10 @@ impl Batch {
             );
         }
         found.extend(super::fridge::problem(&self.fridge));
+        if self.thrown_out.is_some_and(|at| !is_time(at)) {
+            let says = "The time at which this batch was thrown out is not of the form that this page writes.";
+            found.push(Problem::new(Code::BadForm, says).at("thrown_out"));
+        }
         found
     }
 
@@ -54,17 +60,25 @@ impl Batch {
     ///
     /// # Errors
     /// The first problem, at `put_in` or `also`.
-    pub fn put_in(&self, step: Decimal, own: &[OwnSpoon]) -> Result<Vec<Portion>, Problem> {
+    pub fn put_in(&self, kit: Kit<'_>) -> Result<Vec<Portion>, Problem> {
         let both = [(&self.put_in, "put_in"), (&self.also, "also")];
         both.into_iter()
             .filter_map(|(put, at)| Some((put.as_ref()?, at)))
-            .map(|(put, at)| put.portion(step, own).map_err(|p| p.at(at)))
+            .map(|(put, at)| put.portion(kit).map_err(|p| p.at(at)))
             .collect()
     }
 
     /// The tick of an id.
     pub fn tick(&self, of: &str) -> Option<&Tick> {
         self.ticks.iter().find(|t| t.of == of)
+    }
+
+    /// What was ticked as weighed and is in: all but the cure that something else was put in for.
+    pub fn went_in(&self) -> impl Iterator<Item = &Tick> {
+        let replaced = self.put_in.iter().chain(&self.also).any(|put| put.instead);
+        self.ticks
+            .iter()
+            .filter(move |t| t.weight.is_some() && !(replaced && t.of.starts_with("cure:")))
     }
 
     /// The tick of the recipe's step at this place.
@@ -92,8 +106,28 @@ pub fn classes(pieces: &[Piece]) -> Vec<Problem> {
     found
 }
 
+/// Whether a time, in milliseconds since 1970, lies before the year 3000.
+fn is_time(at: i64) -> bool {
+    (0..=32_503_680_000_000).contains(&at)
+}
+
+/// Whether an id is one that the page gives, or none.
+pub(super) fn is_id(id: &str) -> bool {
+    id.len() <= MOST_ID && id.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-')
+}
+
 impl Piece {
     fn problem(&self) -> Option<Problem> {
+        let one_of_them = usize::try_from(self.bag).is_ok_and(|bag| bag <= MOST_CLASSES);
+        if !is_id(&self.id) || !one_of_them {
+            return Some(
+                Problem::new(
+                    Code::BadForm,
+                    "A size class in this batch is not of the form that this page writes.",
+                )
+                .at("id"),
+            );
+        }
         if self.cut == OWN {
             if let Err(problem) = name(&self.name) {
                 return Some(problem.at("name"));
@@ -136,22 +170,25 @@ impl Piece {
 }
 
 impl PutIn {
-    /// What went in; its strength is not known where no percentage was given. `own` are the user's own spoons.
+    /// What went in; its strength is not known where no percentage was given.
     ///
     /// # Errors
     /// The problem of the amount, at `amount`, or of the strength, at `nitrite` or `nitrate`.
-    pub fn portion(&self, step: Decimal, own: &[OwnSpoon]) -> Result<Portion, Problem> {
+    pub fn portion(&self, kit: Kit<'_>) -> Result<Portion, Problem> {
         let agent = self.nitrite.map(|nitrite| Agent::printed(nitrite, self.nitrate));
         let mixed = |agent: Agent| {
             agent
-                .problem()
+                .impossible()
                 .or_else(|| Some(self.made?.problem(agent)?.at("nitrite")))
         };
         if let Some(problem) = agent.and_then(mixed) {
             return Err(problem);
         }
-        let portion =
-            measured(&self.amount, agent, self.step.map_or(step, Mass::base), own).map_err(|p| p.at("amount"))?;
+        let kit = Kit {
+            step: self.step.map_or(kit.step, Mass::base),
+            ..kit
+        };
+        let portion = measured(&self.amount, agent, kit).map_err(|p| p.at("amount"))?;
         let wide = || Problem::new(Code::TooLarge, "This premix or stock is too far off to reckon exactly.");
         portion_of(portion, self.made).ok_or_else(wide)
     }
@@ -188,7 +225,7 @@ impl Tick {
         let (cure, line) = (self.of.starts_with("cure:"), self.of.starts_with("line:"));
         let whole =
             (!cure && !line || self.weight.is_some()) && (!cure || self.agent().is_some_and(|a| a.problem().is_none()));
-        known && whole && (1..=24).contains(&self.of.len()) && (0..=32_503_680_000_000).contains(&self.at)
+        known && whole && (1..=24).contains(&self.of.len()) && is_time(self.at)
     }
 
     /// The strength of a cure that was ticked.

@@ -57,6 +57,10 @@ pub enum Cover {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct FireReading {
+    /// By which the page knows it again, whatever its place; empty in a record of before it had one.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<String>"))]
+    pub id: String,
     /// Place of the size class in the batch; nothing for the cabinet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
@@ -91,7 +95,7 @@ impl Fire {
 
     /// The first thing wrong with it.
     pub(super) fn problem(&self) -> Option<Problem> {
-        let good = |r: &FireReading| (0..=32_503_680_000_000).contains(&r.at);
+        let good = |r: &FireReading| (0..=32_503_680_000_000).contains(&r.at) && super::check::is_id(&r.id);
         let found = if self.readings.len() > MOST_READINGS {
             format!("At most {MOST_READINGS} readings are kept in a batch. Begin another batch.")
         } else if self.shares.len() > MOST_READINGS {

@@ -5,9 +5,11 @@ mod fire;
 mod fridge;
 mod model;
 mod pieces;
+mod stay;
 
 pub use check::{MOST_CLASSES, MOST_PIECES, MOST_TICKS, classes, portion_of};
 pub use fire::{Cover, Fire, FireReading, MOST_READINGS};
-pub use fridge::{FridgeReading, Seen};
-pub use model::{Batch, CameOut, Piece, PutIn, Tick};
-pub use pieces::{Green, PieceRow, PieceSheet, belly, doubts, green, kind, kinds, name_of, sheet};
+pub use fridge::{FridgeReading, Seen, Thermometer};
+pub use model::{Batch, By, CameOut, Piece, PutIn, Tick};
+pub use pieces::{Green, PieceRow, PieceSheet, belly, counted, doubts, green, kind, kinds, name_of, rind, sheet};
+pub use stay::killed;

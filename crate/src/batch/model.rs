@@ -46,6 +46,14 @@ pub struct Batch {
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<FridgeReading>>"))]
     pub fridge: Vec<FridgeReading>,
+    /// By which time it comes out of the cure, where the recipe's and the clock's differ and somebody has said.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub by: Option<By>,
+    /// When it was thrown out, in milliseconds since 1970: nothing is assured of it any more.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "number", optional))]
+    pub thrown_out: Option<i64>,
     /// Put away: finished or thrown out.
     #[serde(default)]
     pub closed: bool,
@@ -56,6 +64,17 @@ pub struct Batch {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub after: Option<CameOut>,
+}
+
+/// Whose time a batch goes by in its cure.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum By {
+    /// The clock's: through for nine pieces in ten.
+    Clock,
+    /// The recipe's own hours.
+    Recipe,
 }
 
 /// What came out of a batch.
@@ -96,6 +115,8 @@ impl Batch {
             ticks: Vec::new(),
             fire: None,
             fridge: Vec::new(),
+            by: None,
+            thrown_out: None,
             closed: false,
             notes: String::new(),
             after: None,
@@ -108,6 +129,10 @@ impl Batch {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct Piece {
+    /// By which the page knows it again, whatever its place; empty in a record of before it had one.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<String>"))]
+    pub id: String,
     /// Key of a cut in the table, such as `mallard-breast`, or `own`.
     pub cut: String,
     /// The user's own word for it; empty for the table's.
@@ -115,6 +140,10 @@ pub struct Piece {
     pub name: String,
     /// How many pieces, 1 to 10 000.
     pub count: u32,
+    /// Nobody counted them: `count` is reckoned from the weight and what is usual.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
+    pub about: bool,
     /// Weight of all of them together, or of each. Nothing: not weighed yet.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
@@ -126,14 +155,27 @@ pub struct Piece {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub thickness: Option<Length>,
-    /// Skin or rind is on: salt comes in from one side only.
+    /// Skin or rind is on: salt comes in from one side only. A cut that has its rind on by its name needs no such word.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
     pub skin: bool,
+    /// Its bone is in it and in its weight: the dose is counted over the meat alone.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
+    pub bone_in: bool,
+    /// The bag it lies in, where the sizes are bagged apart; nought while all lie in one.
+    #[serde(default, skip_serializing_if = "is_none")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<u32>"))]
+    pub bag: u32,
     /// It was frozen and thawed before the cure.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
     pub thawed: bool,
+}
+
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "as it is asked for by the derive")]
+const fn is_none(bag: &u32) -> bool {
+    *bag == 0
 }
 
 /// Cure that is already on the meat, in the measure it was put in by.
@@ -159,6 +201,10 @@ pub struct PutIn {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub step: Option<Mass>,
+    /// It went in where the list has a cure ticked, which did not: that tick was a slip. Without this word both count.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
+    pub instead: bool,
 }
 
 /// Something done, with its time.

@@ -1,6 +1,7 @@
 //! The pieces on the board: each size class, and green weight in all.
 
 use super::model::Piece;
+use crate::dose::{Caution, cautions, dressing_keys};
 use crate::pantry::{self, Belly, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Kind, Mass, MassKind, Problem, Range, System, plain};
@@ -15,6 +16,8 @@ pub struct PieceSheet {
     pub rows: Vec<PieceRow>,
     /// Pieces in all.
     pub count: u32,
+    /// Of one size at least nobody counted them.
+    pub about: bool,
     /// Green weight; the typical one when not all is weighed.
     pub green: Figure,
     /// Low and high where some pieces are not weighed yet.
@@ -23,6 +26,8 @@ pub struct PieceSheet {
     pub weighed: bool,
     /// Said where thicknesses differ so much that one time will not do for all.
     pub mixed: Option<String>,
+    /// What stands beside the dressing and the cutting up.
+    pub cautions: Vec<Caution>,
 }
 
 /// One size class.
@@ -52,6 +57,8 @@ pub struct PieceRow {
 pub struct Green {
     /// Grams.
     pub grams: Range,
+    /// Grams without the bones that were said to be in: what a dose is counted over.
+    pub meat: Range,
     /// Pieces.
     pub count: u32,
     /// True when every class has a weight.
@@ -93,6 +100,26 @@ fn class_grams(piece: &Piece) -> Option<Range> {
     Range::new(low.into(), typical.into(), high.into()).map(|g| g.times(Decimal::from(piece.count)))
 }
 
+/// Thousandths of a joint that are bone, where its cut has no figure of its own. Memory.
+const BONE: (u32, u32, u32) = (130, 220, 330);
+
+/// The meat of a class without its bones, where they were said to be in it.
+fn boned(piece: &Piece, grams: Range) -> Option<Range> {
+    if !piece.bone_in {
+        return Some(grams);
+    }
+    let (low, typical, high) = pantry::cut(&piece.cut).and_then(|c| c.bone).unwrap_or(BONE);
+    let rest = |grams: Decimal, bone: u32| {
+        let meat = dec!(1000).less(Decimal::from(bone))?;
+        grams.times(meat)?.over(dec!(1000))
+    };
+    Some(Range {
+        low: rest(grams.low, high)?,
+        typical: rest(grams.typical, typical)?,
+        high: rest(grams.high, low)?,
+    })
+}
+
 /// Green weight in all. A class with neither weight nor table counts as nought and as not weighed.
 ///
 /// # Errors
@@ -100,6 +127,7 @@ fn class_grams(piece: &Piece) -> Option<Range> {
 pub fn green(pieces: &[Piece]) -> Result<Green, Problem> {
     let mut all = Green {
         grams: Range::point(Decimal::ZERO),
+        meat: Range::point(Decimal::ZERO),
         count: 0,
         weighed: !pieces.is_empty(),
         known: true,
@@ -115,6 +143,10 @@ pub fn green(pieces: &[Piece]) -> Result<Green, Problem> {
             )
             .at("pieces")
         })?;
+        let meat = grams
+            .and_then(|grams| boned(piece, grams))
+            .unwrap_or(Range::point(Decimal::ZERO));
+        all.meat = all.meat.plus(meat).unwrap_or(all.grams);
         all.count = all.count.saturating_add(piece.count);
         all.weighed &= piece.weight.is_some();
         all.known &= grams.is_some();
@@ -134,10 +166,21 @@ pub fn kinds(pieces: &[Piece]) -> Vec<&'static str> {
     pieces.iter().map(kind).collect()
 }
 
+/// Whether one side is closed by rind or skin, by the cut or by what was said of the piece. The only place that says so: the
+/// clock and the limits go by it.
+#[must_use]
+pub fn rind(piece: &Piece) -> bool {
+    piece.skin || pantry::cut(&piece.cut).is_some_and(|c| c.belly == Belly::RindOn)
+}
+
 /// The belly among the pieces, if there is one: some jurisdictions judge it by rules of its own.
 pub fn belly(pieces: &[Piece]) -> Belly {
-    let cuts = pieces.iter().filter_map(|p| pantry::cut(&p.cut));
-    cuts.map(|c| c.belly).max().unwrap_or(Belly::No)
+    let one = |piece: &Piece| match pantry::cut(&piece.cut).map(|c| c.belly) {
+        Some(Belly::Bare | Belly::RindOn) if rind(piece) => Belly::RindOn,
+        Some(belly) => belly,
+        None => Belly::No,
+    };
+    pieces.iter().map(one).max().unwrap_or(Belly::No)
 }
 
 /// What a class is called: the user's word, or the table's.
@@ -146,6 +189,12 @@ pub fn name_of(piece: &Piece) -> String {
         return piece.name.clone();
     }
     pantry::cut(&piece.cut).map(|c| c.name.to_owned()).unwrap_or_default()
+}
+
+/// How many of what: `8 Mallard breast`, `about 29 Mallard breast` where nobody counted them.
+pub fn counted(piece: &Piece) -> String {
+    let about = if piece.about { "about " } else { "" };
+    format!("{about}{} {}", piece.count, name_of(piece))
 }
 
 /// The pieces screen.
@@ -186,10 +235,12 @@ pub fn sheet(pieces: &[Piece], units: System) -> Result<PieceSheet, Vec<Problem>
     Ok(PieceSheet {
         rows,
         count: all.count,
+        about: pieces.iter().any(|p| p.about),
         green: show(all.grams.typical),
         green_range: ends(all.grams),
         weighed: all.weighed,
         mixed: mixed(pieces, units),
+        cautions: cautions(&dressing_keys(&kinds(pieces))),
     })
 }
 

@@ -187,9 +187,10 @@ fn work(
     let (water, salt, sugar) = (water.nearest(step.max(Decimal::ONE))?, salt, sugar.nearest(step)?);
     let whole = Whole {
         counted: Counted::GreenAndPickle,
-        green: Range::weighed(meat, step)?,
+        green: dose::summed(Range::point(meat), step, 1)?,
         pickle: Range::point(water.plus(salt)?.plus(sugar)?),
         take: Decimal::ZERO,
+        fo: None,
     };
     let agent = ask.cure.as_ref().map(BrineCure::agent);
     let cure = match (ask.cure.as_ref(), agent) {
@@ -224,8 +225,10 @@ fn work(
     };
     let weighed = salt.less(brings)?.max(Decimal::ZERO).nearest(step)?;
     let pickle = water.plus(weighed)?.plus(sugar)?.plus(cure.unwrap_or_default())?;
+    // Water, salt and sugar are weighed, each once.
+    let weighings = [water, weighed, sugar].into_iter().filter(|g| !g.is_zero()).count();
     let whole = Whole {
-        pickle: Range::point(pickle),
+        pickle: dose::summed(Range::point(pickle), step, u32::try_from(weighings).ok()?)?,
         ..whole
     };
     let verdict = match (cure.filter(|g| !g.is_zero()), agent) {
@@ -271,6 +274,7 @@ fn judge(
         whole,
         water,
         evens: None,
+        ascorbate: None,
         weighed: true,
         portions: vec![Portion {
             said: on_scale(grams, step).text,
@@ -278,15 +282,15 @@ fn judge(
             weight: Range::weighed(grams, step)?,
             spread: Decimal::ZERO,
             parts: None,
-            spoon: None,
+            unit: dose::Unit::Gram,
             step,
             done: false,
         }],
         step,
         units: ask.settings.units,
     };
-    let kind = cut.map(|c| c.kind);
-    let keys = dose::keys_for(true, Method::CoverBrine, Eaten::Cooked, kind.as_slice());
+    let mut keys = dose::keys_for(true, Method::CoverBrine, Eaten::Cooked);
+    dose::add_bacon(&mut keys, cut.map_or(Belly::No, |c| c.belly));
     Some(dose::judge(&case, dose::cautions(&keys)))
 }
 

@@ -1,15 +1,15 @@
 //! The clock of a batch: each size class with its times, its profile, its rules of thumb, its soaking.
 
-use super::course::{Course, name};
-use super::curve::{Curve, PLACES, soaked};
+use super::course::Course;
 use super::fridge::moment;
 use super::laid::{Laid, ended, goal};
 use super::learn::learnt;
 use super::model::{AskClock, Class, CureClock, Point, Rule, Soak, Span3};
 use super::say::{milli, percent, span};
-use crate::batch::Piece;
+use crate::batch::{Piece, counted};
 use crate::dose::Mark;
 use crate::quantity::{Length, Problem};
+use crate::transport::{Decay, PLACES};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
@@ -38,6 +38,7 @@ pub fn clock(ask: &AskClock) -> Result<CureClock, Vec<Problem>> {
         begun,
         planned: course.planned.map(|h| moment(course.begun, h)),
         ended,
+        until: None,
         notes,
         learnt: learnt(batch, course.learned),
         classes,
@@ -48,14 +49,14 @@ impl Course<'_> {
     fn class(&mut self, at: u32, piece: &Piece) -> Option<Class> {
         let ready = self.ready(at, piece)?;
         let (now, speeds) = (self.now_of(at), ready.speeds);
-        let curve = self.curves.get(ready.curve)?;
+        let (_, curve) = self.curves.get(ready.curve)?;
         let goal = goal(&self.batch.recipe);
         let thickness = piece.thickness?;
         let (word, mark) = word(moment(self.begun, now), ready.colour, ready.even);
         let [slow, likely, fast] = speeds;
         Some(Class {
             at,
-            name: name(piece),
+            name: counted(piece),
             thickness: thickness.show(self.units).text,
             colour: ready.colour,
             even: ready.even,
@@ -73,7 +74,7 @@ impl Course<'_> {
     fn profile(
         &self,
         laid: &Laid,
-        curve: &Curve,
+        curve: &Decay,
         speeds: [f64; 3],
         thick: Length,
         goal: Option<f64>,
@@ -109,7 +110,7 @@ impl Course<'_> {
 
     /// Rules of thumb as they are said, and what this clock says of each. Kentucky, Rentfrow 2013, and Clemson HGIC
     /// 3603, published; a quarter-inch a day from each side is common practice, no source.
-    fn rules(&self, laid: &Laid, curve: &Curve, d: f64, piece: &Piece, thick: Length) -> Vec<Rule> {
+    fn rules(&self, laid: &Laid, curve: &Decay, d: f64, piece: &Piece, thick: Length) -> Vec<Rule> {
         let inches = thick.base().to_f64().unwrap_or_default() / 25.4;
         let rule = |name: &str, days: f64| Rule {
             name: name.to_owned(),
@@ -132,7 +133,7 @@ impl Course<'_> {
             return None;
         }
         let times = |ratio: Option<f64>| {
-            let fo = soaked(laid.exponent, ratio, share)?;
+            let fo = laid.soaked(ratio, share)?;
             let [fast, slow] = speeds.map(|d| span(laid.hours(fo, d), self.units));
             Some(format!("{fast} to {slow}"))
         };

@@ -1,12 +1,13 @@
 //! What holds for a whole batch in its cure, and when each size class is ready.
 
-use super::curve::Curve;
+use super::cold::{Cold, cold};
 use super::fridge::{Fridge, hours, moment};
 use super::laid::{COLOUR, Laid, colour_share, ended, usual};
 use super::learn::Speed;
 use super::model::Span3;
-use crate::batch::{Batch, Piece, kind, name_of};
+use crate::batch::{Batch, Piece, kind};
 use crate::quantity::System;
+use crate::transport::Decay;
 use crate::weigh::{Finding, Settings};
 use rust_decimal::prelude::ToPrimitive;
 
@@ -14,6 +15,8 @@ use rust_decimal::prelude::ToPrimitive;
 pub(super) struct Course<'a> {
     pub batch: &'a Batch,
     pub fridge: Fridge,
+    /// How cold the meat was kept.
+    pub cold: Cold,
     pub begun: i64,
     /// Hours from the rub until now, or until the cure came off.
     pub now: f64,
@@ -22,7 +25,7 @@ pub(super) struct Course<'a> {
     pub units: System,
     pub soak_to: Option<f64>,
     pub learned: &'a [Finding],
-    pub curves: Vec<Curve>,
+    pub curves: Vec<(Laid, Decay)>,
 }
 
 /// When a size class is ready, and by which curve.
@@ -44,9 +47,12 @@ impl<'a> Course<'a> {
         let from = begun.unwrap_or(now);
         let readings = if begun.is_some() { batch.fridge.as_slice() } else { &[] };
         let stay = batch.recipe.stay().and_then(|minutes| minutes.to_f64());
-        let now = hours(ended(batch).unwrap_or(now).min(now).saturating_sub(from)).max(0.0);
+        let now = ended(batch).unwrap_or(now).min(now);
+        let kept = cold(batch, now);
+        let now = hours(now.saturating_sub(from)).max(0.0);
         Self {
             batch,
+            cold: kept,
             fridge: Fridge::new(readings, from, now, usual(&batch.recipe)),
             begun: from,
             now,
@@ -74,9 +80,9 @@ impl<'a> Course<'a> {
         let known = self
             .curves
             .iter()
-            .position(|c| c.enters == laid.enters && (c.exponent - laid.exponent).abs() < 1e-9);
+            .position(|(other, _)| other.enters == laid.enters && other.solid == laid.solid);
         known.unwrap_or_else(|| {
-            self.curves.push(Curve::new(laid.exponent, laid.enters));
+            self.curves.push((*laid, laid.fills()));
             self.curves.len().saturating_sub(1)
         })
     }
@@ -85,7 +91,7 @@ impl<'a> Course<'a> {
     pub fn ready(&mut self, at: u32, piece: &Piece) -> Option<Ready> {
         let laid = Laid::of(self.batch, piece)?;
         let index = self.curve(&laid);
-        let curve = self.curves.get(index)?;
+        let (_, curve) = self.curves.get(index)?;
         let speeds = Speed::learned(kind(piece), self.learned).three();
         let now = self.now_of(at);
         let by = |fo: f64, factor: f64| {
@@ -112,9 +118,4 @@ impl<'a> Course<'a> {
 /// The tick of a size class that is taken out before the others.
 pub(super) fn draw(at: u32) -> String {
     format!("draw:{at}")
-}
-
-/// `8 Mallard breast`.
-pub(super) fn name(piece: &Piece) -> String {
-    format!("{} {}", piece.count, name_of(piece))
 }

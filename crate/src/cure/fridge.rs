@@ -1,27 +1,26 @@
 //! The refrigerator: time that counts. An hour counts as `D(T) / D(4 °C)`, below 34 °F as nothing.
 
-use crate::batch::{FridgeReading, Seen};
+use crate::batch::{FridgeReading, Seen, Thermometer};
 use crate::quantity::Temperature;
 use rust_decimal::prelude::ToPrimitive;
 
 const HOUR: f64 = 3_600_000.0;
 /// Below this the clock stands. Clemson HGIC 3603, published.
-const STANDS: f64 = 34.0;
+pub(super) const STANDS: f64 = 34.0;
 /// Above this it warns. 36 to 40 °F: USDA Farmers' Bulletin 2265, published; to warn above it: quoted.
-const WARM: f64 = 40.0;
+pub(super) const WARM: f64 = 40.0;
 /// What is taken where nothing was read: 38 °F, Clemson HGIC 3603, published.
-const USUAL: f64 = 38.0;
+pub(super) const USUAL: f64 = 38.0;
 /// Without power and without a reading it warms towards a room at 72 °F by one time constant, in hours: a shut one keeps
 /// cold for about 4 hours (FoodSafety.gov, quoted), taken as from 34 to 40 °F, so 4 / ln(38 / 32). Judgement.
-const ROOM: f64 = 72.0;
-const WARMS: f64 = 23.28;
+pub(super) const ROOM: f64 = 72.0;
+pub(super) const WARMS: f64 = 23.28;
 /// Activation energy over the gas constant, K: 25 kJ/mol, judgement (20 to 30).
 const ACTIVATION: f64 = 25_000.0 / 8.314;
 
 /// A stretch with one speed, until the next begins.
 struct Stretch {
     from: f64,
-    fahrenheit: f64,
     counts: f64,
 }
 
@@ -32,8 +31,6 @@ pub(super) struct Fridge {
     ahead: f64,
     /// What is taken for the hours without power, if there were any.
     pub off: Option<Off>,
-    /// Hours before a warm reading in which nobody read: it may have been warm since.
-    pub unread: f64,
 }
 
 /// Hours without power.
@@ -65,13 +62,14 @@ impl Fridge {
             .and_then(|t| t.base().to_f64())
             .filter(|f| (STANDS..=WARM).contains(f))
             .unwrap_or(USUAL);
-        let mut sorted: Vec<&FridgeReading> = readings.iter().collect();
+        // The clock goes by the refrigerator; what was read in the meat or in the room is no reading of it.
+        let of_it = |r: &&FridgeReading| r.of == Thermometer::Fridge || r.what != Seen::Read;
+        let mut sorted: Vec<&FridgeReading> = readings.iter().filter(of_it).collect();
         sorted.sort_by_key(|r| r.at);
         let mut made = Self {
             stretches: Vec::with_capacity(sorted.len().saturating_add(1)),
             ahead: 0.0,
             off: None,
-            unread: 0.0,
         };
         let (mut fahrenheit, mut frozen, mut out) = (usual, false, false);
         // What it was before the power went: it comes back to that.
@@ -79,7 +77,7 @@ impl Fridge {
         made.push(0.0, fahrenheit, frozen);
         for (n, reading) in sorted.iter().enumerate() {
             let next = sorted.get(n.saturating_add(1));
-            let reads = reading.reads.and_then(|t| t.base().to_f64());
+            let reads = own(reading);
             match reading.what {
                 Seen::Frozen => frozen = true,
                 Seen::Thawed => frozen = false,
@@ -87,14 +85,10 @@ impl Fridge {
                 Seen::PowerOn => out = false,
                 Seen::Read => {}
             }
+            // What stands in the warmth is not frozen, whatever was said of it before.
+            frozen &= reads.is_none_or(|reads| reads <= WARM);
             let from = hours(reading.at.saturating_sub(begun));
             let back = reading.what == Seen::PowerOn;
-            // Warm since when? At the worst since the entry before; the hours of a power cut are reckoned by themselves.
-            let turned = fahrenheit <= WARM && reads.is_some_and(|reads| reads > WARM);
-            let warm = turned && !out && !back && !frozen && from <= until;
-            if let Some(last) = made.stretches.last().filter(|_| warm) {
-                made.unread += (from - last.from).max(0.0);
-            }
             fahrenheit = reads.unwrap_or(if back { steady } else { fahrenheit });
             if !out {
                 steady = if (STANDS..=WARM).contains(&fahrenheit) {
@@ -106,7 +100,7 @@ impl Fridge {
             made.push(from, fahrenheit, frozen);
             if out {
                 let to = next.map_or(until, |next| hours(next.at.saturating_sub(begun)));
-                let read = next.and_then(|next| next.reads).and_then(|t| t.base().to_f64());
+                let read = next.and_then(|next| own(next));
                 fahrenheit = made.warms(from, to.min(until), fahrenheit, read, frozen);
             }
         }
@@ -122,7 +116,6 @@ impl Fridge {
     fn push(&mut self, from: f64, fahrenheit: f64, frozen: bool) {
         self.stretches.push(Stretch {
             from: from.max(0.0),
-            fahrenheit,
             counts: if frozen { 0.0 } else { counts(fahrenheit) },
         });
     }
@@ -207,11 +200,22 @@ impl Fridge {
         now + left / ahead
     }
 
-    /// Hours above 40 °F and hours that stood, up to now.
-    pub fn warm_and_stood(&self, now: f64) -> (f64, f64) {
-        let sum = |which: fn(&Stretch) -> bool| self.spans(now).filter(|(s, _)| which(s)).map(|(_, span)| span).sum();
-        (sum(|s| s.fahrenheit > WARM && s.counts > 0.0), sum(|s| s.counts <= 0.0))
+    /// Hours that stood, up to now.
+    pub fn stood(&self, now: f64) -> f64 {
+        self.spans(now)
+            .filter(|(s, _)| s.counts <= 0.0)
+            .map(|(_, span)| span)
+            .sum()
     }
+}
+
+/// What the refrigerator itself read.
+fn own(reading: &FridgeReading) -> Option<f64> {
+    reading
+        .reads
+        .filter(|_| reading.of == Thermometer::Fridge)?
+        .base()
+        .to_f64()
 }
 
 /// Milliseconds as hours.

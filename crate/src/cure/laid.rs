@@ -1,12 +1,12 @@
 //! How a size class lies in its cure: shape, boundary, thickness.
 
-use super::curve::Enters;
-use crate::batch::{Batch, Piece, kind};
-use crate::pantry::LEAN_WATER;
+use crate::batch::{Batch, Piece, kind, rind};
+use crate::pantry::{self, LEAN_WATER};
 use crate::quantity::Temperature;
 use crate::recipe::{Do, Method, Recipe, Share};
-use crate::transport::Body;
+use crate::transport::{Decay, Solid};
 use rust_decimal::prelude::ToPrimitive;
+use std::f64::consts::PI;
 
 /// Nitrite against salt, for the colour front. Judgement.
 pub(super) const COLOUR: f64 = 0.7;
@@ -18,15 +18,36 @@ const THAWED: f64 = 1.3;
 /// Grams of meat in a cubic centimetre. Memory.
 const DENSITY: f64 = 1.05;
 
+/// Shapes are taken in steps of so much, as a logarithm, so that like pieces share a curve: at most half a per cent in time.
+const STEP: f64 = 0.02;
+/// Where neither a weight nor the cut's usual one is known: a joint twice as wide and long as it is thick, which of all
+/// bricks waits longest for its colour; a loin of four times its thickness; a breast as wide for its thickness as a
+/// mallard's. Judgement.
+const JOINT: f64 = 2.0;
+const LOIN: f64 = 4.0;
+const BREAST: f64 = 4.0;
+/// No soaking is said to take longer than this.
+const SOAKED: f64 = 3.0;
+
+/// How the cure gets in.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) enum Enters {
+    /// A weighed rub that stays with the meat, shared evenly over the open surface.
+    Dose,
+    /// A brine with so many times the water of the meat.
+    Brine(f64),
+}
+
 /// Shape, boundary and size.
+#[derive(Clone, Copy, Debug)]
 pub(super) struct Laid {
-    pub exponent: f64,
+    pub solid: Solid,
     pub enters: Enters,
     /// From the centre to the surface, in metres; the whole thickness where one side is closed.
     pub half: f64,
     /// How much faster than fresh meat.
     pub faster: f64,
-    /// One side is closed by skin.
+    /// One side is closed by rind, skin or fat.
     pub one_sided: bool,
 }
 
@@ -40,22 +61,52 @@ impl Laid {
             // By pick-up the stay sets the dose: a clock that says how much longer would raise it.
             Method::PickUp | Method::Ground | Method::Pumped | Method::PumpedAndCovered => return None,
         };
-        let exponent = if piece.skin {
-            0.0
-        } else {
-            exponent(piece, thick * 100.0)
-        };
-        let half = if piece.skin { thick } else { thick / 2.0 };
+        // What is closed on one side fills as half of a piece twice as thick, and mirrored it is that piece. Rind keeps the
+        // cure out: a belly with it on is dosed without its tenth of the weight (9 CFR 424.22(b), quoted). A fat cap is taken
+        // as closed too: no figure for salt in fat was found, and closed is the late side (judgement).
+        let one_sided = rind(piece);
         let faster = if piece.thawed { THAWED } else { 1.0 };
-        // Shapes in steps, so that like pieces share a curve.
-        let exponent = (exponent * 20.0).round() / 20.0;
         Some(Self {
-            exponent,
+            solid: solid(piece, thick * 100.0, one_sided),
             enters,
-            half,
+            half: if one_sided { thick } else { thick / 2.0 },
             faster,
-            one_sided: piece.skin,
+            one_sided,
         })
+    }
+
+    /// The course of its filling.
+    pub fn fills(&self) -> Decay {
+        match self.enters {
+            Enters::Dose => self.solid.dosed(),
+            Enters::Brine(ratio) => self.solid.bathed(ratio),
+        }
+    }
+
+    /// The Fo after which it has come down to a share of its salt, on the mean, in fresh water: `ratio` times its own in a
+    /// still bath, or changed so often that it stays fresh. Nothing where it does not come so far.
+    pub fn soaked(&self, ratio: Option<f64>, share: f64) -> Option<f64> {
+        match ratio {
+            None => self.solid.held().when_mean(1.0 - share, SOAKED),
+            Some(ratio) => {
+                let gone = (1.0 - share) * (1.0 + ratio) / ratio;
+                (gone < 1.0).then(|| self.solid.bathed(ratio).when_mean(gone, SOAKED))?
+            }
+        }
+    }
+
+    /// A slice of so much of its thickness, as wide and as long as it is.
+    pub fn sliced(&self, part: f64) -> Self {
+        let solid = match self.solid {
+            Solid::Brick(far) => Solid::Brick(far.map(|far| far / part)),
+            Solid::Round(long) => Solid::Brick([1.0 / part, long / part]),
+            Solid::Lens(rim) => Solid::Lens(rim / part),
+        };
+        Self {
+            solid,
+            half: self.half * part,
+            ..*self
+        }
     }
 
     /// Hours at 4 °C that bring it to an Fo, at a diffusion coefficient in m²/s.
@@ -82,19 +133,31 @@ fn brine(recipe: &Recipe) -> Option<f64> {
     Some(water.sum::<f64>() / 100.0 / LEAN_WATER.to_f64()?).filter(|ratio| *ratio > 0.01)
 }
 
-/// By weight and thickness: a bird's breast as a round oval, all else as a brick with a square face.
-fn exponent(piece: &Piece, thick_cm: f64) -> f64 {
-    let Some(one) = piece.one().and_then(|grams| grams.to_f64()) else {
-        return 0.0;
-    };
-    let volume = one / DENSITY;
-    if kind(piece) == "bird" {
-        let across = (6.0 * volume / (std::f64::consts::PI * thick_cm)).sqrt();
-        Body::oval([thick_cm, across.max(thick_cm), across.max(thick_cm)])
-    } else {
-        let across = (volume / thick_cm).sqrt().max(thick_cm);
-        Body::brick([thick_cm, across, across])
+/// By weight and thickness: a bird's breast as a lens, a loin as a round with ends, all else as a brick with a square
+/// face. What is closed on one side is the half of such a body: of twice its thickness, a brick where it is no lens.
+fn solid(piece: &Piece, thick_cm: f64, one_sided: bool) -> Solid {
+    let usual = || pantry::cut(&piece.cut)?.grams.map(|(_, typical, _)| f64::from(typical));
+    let one = piece.one().and_then(|grams| grams.to_f64()).or_else(usual);
+    let volume = one.map(|grams| grams / DENSITY);
+    let half = if one_sided { thick_cm } else { thick_cm / 2.0 };
+    let part = half / thick_cm;
+    if kind(piece) == "bird" && !piece.cut.ends_with("leg") {
+        // Of one cap or of two, n: 6 V = n π h (3 r² + h²).
+        let rim = volume.map(|v| (2.0 * part * v / (PI * half.powi(3)) - 1.0 / 3.0).max(1.0).sqrt());
+        return Solid::Lens(stepped(rim.unwrap_or(BREAST / part / 2.0)));
     }
+    let loin = ["-loin", "-backstrap"].iter().any(|end| piece.cut.ends_with(end));
+    if loin && !one_sided {
+        let long = volume.map(|v| v / (PI / 4.0 * thick_cm.powi(3)));
+        return Solid::Round(stepped(long.unwrap_or(LOIN).max(1.0)));
+    }
+    let wide = volume.map_or(JOINT, |v| (v / thick_cm.powi(3)).sqrt().max(1.0));
+    let far = stepped(wide / part / 2.0);
+    Solid::Brick([far, far])
+}
+
+fn stepped(ratio: f64) -> f64 {
+    ((ratio.ln() / STEP).round() * STEP).exp()
 }
 
 /// The share of the final amount at which the centre has colour; nothing where no cure is.
@@ -122,9 +185,5 @@ pub(super) fn usual(recipe: &Recipe) -> Option<Temperature> {
 /// When the cure came off: the first tick of a step that follows it.
 #[must_use]
 pub fn ended(batch: &Batch) -> Option<i64> {
-    let steps = batch.recipe.steps.iter().enumerate();
-    steps
-        .filter(|(_, s)| s.act != Do::Cure)
-        .find_map(|(i, _)| batch.step(i))
-        .map(|t| t.at)
+    batch.cure_ended()
 }

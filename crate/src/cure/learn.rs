@@ -2,7 +2,6 @@
 
 use super::Diffusion;
 use super::course::draw;
-use super::curve::Curve;
 use super::fridge::{Fridge, hours};
 use super::laid::{COLOUR, Laid, colour_share, ended, usual};
 use super::model::{AskCut, Cutting, Learnt};
@@ -144,7 +143,7 @@ pub fn learn(ask: &AskCut) -> Result<Finding, Problem> {
             "No hour of this cure counts yet, so the cut tells nothing of its speed.",
         ));
     }
-    let curve = Curve::new(laid.exponent, laid.enters);
+    let curve = laid.fills();
     let colour = colour_share(&batch.recipe);
     // D from the Fo that the cut shows.
     let speed = |fo: f64, factor: f64| fo * laid.half * laid.half / (counted * factor * laid.faster * 1e-10);

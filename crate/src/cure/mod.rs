@@ -2,7 +2,9 @@
 //!
 //! Salt moves by Fick's law ([`crate::transport`]); colour goes with nitrite, taken as 0.7 of salt's speed, for the
 //! front only (judgement: nitrite reacts, and has no agreed figure). One master curve serves each shape and boundary:
-//! the speed of the meat, its thickness and the refrigerator enter through `Fo = ∫ D(T) dt / L²` alone.
+//! the speed of the meat, its thickness and the refrigerator enter through `Fo = ∫ D(T) dt / L²` alone. A joint is a brick
+//! or a round with ends, a breast a lens, each in three dimensions; a rub lies where it was put, shared evenly over the
+//! surface, so that the middle of a flat piece first gets less than its share and has to wait for the rest from the edges.
 //!
 //! A forecast, never a guarantee: the spread is a factor of 2.5 either way until cuts have taught it better.
 //!
@@ -11,8 +13,8 @@
 //!
 //! | leg | 2 days per lb | 1 inch per week | sweet pickle | likely, even salt | earliest to latest |
 //! |---|---|---|---|---|---|
-//! | 6 lb, 4 in thick | 12 d | 28 d | 24 d | 40 d | 16 to 99 d |
-//! | 15 lb, 6 in thick | 30 d | 42 d | 60 d | 84 d | 34 to 210 d |
+//! | 6 lb, 4 in thick | 12 d | 28 d | 24 d | 95 d | 38 to 237 d |
+//! | 15 lb, 6 in thick | 30 d | 42 d | 60 d | 163 d | 65 to 407 d |
 //!
 //! Sources: Clemson HGIC 3603, Rentfrow 2013 (Kentucky), USDA FB 2265, published. By the likely speed all of these rules
 //! take a leg out before its middle has 90 % of its salt; Kentucky asks for 2 to 3 weeks of
@@ -23,23 +25,29 @@
     reason = "a forecast whose spread is a factor of 2.5; no dose is made here"
 )]
 
+mod cap;
 mod clock;
+mod cold;
 mod course;
-mod curve;
 mod fridge;
 mod laid;
 mod learn;
 mod model;
 mod notes;
-mod rinse;
 mod say;
+mod through;
+mod until;
+mod went_in;
 
+pub use cap::CapRow;
 pub use clock::clock;
+pub use cold::{Cold, WARM, Warmth, cold, heated};
 pub use laid::ended;
 pub use learn::{Speed, learn};
-pub use model::{AskClock, AskCut, Class, CureClock, Cutting, Learnt, Note, Point, Rule, Soak, Span3, Window};
-pub use notes::too_warm;
-pub use rinse::{Draw, Stay, stay};
+pub use model::{AskClock, AskCut, Class, CureClock, Cutting, Learnt, Note, Point, Rule, Soak, Span3};
+pub use through::through;
+pub use until::{Capped, ClassUntil, Stay, Through, Until, stay};
+pub use went_in::{WentIn, went_in};
 
 /// How fast salt goes into one kind of meat: a row of `tables/diffusion.csv`.
 #[derive(Clone, Copy, Debug)]

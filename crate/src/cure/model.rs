@@ -1,8 +1,9 @@
 //! What is asked of the clock and what it answers.
 
+use super::until::Until;
 use crate::batch::Batch;
 use crate::dose::Mark;
-use crate::quantity::{Fraction, Length};
+use crate::quantity::{Fraction, Length, Rest};
 use crate::weigh::Settings;
 use serde::{Deserialize, Serialize};
 
@@ -16,6 +17,10 @@ pub struct AskClock {
     /// The time now, in milliseconds since 1970.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub now: i64,
+    /// Hours slept or away: nothing that can move falls into them.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Rest>>"))]
+    pub rests: Vec<Rest>,
     /// Salt to soak it down to, when it is too salty.
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
@@ -72,6 +77,9 @@ pub struct CureClock {
     /// When it came out.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub ended: Option<i64>,
+    /// When it comes out of the cure; before the cure is on, as if it went on now. Nothing where there is no stay.
+    /// The course of the batch fills it in.
+    pub until: Option<Until>,
     /// What is to be said of the whole: refrigerator, date, order.
     pub notes: Vec<Note>,
     /// One for each size class with a clock, in the order of the batch.
@@ -136,26 +144,6 @@ pub struct Class {
     pub rules: Vec<Rule>,
     /// Soaking, when it was asked for and is needed.
     pub soak: Option<Soak>,
-}
-
-/// When a size class may be rinsed, in milliseconds since 1970.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct Window {
-    /// Its place in the batch.
-    pub at: u32,
-    /// `8 Mallard breast`.
-    pub name: String,
-    /// As likely through as not: colour at the centre, where there is no cure even salt.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub earliest: i64,
-    /// Nine in ten are through.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub surely: i64,
-    /// Nine in ten have even salt, and the recipe's time is up: staying longer brings nothing. Not a limit by salt,
-    /// which only evens out where the dose is weighed.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub latest: i64,
 }
 
 /// A place in the profile. Shares are per mille of the final value.

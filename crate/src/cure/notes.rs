@@ -1,42 +1,28 @@
 //! What is said of a whole batch: the refrigerator, the method, the order of the classes, the date.
 
+use super::cold::{Cold, Warmth};
 use super::course::Course;
-use super::curve::Curve;
 use super::fridge::{Off, hours, moment};
 use super::laid::{COLOUR, Laid, colour_share};
 use super::learn::Speed;
 use super::model::{Class, Note};
-use super::rinse::WORTH;
 use super::say::{degrees, note, span};
-use crate::batch::{Batch, kind};
+use crate::batch::{By, kind};
 use crate::dose::Mark;
 use crate::quantity::Length;
 use crate::recipe::Method;
-use crate::weigh::Settings;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
-/// The caution beside the next job of a cure that was too warm for too long, or nobody knows how long; else nothing.
-#[must_use]
-pub fn too_warm(batch: &Batch, now: i64, settings: &Settings) -> Option<&'static str> {
-    let course = Course::new(batch, now, settings, None);
-    let (warm, _) = course.fridge.warm_and_stood(course.now);
-    (warm + course.fridge.unread >= TOO_LONG).then_some(
-        "It was above 4 °C (40 °F) for 2 hours or more, or nobody knows how long: such meat is thrown out. Read what the cure clock says of it before anything else.",
-    )
-}
-
-/// Hours above 40 °F after which meat is thrown out. FoodSafety.gov, quoted.
-const TOO_LONG: f64 = 2.0;
 /// In hours.
 const MINUTE: f64 = 1.0 / 60.0;
 
 impl Course<'_> {
     pub fn fridge_notes(&self, runs: bool) -> Vec<Note> {
-        let (warm, stood) = self.fridge.warm_and_stood(self.now);
+        let (stood, cold) = (self.fridge.stood(self.now), self.cold);
         let mut notes = Vec::new();
-        if let Some(says) = self.warmth(warm) {
-            let mark = if warm + self.fridge.unread < TOO_LONG {
+        if let Some(says) = self.warmth(&cold) {
+            let mark = if cold.warmth() == Warmth::Warm {
                 Mark::Care
             } else {
                 Mark::Stop
@@ -53,7 +39,7 @@ impl Course<'_> {
                 ),
             ));
         }
-        notes.extend(self.fridge.off.map(|off| self.power(off)));
+        notes.extend(self.fridge.off.map(|off| self.power(off, cold.warmth())));
         if runs && self.batch.fridge.is_empty() {
             notes.push(note(
                 Mark::Ask,
@@ -66,8 +52,8 @@ impl Course<'_> {
     }
 
     /// How long it was above 40 °F, so far as anybody knows, and what that means.
-    fn warmth(&self, warm: f64) -> Option<String> {
-        let unread = self.fridge.unread;
+    fn warmth(&self, cold: &Cold) -> Option<String> {
+        let (warm, unread) = (cold.warm, cold.unread);
         if warm + unread <= 0.0 {
             return None;
         }
@@ -81,7 +67,7 @@ impl Course<'_> {
                 span(unread, self.units)
             ));
         }
-        let then = if warm + unread < TOO_LONG {
+        let then = if cold.warmth() == Warmth::Warm {
             "Under 2 hours in all it can still be used: cool it now, and look at the thermometer within the hour."
         } else {
             "Meat above 4 °C for 2 hours or more, or nobody knows how long, is thrown out (FoodSafety.gov, quoted), unless the meat itself was measured and was colder."
@@ -113,23 +99,7 @@ impl Course<'_> {
             let says = "A size class without its thickest part has no clock. Measure it under Pieces.";
             notes.push(note(Mark::Ask, "Thickness missing", says.into()));
         }
-        let ready = |c: &Class| c.colour.unwrap_or(c.even);
-        let slowest = classes.iter().max_by_key(|c| ready(c).likely);
-        let quickest = classes.iter().min_by_key(|c| ready(c).likely);
-        if let (Some(slow), Some(quick)) = (slowest, quickest)
-            && hours(ready(slow).likely.saturating_sub(ready(quick).likely)) > WORTH
-        {
-            let says = format!(
-                "{} may come out {} before {}. Bags of their own let them.",
-                quick.name,
-                span(
-                    hours(ready(slow).likely.saturating_sub(ready(quick).likely)),
-                    self.units
-                ),
-                slow.name
-            );
-            notes.push(note(Mark::Ok, "Small pieces out first", says));
-        }
+        let slowest = classes.iter().max_by_key(|c| c.colour.unwrap_or(c.even).likely);
         if let (Some(slow), Some(planned), false) = (slowest, self.planned, ended) {
             notes.extend(self.date(slow, planned));
         }
@@ -147,16 +117,26 @@ impl Course<'_> {
                 note(Mark::Ok, "Longer than planned", says.into())
             });
         }
+        // By the clock it stays in until it is through.
+        if self.batch.by != Some(By::Recipe) {
+            return None;
+        }
         let piece = self.batch.pieces.get(slow.at as usize)?;
         let thick = piece.thickness?.base().to_f64()?;
-        // Cut thinner it is a flat piece, whatever it was: the thickness whose slab is through by the date.
+        // The thickness at which a slice as wide as the piece is through by the date.
         let laid = Laid::of(self.batch, piece)?;
         let colour = colour_share(&self.batch.recipe);
-        let fo = Curve::new(0.0, laid.enters).when(0.0, colour.unwrap_or(0.9));
         let [_, d, _] = Speed::learned(kind(piece), self.learned).three();
         let factor = if colour.is_some() { COLOUR } else { 1.0 };
-        let reach = (self.fridge.counted(planned, self.now) * 3600.0 * d * factor * laid.faster / fo).sqrt();
-        let thinner = reach * if laid.one_sided { 1000.0 } else { 2000.0 };
+        let hours = self.fridge.counted(planned, self.now);
+        let (mut thin, mut thinner) = (0.0, thick);
+        for _ in 0..11 {
+            let middle = f64::midpoint(thin, thinner);
+            let slice = laid.sliced(middle / thick);
+            let needed = slice.hours(slice.fills().when(0.0, colour.unwrap_or(0.9)), d * factor);
+            *(if needed > hours { &mut thinner } else { &mut thin }) = middle;
+        }
+        let thinner = thin;
         let cut = Length::new(Decimal::from(thinner.floor().to_i64()?))
             .ok()?
             .show(self.units)
@@ -184,20 +164,23 @@ impl Course<'_> {
     }
 
     /// What the hours without power mean. Published advice: see the constants of the refrigerator.
-    fn power(&self, off: Off) -> Note {
+    fn power(&self, off: Off, warmth: Warmth) -> Note {
         let basis = if off.guessed {
             "Nothing was read when it came back, so this is reckoned: a shut door in a room at 22 °C (72 °F), which keeps cold for about 4 hours (FoodSafety.gov, quoted). Opened, or in a warmer room, it was sooner. Type what the thermometer and the meat read."
         } else {
             "Taken as a straight line between what was read before and after it."
         };
-        let meaning = if off.warm > 2.0 {
-            "Meat above 4 °C (40 °F) for more than 2 hours is thrown out (FoodSafety.gov, quoted), cured or not."
-        } else if off.warm > 0.0 {
-            "Up to 2 hours above 4 °C (40 °F) in all it can still be used: cool it at once, cook it through. If in doubt, throw it out."
-        } else {
-            "It stayed at 4 °C (40 °F) or colder: go on."
+        // The same word as the doubt that stands on the batch.
+        let meaning = match warmth {
+            Warmth::Kept => "It stayed at 4 °C (40 °F) or colder: go on.",
+            Warmth::Warm => {
+                "Up to 2 hours above 4 °C (40 °F) in all it can still be used: cool it at once, cook it through. If in doubt, throw it out."
+            }
+            Warmth::MayBeTooWarm | Warmth::TooWarm | Warmth::NoPower => {
+                "Meat above 4 °C (40 °F) for more than 2 hours is thrown out (FoodSafety.gov, quoted), cured or not."
+            }
         };
-        let mark = if off.warm > 0.0 { Mark::Stop } else { Mark::Care };
+        let mark = if warmth == Warmth::Kept { Mark::Care } else { Mark::Stop };
         let says = format!(
             "{} without power, up to {}; {} of it above 4 °C (40 °F). {meaning} {basis}",
             span(off.hours, self.units),

@@ -1,5 +1,6 @@
 //! Every answer.
 
+use super::draft::{Draft, draft};
 use super::read::{ReadValues, read};
 use super::request::{AskDose, Record, Request};
 use super::starters::{self, Starters};
@@ -15,11 +16,12 @@ use crate::plan::back::{self, Back};
 use crate::plan::bag::{self, BagSheet, GameName};
 use crate::plan::trouble::{Trouble, trouble};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Mass, Problem, Range};
+use crate::quantity::{Awake, Code, Mass, Problem, Range};
 use crate::reading::{self, Reading};
 use crate::recipe::{self, Method, Recipe};
 use crate::schedule::{self, NextList};
 use crate::share::{self, Link, RecipeCard};
+use crate::standing::{self, Packing, StandingSheet, Vouched};
 use crate::weigh::{self, Finding, ScaleSheet, Settings, SpoonSheet, StockSheet, WeighSheet};
 use rust_decimal::{Decimal, dec};
 use serde::Serialize;
@@ -48,8 +50,11 @@ pub enum Ok {
     Starters(Starters),
     Pieces(PieceSheet),
     Card(RecipeCard),
-    WeighOut(WeighSheet),
-    CheckDose(Verdict),
+    Turned(Opened),
+    WeighOut(Vouched<WeighSheet>),
+    Draft(Draft),
+    CheckDose(Vouched<Verdict>),
+    Standing(StandingSheet),
     Next(NextList),
     Link(Link),
     OpenLink(Opened),
@@ -135,11 +140,21 @@ pub fn answer(request: Request) -> Answer {
                 .and_then(|weight| share::card(&ask.recipe, weight, ask.pieces.unwrap_or(1), &ask.settings))
                 .map(Ok::Card)
         }
-        Request::WeighOut(ask) => weigh::sheet(&ask.batch, &ask.settings).map(Ok::WeighOut),
-        Request::CheckDose(ask) => check_dose(&ask).map(Ok::CheckDose),
+        Request::Turned(ask) => recipe::turned(&ask.recipe, ask.method)
+            .map(|recipe| Ok::Turned(Opened { recipe }))
+            .ok_or_else(|| vec![too_large()]),
+        Request::WeighOut(ask) => standing::weigh_out(&ask.batch, &ask.settings).map(Ok::WeighOut),
+        Request::Draft(ask) => draft(&ask).map(Ok::Draft),
+        Request::CheckDose(ask) => {
+            check_dose(&ask).map(|verdict| Ok::CheckDose(standing::on_its_own(verdict, ask.eaten)))
+        }
+        Request::Standing(ask) => {
+            let (frozen, vacuum) = (ask.frozen, ask.vacuum);
+            standing::sheet(&ask.batch, &ask.settings, ask.now, Packing { frozen, vacuum }).map(Ok::Standing)
+        }
         Request::Next(ask) => {
             let batches: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
-            schedule::next(&batches, ask.now, &ask.settings).map(Ok::Next)
+            schedule::next(&batches, ask.now, &ask.rests, &ask.settings).map(Ok::Next)
         }
         Request::Brine(ask) => brine::bench(&ask).map(Ok::Brine),
         Request::Spoon(ask) => weigh::spoon(&ask).map(Ok::Spoon),
@@ -172,18 +187,31 @@ pub fn answer(request: Request) -> Answer {
         }
         Request::Calendar(ask) => {
             let batches: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
-            plan::calendar(&batches, &ask.earlier, ask.now, &ask.settings).map(Ok::Calendar)
+            plan::calendar(&batches, &ask.earlier, ask.now, &ask.rests, &ask.words, &ask.settings).map(Ok::Calendar)
         }
         Request::Labels(ask) => {
             let (frozen, vacuum, packs) = (ask.frozen, ask.vacuum, &ask.packs);
-            pack::labels(&ask.batch, &ask.settings, ask.now, &Packed { frozen, vacuum, packs }).map(Ok::Labels)
+            Awake::but_for(&ask.rests)
+                .map_err(|problem| vec![problem])
+                .and_then(|awake| {
+                    let how = Packed {
+                        frozen,
+                        vacuum,
+                        packs,
+                        awake: &awake,
+                    };
+                    pack::labels(&ask.batch, &ask.settings, ask.now, &how).map(Ok::Labels)
+                })
         }
-        Request::CureClock(ask) => cure::clock(&ask).map(Ok::CureClock),
+        Request::CureClock(ask) => schedule::clock(&ask).map(Ok::CureClock),
         Request::LearnCut(ask) => cure::learn(&ask).map(Ok::LearnCut).map_err(|p| vec![p]),
         Request::Ledger(ask) => {
             pack::ledger(&ask.batches, &ask.stock, ask.weight, ask.thickness, &ask.settings).map(Ok::Ledger)
         }
-        Request::Larder(ask) => pack::larder(&ask.stock, &ask.batches, ask.now, &ask.settings).map(Ok::Larder),
+        Request::Larder(ask) => {
+            let batches: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
+            pack::larder(&ask.stock, &batches, ask.now, &ask.settings).map(Ok::Larder)
+        }
     };
     match answered {
         Result::Ok(ok) => Answer::Ok(Box::new(ok)),
@@ -208,6 +236,13 @@ fn tables() -> Tables {
         scale_steps: weigh::SCALE_STEPS.to_vec(),
         settings: Settings::new_page(),
     }
+}
+
+fn too_large() -> Problem {
+    Problem::new(
+        Code::TooLarge,
+        "These weights are too large to reckon exactly. Check each of them.",
+    )
 }
 
 /// A verdict on what is already on the meat or in the brine.
@@ -237,7 +272,7 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         None
     });
     let step = ask.settings.scale_step.base();
-    let portion = |put: &PutIn, at| put.portion(step, &ask.settings.spoons).map_err(|p| p.at(at));
+    let portion = |put: &PutIn, at| put.portion(ask.settings.kit()).map_err(|p| p.at(at));
     let also = ask.also.as_ref().map(|put| portion(put, "also"));
     let put_in: Result<Vec<Portion>, Problem> = [portion(&ask.put_in, "put_in")].into_iter().chain(also).collect();
     let (Some(rule), Result::Ok(portions), true) = (
@@ -248,18 +283,11 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         problems.extend(put_in.err());
         return Err(problems);
     };
-    let lost = || {
-        vec![Problem::new(
-            Code::TooLarge,
-            "These weights are too large to reckon exactly. Check each of them.",
-        )]
-    };
-    let green = Range::weighed(ask.green.base(), step)
-        .map(|g| Range {
-            low: g.low.max(ask.green.base().over(Decimal::TWO).unwrap_or_default()),
-            ..g
-        })
-        .ok_or_else(lost)?;
+    let lost = || vec![too_large()];
+    let green = dose::summed(Range::point(ask.green.base()), step, 1).ok_or_else(lost)?;
+    // Water is weighed once; of what is dissolved, salt and sugar where it is not said.
+    let dissolved = ask.dissolved.filter(|d| !d.base().is_zero());
+    let weighings = dissolved.map_or(1, |_| ask.weighings.unwrap_or(2).min(40).saturating_add(1));
     let pickle = [ask.water, ask.dissolved]
         .into_iter()
         .flatten()
@@ -268,16 +296,25 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         .try_fold(Decimal::ZERO, |sum, grams| sum.plus(grams))
         .ok_or_else(lost)?;
     let kind = cut.map(|c| c.kind);
+    let pickle = dose::summed(Range::point(pickle), step, weighings).ok_or_else(lost)?;
     let whole = Whole {
         counted: ask.method.counted(),
         green,
-        pickle: Range::point(pickle),
+        pickle,
+        fo: None,
         take: ask
             .take
             .and_then(|f| f.base().over(Decimal::ONE_HUNDRED))
             .unwrap_or_default(),
     };
-    let piece = (kind.unwrap_or(pantry::OWN), ask.thickness.map(|t| t.base()));
+    let piece = dose::Lying {
+        kind: kind.unwrap_or(pantry::OWN),
+        thickness: ask.thickness.map(|t| t.base()),
+        thawed: false,
+    };
+    let ascorbate = ask.ascorbate.zip(whole.base());
+    let ascorbate = ascorbate.and_then(|(grams, base)| weigh::accelerator_ppm(grams.base(), step, base));
+    let belly = cut.map_or(Belly::No, |c| c.belly);
     let evens = (ask.method == Method::PickUp).then(|| dose::evens([piece], ask.stays.map(|s| s.base())));
     let case = Case {
         rule,
@@ -286,11 +323,13 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
         whole,
         water: ask.water.map(Mass::base).unwrap_or_default(),
         evens,
+        ascorbate,
         weighed: true,
         portions: portions.clone(),
         step,
         units: ask.settings.units,
     };
-    let keys = dose::keys_for(true, ask.method, ask.eaten, kind.as_slice());
+    let mut keys = dose::keys_for(true, ask.method, ask.eaten);
+    dose::add_bacon(&mut keys, belly);
     dose::judge(&case.settled(), dose::cautions(&keys)).map_err(|p| vec![p])
 }

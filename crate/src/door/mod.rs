@@ -12,8 +12,11 @@
 //! | `starters` | `{}` | [`Starters`]: the five recipes that come with the page, and a demo batch |
 //! | `pieces` | [`AskPieces`] | [`PieceSheet`](crate::batch::PieceSheet) |
 //! | `card` | [`AskCard`]: a recipe and a weight | [`RecipeCard`](crate::share::RecipeCard) |
+//! | `turned` | [`AskTurned`]: a recipe and a method | [`Opened`]: the recipe by that method |
 //! | `weigh_out` | [`AskWeighOut`]: a batch | [`WeighSheet`](crate::weigh::WeighSheet) |
+//! | `draft` | [`AskDraft`]: a weight, a cut and what the bag says, before there is a batch | [`Draft`]: the batch that it would be |
 //! | `check_dose` | [`AskDose`]: what is already on the meat | [`Verdict`](crate::dose::Verdict) |
+//! | `standing` | [`AskStanding`]: a batch and now | [`StandingSheet`](crate::standing::StandingSheet) |
 //! | `next` | [`AskNext`]: batches and now | [`NextList`](crate::schedule::NextList) |
 //! | `link` | [`AskLink`]: a recipe | [`Link`](crate::share::Link): link and QR |
 //! | `open_link` | [`AskOpen`]: a link | [`Opened`] |
@@ -25,7 +28,7 @@
 //! | `check` | [`Record`]: a stored record | [`Checked`] |
 //! | `read_recipe` | [`AskReading`](crate::reading::AskReading): a pasted text, answers so far | [`Reading`](crate::reading::Reading) |
 //! | `plan_bag` | [`AskBag`](crate::plan::bag::AskBag): a bag, recipes and what is in the house | [`BagSheet`](crate::plan::bag::BagSheet) |
-//! | `trouble` | [`AskTrouble`](crate::plan::trouble::AskTrouble): a card and what was chosen | [`Trouble`](crate::plan::trouble::Trouble) |
+//! | `trouble` | [`AskTrouble`](crate::plan::trouble::AskTrouble): a card and what was answered | [`Trouble`](crate::plan::trouble::Trouble) |
 //! | `plan_back` | [`AskBack`]: batches and a date | [`Back`](crate::plan::back::Back) |
 //! | `calendar` | [`AskCalendar`]: batches, what the last file held, and now | [`Calendar`](crate::plan::Calendar): an .ics file |
 //! | `labels` | [`AskLabels`]: a batch, packs and now | [`Labels`](crate::pack::Labels) |
@@ -36,6 +39,7 @@
 //! | `sources` | `{}` | [`Sources`]: where the figures come from |
 
 mod answer;
+mod draft;
 #[cfg(target_arch = "wasm32")]
 mod js;
 mod read;
@@ -44,12 +48,13 @@ mod starters;
 
 use answer::bad_form;
 pub use answer::{Answer, Checked, Ok as Answered, Opened, Sources, SourcesOf, Tables, answer};
+pub use draft::{AskDraft, BothWays, Draft, Thick};
 #[cfg(target_arch = "wasm32")]
 pub use js::reckon;
 pub use read::{FieldKind, ReadField, ReadFields, ReadValue, ReadValues};
 pub use request::{
     AskBack, AskCalendar, AskCard, AskDose, AskFire, AskLabels, AskLarder, AskLedger, AskLink, AskNext, AskOpen,
-    AskPieces, AskWeighOut, Named, Nothing, Record, Request,
+    AskPieces, AskStanding, AskTurned, AskWeighOut, Named, Nothing, Record, Request,
 };
 pub use starters::Starters;
 

@@ -240,7 +240,6 @@ impl ReadField {
     }
 
     fn amount(&self) -> Result<ReadValue, Problem> {
-        let step = rust_decimal::dec!(0.1);
         let what = match self.unit() {
             Some(unit) if unit.contains('#') => "the weight that is printed on the packet, such as 25 g",
             Some("g") => "what the scale showed, such as 3.5 g",
@@ -265,7 +264,7 @@ impl ReadField {
             }
             _ => self.text.trim().to_owned(),
         };
-        let measured = crate::dose::measured(&text, None, step, &[]).map_err(|p| {
+        let measured = crate::dose::measured(&text, None, crate::dose::Kit::PLAIN).map_err(|p| {
             in_words(
                 p,
                 &self.text,

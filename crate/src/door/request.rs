@@ -1,15 +1,16 @@
 //! Every question the crate answers.
 
+use super::draft::AskDraft;
 use super::read::ReadFields;
 use crate::batch::{Batch, Piece, PutIn};
 use crate::brine::AskBrine;
 use crate::cure::{AskClock, AskCut};
 use crate::pack::{Entry, Kept, Stock};
-use crate::plan::Sent;
 use crate::plan::back::Wish;
 use crate::plan::bag::AskBag;
 use crate::plan::trouble::AskTrouble;
-use crate::quantity::{Fraction, Length, Mass, Span};
+use crate::plan::{CalendarWords, Sent};
+use crate::quantity::{Fraction, Length, Mass, Rest, Span};
 use crate::reading::AskReading;
 use crate::recipe::{Eaten, Method, Recipe};
 use crate::weigh::{AskScale, AskSpoon, AskStock, Settings};
@@ -30,10 +31,16 @@ pub enum Request {
     Pieces(AskPieces),
     /// A recipe as a card, for a weight.
     Card(AskCard),
+    /// A recipe by another method.
+    Turned(AskTurned),
     /// The weigh-out of a batch.
     WeighOut(AskWeighOut),
+    /// The batch that a weight would be.
+    Draft(AskDraft),
     /// A verdict on what is already on the meat or in the brine.
     CheckDose(AskDose),
+    /// What is in doubt on a batch, and what of it is assured.
+    Standing(AskStanding),
     /// What comes next over batches.
     Next(AskNext),
     /// A recipe as a link and a QR code.
@@ -92,6 +99,17 @@ pub struct AskPieces {
     pub settings: Settings,
 }
 
+/// Content of `turned`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskTurned {
+    /// The recipe.
+    pub recipe: Recipe,
+    /// The method it is turned to.
+    pub method: Method,
+}
+
 /// Content of `card`.
 #[derive(Clone, Debug, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -140,6 +158,14 @@ pub struct AskDose {
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub dissolved: Option<Mass>,
+    /// How many weighings that is the sum of; nothing for two, salt and sugar.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "number | null", optional))]
+    pub weighings: Option<u32>,
+    /// Sodium ascorbate or erythorbate in it, which a pumped belly wants; nothing where there is none.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub ascorbate: Option<Mass>,
     /// For a pump or a pick-up: the share of green weight that goes in.
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
@@ -191,6 +217,10 @@ pub struct AskNext {
     /// The time now, in milliseconds since 1970.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub now: i64,
+    /// Hours slept or away: nothing that can move falls into them.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Rest>>"))]
+    pub rests: Vec<Rest>,
     /// The user's settings.
     pub settings: Settings,
 }
@@ -209,6 +239,14 @@ pub struct AskCalendar {
     /// The time now, in milliseconds since 1970.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub now: i64,
+    /// Hours slept or away: nothing that can move falls into them.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Rest>>"))]
+    pub rests: Vec<Rest>,
+    /// Words for what is no job; empty ones stand as keys.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<CalendarWords>"))]
+    pub words: CalendarWords,
     /// The user's settings.
     pub settings: Settings,
 }
@@ -300,6 +338,10 @@ pub struct AskLabels {
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(type = "string[]", optional))]
     pub packs: Vec<Mass>,
+    /// Hours slept or away: nothing that can move falls into them.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Rest>>"))]
+    pub rests: Vec<Rest>,
     /// The user's settings.
     pub settings: Settings,
 }
@@ -311,11 +353,33 @@ pub struct AskLabels {
 pub struct AskLarder {
     /// Everything that came in.
     pub stock: Vec<Kept>,
-    /// Batches whose ticks take from it.
-    pub batches: Vec<Batch>,
+    /// Batches whose ticks take from it, and whose packs lie there.
+    pub batches: Vec<Named>,
     /// The time now, in milliseconds since 1970.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub now: i64,
+    /// The user's settings.
+    pub settings: Settings,
+}
+
+/// Content of `standing`.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct AskStanding {
+    /// The batch.
+    pub batch: Batch,
+    /// The time now, in milliseconds since 1970.
+    #[cfg_attr(feature = "types", ts(type = "number"))]
+    pub now: i64,
+    /// True for packs that go into the freezer.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
+    pub frozen: bool,
+    /// True for vacuum packs.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
+    pub vacuum: bool,
     /// The user's settings.
     pub settings: Settings,
 }

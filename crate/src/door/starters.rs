@@ -1,9 +1,10 @@
 //! The recipes that come with the page, from `tables/starters.json`: data in the form in which a recipe is stored.
 
 use crate::batch::{Batch, Piece};
-use crate::quantity::{Code, Problem};
+use crate::quantity::{Code, Length, Problem};
 use crate::recipe::Recipe;
 use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
 
 /// The recipes that come with the page.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -19,6 +20,25 @@ pub struct Starters {
 struct Table {
     recipes: Vec<Recipe>,
     demo: Demo,
+    plain: Plain,
+}
+
+/// What a weight alone is weighed by: a rub of cure and salt.
+#[derive(Deserialize)]
+pub(super) struct Plain {
+    /// One for each group of cuts, the first for all that is in none.
+    pub recipes: Vec<PlainOf>,
+    /// Usual thickness, by the key of a cut or by its kind.
+    pub thickness: BTreeMap<String, Length>,
+    /// Where that comes from.
+    pub source: String,
+}
+
+/// A plain recipe, and which cuts or kinds it is for.
+#[derive(Deserialize)]
+pub(super) struct PlainOf {
+    pub of: Vec<String>,
+    pub recipe: Recipe,
 }
 
 #[derive(Deserialize)]
@@ -48,7 +68,7 @@ fn table() -> Result<Table, String> {
 /// # Errors
 /// [`Code::BadForm`] where the table is not of its form.
 pub fn starters() -> Result<Starters, Vec<Problem>> {
-    let Table { recipes, demo } = table().map_err(|why| vec![Problem::new(Code::BadForm, why)])?;
+    let Table { recipes, demo, .. } = table().map_err(unreadable)?;
     let recipe = recipes.first().cloned();
     let recipe = recipe.ok_or_else(|| vec![Problem::new(Code::Missing, "The table of starters is empty.")])?;
     let demo = Batch {
@@ -57,4 +77,16 @@ pub fn starters() -> Result<Starters, Vec<Problem>> {
         ..Batch::new(demo.tag, demo.name, recipe)
     };
     Ok(Starters { recipes, demo })
+}
+
+/// The plain recipes.
+///
+/// # Errors
+/// [`Code::BadForm`] where the table is not of its form.
+pub(super) fn plain() -> Result<Plain, Vec<Problem>> {
+    table().map(|table| table.plain).map_err(unreadable)
+}
+
+fn unreadable(why: String) -> Vec<Problem> {
+    vec![Problem::new(Code::BadForm, why)]
 }

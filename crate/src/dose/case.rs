@@ -2,9 +2,12 @@
 
 use super::evens::Evens;
 use super::formula::{Ingoing, Whole, ingoing};
-use super::judge::{Finding, find};
+use super::ground::Ground;
+use super::judge::{Finding, find, undecided};
 use super::limits::Rule;
-use crate::pantry::Agent;
+use super::spoons::Unit;
+use super::verdict::Outcome;
+use crate::pantry::{self, Agent};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Range, System};
 use crate::recipe::{Counted, Eaten, Method};
@@ -23,12 +26,19 @@ pub struct Portion {
     pub spread: Decimal,
     /// One part cure in so many, for a premix.
     pub parts: Option<u32>,
-    /// `teaspoon` or `tablespoon`, where it was a spoon.
-    pub spoon: Option<&'static str>,
+    /// The unit it was typed in.
+    pub unit: Unit,
     /// The step of the scale that weighed it, grams.
     pub step: Decimal,
     /// True where it is on the meat already; false where the list only asks for it.
     pub done: bool,
+}
+
+impl Portion {
+    /// `teaspoon` or `tablespoon`, where it was measured by volume.
+    pub const fn spoon(&self) -> Option<&'static str> {
+        self.unit.spoon()
+    }
 }
 
 /// All that a verdict needs.
@@ -46,6 +56,8 @@ pub struct Case<'a> {
     pub water: Decimal,
     /// For a pick-up: whether the pieces even out with the brine all the same.
     pub evens: Option<Evens>,
+    /// Sodium ascorbate or erythorbate that goes in with it, ppm; nothing where there is none or it is not known.
+    pub ascorbate: Option<Range>,
     /// False while some pieces have no weight.
     pub weighed: bool,
     /// What goes in; none for a recipe without cure.
@@ -76,13 +88,18 @@ impl Case<'_> {
         )
     }
 
-    /// A pick-up counted as what it can come to: left in until equal, pieces that are thin enough are a cover brine,
-    /// and where that is not known it may be either.
+    /// A pick-up counted as what it can come to: left in until equal, pieces that are thin enough are a cover brine;
+    /// where that is not known it may be either; and of thick ones the larger of the pick-up and what diffuses in.
     pub fn settled(self) -> Self {
         match self.evens {
             Some(Evens::Thin(_)) => self.by(Counted::GreenAndPickle),
             Some(Evens::Unknown) => self.by(Counted::TakenOrEqual),
-            _ => self,
+            Some(Evens::Thick { fo, .. }) => {
+                let mut other = self.by(Counted::TakenOrDiffused);
+                other.whole.fo = Some(fo);
+                other
+            }
+            None => self,
         }
     }
 
@@ -105,7 +122,37 @@ impl Case<'_> {
         } else {
             Eaten::Cooked
         };
-        find(ingoing, self.rule, eaten)
+        let found = find(ingoing, self.rule, eaten);
+        if found.outcome == Outcome::InRange && self.lacks_ascorbate() {
+            return undecided("Needs ascorbate", Ground::NeedsAccelerator);
+        }
+        found
+    }
+
+    /// True where the rule wants ascorbate with it and there is less, or none that is known of.
+    pub fn lacks_ascorbate(&self) -> bool {
+        let wanted = self.rule.ascorbate.filter(|_| !self.portions.is_empty());
+        wanted.is_some_and(|wanted| self.ascorbate.is_none_or(|a| a.high < wanted))
+    }
+
+    /// The strongest print, per cent nitrite.
+    pub fn strongest(&self) -> Option<Decimal> {
+        self.portions.iter().filter_map(|p| p.agent).map(|a| a.nitrite).max()
+    }
+
+    /// True where a strength is that of the pure salt: a slip, or meat that can kill.
+    pub fn is_lethal(&self) -> bool {
+        self.strongest()
+            .is_some_and(|nitrite| pantry::too_strong(nitrite).is_some())
+    }
+
+    /// True where more can have diffused in than the pick-up says.
+    pub fn is_diffused(&self) -> bool {
+        let high = |counted| self.by(counted).ingoing().map(|i| i.nitrite.high);
+        self.whole.counted == Counted::TakenOrDiffused
+            && high(Counted::TakenOrDiffused)
+                .zip(high(Counted::Taken))
+                .is_some_and(|(a, b)| a > b)
     }
 
     /// True where cure is on the meat already.
@@ -129,7 +176,7 @@ impl Case<'_> {
 
     /// The spoon that was used, if one was.
     pub fn spoon(&self) -> Option<&'static str> {
-        self.portions.iter().find_map(|p| p.spoon)
+        self.portions.iter().find_map(Portion::spoon)
     }
 
     /// The same with so many grams more meat, weighed on the scale.
@@ -173,7 +220,7 @@ impl Case<'_> {
             weight,
             spread: Decimal::ZERO,
             parts: None,
-            spoon: None,
+            unit: Unit::Gram,
             step: self.step,
             done: true,
         };

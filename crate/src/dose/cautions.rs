@@ -1,6 +1,7 @@
 //! Which cautions stand beside a figure. Their words are in `tables/cautions.csv`.
 
 use super::verdict::Caution;
+use crate::pantry::Belly;
 use crate::recipe::{Eaten, Method};
 
 /// Cautions of these keys, in this order; a key that is in no row is left out.
@@ -11,38 +12,77 @@ pub fn cautions(keys: &[&str]) -> Vec<Caution> {
         .collect()
 }
 
-/// Keys for meat of these kinds (`bird`, `red`, `boar`, `hare`, `own` for what the user named) by this method, with
-/// cure or without.
-pub fn keys_for(has_cure: bool, method: Method, eaten: Eaten, kinds: &[&str]) -> Vec<&'static str> {
+/// Keys for the weigh-out: what can still be done otherwise there. Heat, keeping and lead stand at the fire and the pack.
+pub fn keys_for(has_cure: bool, method: Method, eaten: Eaten) -> Vec<&'static str> {
     let mut keys = if has_cure {
         vec!["nitrite-locked", "weigh-it"]
     } else {
         Vec::new()
     };
+    if method.has_brine() {
+        keys.push("brine-once");
+    }
     keys.push("keep-cold");
     if eaten == Eaten::HungForMonths {
         keys.push("raw-hung");
     }
-    keys.extend(heat_keys(method, kinds));
-    if kinds.iter().any(|k| matches!(*k, "bird" | "hare")) {
-        keys.push("shot-guests");
-    }
     keys.push("local-rules");
     keys
+}
+
+/// Keys for dressing and cutting up: what a glove and a test can still do.
+pub fn dressing_keys(kinds: &[&str]) -> Vec<&'static str> {
+    let of = [
+        ("bird", &["dress-birds"][..]),
+        ("red", &["dress-deer"]),
+        ("boar", &["dress-boar", "trichinella-test"]),
+        ("hare", &["dress-hare"]),
+    ];
+    of.into_iter()
+        .filter(|(kind, _)| kinds.contains(kind))
+        .flat_map(|(_, keys)| keys.iter().copied())
+        .collect()
+}
+
+/// Keys for the pack: keeping, giving, and who should not eat of it.
+pub fn pack_keys(kinds: &[&str], has_cure: bool, cold_smoked: bool, vacuum: bool) -> Vec<&'static str> {
+    let mut keys = Vec::new();
+    if vacuum {
+        keys.push("vacuum-botulism");
+    }
+    if cold_smoked {
+        keys.push("cold-smoke");
+    }
+    if kinds.contains(&"red") {
+        keys.push("share-deer");
+    }
+    keys.push("lead");
+    if has_cure {
+        keys.push("infants");
+    }
+    keys.extend(["thaw", "local-rules"]);
+    keys
+}
+
+/// What bacon wants besides: before the word on local rules.
+pub fn add_bacon(keys: &mut Vec<&'static str>, belly: Belly) {
+    if belly != Belly::No {
+        keys.insert(keys.len().saturating_sub(1), "bacon-fry");
+    }
 }
 
 /// Keys for how hot meat of these kinds must get. What the page cannot know gets the two that hurt most; mince has a
 /// row of its own, since what was on the outside is inside.
 pub fn heat_keys(method: Method, kinds: &[&str]) -> Vec<&'static str> {
     if method == Method::Ground {
-        return vec!["mince-160"];
+        return vec!["mince-heat"];
     }
     let unknown = kinds.is_empty() || kinds.contains(&"own");
     [
-        ("boar", "boar-160"),
+        ("boar", "boar-165"),
         ("bird", "birds-165"),
         ("hare", "hare-165"),
-        ("red", "red-145"),
+        ("red", "red-160"),
     ]
     .into_iter()
     .filter(|(kind, _)| kinds.contains(kind) || (unknown && matches!(*kind, "boar" | "bird")))

@@ -54,6 +54,19 @@ pub struct Whole {
     pub pickle: Range,
     /// Share of green weight that goes in, as a proportion; nought where the method has none.
     pub take: Decimal,
+    /// How far diffusion comes by the time it is taken out, D t / (half thickness)²; nothing where that is no matter.
+    pub fo: Option<Range>,
+}
+
+/// The sum of so many weighings: half a step of the scale for each either way, never under half of it, since the dose is
+/// counted on it.
+pub fn summed(grams: Range, step: Decimal, weighings: u32) -> Option<Range> {
+    let off = step.over(Decimal::TWO)?.times(Decimal::from(weighings))?;
+    Some(Range {
+        low: grams.low.less(off)?.max(grams.low.over(Decimal::TWO)?),
+        typical: grams.typical,
+        high: grams.high.plus(off)?,
+    })
 }
 
 impl Whole {
@@ -85,7 +98,25 @@ impl Whole {
                     high: taken.high.max(equal.high),
                 })
             }
+            Counted::TakenOrDiffused => {
+                let (taken, equal, share) = (taken()?, equal()?, self.diffused()?);
+                // The larger dose is the smaller base.
+                let smaller = |taken: Decimal, equal: Decimal, share: Decimal| match equal.over(share) {
+                    Some(diffused) if !share.is_zero() => taken.min(diffused),
+                    _ => taken,
+                };
+                Some(Range::new(
+                    smaller(taken.low, equal.low, share.high),
+                    smaller(taken.typical, equal.typical, share.typical),
+                    smaller(taken.high, equal.high, share.low),
+                ))
+            }
         }
+    }
+
+    /// Of what it comes to when meat and brine are equal, the share that has diffused in when it is taken out.
+    pub fn diffused(&self) -> Option<Range> {
+        super::evens::diffused(self.fo?, self.pickle.over(self.green)?)
     }
 
     /// Grams that the low and the high end of the base grow by for each gram more of pickle; nought where that is
@@ -98,6 +129,11 @@ impl Whole {
             Counted::Taken => (one.over(self.take)?, one.over(self.take)?),
             Counted::TakenAndCovered => (Decimal::ZERO, one),
             Counted::TakenOrEqual => (Decimal::ZERO, one.over(self.take)?),
+            Counted::TakenOrDiffused => {
+                // More brine is weaker, and what diffuses out of it a smaller share.
+                let (taken, share) = (one.over(self.take)?, self.diffused()?.high);
+                (taken.min(one.over(share).unwrap_or(taken)), taken)
+            }
         })
     }
 }

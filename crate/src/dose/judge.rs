@@ -1,7 +1,8 @@
 //! From a range and a rule to a word. Compared exactly, before anything is rounded for reading.
 
 use super::formula::Ingoing;
-use super::limits::{Basis, Rule, default_rule};
+use super::ground::Ground;
+use super::limits::{Basis, Rule, Status, default_rule};
 use super::verdict::{Mark, Outcome, Ppm};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Range, fixed};
@@ -20,78 +21,106 @@ pub struct Finding {
     pub word: &'static str,
     /// The shape.
     pub mark: Mark,
+    /// What it rests on.
+    pub ground: Ground,
 }
 
-/// Nothing can be said yet.
+/// Some pieces have no weight: nothing can be said yet.
 pub const UNKNOWN: Finding = Finding {
     outcome: Outcome::CannotTell,
     sure: false,
     word: "Cannot say yet",
     mark: Mark::Ask,
+    ground: Ground::NotWeighed,
 };
+
+/// The same for another reason, in other words.
+pub const fn undecided(word: &'static str, ground: Ground) -> Finding {
+    Finding {
+        word,
+        ground,
+        ..UNKNOWN
+    }
+}
 
 /// The finding on what goes in, under a rule.
 ///
 /// The worst end of the range sets the word. A limit on the finished meat decides over what is eaten soon, but not over
 /// what hangs for months; a limit on what is left decides neither. There, up to the rule's `undecided_to`, nothing can be
-/// told. A limit from memory does not bless by itself: the default rule, which is published, must agree.
+/// told. A limit from memory does not bless by itself: the default rule, which is published, must agree. The table holds
+/// whole ppm, limits rounded down and leasts up, and the range is shown outward: what is shown compares as it is judged.
 pub fn find(ingoing: Ingoing, rule: &Rule, eaten: Eaten) -> Finding {
     let found = find_alone(ingoing, rule, eaten);
-    let leans = found.outcome == Outcome::InRange && rule.status == "memory";
+    let leans = found.outcome == Outcome::InRange && rule.status == Status::Memory;
     if leans && find_alone(ingoing, default_rule(), eaten).outcome == Outcome::Over {
-        return Finding {
-            word: "Cannot tell",
-            ..UNKNOWN
-        };
+        return undecided("Cannot tell", Ground::MemoryAlone);
     }
     found
 }
 
 fn find_alone(ingoing: Ingoing, rule: &Rule, eaten: Eaten) -> Finding {
     let Ingoing { nitrite, nitrate } = ingoing;
-    let undecided = Finding {
-        word: "Cannot tell",
-        ..UNKNOWN
-    };
-    let over = |sure: bool| Finding {
-        outcome: Outcome::Over,
-        sure,
-        word: if sure { "Stop: over the limit" } else { "May be over" },
-        mark: if sure { Mark::Stop } else { Mark::Care },
-    };
     let counted = if rule.together {
         nitrite.plus(nitrate).unwrap_or(nitrite)
     } else {
         nitrite
     };
-    if counted.high > rule.limit {
-        let decides = match rule.basis {
-            Basis::Ingoing => true,
-            Basis::Finished => eaten == Eaten::Cooked,
-            Basis::Residual => false,
+    let nitrates = rule.nitrate_in(eaten).filter(|_| !rule.together);
+    let decides = match rule.basis {
+        Basis::Ingoing => true,
+        Basis::Finished => eaten == Eaten::Cooked,
+        Basis::Residual => false,
+    };
+    let is_over = counted.high > rule.limit;
+    let by_nitrite = (is_over && (decides || counted.high > rule.undecided_to)).then(|| {
+        let sure = counted.low > rule.limit;
+        (sure, if sure { Ground::Over } else { Ground::MayBeOver })
+    });
+    let by_nitrate = nitrates.filter(|limit| nitrate.high > *limit).map(|limit| {
+        let sure = nitrate.low > limit;
+        let ground = match (rule.nitrate == Some(limit), sure) {
+            (false, _) => Ground::NitrateNotAllowed,
+            (true, true) => Ground::NitrateOver,
+            (true, false) => Ground::NitrateMayBeOver,
         };
-        if !decides && counted.high <= rule.undecided_to {
-            return undecided;
-        }
-        return over(counted.low > rule.limit);
+        (sure, ground)
+    });
+    // Where both are over, the surer one says it.
+    let over = match (by_nitrite, by_nitrate) {
+        (Some((false, _)), Some((true, _))) | (None, _) => by_nitrate,
+        _ => by_nitrite,
+    };
+    if let Some((sure, ground)) = over {
+        return Finding {
+            outcome: Outcome::Over,
+            sure,
+            word: if sure { "Stop: over the limit" } else { "May be over" },
+            mark: if sure { Mark::Stop } else { Mark::Care },
+            ground,
+        };
     }
-    match rule.nitrate.filter(|_| !rule.together) {
-        Some(limit) if nitrate.high > limit => return over(nitrate.low > limit),
-        None if !rule.together && nitrate.high > Decimal::ZERO => return undecided,
-        _ => {}
+    if is_over {
+        return undecided("Cannot tell", Ground::FinishedDecides);
+    }
+    if !rule.together && nitrates.is_none() && nitrate.high > Decimal::ZERO {
+        return undecided("Cannot tell", Ground::NitrateNoFigure);
     }
     if nitrite.high.is_zero() && nitrate.high > Decimal::ZERO {
         // Nitrate alone: within its limit, but no rule has a least for it.
-        return undecided;
+        return undecided("Cannot tell", Ground::NitrateAlone);
     }
     if nitrite.low < rule.least {
         let sure = nitrite.high < rule.least;
-        let word = if sure { "Too low" } else { "May be too low" };
         return Finding {
             outcome: Outcome::TooLittle,
             sure,
-            word,
+            word: if sure { "Too low" } else { "May be too low" },
             mark: Mark::Care,
+            ground: if sure {
+                Ground::TooLittle
+            } else {
+                Ground::MayBeTooLittle
+            },
         };
     }
     Finding {
@@ -99,6 +128,7 @@ fn find_alone(ingoing: Ingoing, rule: &Rule, eaten: Eaten) -> Finding {
         sure: true,
         word: "In range",
         mark: Mark::Ok,
+        ground: Ground::InRange,
     }
 }
 

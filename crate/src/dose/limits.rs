@@ -1,10 +1,23 @@
 //! Limits by jurisdiction, method and cut. The figures are in `tables/limits.csv`.
 
 use crate::pantry::Belly;
-use crate::recipe::Method;
+use crate::recipe::{Eaten, Method};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 use serde::Serialize;
+
+/// How well a figure is known.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Status {
+    /// Read in the source or a faithful copy of it.
+    Published,
+    /// Read in a text that quotes the source.
+    Quoted,
+    /// Not looked up: blesses nothing by itself.
+    Memory,
+}
 
 /// What a limit counts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -32,6 +45,8 @@ pub struct Rule {
     pub limit: Decimal,
     /// Most nitrate; nothing where the rule gives no figure.
     pub nitrate: Option<Decimal>,
+    /// True where nitrate may go only into what is not heat-treated.
+    pub nitrate_raw_only: bool,
     /// True where nitrite and nitrate are summed against the limit.
     pub together: bool,
     /// What the limit counts.
@@ -40,10 +55,22 @@ pub struct Rule {
     pub undecided_to: Decimal,
     /// Effective least of nitrite.
     pub least: Decimal,
+    /// Sodium ascorbate or erythorbate that has to go in with it; nothing where none has to.
+    pub ascorbate: Option<Decimal>,
     /// The rule in words, with where it is published.
     pub source: &'static str,
-    /// `published`, `quoted` or `memory`.
-    pub status: &'static str,
+    /// Of the figure that decides.
+    pub status: Status,
+}
+
+impl Rule {
+    /// Most nitrate in what is eaten so; nothing where the rule gives no figure.
+    pub fn nitrate_in(&self, eaten: Eaten) -> Option<Decimal> {
+        match eaten {
+            Eaten::Cooked if self.nitrate_raw_only => Some(Decimal::ZERO),
+            _ => self.nitrate,
+        }
+    }
 }
 
 /// A jurisdiction, for a picker.
@@ -58,8 +85,8 @@ pub struct Profile {
     pub limit: u32,
     /// What its general rule counts and where it is published.
     pub source: &'static str,
-    /// `published`, `quoted` or `memory`.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
 }
 
 /// Every jurisdiction, the default first.

@@ -1,6 +1,7 @@
 //! Reads what went in as cure: a weight, level or heaped spoons, packets. A spoon is a range.
 
 use super::case::Portion;
+use super::spoons::Unit;
 use crate::pantry::{self, Agent, Group};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Kind, Mass, MassKind, Problem, Range, Volume};
@@ -100,12 +101,32 @@ fn packets(rest: &str) -> Option<(Decimal, Decimal)> {
     Some((Decimal::from(count), Mass::read(weight, None).ok()?.base()))
 }
 
-/// Reads `1 tbsp`, `2½ tsp`, `1 heaped tsp`, `1 packet of 25 g` or `3.5 g` of cure that is in already. `own` are the
-/// user's own spoons: where one was weighed with such a cure, its weighings stand in place of the general range.
+/// What is known of the cook's scale and spoons.
+#[derive(Clone, Copy, Debug)]
+pub struct Kit<'a> {
+    /// The scale's step, grams.
+    pub step: Decimal,
+    /// The user's own spoons.
+    pub own: &'a [OwnSpoon],
+    /// Key of the jurisdiction whose rule is chosen: its spoons are meant.
+    pub profile: &'a str,
+}
+
+impl Kit<'_> {
+    /// For what does not depend on it: whether a text can be read at all.
+    pub const PLAIN: Self = Self {
+        step: dec!(0.1),
+        own: &[],
+        profile: "",
+    };
+}
+
+/// Reads `1 tbsp`, `2½ tsp`, `1 heaped tsp`, `1 packet of 25 g` or `3.5 g` of cure that is in already. Where a
+/// spoon of the user's own was weighed with such a cure, its weighings stand in place of the general range.
 ///
 /// # Errors
 /// The problem of the text; [`Code::TooSmall`] for nought.
-pub fn measured(said: &str, agent: Option<Agent>, step: Decimal, own: &[OwnSpoon]) -> Result<Portion, Problem> {
+pub fn measured(said: &str, agent: Option<Agent>, kit: Kit<'_>) -> Result<Portion, Problem> {
     let (word, rest) = word_in(said);
     let share = word.map_or(Range::point(Decimal::ONE), |m| m.share);
     let times = |one: Range, n: Decimal| {
@@ -118,25 +139,42 @@ pub fn measured(said: &str, agent: Option<Agent>, step: Decimal, own: &[OwnSpoon
     let in_packets = word
         .filter(|m| ["packet", "sachet"].contains(&m.word))
         .and_then(|_| packets(&rest));
-    let (weight, spoon) = match (in_packets, Mass::read(&rest, None), Volume::read(&rest, None)) {
-        (Some((count, one)), _, _) => (times(Range::point(one), count), None),
-        (None, Ok(mass), _) if word.is_none() => (Range::weighed(mass.base(), step), None),
+    let (weight, unit) = match (in_packets, Mass::read(&rest, None), Volume::read(&rest, None)) {
+        (Some((count, one)), _, _) => (times(Range::point(one), count), Unit::Packet),
+        (None, Ok(mass), _) if word.is_none() => (
+            Range::weighed(mass.base(), kit.step),
+            Unit::of(&rest).unwrap_or_default(),
+        ),
         (None, _, Ok(volume)) => {
-            let lower = rest.to_ascii_lowercase();
-            let tablespoon = lower.contains("tb") || lower.contains("table");
-            let mine = own
+            let unit = Unit::of(&rest).unwrap_or(Unit::Millilitre);
+            let tablespoon = unit == Unit::Tablespoon;
+            let mine = kit
+                .own
                 .iter()
                 .find(|s| s.tablespoon == tablespoon && agent.is_some_and(|a| s.is_of(a)));
-            let unit = if tablespoon && mine.is_some() {
+            // The weighings are of US teaspoons; the spoons of another country hold more.
+            let country = match mine {
+                Some(_) => None,
+                None => unit.over_us(kit.profile),
+            };
+            let each = if tablespoon && mine.is_some() {
                 "1 tbsp"
             } else {
                 "1 tsp"
             };
-            let one = Volume::read(unit, None).ok().map(Volume::base);
-            let spoons = one.and_then(|t| volume.base().over(t)).map(|t| t.half_away(8));
+            let one = Volume::read(each, None).ok().map(Volume::base);
+            let count = one.and_then(|t| volume.base().over(t)).map(|t| t.half_away(8));
             let level = mine.map(OwnSpoon::range).or_else(|| level(agent));
-            let weight = spoons.zip(level).and_then(|(n, level)| times(level, n));
-            (weight, Some(if tablespoon { "tablespoon" } else { "teaspoon" }))
+            let weight = count.zip(level).and_then(|(n, level)| {
+                let weight = times(level, n)?;
+                let country = country.unwrap_or(Range::point(Decimal::ONE));
+                Some(Range {
+                    low: weight.low.times(country.low)?,
+                    typical: weight.typical.times(country.typical)?,
+                    high: weight.high.times(country.high)?,
+                })
+            });
+            (weight, unit)
         }
         (None, as_mass, Err(as_volume)) => {
             // The kinds know of different units; the one that knew the unit says more.
@@ -172,8 +210,8 @@ pub fn measured(said: &str, agent: Option<Agent>, step: Decimal, own: &[OwnSpoon
         weight,
         spread: Decimal::ZERO,
         parts: None,
-        spoon,
-        step,
+        unit,
+        step: kit.step,
         done: true,
     })
 }

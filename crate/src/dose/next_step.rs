@@ -1,6 +1,7 @@
 //! The next step for each outcome, with its figures. A rescue never rests on soaking nitrite out or on more time.
 
 use super::case::Case;
+use super::ground::Ground;
 use super::judge::{Finding, ppm};
 use super::rescue::{agent, in_range, more_cure, more_meat, more_water};
 use super::verdict::{Advice, Outcome};
@@ -24,6 +25,9 @@ pub fn steps(case: &Case<'_>, finding: Finding, aim: Option<Decimal>) -> Vec<Adv
     if case.is_unknown() {
         return unknown();
     }
+    if case.is_lethal() && case.is_done() {
+        return lethal();
+    }
     if !case.weighed {
         return vec![advice(
             "Weigh the pieces.",
@@ -32,6 +36,7 @@ pub fn steps(case: &Case<'_>, finding: Finding, aim: Option<Decimal>) -> Vec<Adv
     }
     let words = case.method.words();
     match (case.is_done(), finding.outcome) {
+        (done, Outcome::CannotTell) if finding.ground == Ground::NeedsAccelerator => ascorbate(case, done),
         (true, Outcome::Over) => over(case, finding.sure),
         (true, Outcome::TooLittle) => too_little(case),
         (true, Outcome::InRange) => in_place(case),
@@ -159,6 +164,47 @@ fn unknown() -> Vec<Advice> {
     ]
 }
 
+fn lethal() -> Vec<Advice> {
+    vec![
+        advice(
+            "Nobody tastes it. Read the packet again.",
+            "Cooking and soaking take nothing out. If the packet says a few per cent, type that, and it is judged anew.",
+        ),
+        advice(
+            "If the packet says so: throw all of it out.",
+            "Wrapped and shut in, away from children and dogs, with the brine down a drain and plenty of water. The packet is no cure for food: lock it away.",
+        ),
+        advice(
+            "Has someone eaten some?",
+            "Ring the poison centre or the emergency number at once, with signs or without, and say nitrite. In the US: 1-800-222-1222.",
+        ),
+    ]
+}
+
+fn ascorbate(case: &Case<'_>, done: bool) -> Vec<Advice> {
+    let wanted = case.rule.ascorbate.map(plain).unwrap_or_default();
+    let gently = advice(
+        "Fry it gently, not until it chars.",
+        "Nitrosamines come of nitrite in bacon that is fried very hot; ascorbate holds them down. Poured-off fat holds most of them: do not cook with it.",
+    );
+    if done {
+        return vec![
+            advice(
+                format!("Is ascorbate in it, {wanted} ppm?"),
+                "Say how much went in, and it is judged with it. Once the pickle is in the meat it cannot be added.",
+            ),
+            gently,
+        ];
+    }
+    vec![
+        advice(
+            format!("Put {wanted} ppm of sodium ascorbate or erythorbate into the pickle."),
+            "As a line of the recipe, by its name. It goes in last, when the cure is dissolved and the pickle cold.",
+        ),
+        gently,
+    ]
+}
+
 fn undecided(case: &Case<'_>) -> Vec<Advice> {
     vec![
         advice(
@@ -192,7 +238,7 @@ fn undecided_done() -> Vec<Advice> {
 fn in_place(case: &Case<'_>) -> Vec<Advice> {
     let keep = case.method.words().keep;
     let mut list = vec![advice("Leave the cure as it is.", keep)];
-    if let Some(portion) = case.portions.iter().find(|p| p.spoon.is_some()) {
+    if let Some(portion) = case.portions.iter().find(|p| p.spoon().is_some()) {
         list.push(advice(
             "Write it on the bag.",
             format!("“{}, not weighed”, with today's date.", portion.said),

@@ -6,11 +6,11 @@ use super::verdict::Outcome;
 use crate::pantry::{Agent, PPM};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Range, System};
-use crate::recipe::Counted;
+use crate::recipe::{Counted, Method};
 use rust_decimal::{Decimal, dec};
 
-/// Raw meat beside what is there that brings all of the range in range: rounded up to 10 g or to a whole ounce, finer
-/// where only that fits. `None` where no amount does, or where the dose does not go by the weight of the meat.
+/// Raw meat beside what is there that brings the middle of the range to the middle between least and limit, and all of it
+/// in range: rounded up to 10 g or to a whole ounce, finer where only that fits. `None` where no amount does, or where the dose does not go by the weight of the meat.
 pub fn more_meat(case: &Case<'_>) -> Option<Decimal> {
     let evens_out = matches!(case.whole.counted, Counted::Green | Counted::GreenAndPickle);
     thinned_by(case, evens_out.then_some(Decimal::ONE)?, Case::with_meat)
@@ -21,7 +21,12 @@ pub fn more_water(case: &Case<'_>) -> Option<Decimal> {
     thinned_by(case, case.whole.grows()?.0, Case::with_water)
 }
 
-/// The least grams of something that bring the dose in range, where each adds `grows` grams to what it is counted on.
+/// Half-way between the least and the limit, ppm: what is aimed at where there is a choice.
+fn middle(case: &Case<'_>) -> Option<Decimal> {
+    case.rule.least.plus(case.rule.limit)?.over(Decimal::TWO)
+}
+
+/// The grams of something that bring the dose to the middle, where each adds `grows` grams to what it is counted on.
 fn thinned_by<'a>(
     case: &Case<'a>,
     grows: Decimal,
@@ -31,27 +36,30 @@ fn thinned_by<'a>(
     let now = case.whole.base()?.low;
     let needed = |high: Decimal, limit: Decimal| high.times(now)?.over(limit);
     let counted = if case.rule.together {
-        found.nitrite.high.plus(found.nitrate.high)?
+        found.nitrite.plus(found.nitrate)?
     } else {
-        found.nitrite.high
+        found.nitrite
     };
+    let centre = counted.low.plus(counted.high)?.over(Decimal::TWO)?;
     let nitrate = match case.rule.nitrate {
         Some(limit) if !case.rule.together && limit > Decimal::ZERO => needed(found.nitrate.high, limit)?,
         _ => Decimal::ZERO,
     };
-    let base = needed(counted, case.rule.limit)?.max(nitrate);
-    // What comes in is weighed too, and may be short by half a step.
+    let most = needed(counted.high, case.rule.limit)?.max(nitrate);
     let half = case.step.over(Decimal::TWO)?;
-    let extra = base.less(now)?.over(grows)?.plus(half)?;
     let grains = match case.units {
         System::Metric => [dec!(10), dec!(1)],
         System::Us => [dec!(28.349523125), dec!(2.8349523125)],
     };
-    let good = |grain: Decimal| {
-        let grams = extra.up_to(grain.max(case.step))?;
+    // What comes in is weighed too, and may be short by half a step.
+    let good = |base: Decimal, grain: Decimal| {
+        let grams = base.less(now)?.over(grows)?.plus(half)?.up_to(grain.max(case.step))?;
         (outcome(&with(case, grams)?) == Outcome::InRange).then_some(grams)
     };
-    (base > now).then(|| grains.into_iter().find_map(good)).flatten()
+    // Where what goes in does not thin alike at both ends, the middle may not fit and the limit may.
+    let bases = [most.max(needed(centre, middle(case)?)?), most];
+    let find = |base: Decimal| grains.into_iter().find_map(|grain| good(base, grain));
+    bases.into_iter().filter(|base| *base > now).find_map(find)
 }
 
 /// Grams of the same cure to add so that the whole range lies between the least and the limits; `None` where the
@@ -100,20 +108,16 @@ pub fn in_range(alone: &Case<'_>, agent: Agent) -> Option<(Decimal, Decimal)> {
     (least <= most && good(least)? && good(most)?).then_some((least, most))
 }
 
-/// An aim in the middle between least and limit, to ten ppm, where the list weighed by it on this scale is in range;
-/// `None` where it is not, or where there is more than one cure.
+/// An aim for which the list weighed on this scale is in range: in the middle between least and limit, to ten ppm, or where
+/// the steps of the scale miss that, the whole ppm of a weight that it shows. `None` where no weight on it is in range, or
+/// where there is more than one cure.
 pub fn aim(case: &Case<'_>) -> Option<Decimal> {
     let [portion] = case.portions.as_slice() else {
         return None;
     };
     let (agent, mut alone) = (agent(case)?, case.without_cure()?);
-    let aim = case
-        .rule
-        .least
-        .plus(case.rule.limit)?
-        .over(Decimal::TWO)?
-        .down_to(dec!(10))?;
-    let grams = |whole: Whole, pickle: Decimal| {
+    let aim = middle(case)?.down_to(dec!(10))?;
+    let grams = |whole: Whole, pickle: Decimal, aim: Decimal| {
         let pickle = Range::point(pickle);
         let whole = Whole { pickle, ..whole };
         cure_for(&whole, &[(agent, aim.over(PPM)?)], false)?
@@ -121,7 +125,15 @@ pub fn aim(case: &Case<'_>) -> Option<Decimal> {
             .down_to(case.step)
     };
     let mut pickle = alone.whole.pickle;
-    let about = grams(alone.whole, pickle.typical)?;
+    let about = grams(alone.whole, pickle.typical, aim)?;
+    let mut off = Decimal::ZERO;
+    if case.method == Method::Ground {
+        // For the least it is counted over all that goes in, itself included; and the fat in the list is not yet rounded to
+        // the scale where the aim becomes grams.
+        alone.whole.green.high = alone.whole.green.high.plus(about)?;
+        off = case.step;
+    }
+    let bare = alone.clone();
     if case.method.has_brine() {
         // More cure than all else in the brine is no brine.
         if about > pickle.low {
@@ -132,12 +144,28 @@ pub fn aim(case: &Case<'_>) -> Option<Decimal> {
         pickle.high = pickle.high.plus(portion.weight.typical)?;
         alone.whole.pickle = pickle;
     }
-    let good = |pickle: Decimal| {
-        let mut then = alone.with_cure(agent, grams(alone.whole, pickle)?)?;
+    let does = |pickle: Decimal, off: Decimal, aim: Decimal| {
+        let mut whole = alone.whole;
+        whole.green.typical = whole.green.typical.plus(off)?;
+        let mut then = alone.with_cure(agent, grams(whole, pickle, aim)?)?;
         then.portions.iter_mut().for_each(|p| p.spread = portion.spread);
         Some(outcome(&then) == Outcome::InRange)
     };
-    (good(pickle.low)? && good(pickle.high)?).then_some(aim)
+    let under = Decimal::ZERO.less(off)?;
+    let good = |aim: &Decimal| {
+        let ends = [(pickle.low, under), (pickle.high, off)];
+        ends.iter().all(|(pickle, off)| does(*pickle, *off, *aim) == Some(true))
+    };
+    let shown = || {
+        let (least, most) = in_range(&bare, agent)?;
+        let middle = least.plus(most)?.over(Decimal::TWO)?.down_to(case.step)?;
+        let aim_of = |grams: Decimal| {
+            let found = bare.with_cure(agent, grams)?.ingoing()?;
+            found.nitrite.typical.up_to(Decimal::ONE)
+        };
+        [middle, most, least].into_iter().filter_map(aim_of).find(good)
+    };
+    Some(aim).filter(good).or_else(shown)
 }
 
 /// The agent of the first portion that holds nitrite.

@@ -1,17 +1,31 @@
 //! What likely happened where a dose is out of range: each slip of `tables/slips.csv` is taken back and judged again.
 
 use super::case::{Case, Portion};
+use super::spoons::Unit;
 use crate::quantity::Range;
 use crate::quantity::exact::Exact;
 use rust_decimal::{Decimal, dec};
+
+/// What was typed where a slip is asked about.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Said {
+    /// Whatever it was.
+    Any,
+    /// In this unit.
+    Unit(Unit),
+    /// Water by the US gallon.
+    UsGallon,
+    /// Water by the Imperial gallon.
+    ImperialGallon,
+}
 
 /// One row of the table.
 #[derive(Clone, Copy, Debug)]
 pub struct Slip {
     /// True where it leads over the limit, false where it leads under the least.
     pub over: bool,
-    /// The measure that was used, or `any`.
-    pub said: &'static str,
+    /// What was typed.
+    pub said: Said,
     /// Printed nitrite for which it is asked, per cent.
     pub printed: (Decimal, Decimal),
     /// What the dose would be without it, as a multiple.
@@ -27,7 +41,8 @@ pub struct Slip {
 /// A vessel so near to whole half gallons was measured by them.
 const NEAR: Decimal = dec!(0.02);
 /// Grams of water in a US and in an Imperial gallon: 3785.411784 and 4546.09 ml (exact), by 0.998 g to the ml at 20 °C.
-const GALLONS: [(&str, Decimal); 2] = [("us_gallon", dec!(3777.8)), ("imperial_gallon", dec!(4537.0))];
+const US_GALLON: Decimal = dec!(3777.8);
+const IMPERIAL_GALLON: Decimal = dec!(4537.0);
 /// More questions than this help nobody.
 const MOST: usize = 2;
 
@@ -50,12 +65,10 @@ pub fn slips(case: &Case<'_>, nitrite: Range) -> Vec<&'static str> {
 fn is_asked(slip: &Slip, case: &Case<'_>, portion: &Portion) -> bool {
     let nitrite = portion.agent.map_or(Decimal::ZERO, |a| a.nitrite);
     let by_measure = match slip.said {
-        "any" => true,
-        "tablespoon" | "teaspoon" => portion.spoon == Some(slip.said),
-        "oz" | "g" => portion.spoon.is_none() && portion.said.ends_with(slip.said),
-        gallon => GALLONS
-            .iter()
-            .any(|(key, grams)| *key == gallon && is_near(case.water, *grams)),
+        Said::Any => true,
+        Said::Unit(unit) => portion.unit == unit,
+        Said::UsGallon => is_near(case.water, US_GALLON),
+        Said::ImperialGallon => is_near(case.water, IMPERIAL_GALLON),
     };
     by_measure && nitrite >= slip.printed.0 && nitrite <= slip.printed.1
 }

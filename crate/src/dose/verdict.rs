@@ -3,13 +3,15 @@
 use super::case::{Case, Portion};
 use super::evens::Evens;
 use super::formula::Ingoing;
-use super::judge::{Finding, UNKNOWN, axis, ppm};
+use super::ground::Ground;
+use super::judge::{Finding, UNKNOWN, axis, ppm, undecided};
+use super::limits::Status;
 use super::next_step::steps;
-use super::rescue::aim;
+use super::rescue::{aim, more_meat};
 use super::slip::slips;
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Mass, Problem, Span, fixed, plain};
-use crate::recipe::{Counted, Method};
+use crate::quantity::{Code, Figure, Mass, Problem, Span, fixed, plain};
+use crate::recipe::{Counted, MayHold, Method};
 use rust_decimal::prelude::ToPrimitive;
 use rust_decimal::{Decimal, dec};
 use serde::Serialize;
@@ -86,6 +88,8 @@ pub struct Caution {
 pub struct Verdict {
     /// What can be said.
     pub outcome: Outcome,
+    /// What that rests on, the deciding one first.
+    pub grounds: Vec<Ground>,
     /// True when all of the range supports it; false for "may be".
     pub sure: bool,
     /// The word: `In range`, `May be over`, `Stop: over the limit`, `Cannot say yet`.
@@ -96,10 +100,15 @@ pub struct Verdict {
     pub says: String,
     /// True when nothing may be done with the batch until its numbers change.
     pub held: bool,
+    /// Ingoing nitrite and nitrate, exact; nothing when they cannot be reckoned.
+    #[serde(skip)]
+    pub ingoing: Option<Ingoing>,
     /// Ingoing nitrite. Nothing when it cannot be reckoned.
     pub nitrite: Option<Ppm>,
     /// Ingoing nitrate, where the agent holds any.
     pub nitrate: Option<Ppm>,
+    /// Of what is taken out of a strong brine before it evens out: the nitrite at the surface then.
+    pub surface: Option<Ppm>,
     /// The effective least, in ppm of sodium nitrite.
     pub least: u32,
     /// The limit, in ppm of sodium nitrite.
@@ -114,11 +123,16 @@ pub struct Verdict {
     pub source: String,
     /// What to do next, the first first.
     pub next: Vec<Advice>,
+    /// Of a dose that is on the meat and over: how much more raw meat would bring it to the middle between least and limit.
+    /// Nothing where no amount is known to, an unweighed spoon above all.
+    pub more_meat: Option<Figure>,
     /// An aim for the recipe, `160 ppm`, with which the same list is in range on this scale; while nothing is on the meat
     /// yet and the aim it has does not do.
     pub aim: Option<String>,
     /// Cautions that stand beside the figure.
     pub cautions: Vec<Caution>,
+    /// What may hold nitrite or nitrate and is not counted.
+    pub may_hold: Vec<MayHold>,
 }
 
 /// Judges a case.
@@ -135,15 +149,17 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
     }
     let ingoing = ingoing.filter(|_| !case.portions.is_empty());
     let finding = match ingoing {
-        _ if case.portions.is_empty() || case.is_no_cure() => Finding {
-            word: "No cure in it",
-            ..UNKNOWN
-        },
+        _ if case.portions.is_empty() || case.is_no_cure() => undecided("No cure in it", Ground::NoCure),
+        None => undecided("Cannot say yet", Ground::StrengthUnknown),
         Some(ingoing) if case.weighed => case.find(ingoing),
-        _ => UNKNOWN,
+        Some(_) => UNKNOWN,
     };
-    // What is on the meat and cannot be vouched for is held, not only what is surely over.
-    let doubtful = case.is_done() && finding.outcome == Outcome::CannotTell && case.weighed;
+    // What is on the meat and cannot be vouched for is held, not only what is surely over. What lacks ascorbate lacks
+    // nothing that would keep it from being safe in the refrigerator.
+    let doubtful = case.is_done()
+        && finding.outcome == Outcome::CannotTell
+        && finding.ground != Ground::NeedsAccelerator
+        && case.weighed;
     // Before anything is on the meat the recipe itself can change.
     let changeable = !case.is_done() && !case.is_refused();
     let aim = if changeable && matches!(finding.outcome, Outcome::Over | Outcome::TooLittle) {
@@ -153,16 +169,19 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
     };
     Ok(Verdict {
         outcome: finding.outcome,
+        grounds: grounds(case, finding),
         sure: finding.sure,
         word: finding.word.to_owned(),
         mark: finding.mark,
         says: says(case, finding, ingoing.as_ref()),
-        held: finding.outcome == Outcome::Over || case.is_unknown() || doubtful,
+        held: finding.outcome == Outcome::Over || case.is_unknown() || case.is_lethal() || doubtful,
+        ingoing,
         nitrite: ingoing.map(|i| ppm(i.nitrite)),
         nitrate: ingoing
             .filter(|i| i.nitrate.high > Decimal::ZERO)
             .map(|i| ppm(i.nitrate)),
-        least: whole_ppm(case.rule.least),
+        surface: surface(case),
+        least: case.rule.least.ceil().to_u32().unwrap_or(u32::MAX),
         limit: whole_ppm(case.rule.limit),
         axis: axis(ingoing.map_or(Decimal::ZERO, |i| i.nitrite.high), case.rule.limit),
         basis: match case.evens {
@@ -171,7 +190,7 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
             _ => case.method.words().basis.to_owned(),
         },
         profile: case.rule.name.to_owned(),
-        source: if case.rule.status == "memory" {
+        source: if case.rule.status == Status::Memory {
             format!(
                 "{} Its status is memory: it has not been seen, and “in range” rests on the published US limit for home curing as well.",
                 case.rule.source
@@ -180,9 +199,43 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
             case.rule.source.to_owned()
         },
         next: steps(case, finding, aim),
+        more_meat: (finding.outcome == Outcome::Over && case.is_done())
+            .then(|| more_meat(case))
+            .flatten()
+            .and_then(|grams| Some(Mass::new(grams).ok()?.show(case.units))),
         aim: aim.map(|aim| format!("{} ppm", plain(aim))),
         cautions,
+        may_hold: Vec::new(),
     })
+}
+
+/// What the finding rests on, and what else is found of the case.
+fn grounds(case: &Case<'_>, finding: Finding) -> Vec<Ground> {
+    let evens = match case.evens {
+        Some(Evens::Thin(_)) => Some(Ground::EvensOut),
+        Some(Evens::Unknown) => Some(Ground::MayEvenOut),
+        Some(Evens::Thick { .. }) if case.is_diffused() => Some(Ground::DiffusesIn),
+        _ => None,
+    };
+    let more = [
+        evens,
+        case.is_unknown().then_some(Ground::StrengthUnknown),
+        case.is_lethal().then_some(Ground::StrengthLethal),
+        (!case.weighed).then_some(Ground::NotWeighed),
+        case.lacks_ascorbate().then_some(Ground::NeedsAccelerator),
+        case.is_done().then_some(Ground::IsIn),
+    ];
+    let mut list = vec![finding.ground];
+    list.extend(more.into_iter().flatten().filter(|g| *g != finding.ground));
+    list
+}
+
+/// At the surface it is as strong as the brine, for what is taken out before it evens out.
+fn surface(case: &Case<'_>) -> Option<Ppm> {
+    matches!(case.evens?, Evens::Thick { .. }).then_some(())?;
+    let mut there = case.by(Counted::Taken);
+    there.whole.take = Decimal::ONE;
+    Some(ppm(there.ingoing()?.nitrite))
 }
 
 /// Whole ppm, downward, for reading.
@@ -204,7 +257,9 @@ fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> String 
     let taken = plain(whole.take.times(Decimal::ONE_HUNDRED).unwrap_or_default());
     let whole = match whole.counted {
         Counted::Green => format!("on {green}"),
-        Counted::Taken => format!("in {pickle} of brine, of which {taken} % of green weight goes in"),
+        Counted::Taken | Counted::TakenOrDiffused => {
+            format!("in {pickle} of brine, of which {taken} % of green weight goes in")
+        }
         _ if !whole.take.is_zero() && case.evens.is_none() => {
             format!("on {green} of meat and {pickle} of pickle, {taken} % of green weight pumped")
         }
@@ -224,12 +279,32 @@ fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> String 
     if !case.is_done() && finding.outcome == Outcome::Over {
         text = format!("The list asks for {text} Nothing of it is on the meat yet.");
     }
+    if finding.ground == Ground::NitrateNotAllowed {
+        text.push_str(if case.rule.nitrate_raw_only {
+            " By this rule nitrate goes only into what is not heat-treated."
+        } else {
+            " By this rule no nitrate goes into it."
+        });
+    }
+    if let Some(strong) = case.strongest().filter(|_| case.is_lethal()) {
+        text.push_str(&format!(
+            " {} % nitrite is the strength of the pure salt and not of a cure for the kitchen: is it a slip of the comma? Read the packet again. If it is true, this meat can kill: nobody tastes it, and whoever ate of it rings the poison centre at once, with signs or without.",
+            plain(strong)
+        ));
+    }
     if case.is_unknown() {
         text.push_str(" The strength of the cure is not known.");
     } else if finding.outcome == Outcome::CannotTell && !case.is_no_cure() {
         let nitrate_only = ingoing.is_some_and(|i| i.nitrite.high.is_zero());
         text.push_str(&if nitrate_only {
             " Nitrate alone works only as it slowly turns to nitrite; the rule gives no least for it.".to_owned()
+        } else if finding.ground == Ground::NeedsAccelerator {
+            format!(
+                " The dose lies between least and limit, and this rule wants {} ppm of sodium ascorbate or erythorbate with it, which is not in what was told.",
+                case.rule.ascorbate.map(plain).unwrap_or_default()
+            )
+        } else if finding.ground == Ground::NitrateNoFigure {
+            " This rule gives no figure for nitrate.".to_owned()
         } else {
             format!(
                 " Above {} ppm this rule counts the finished meat, and what goes in cannot decide it.",
@@ -237,7 +312,8 @@ fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> String 
             )
         });
     } else if case.spoon().is_none() {
-        let step = case.portions.iter().map(|p| p.step).max().unwrap_or(case.step);
+        let steps = case.portions.iter().map(|p| p.step);
+        let step = steps.fold(case.step, Decimal::max);
         text.push_str(&format!(
             " The scale steps by {} g, so the dose lies between these ends.",
             plain(step)
@@ -271,10 +347,22 @@ fn trap(case: &Case<'_>) -> Option<String> {
             " Pick-up is no basis here: the thinnest piece can be equal with the brine after {}. {both}",
             soon(hours)?
         ),
-        Evens::Thick(hours) => format!(
-            " {both} No piece is equal with the brine before {}: take all of it out by then.",
-            soon(hours)?
-        ),
+        Evens::Thick { soonest, .. } => {
+            let diffused = figure(Counted::TakenOrDiffused)?;
+            let surface =
+                surface(case).map(|p| format!(" At the surface it is {} ppm until it has evened out.", p.high));
+            let surface = surface.unwrap_or_default();
+            if case.is_diffused() {
+                format!(
+                    " {both} By the time it comes out it may be {diffused}, by the speeds of the cure clock; the larger counts.{surface}"
+                )
+            } else {
+                format!(
+                    " {both}{surface} No piece is equal with the brine before {}: take all of it out on time, and not later.",
+                    soon(soonest)?
+                )
+            }
+        }
         Evens::Unknown => format!(
             " Whether pick-up is a basis cannot be said without the thickest part of every class and the time in the brine. {both}"
         ),
@@ -292,7 +380,7 @@ fn said(portion: &Portion) -> String {
             .unwrap_or_default();
         return format!("{} of premix ({neat} g of cure)", portion.said);
     }
-    if portion.spoon.is_some() {
+    if portion.spoon().is_some() {
         let [low, typical, high] =
             [portion.weight.low, portion.weight.typical, portion.weight.high].map(|g| fixed(g, 1));
         return format!("{} of cure ({low} to {high} g, usually {typical} g)", portion.said);

@@ -1,21 +1,15 @@
 //! What can be said of one class: by which rule it is cooked enough, how it came up, when it is done.
 
 use super::chill::{ChillRow, chill};
-use super::log::{Log, temperature};
 use super::outlook::{NOT_MEASURED, Outlook, outlook, probe, setup};
-use super::show::{FirePoint, hours, point, tenths};
+use super::show::{FirePoint, figure, hours, needed_figure, point, short_figure, tenths};
 use crate::batch::{self, Batch};
 use crate::quantity::{Figure, System};
-use crate::recipe::Method;
-use crate::safety::{self, COME_UP, Consumer, Table, Wish};
+use crate::record::{ClassRecord, ComeUp, Demand, Heat, Log, Needed, fahrenheit};
+use crate::safety::{self, NoLower, THERMOMETER, Table};
 use crate::smoke::Habit;
+use crate::standing::Leave;
 use serde::Serialize;
-
-/// What the thermometer may show too much or too little, °F (judgement: a good probe thermometer, not calibrated).
-pub(super) const THERMOMETER: f64 = 2.0;
-
-/// A first reading above this, °F, leaves the way up unknown.
-const UNKNOWN: f64 = 50.0;
 
 /// What can be said of a class.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -28,8 +22,14 @@ pub enum FireState {
     ByTable,
     /// Neither.
     NotYet,
+    /// It was read hot enough, and then colder.
+    Colder,
+    /// Drying began before it was hot enough.
+    DriedFirst,
     /// A reading is doubtful.
     CannotSay,
+    /// It was read hot enough, and something else about the batch forbids to call it so.
+    InDoubt,
 }
 
 /// One size class in the fire and the chill.
@@ -38,6 +38,8 @@ pub enum FireState {
 pub struct FireClass {
     /// Its name.
     pub name: String,
+    /// The facts that this is worded from.
+    pub record: ClassRecord,
     /// What can be said.
     pub state: FireState,
     /// `Hot enough`, `Not hot enough yet`.
@@ -48,8 +50,12 @@ pub struct FireClass {
     pub consumer: Figure,
     /// Its rule, with where it is published.
     pub rule: String,
-    /// Where to pull: the consumer temperature, or what was set.
+    /// What has to be read: the strictest of rule, recipe and method.
+    pub needed: Figure,
+    /// Where to pull: what has to be read, or what was set.
     pub target: Figure,
+    /// How long it is held there by the table, where that lies below what has to be read.
+    pub hold: Option<String>,
     /// The same in tenths, for the picture.
     pub line: i32,
     /// Why no lower one is offered; empty where one may be set.
@@ -68,7 +74,7 @@ pub struct FireClass {
     pub outlook: Option<Outlook>,
     /// Why there is no outlook; empty where there is one or none is needed.
     pub no_outlook: &'static str,
-    /// When it was first read at its target.
+    /// Since when it may be pulled: it is at its target, and hot enough.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub reached: Option<i64>,
     /// When it was pulled.
@@ -96,121 +102,175 @@ pub struct Credit {
 
 /// What is asked of every class alike.
 pub(super) struct Ask {
-    pub doubtful: bool,
-    pub nitrite: Option<f64>,
     pub habit: Habit,
     pub now: i64,
     pub units: System,
 }
 
-pub(super) fn class(batch: &Batch, log: &Log, place: usize, consumer: &Consumer, ask: &Ask) -> Option<FireClass> {
+/// Where to pull, °F, and the minutes it is held there: what was set, but below what has to be read only where a table
+/// gives a time for it, less the thermometer's error.
+fn pull(batch: &Batch, needed: &Needed) -> (f64, Option<f64>) {
+    let least = needed.fahrenheit();
+    let set = batch.fire.as_ref().and_then(|f| f.target).map(fahrenheit);
+    let recipe = needed.recipe.map(fahrenheit);
+    match set {
+        Some(set) if set >= least => (set, None),
+        Some(set) if recipe.is_none_or(|own| own <= set) => {
+            let seconds = needed.table.and_then(|table| table.seconds(set - THERMOMETER));
+            seconds.map_or((least, None), |s| (set, Some(s / 60.0)))
+        }
+        _ => (least, None),
+    }
+}
+
+/// `leave`: the right to call it hot enough.
+pub(super) fn class(
+    batch: &Batch,
+    log: &Log,
+    record: &ClassRecord,
+    ask: &Ask,
+    leave: Option<Leave>,
+) -> Option<FireClass> {
+    let place = usize::try_from(record.place).ok()?;
     let points = log.classes.get(place)?;
-    let pulled = log.pulled.get(place).copied().flatten();
     let fire = batch.fire.clone().unwrap_or_default();
-    // What was outside is inside, in a piece that was pumped too.
-    let minced = matches!(
-        batch.recipe.method,
-        Method::Ground | Method::Pumped | Method::PumpedAndCovered
-    );
-    // Nothing below the consumer temperature until somebody was asked who will eat it.
-    let lower = match fire.at_risk {
-        None => Err("First say who will eat it: nothing below the consumer temperature for guests at risk."),
-        Some(at_risk) => safety::may_go_lower(consumer, Wish { at_risk, minced }),
-    };
-    let least = consumer.at(minced);
-    let wished = fire
-        .target
-        .map(super::log::fahrenheit)
-        .filter(|f| *f >= least || lower.is_ok());
-    let target = wished.unwrap_or(least);
-    let figure = |f: f64| temperature(f).show(ask.units);
-    // What was read hot counts also when it was read after the pull: it carries over.
-    let hot = points.iter().any(|(_, f)| *f >= least);
-    let earned = lower
-        .ok()
-        .map(|table| (table, safety::credit(table, points, THERMOMETER)));
-    let by_table = earned.filter(|(_, part)| *part >= 1.0);
-    let up = safety::come_up(points, log.at(pulled.unwrap_or(ask.now)), THERMOMETER);
-    let come_up = up
-        // First read when it was warm already: nobody knows how long it had been on its way.
-        .filter(|up| up.hours > COME_UP - 1.0 || up.unseen && points.first().is_some_and(|p| p.1 > UNKNOWN))
-        .map(|up| slow(&up));
+    let rule = safety::consumer(batch::kind(batch.pieces.get(place)?));
+    let needed = &record.needed;
+    let (target, hold) = pull(batch, needed);
+    let doubtful = record.heat == Heat::InQuestion;
+    let pulled = record.pulled;
     let shared = probe(batch, log, place, &fire, target, ask.habit);
-    let rest = if consumer.rest > 0.0 && !minced {
-        " Let it rest 3 minutes at least before it is cut."
-    } else {
-        ""
-    };
-    let (state, word, says) = if ask.doubtful {
-        let says = "A reading of it is in question. Answer that first.".to_owned();
-        (FireState::CannotSay, "Cannot say yet", says)
-    } else if hot {
-        let says = format!("{} was read: the consumer temperature.{rest}", figure(least).text);
-        (FireState::MadeIt, "Hot enough", says)
-    } else if by_table.is_some() {
-        let says = format!(
-            "By the table, on its conditions. The consumer temperature is {}.",
-            figure(least).text
-        );
-        (FireState::ByTable, "Hot enough by the table", says)
-    } else {
-        (
-            FireState::NotYet,
-            "Not hot enough yet",
-            format!(
-                "The consumer temperature is {}.{}",
-                figure(least).text,
-                shared.as_ref().map_or(String::new(), |_| format!(" {NOT_MEASURED}"))
-            ),
-        )
-    };
-    let after: Vec<(f64, f64)> = pulled.map_or_else(Vec::new, |at| {
-        let from = points.iter().rposition(|(t, _)| *t <= log.at(at)).unwrap_or_default();
-        points.iter().skip(from).copied().collect()
-    });
     let before = setup(batch, place, &fire, target, ask.habit);
-    let no_outlook = match (pulled, ask.doubtful, &before) {
+    let no_outlook = match (pulled, doubtful, &before) {
         (Some(_), ..) => "",
         (_, true, _) => "A reading of it is in question.",
         (.., None) => "Its thickness is not known: give it under Pieces.",
         _ => "How warm the cabinet is was not said: log the cabinet.",
     };
     let outlook = before
-        .filter(|_| pulled.is_none() && !ask.doubtful)
+        .filter(|_| pulled.is_none() && !doubtful)
         .and_then(|setup| outlook(batch, log, place, &setup, shared.as_ref(), ask.now, ask.units));
+    let (state, word) = state(record.heat, leave);
     Some(FireClass {
-        reached: points
-            .iter()
-            .find(|(_, f)| *f >= target && !ask.doubtful)
-            .map(|read| point(log, *read, ask.units).at),
+        reached: reached(log, points, record, target).filter(|_| leave.is_some()),
         no_outlook: if outlook.is_some() { "" } else { no_outlook },
         outlook,
         name: batch.pieces.get(place).map(batch::name_of)?,
         state,
         word,
-        says,
-        consumer: figure(least),
-        rule: format!("{} {} ({}).", consumer.reason, consumer.source, consumer.status),
-        target: figure(target),
+        says: says(record, ask.units, shared.is_some()),
+        consumer: needed_figure(needed.consumer, ask.units),
+        rule: format!("{} {} ({}).", rule.reason, rule.source, rule.status),
+        needed: needed_figure(needed.at, ask.units),
+        target: needed_figure(crate::record::temperature(target), ask.units),
+        hold: hold.map(|minutes| hours(minutes / 60.0)),
         line: tenths(target, ask.units),
-        no_lower: lower.err().unwrap_or_default(),
-        credit: earned.map(|(table, part)| credit(table, part)),
-        come_up,
+        no_lower: needed.no_lower.map_or("", no_lower),
+        credit: needed.table.zip(record.credit).map(|(table, part)| credit(table, part)),
+        come_up: come_up(record.come_up, ask.units),
         probe: shared.map(|p| p.name),
-        last: points.last().map(|p| figure(p.1)),
+        last: points.last().map(|p| {
+            if p.1 < needed.fahrenheit() {
+                short_figure(p.1, ask.units)
+            } else {
+                figure(p.1, ask.units)
+            }
+        }),
         points: points.iter().map(|p| point(log, *p, ask.units)).collect(),
         pulled,
-        chill: if pulled.is_some() {
-            chill(log, &after, ask, before.as_ref())
+        // What is only partly cooked is not chilled.
+        chill: if pulled.is_some() && record.partly.is_none() {
+            chill(batch, log, place, ask, before.as_ref())
         } else {
             Vec::new()
         },
+        record: record.clone(),
     })
 }
 
-fn credit(table: Table, part: f64) -> Credit {
+/// Since when it may be pulled.
+fn reached(log: &Log, points: &[(f64, f64)], record: &ClassRecord, target: f64) -> Option<i64> {
+    let enough = record.heat.enough()?;
+    if target <= record.needed.fahrenheit() {
+        return Some(enough);
+    }
+    let there = points.iter().find(|(_, f)| *f >= target)?;
+    Some(log.time(there.0).max(enough))
+}
+
+const fn state(heat: Heat, leave: Option<Leave>) -> (FireState, &'static str) {
+    match heat {
+        Heat::Hot { .. } | Heat::ByTable { .. } if leave.is_none() => (FireState::InDoubt, "Read hot, but in doubt"),
+        Heat::InQuestion => (FireState::CannotSay, "Cannot say yet"),
+        Heat::Hot { .. } => (FireState::MadeIt, "Hot enough"),
+        Heat::ByTable { .. } => (FireState::ByTable, "Hot enough by the table"),
+        Heat::Colder { .. } => (FireState::Colder, "Not hot enough: it was read colder"),
+        Heat::DriedFirst { .. } => (FireState::DriedFirst, "Dried before it was hot"),
+        Heat::Unread | Heat::NotYet { .. } => (FireState::NotYet, "Not hot enough yet"),
+    }
+}
+
+/// Who asks for what has to be read.
+fn asked_by(needed: &Needed, units: System) -> String {
+    let consumer = needed_figure(needed.consumer, units).text;
+    match needed.by {
+        Demand::Consumer if needed.before_drying => "the consumer temperature, before it is dried".to_owned(),
+        Demand::Consumer => "the consumer temperature".to_owned(),
+        Demand::Choice => format!("chosen, with nobody at risk; the consumer temperature is {consumer}"),
+        Demand::Jerky => "what strips need before they are dried".to_owned(),
+        Demand::Recipe => format!("the recipe’s own; the consumer temperature is {consumer}"),
+    }
+}
+
+fn says(record: &ClassRecord, units: System, shared: bool) -> String {
+    let needed = needed_figure(record.needed.at, units).text;
+    let by = asked_by(&record.needed, units);
+    match record.heat {
+        Heat::InQuestion => "A reading of it is in question. Answer that first.".to_owned(),
+        Heat::Hot { .. } => {
+            let rest = record.needed.rest;
+            let rest = if rest > 0 {
+                format!(" Let it rest {rest} minutes at least before it is cut.")
+            } else {
+                String::new()
+            };
+            format!("{needed} was read: {by}.{rest}")
+        }
+        Heat::ByTable { .. } => format!("By the table, on its conditions. Without it {needed} is needed: {by}."),
+        Heat::Colder { later, .. } => format!(
+            "{} was read after it, and {needed} is needed: {by}. The coldest piece counts. If it was out of the heat by \
+             then, pull it at the time it came out.",
+            short_figure(fahrenheit(later), units).text
+        ),
+        Heat::DriedFirst { .. } => format!(
+            "{needed} is needed before drying begins: {by}. What dries first lives through the heat after it. Do not eat \
+             it by this log."
+        ),
+        Heat::Unread | Heat::NotYet { .. } => {
+            let probe = if shared {
+                format!(" {NOT_MEASURED}")
+            } else {
+                String::new()
+            };
+            format!("{needed} is needed: {by}.{probe}")
+        }
+    }
+}
+
+const fn no_lower(why: NoLower) -> &'static str {
+    match why {
+        NoLower::NotAsked => "First say who will eat it: nothing below the consumer temperature for guests at risk.",
+        NoLower::AtRisk => "Guests at risk: the consumer temperature, nothing below it.",
+        NoLower::Minced => "Minced or pumped: the consumer temperature, nothing below it.",
+        NoLower::Dried => "Strips to be dried: the consumer temperature before they are, nothing below it.",
+        NoLower::Parasites => "Bear, wild boar and their kin: 73.9 °C (165 °F) everywhere, no table.",
+        NoLower::NoTable => "No table is known for this meat: the consumer temperature, nothing below it.",
+    }
+}
+
+fn credit(table: Table, part: u32) -> Credit {
     // Rounded down: 6.99 of 7 is not a pass.
-    let tenths = (part * table.log() * 10.0).floor() as u32;
+    let tenths = (f64::from(part) * table.log() / 1000.0) as u32;
     let print = |tenths: u32| format!("{}.{}", tenths / 10, tenths % 10);
     Credit {
         num: print(tenths),
@@ -230,20 +290,27 @@ fn credit(table: Table, part: f64) -> Credit {
     }
 }
 
-fn slow(up: &safety::ComeUp) -> String {
-    let hours = hours(up.hours);
-    let since = if up.unseen {
-        "since its first reading, which was not cold: it may be longer"
-    } else {
-        "since it was cold"
-    };
+/// How long it is between cold and hot, where that is worth a word.
+fn come_up(up: ComeUp, units: System) -> Option<String> {
     let limit = "At home it comes through 4 to 60 °C (40 to 140 °F) within 4 h (UNL extension, published).";
-    match (up.hours > COME_UP, up.hot) {
-        (true, true) => format!(
-            "Too slow: {hours} to 60 °C (140 °F), {since}. {limit} Heat to a figure does not mend that: do not eat it."
-        ),
-        (true, false) => format!("Too slow: {hours} already, {since}. {limit} Do not eat it."),
-        (false, true) => format!("It came up in {hours}, {since}. {limit}"),
-        (false, false) => format!("On its way for {hours}, {since}. {limit} If it will not: into the hotter oven now."),
+    let time = |minutes: u32| hours(f64::from(minutes) / 60.0);
+    let near = |minutes: u32, most: u32| minutes.saturating_add(60) > most;
+    match up {
+        ComeUp::Slow { minutes, .. } => Some(format!(
+            "Too slow: {} on its way. {limit} Heat to a figure does not mend that: do not eat it.",
+            time(minutes)
+        )),
+        ComeUp::Running { minutes, most } if near(minutes, most) => Some(format!(
+            "On its way for {}. {limit} If it will not: into the hotter oven now.",
+            time(minutes)
+        )),
+        ComeUp::Fine { minutes, most } if near(minutes, most) => {
+            Some(format!("It came up in {}. {limit}", time(minutes)))
+        }
+        ComeUp::Unseen { first } => Some(format!(
+            "Its first reading was {}: how long it had been on its way nobody saw. {limit}",
+            first.show(units).text
+        )),
+        _ => None,
     }
 }

@@ -1,11 +1,11 @@
 //! When a class will be done, by the model of the piece and its readings.
 
-use super::log::Log;
 use super::show::{FirePoint, hours, point};
 use crate::batch::{self, Batch, Cover, Fire, Piece};
 use crate::pantry::{self, Belly};
 use crate::quantity::System;
 use crate::recipe::Do;
+use crate::record::Log;
 use crate::smoke::{Forecast, Habit, Readings, Setup, forecast};
 use crate::transport::brick;
 use rust_decimal::prelude::ToPrimitive;
@@ -78,7 +78,7 @@ fn set(batch: &Batch) -> Option<f64> {
         .iter()
         .filter(|s| matches!(s.act, Do::Smoke | Do::Cook));
     hot.filter_map(|s| s.at)
-        .map(super::log::fahrenheit)
+        .map(crate::record::fahrenheit)
         .reduce(f64::max)
         .map(celsius)
 }
@@ -127,7 +127,7 @@ pub(super) fn outlook(
     };
     // Before the first reading of all the log has no clock of its own: it begins now.
     let origin = if log.origin == 0 { now } else { log.origin };
-    let at = super::log::seconds(now.saturating_sub(origin));
+    let at = crate::record::seconds(now.saturating_sub(origin));
     // A class that is not measured hung as long as the measured one, began as cold, and in the smoker that the other shows.
     let shown = probe.and_then(|p| {
         let own = Readings {

@@ -1,9 +1,9 @@
 //! Published figures that stand beside the log for whoever needs them, and by which nothing is judged.
 
-use super::log::temperature;
-use super::show::hours;
+use super::show::{hours, most_figure, needed_figure};
 use crate::quantity::System;
-use crate::safety::{self, JERKY, VACUUM_COLD};
+use crate::record::temperature;
+use crate::safety::{self, JERKY, Scope, VACUUM_COLD};
 use serde::Serialize;
 
 /// One published table.
@@ -22,9 +22,10 @@ pub struct Published {
     pub source: &'static str,
 }
 
-/// The tables for a batch of these kinds, of which so much nitrite went in (ppm).
-pub(super) fn published(kinds: &[&str], nitrite: Option<f64>, units: System) -> Vec<Published> {
+/// The tables for a batch of these kinds.
+pub(super) fn published(kinds: &[&str], units: System) -> Vec<Published> {
     let show = |f: f64| temperature(f).show(units).text;
+    let least = |f: f64| needed_figure(temperature(safety::least(f)), units).text;
     let row = |what: &str, figure: String| [what.to_owned(), figure];
     let jerky = Published {
         title: "Jerky: heat first, then dry",
@@ -32,8 +33,8 @@ pub(super) fn published(kinds: &[&str], nitrite: Option<f64>, units: System) -> 
         says: "Strips that are dried before they are hot keep alive what is on them. A moisture to protein ratio of 0.75 is \
                a name on a label, not a test of safety.",
         rows: vec![
-            row("Heat meat to", show(JERKY.heat.0)),
-            row("Heat birds to", show(JERKY.heat.1)),
+            row("Heat meat to", least(JERKY.heat.0)),
+            row("Heat birds to", least(JERKY.heat.1)),
             row(
                 "Then dry between",
                 format!("{} and {}", show(JERKY.dry.0), show(JERKY.dry.1)),
@@ -49,38 +50,47 @@ pub(super) fn published(kinds: &[&str], nitrite: Option<f64>, units: System) -> 
         says: "Some clostridia grow without air from 3.3 °C (37.9 °F) on, with no smell. Hot-smoked and cured birds do not \
                keep on a shelf.",
         rows: vec![
-            row("Keep at or below", show(VACUUM_COLD)),
+            row("Keep at or below", most_figure(VACUUM_COLD, units).text),
             row("Or", "frozen; open the pack before it thaws".to_owned()),
         ],
         source: "Non-proteolytic Clostridium botulinum (published).",
+    };
+    let option = |stage: &safety::Stage| {
+        let most = stage.hours.map_or_else(String::new, |h| format!(" in {}", hours(h)));
+        let also = if stage.condition.is_empty() { "" } else { "; " };
+        let least = |what: &str, least: Option<f64>| {
+            least.map_or_else(String::new, |n| format!("; {} ppm of {what} or more", n as u32))
+        };
+        [
+            stage.name.to_owned(),
+            format!(
+                "{} to {}{most}{also}{}{}{}. {} ({})",
+                show(stage.start),
+                most_figure(stage.end, units).text,
+                stage.condition,
+                least("nitrite", stage.nitrite),
+                least("erythorbate or ascorbate", stage.erythorbate),
+                stage.source,
+                stage.status
+            ),
+        ]
     };
     let plants = Published {
         title: "Chilling: options for plants",
         cold: true,
         says: "Nothing here is judged by these: they need a measurement or a watch that a home does not have.",
-        rows: safety::for_plants(nitrite)
-            .map(|stage| {
-                let most = stage.hours.map_or_else(String::new, |h| format!(" in {}", hours(h)));
-                let also = if stage.condition.is_empty() { "" } else { "; " };
-                let nitrite = stage
-                    .nitrite
-                    .map_or_else(String::new, |n| format!("; {} ppm of nitrite or more", n as u32));
-                [
-                    stage.name.to_owned(),
-                    format!(
-                        "{} to {}{most}{also}{}{nitrite}. {} ({})",
-                        show(stage.start),
-                        show(stage.end),
-                        stage.condition,
-                        stage.source,
-                        stage.status
-                    ),
-                ]
-            })
-            .collect(),
-        source: "FSIS Appendix B 1999 and Directive 7110.3; each row says how far it is published.",
+        rows: safety::of(Scope::Plants).map(option).collect(),
+        source: "FSIS Stabilization Guideline 2021 and Directive 7110.3; each row says how far it is published.",
     };
-    let mut all = vec![jerky, vacuum, plants];
+    let history = Published {
+        title: "Chilling cured meat: withdrawn",
+        cold: true,
+        says: "History: FSIS stopped accepting it on 14 December 2022. Older books and pages still have it. Nothing here is \
+               judged by it.",
+        rows: safety::of(Scope::History).map(option).collect(),
+        source: "86 FR 71007 (14 December 2021) and FSIS Notice 66-22 (published).",
+    };
+    let mut all = vec![jerky, vacuum, plants, history];
     if kinds.iter().any(|kind| matches!(*kind, "boar" | "own")) {
         let heat = crate::tables::TRICHINAE.iter().map(|(f, seconds)| {
             let held = if *seconds > 0.0 {
@@ -99,9 +109,8 @@ pub(super) fn published(kinds: &[&str], nitrite: Option<f64>, units: System) -> 
             [format!("{}, {piece}", show(*f)), hours(*least)]
         });
         let never = "For pork from a farm only. Never enough for wild boar, bear, cougar or walrus, however long: their \
-                     parasites live through frost, cure and smoke. Those are cooked to 71 °C (160 °F) everywhere.";
-        let source =
-            "Former 9 CFR 318.10, removed in 2018, guideline since (published); for wild meat CDC (published).";
+                     parasites live through frost, cure and smoke. Those are cooked to 73.9 °C (165 °F) everywhere.";
+        let source = "Former 9 CFR 318.10, removed in 2018, guideline since (published); for wild meat CDC, MMWR 73(20), 2024 (published).";
         let table = |title, rows| Published {
             title,
             cold: false,

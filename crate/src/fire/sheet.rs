@@ -2,17 +2,15 @@
 
 use super::after::{After, after};
 use super::class::{Ask, FireClass, class};
-use super::doubts::{Doubt, doubts};
-use super::log::{Log, temperature};
+use super::doubts::{Questioned, doubts};
 use super::published::{Published, published};
 use super::show::{FirePoint, point};
 use super::smoker::{Known, habit, known};
-use crate::batch::{self, Batch, FireReading, Seen};
-use crate::cure::too_warm;
-use crate::quantity::{Problem, System, Temperature};
-use crate::recipe::Do;
-use crate::safety;
-use crate::weigh::{self, Settings};
+use crate::batch::{self, Batch};
+use crate::quantity::Problem;
+use crate::record::{self, Log, in_question};
+use crate::standing::{self, Assurance, Packing, Standing};
+use crate::weigh::Settings;
 use serde::Serialize;
 
 /// A log, class by class.
@@ -26,15 +24,15 @@ pub struct FireSheet {
     /// The cabinet.
     pub cabinet: Vec<FirePoint>,
     /// Questions about readings; while one stands, its class has no verdict.
-    pub doubts: Vec<Doubt>,
+    pub doubts: Vec<Questioned>,
     /// Yield and salt, once it was weighed after the fire.
     pub after: Option<After>,
     /// Why that weight cannot be right; empty where it can.
     pub after_wrong: String,
     /// What earlier fires told of the smoker.
     pub smoker: Known,
-    /// What the heat does not settle: the batch is not rinsed, it lies frozen, it was too warm.
-    pub open: Vec<String>,
+    /// All that is in doubt on the batch, the gravest first.
+    pub standing: Vec<standing::Doubt>,
     /// What stands beside every figure.
     pub cautions: Vec<&'static str>,
     /// Published tables by which nothing is judged.
@@ -66,97 +64,69 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
     }
     let units = settings.units;
     let log = Log::of(batch);
-    let readings = batch.fire.as_ref().map_or(&[][..], |f| &f.readings);
-    let doubts = doubts(&log, readings, now, units);
-    // Without a weigh-out that can be read nothing is known of the nitrite, and the options for cured meat are not shown.
-    let nitrite = weigh::sheet(batch, settings)
-        .ok()
-        .and_then(|sheet| sheet.verdict.nitrite)
-        .and_then(|ppm| ppm.exact[0].parse::<f64>().ok());
+    let odd = record::odd_readings(batch, now);
     let kinds = batch::kinds(&batch.pieces);
     let habit = habit(&batch.fire.clone().unwrap_or_default(), &settings.smoked);
-    let one = |(place, kind): (usize, &&'static str)| {
-        let doubtful = in_doubt(&doubts, readings, place);
-        class(
-            batch,
-            &log,
-            place,
-            safety::consumer(kind),
-            &Ask {
-                doubtful,
-                nitrite,
-                habit,
-                now,
-                units,
-            },
-        )
-    };
-    let classes: Vec<FireClass> = kinds.iter().enumerate().filter_map(one).collect();
+    let ask = Ask { habit, now, units };
+    let records = record::classes(batch, now);
+    let standing = Standing::of(batch, settings, now, Packing::default());
+    let classes: Vec<FireClass> = records
+        .iter()
+        .filter_map(|r| class(batch, &log, r, &ask, standing.leave(Assurance::Hot(r.place))))
+        .collect();
     let cabinet = log.cabinet.iter().map(|p| point(&log, *p, units)).collect();
     let (after, after_wrong) = match after(batch) {
         Ok(after) => (after, String::new()),
         Err(problem) => (None, problem.message),
     };
     Ok(FireSheet {
-        smoker: known(batch, &log, &settings.smoked, |place| {
-            !in_doubt(&doubts, readings, place)
-        }),
+        smoker: known(batch, &log, &settings.smoked, |place| !in_question(&odd, place)),
         after,
         after_wrong,
-        open: open(batch, now, settings),
+        standing: standing.doubts().to_vec(),
         order: order(&classes),
         classes,
         cabinet,
-        doubts,
+        doubts: doubts(&odd, units),
         cautions: CAUTIONS.to_vec(),
-        published: published(&kinds, nitrite, units),
+        published: published(&kinds, units),
     })
 }
 
-/// True where a reading of a class is in question.
-fn in_doubt(doubts: &[Doubt], readings: &[FireReading], place: usize) -> bool {
-    doubts.iter().any(|d| {
-        let index = usize::try_from(d.reading).unwrap_or(usize::MAX);
-        readings.get(index).and_then(|r| r.class) == u32::try_from(place).ok()
-    })
+/// When a size class comes off the fire by its forecast, in milliseconds since 1970.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Pull {
+    /// Its place in the batch.
+    pub class: u32,
+    /// One in ten is sooner.
+    pub earliest: i64,
+    /// As likely sooner as later.
+    pub likely: i64,
+    /// One in ten is later.
+    pub latest: i64,
 }
 
-/// What a batch was cooked to by its log: the least of what its classes read at their hottest. Nothing where a class is
-/// not pulled, has no reading, or has one in question.
+/// When each size class that is over the fire comes off it; nothing before the first reading.
 #[must_use]
-pub fn cooked(batch: &Batch, now: i64, units: System) -> Option<Temperature> {
-    let log = Log::of(batch);
-    let readings = &batch.fire.as_ref()?.readings;
-    let doubts = doubts(&log, readings, now, units);
-    let hottest = |(place, points): (usize, &Vec<(f64, f64)>)| {
-        log.pulled.get(place).copied().flatten()?;
-        let sure = !in_doubt(&doubts, readings, place);
-        points.iter().map(|p| p.1).reduce(f64::max).filter(|_| sure)
+pub fn pulls(batch: &Batch, now: i64, settings: &Settings) -> Vec<Pull> {
+    let Some(fire) = batch.fire.as_ref().filter(|f| f.readings.iter().any(|r| !r.struck)) else {
+        return Vec::new();
     };
-    let all: Option<Vec<f64>> = log.classes.iter().enumerate().map(hottest).collect();
-    all?.into_iter().reduce(f64::min).map(temperature)
-}
-
-/// What the log of the batch leaves open, whatever the thermometer read over the fire.
-fn open(batch: &Batch, now: i64, settings: &Settings) -> Vec<String> {
-    let steps = batch.recipe.steps.iter().enumerate();
-    let rinse = steps.clone().find(|(_, s)| s.act == Do::Rinse);
-    let rinsed = rinse.is_none_or(|(at, _)| batch.step(at).is_some());
-    let frozen = batch
-        .fridge
-        .iter()
-        .filter(|r| matches!(r.what, Seen::Frozen | Seen::Thawed))
-        .max_by_key(|r| r.at)
-        .is_some_and(|r| r.what == Seen::Frozen);
-    let mut open = Vec::new();
-    if !rinsed {
-        open.push("It is not ticked as rinsed: by the ticks it is still in the cure.".to_owned());
-    }
-    if frozen {
-        open.push("By the log of the refrigerator it is frozen, and not thawed yet.".to_owned());
-    }
-    open.extend(too_warm(batch, now, settings).map(|says| format!("It was too warm in the cure. {says}")));
-    open
+    let log = Log::of(batch);
+    let units = settings.units;
+    let habit = habit(fire, &settings.smoked);
+    let ask = Ask { habit, now, units };
+    let pull = |record: &record::ClassRecord| {
+        let found = class(batch, &log, record, &ask, None)?;
+        let [earliest, likely, latest] = found.outlook?.window?;
+        Some(Pull {
+            class: record.place,
+            earliest,
+            likely,
+            latest,
+        })
+    };
+    record::classes(batch, now).iter().filter_map(pull).collect()
 }
 
 /// Places of the classes that are still to be pulled: those that have reached their target by when they did, the others

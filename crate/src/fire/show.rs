@@ -1,7 +1,7 @@
 //! Figures of the log as they are answered.
 
-use super::log::Log;
-use crate::quantity::{Span, System};
+use crate::quantity::{Figure, Span, System, Temperature, plain};
+use crate::record::{Log, fahrenheit, temperature};
 use rust_decimal::Decimal;
 use serde::Serialize;
 
@@ -37,4 +37,50 @@ pub(super) fn tenths(fahrenheit: f64, units: System) -> i32 {
         System::Metric => (fahrenheit - 32.0) / 1.8,
     };
     (degrees * 10.0).round() as i32
+}
+
+fn degrees(fahrenheit: f64, units: System) -> f64 {
+    match units {
+        System::Us => fahrenheit,
+        System::Metric => (fahrenheit - 32.0) / 1.8,
+    }
+}
+
+/// Tenths of a degree in the user's unit.
+fn in_tenths(tenths: f64, units: System) -> Figure {
+    let unit = if units == System::Us { "°F" } else { "°C" };
+    Figure::new(plain(Decimal::new(tenths as i64, 1).normalize()), unit)
+}
+
+/// A hair, so that a tenth that is exact in its own unit stays what it is.
+const HAIR: f64 = 1e-6;
+
+/// A temperature rounded for reading.
+pub(super) fn figure(fahrenheit: f64, units: System) -> Figure {
+    temperature(fahrenheit).show(units)
+}
+
+/// So many degrees more or less.
+pub(super) fn difference(fahrenheit: f64, units: System) -> Figure {
+    let degrees = if units == System::Us {
+        fahrenheit
+    } else {
+        fahrenheit / 1.8
+    };
+    in_tenths((degrees * 10.0).round(), units)
+}
+
+/// A least: to the tenth, never rounded down.
+pub(super) fn needed_figure(least: Temperature, units: System) -> Figure {
+    in_tenths((degrees(fahrenheit(least), units) * 10.0 - HAIR).ceil(), units)
+}
+
+/// A reading that falls short of a least: to the tenth, never rounded up to it.
+pub(super) fn short_figure(fahrenheit: f64, units: System) -> Figure {
+    in_tenths((degrees(fahrenheit, units) * 10.0 + HAIR).floor(), units)
+}
+
+/// A most, printed in °F: to the tenth, never rounded up.
+pub(super) fn most_figure(fahrenheit: f64, units: System) -> Figure {
+    short_figure(fahrenheit, units)
 }

@@ -1,8 +1,8 @@
 //! What fires told of this user's smoker, and what this one would add.
 
-use super::log::Log;
 use super::outlook::{celsius, degrees, setup};
 use crate::batch::{Batch, Fire};
+use crate::record::Log;
 use crate::smoke::{Habit, Readings, forecast};
 use crate::weigh::Smoked;
 use serde::Serialize;

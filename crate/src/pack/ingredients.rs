@@ -24,7 +24,7 @@ pub fn contents(batch: &Batch, sheet: &WeighSheet, meat: &str, settings: &Settin
         .chain(&sheet.vessel)
         .map(|l| (grams(l), said(batch, l)))
         .collect();
-    let put_in = batch.put_in(settings.scale_step.base(), &settings.spoons);
+    let put_in = batch.put_in(settings.kit());
     for portion in put_in.unwrap_or_default() {
         rows.push((portion.weight.typical, "cure (salt, sodium nitrite)".to_owned()));
     }

@@ -2,33 +2,25 @@
 //! of the person, writes them as days.
 
 use super::ingredients::contents;
-use super::keeping::{Done, cooked_at, done, keeps, state};
 use crate::batch::{Batch, Piece, kinds};
-use crate::cure::ended;
-use crate::dose::{Caution, Verdict, cautions};
+use crate::dose::{Caution, Verdict, cautions, pack_keys};
 use crate::pantry;
 use crate::quantity::exact::Exact;
-use crate::quantity::{Mass, Problem, Span, Temperature};
-use crate::recipe::{Do, Eaten};
+use crate::quantity::{Awake, Mass, Problem};
+use crate::recipe::{Basis, Do};
+use crate::schedule;
+use crate::standing::{Assurance, Assured, Doubt, Kind, Leave, Packing, Standing, Weight, packed};
 use crate::weigh::{self, Fact, Settings, WeighSheet};
 use rust_decimal::Decimal;
-use rust_decimal::prelude::ToPrimitive;
 use serde::Serialize;
-
-const MINUTE: i64 = 60_000;
-const DAY: i64 = 1440 * MINUTE;
 
 /// Everything to print for a batch.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Labels {
-    /// Why there is no label for what would be eaten or given: the dose holds the batch.
-    pub held: Option<String>,
-    /// Why there is none yet: the meat is still in the cure.
-    pub waits: Option<&'static str>,
-    /// Where the log of the fire says otherwise than the ticks: what to look at.
-    pub asks: Option<String>,
-    /// The bag label; then, unless held or in the cure, the pack label and the gift tag.
+    /// All that is in doubt on the batch.
+    pub doubts: Vec<Doubt>,
+    /// The bag label and the pack label; the gift tag where nothing forbids to give it.
     pub papers: Vec<Paper>,
     /// Rules to read before a gift or a vacuum pack, with source and status; not printed.
     pub rules: Vec<Caution>,
@@ -62,13 +54,15 @@ pub struct Paper {
     pub what: String,
     /// Green weight on a bag; nothing where the weight of a pack is to be written.
     pub weight: Option<String>,
-    /// Words before the date: `Keep cold. Use by`.
-    pub keep: String,
-    /// The date, in milliseconds since 1970; nothing where no figure is known.
+    /// How it is kept, before the date.
+    pub keep: KeepWord,
+    /// The date, in milliseconds since 1970; nothing where it has not earned one.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
-    pub until: Option<i64>,
+    pub until: Option<Assured<i64>>,
     /// What the date rests on, with its status.
     pub basis: String,
+    /// On a bag: what its hour rests on; nothing where there is none.
+    pub by: Option<Basis>,
     /// When it was put in the cure, or packed.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub made: Option<i64>,
@@ -78,6 +72,27 @@ pub struct Paper {
     pub blanks: Vec<&'static str>,
     /// Sentences at the foot.
     pub foot: Vec<&'static str>,
+    /// What holds it or forbids it: it stands on the paper, in place of a date.
+    pub doubts: Vec<Doubt>,
+}
+
+/// How it is kept. One temperature for each.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum KeepWord {
+    /// Keep it cold; it is in the cure until the date.
+    InCure,
+    /// Keep it cold.
+    Cold,
+    /// Keep a vacuum pack at 3 °C (38 °F) or colder.
+    ColdVacuum,
+    /// Keep it frozen.
+    Frozen,
+    /// Something is still to be done, or it cannot be said: do not eat it yet.
+    NotYet,
+    /// Do not eat it.
+    DoNotEat,
 }
 
 /// How a batch is packed.
@@ -89,44 +104,39 @@ pub struct Packed<'a> {
     pub vacuum: bool,
     /// Weights of the packs.
     pub packs: &'a [Mass],
+    /// When somebody is about, to take it out of the cure.
+    pub awake: &'a Awake,
 }
 
 /// The labels of a batch at `now`.
 ///
 /// # Errors
 /// The problems of the batch and the settings, or what is missing to reckon the list.
-pub fn labels(batch: &Batch, settings: &Settings, now: i64, packed: &Packed) -> Result<Labels, Vec<Problem>> {
+pub fn labels(batch: &Batch, settings: &Settings, now: i64, how: &Packed) -> Result<Labels, Vec<Problem>> {
     let sheet = weigh::sheet(batch, settings)?;
+    let packing = Packing {
+        frozen: how.frozen,
+        vacuum: how.vacuum,
+    };
+    let standing = Standing::judged(batch, settings, &Ok(sheet.verdict.clone()), now, packing);
     let work = Work {
         batch,
         settings,
         now,
-        frozen: packed.frozen,
-        vacuum: packed.vacuum,
+        awake: how.awake,
+        packing,
         kinds: kinds(&batch.pieces),
-        done: done(batch, &kinds(&batch.pieces), now, settings),
+        standing,
         sheet,
     };
-    let held = work.sheet.verdict.held.then(|| work.sheet.verdict.word.clone());
-    let mut papers = vec![work.bag()];
-    let waits = in_cure(batch).then_some("It is still in the cure.");
-    if held.is_none() && waits.is_none() {
-        papers.extend([work.pack(), work.gift()]);
-    }
+    let mut papers = vec![work.bag(), work.pack()];
+    papers.extend(work.standing.leave(Assurance::Gift).map(|leave| work.gift(leave)));
     Ok(Labels {
-        held,
-        waits,
-        asks: work.asks(),
+        doubts: work.standing.doubts().to_vec(),
         papers,
         rules: cautions(&work.rules()),
-        out: out(packed.packs),
+        out: out(how.packs),
     })
-}
-
-/// True from the rub until the cure came off or the log of the fire is begun.
-fn in_cure(batch: &Batch) -> bool {
-    let cures = batch.recipe.steps.first().is_some_and(|s| s.act == Do::Cure);
-    cures && batch.tick("rub").is_some() && ended(batch).is_none() && batch.fire.is_none()
 }
 
 fn out(packs: &[Mass]) -> Option<Mass> {
@@ -140,76 +150,86 @@ struct Work<'a> {
     batch: &'a Batch,
     settings: &'a Settings,
     now: i64,
-    frozen: bool,
-    vacuum: bool,
+    awake: &'a Awake,
+    packing: Packing,
     kinds: Vec<&'static str>,
-    done: Done,
+    standing: Standing,
     sheet: WeighSheet,
 }
 
 impl Work<'_> {
     fn bag(&self) -> Paper {
         let begun = self.batch.tick("rub").map(|t| t.at);
-        let cure = self.batch.recipe.steps.first().filter(|s| s.act == Do::Cure);
-        let lasts = cure.and_then(|s| s.lasts).map(millis);
-        let held = self.sheet.verdict.held;
+        let until = schedule::until(self.batch, self.now, self.settings, self.awake);
+        // A bag is labelled before it closes: by the list, what is in it is what was ticked.
+        let leave = self.standing.leave(Assurance::GoOn);
+        let doubts = self.standing.barring(Assurance::GoOn);
         Paper {
             kind: PaperKind::Bag,
             weight: Some(self.sheet.green.text.clone()),
-            keep: if held {
-                "Held: do not eat."
+            keep: if leave.is_some() {
+                KeepWord::InCure
             } else {
-                "Keep at 2 to 4 °C. In the cure until"
-            }
-            .to_owned(),
-            until: lasts
-                .filter(|_| !held)
-                .and_then(|l| begun.unwrap_or(self.now).checked_add(l)),
-            basis: if lasts.is_some() {
-                "by the time in the recipe"
-            } else {
-                "the recipe gives no time"
-            }
-            .to_owned(),
+                not_yet(&doubts)
+            },
+            by: until.as_ref().map(|until| until.kind),
+            until: leave.zip(until).map(|(leave, until)| Assured::by(leave, until.at)),
             made: begun.or(Some(self.now)),
             facts: vec![self.cured(), fact("Cooked", "no, raw"), self.ingredients()],
             blanks: Vec::new(),
             foot: texts(&["label-raw", "label-sale", "label-shot"]),
+            doubts,
             ..self.blank()
         }
     }
 
     fn pack(&self) -> Paper {
-        let (until, basis) = self.use_by();
-        let mut foot = vec!["label-shelf", "label-sale", "label-shot"];
-        if self.vacuum {
-            foot.push("label-vacuum");
-        }
-        if self.batch.recipe.eaten == Eaten::HungForMonths {
-            foot.push("label-raw-hung");
-        } else if self.done.cooked.is_none() {
-            foot.insert(0, "label-raw");
+        let keeps = self.standing.keeps();
+        let doubts = self.standing.barring(Assurance::Keep);
+        // What is past mending is not to be cooked, kept or opened after all: nothing beside it may sound as if it were.
+        let lost = doubts.iter().any(|d| d.weight == Weight::Forbids);
+        let mut foot = vec!["label-sale", "label-shot"];
+        if !lost {
+            foot.insert(0, "label-shelf");
+            if self.packing.vacuum {
+                foot.push("label-vacuum");
+            }
+            if self.standing.leave(Assurance::Cooked).is_none() {
+                foot.insert(0, "label-raw");
+            }
         }
         Paper {
             kind: PaperKind::Pack,
-            keep: match (self.frozen, until) {
-                (true, _) => "Keep frozen, −18 °C. Best by",
-                (false, Some(_)) => "Keep cold, 4 °C or colder. Use by",
-                (false, None) => "Keep cold, 4 °C or colder.",
-            }
-            .to_owned(),
-            until,
-            basis,
+            keep: match (doubts.is_empty(), self.packing.frozen, self.packing.vacuum) {
+                (false, ..) => not_yet(&doubts),
+                (true, true, _) => KeepWord::Frozen,
+                (true, false, true) => KeepWord::ColdVacuum,
+                (true, false, false) => KeepWord::Cold,
+            },
+            until: keeps.map(|(leave, keeping)| Assured::by(leave, keeping.until)),
+            basis: keeps.map_or_else(String::new, |(_, keeping)| {
+                let row = keeping.row;
+                format!("{} ({}, {})", row.says, row.source, pantry::in_words(row.status))
+            }),
             made: Some(self.packed()),
             what: self.meats(),
-            facts: vec![self.cured(), self.cooked(), self.ingredients()],
+            // What was never sound has no use for how it was cooked.
+            facts: if doubts
+                .iter()
+                .any(|d| d.weight == Weight::Forbids && d.kind != Kind::PastKeeping)
+            {
+                vec![self.ingredients()]
+            } else {
+                vec![self.cured(), self.cooked(), self.ingredients()]
+            },
             foot: texts(&foot),
+            doubts,
             ..self.blank()
         }
     }
 
     /// The fields that the migratory-bird rules ask for stand only on birds, and only where that law holds.
-    fn gift(&self) -> Paper {
+    fn gift(&self, _leave: Leave) -> Paper {
         let pack = self.pack();
         // Of what is given only the giver knows the number, and the law asks for birds, not breasts.
         let mut facts = vec![fact("Species, number", "")];
@@ -247,10 +267,10 @@ impl Work<'_> {
             (false, false) => "tag-other",
         }];
         keys.push("label-sale");
-        if self.vacuum {
-            keys.push("label-vacuum");
-        }
-        keys.extend(["label-shot", "local-rules"]);
+        let smoked = self.batch.recipe.steps.iter().any(|s| s.act == Do::Smoke);
+        let raw = self.standing.leave(Assurance::Cooked).is_none();
+        let cure = self.standing.leave(Assurance::NoCure).is_none();
+        keys.extend(pack_keys(&self.kinds, cure, smoked && raw, self.packing.vacuum));
         keys
     }
 
@@ -260,89 +280,74 @@ impl Work<'_> {
             head: self.batch.name.clone(),
             what: self.what(),
             weight: None,
-            keep: String::new(),
+            keep: KeepWord::Cold,
             until: None,
             basis: String::new(),
+            by: None,
             made: None,
             facts: Vec::new(),
             blanks: Vec::new(),
             foot: Vec::new(),
+            doubts: Vec::new(),
         }
     }
 
     /// `8 mallard breast, 8 teal breast`.
     fn what(&self) -> String {
-        let mut rows: Vec<(String, u32)> = Vec::new();
+        // A number that nobody counted is no fact of a label.
+        let mut rows: Vec<(String, Option<u32>)> = Vec::new();
         for piece in &self.batch.pieces {
-            let name = meat(piece);
+            let (name, own) = (meat(piece), Some(piece.count).filter(|_| !piece.about));
             match rows.iter_mut().find(|(known, _)| *known == name) {
-                Some((_, count)) => *count = count.saturating_add(piece.count),
-                None => rows.push((name, piece.count)),
+                Some((_, count)) => *count = count.zip(own).map(|(count, own)| count.saturating_add(own)),
+                None => rows.push((name, own)),
             }
         }
-        let said = rows.into_iter().map(|(name, count)| format!("{count} {name}"));
+        let said = rows
+            .into_iter()
+            .map(|(name, count)| count.map_or_else(|| name.clone(), |count| format!("{count} {name}")));
         said.collect::<Vec<_>>().join(", ")
     }
 
     /// The tick of packing, or now.
     fn packed(&self) -> i64 {
-        let at = self.batch.recipe.steps.iter().rposition(|s| s.act == Do::Pack);
-        at.and_then(|i| self.batch.step(i)).map_or(self.now, |t| t.at)
+        packed(self.batch).unwrap_or(self.now)
     }
 
-    fn use_by(&self) -> (Option<i64>, String) {
-        let place = if self.frozen { "frozen" } else { "cold" };
-        let row = state(self.batch, &self.done).and_then(|state| keeps(state, &self.kinds, place));
-        let Some(row) = row else {
-            return (
-                None,
-                "No keeping time is known for it here: ask an authority.".to_owned(),
-            );
-        };
-        let until = self.packed().checked_add(i64::from(row.low).saturating_mul(DAY));
-        (
-            until,
-            format!("{} ({}, {})", row.says, row.source, pantry::in_words(row.status)),
-        )
-    }
-
+    /// What went in, as far as that is assured: the whole of the range, since a label is read by others.
     fn cured(&self) -> Fact {
         let verdict: &Verdict = &self.sheet.verdict;
         let part = |name: &str, ppm: &Option<crate::dose::Ppm>| {
             let ppm = ppm.as_ref().filter(|p| p.high > 0)?;
-            Some(format!("{name} {} ppm going in", ppm.typical))
+            Some(format!("{name} {} to {} ppm going in", ppm.low, ppm.high))
         };
+        if self.standing.leave(Assurance::NoCure).is_some() {
+            return fact("Cured", "no, salt only");
+        }
         let said: Vec<String> = [part("nitrite", &verdict.nitrite), part("nitrate", &verdict.nitrate)]
             .into_iter()
             .flatten()
+            .filter(|_| self.standing.leave(Assurance::Dose).is_some())
             .collect();
-        match (self.done.cured, said.is_empty()) {
-            (false, _) => fact("Cured", "no, salt only"),
-            (true, true) => fact("Cured", "yes"),
-            (true, false) => fact("Cured", &said.join(", ")),
+        let weak = self.standing.doubts().iter();
+        let weak = weak
+            .clone()
+            .any(|d| matches!(d.kind, Kind::DoseLow | Kind::DoseMayBeLow));
+        match (said.is_empty(), weak) {
+            (false, _) => fact("Cured", &said.join(", ")),
+            (true, true) => fact("Cured", "too weakly to count"),
+            (true, false) => fact("Cured", "cannot be said"),
         }
     }
 
-    fn asks(&self) -> Option<String> {
-        let log = self.done.log_differs?.show(self.settings.units).text;
-        Some(match self.done.cooked {
-            Some(_) => format!(
-                "The log says {log} or more in every class, and no step that cooks it is ticked. The label goes by the log."
-            ),
-            None => format!(
-                "A step that cooks it is ticked, and the log says no more than {log} in one class. The label goes by the log."
-            ),
-        })
-    }
-
     fn cooked(&self) -> Fact {
-        let show = |t: Temperature| t.show(self.settings.units).text;
-        let least = cooked_at(self.batch.recipe.method, &self.kinds);
-        let least = Temperature::new(least).ok().map(show);
-        let says = match (self.done.cooked, least) {
-            (Some(t), _) => format!("to {} in the middle", show(t)),
-            (None, _) if self.batch.recipe.eaten == Eaten::HungForMonths => "no, eaten raw".to_owned(),
-            (None, Some(least)) => format!("no: cook to {least} before eating"),
+        let read = self.standing.leave(Assurance::Cooked).and(self.standing.cooked_to());
+        let needed = self.standing.needed();
+        let says = match (read, needed) {
+            (Some(read), _) => format!("to {} in the middle", read.show(self.settings.units).text),
+            (None, Some(needed)) => {
+                format!("no: cook to {} before eating", needed.show(self.settings.units).text)
+            }
             (None, None) => "no".to_owned(),
         };
         fact("Cooked", &says)
@@ -366,6 +371,15 @@ fn meat(piece: &Piece) -> String {
     pantry::cut(&piece.cut).map_or_else(|| piece.name.clone(), |c| c.name.to_lowercase())
 }
 
+/// What stands in place of a date.
+fn not_yet(doubts: &[Doubt]) -> KeepWord {
+    if doubts.iter().any(|d| d.weight == Weight::Forbids) {
+        KeepWord::DoNotEat
+    } else {
+        KeepWord::NotYet
+    }
+}
+
 fn fact(label: &str, value: &str) -> Fact {
     Fact {
         label: label.to_owned(),
@@ -375,9 +389,4 @@ fn fact(label: &str, value: &str) -> Fact {
 
 fn texts(keys: &[&str]) -> Vec<&'static str> {
     cautions(keys).into_iter().map(|c| c.text).collect()
-}
-
-fn millis(span: Span) -> i64 {
-    let ms = span.base().times(Decimal::from(MINUTE));
-    ms.and_then(|m| m.round().to_i64()).unwrap_or(0)
 }

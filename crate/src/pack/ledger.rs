@@ -157,10 +157,17 @@ fn weights(pieces: &[Piece], packs: &[Decimal]) -> Vec<(String, Decimal, Decimal
     };
     for piece in pieces {
         let name = name_of(piece);
-        if piece.count > 1 {
+        if piece.count > 1 && !piece.about {
             add(format!("{name}, one"), piece.one());
         }
-        add(format!("{name}, all {}", piece.count), piece.all());
+        add(
+            if piece.about {
+                format!("{name}, all of it")
+            } else {
+                format!("{name}, all {}", piece.count)
+            },
+            piece.all(),
+        );
     }
     if pieces.len() > 1 {
         let sum = green(pieces).ok().filter(|g| g.weighed);

@@ -6,6 +6,7 @@ use crate::pantry::{self, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Mass, Problem};
 use crate::recipe::{MOST_NAME, name, text};
+use crate::standing::{Assurance, Doubt, Packing, Standing};
 use crate::weigh::Settings;
 use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
@@ -148,6 +149,8 @@ pub struct PackRow {
     pub until: Option<i64>,
     /// True when that day is past.
     pub over: bool,
+    /// What forbids to keep it or to give it, where its batch is known.
+    pub doubts: Vec<Doubt>,
     /// Who got it.
     pub to: String,
     /// When it went.
@@ -159,12 +162,38 @@ pub struct PackRow {
 ///
 /// # Errors
 /// The problems of the settings.
-pub fn larder(kept: &[Kept], batches: &[Batch], now: i64, settings: &Settings) -> Result<LarderSheet, Vec<Problem>> {
+pub fn larder(
+    kept: &[Kept],
+    batches: &[(&str, &Batch)],
+    now: i64,
+    settings: &Settings,
+) -> Result<LarderSheet, Vec<Problem>> {
     let problems = settings.problems();
     if !problems.is_empty() {
         return Err(problems);
     }
+    // What forbids each batch that has a pack here; a pack that lies in the freezer was packed for it.
+    let forbids = |frozen: bool| -> Vec<(&str, Vec<Doubt>)> {
+        let here = |id: &str| {
+            let mut packs = kept
+                .iter()
+                .map(|k| &k.stock)
+                .filter(|s| s.item == PACK && s.gone.is_none());
+            packs.any(|s| s.batch == id && s.frozen == frozen)
+        };
+        let packing = Packing { frozen, vacuum: false };
+        let of = |batch| Standing::of(batch, settings, now, packing).barring(Assurance::Gift);
+        let with = batches.iter().filter(|(id, _)| here(id));
+        with.map(|(id, batch)| (*id, of(*batch))).collect()
+    };
+    let (cold, frozen) = (forbids(false), forbids(true));
+    let doubts = |stock: &Stock| -> Vec<Doubt> {
+        let known = if stock.frozen { &frozen } else { &cold };
+        let found = known.iter().find(|(id, _)| *id == stock.batch);
+        found.map_or_else(Vec::new, |(_, doubts)| doubts.clone())
+    };
     let pack = |k: &Kept| PackRow {
+        doubts: doubts(&k.stock),
         id: k.id.clone(),
         name: k.stock.name.clone(),
         weight: (k.stock.weight.base() > Decimal::ZERO).then(|| k.stock.weight.show(settings.units)),
@@ -188,7 +217,8 @@ pub fn larder(kept: &[Kept], batches: &[Batch], now: i64, settings: &Settings) -
             names.push(named);
         }
     }
-    let rows = names.into_iter().filter_map(|of| row(of, kept, batches, settings));
+    let batches: Vec<&Batch> = batches.iter().map(|(_, batch)| *batch).collect();
+    let rows = names.into_iter().filter_map(|of| row(of, kept, &batches, settings));
     Ok(LarderSheet {
         rows: rows.collect(),
         packs: here,
@@ -202,7 +232,7 @@ pub fn named<'a>(item: &'a str, name: &'a str) -> (&'a str, &'a str) {
 }
 
 /// What came in of a thing and what went of it since: grams, or how many bags. Nothing where none came in.
-pub fn came_and_went(of: (&str, &str), kept: &[Kept], batches: &[Batch]) -> Option<(Decimal, Decimal)> {
+pub fn came_and_went(of: (&str, &str), kept: &[Kept], batches: &[&Batch]) -> Option<(Decimal, Decimal)> {
     let mine = || kept.iter().map(|k| &k.stock).filter(|k| named(&k.item, &k.name) == of);
     let since = mine().map(|k| k.at).min()?;
     let bags = of.0 == BAGS;
@@ -227,7 +257,7 @@ pub fn came_and_went(of: (&str, &str), kept: &[Kept], batches: &[Batch]) -> Opti
     Some((came, went.plus(Decimal::from(packs.count()))?))
 }
 
-fn row(of: (&str, &str), kept: &[Kept], batches: &[Batch], settings: &Settings) -> Option<LarderRow> {
+fn row(of: (&str, &str), kept: &[Kept], batches: &[&Batch], settings: &Settings) -> Option<LarderRow> {
     let mine = kept.iter().filter(|k| named(&k.stock.item, &k.stock.name) == of);
     let (came, took) = came_and_went(of, kept, batches)?;
     let bags = of.0 == BAGS;

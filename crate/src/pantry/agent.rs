@@ -5,14 +5,14 @@ use crate::quantity::{Code, Fraction, Problem, System};
 use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
 
-/// Per cent by weight of sodium nitrite, sodium nitrate and water; what is left is taken as salt.
+/// Per cent by weight of sodium nitrite, sodium nitrate and what is no salt; what is left is taken as salt.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Agent {
     /// Sodium nitrite, per cent.
     pub nitrite: Decimal,
     /// Sodium nitrate, per cent.
     pub nitrate: Decimal,
-    /// Water, per cent: nought but for a stock.
+    /// What is none of these and no salt, per cent: the water of a stock, the potassium of a pure salt; else nought.
     pub water: Decimal,
 }
 
@@ -76,6 +76,12 @@ impl Agent {
         }
     }
 
+    /// The same of a pure salt of nitrite or nitrate: there is no salt for the table in it.
+    pub fn pure(self) -> Option<Self> {
+        let water = Decimal::ONE_HUNDRED.less(self.nitrite)?.less(self.nitrate)?;
+        Some(Self { water, ..self })
+    }
+
     /// The same with the water of a stock.
     pub fn made(self, made: Option<Made>) -> Option<Self> {
         let water = match made.filter(|m| m.in_water) {
@@ -122,16 +128,22 @@ impl Agent {
 
     /// What is wrong with it as a packet's print, at `nitrite` or `nitrate`.
     pub fn problem(self) -> Option<Problem> {
-        if let Some(problem) = too_strong(self.nitrite) {
-            return Some(problem.at("nitrite"));
-        }
+        let strong = too_strong(self.nitrite).map(|p| p.at("nitrite"));
+        strong.or_else(|| self.impossible())
+    }
+
+    /// What is wrong with it as a strength of something that is on the meat already: what can kill is no reason not to
+    /// judge it.
+    pub fn impossible(self) -> Option<Problem> {
+        let whole = Decimal::ONE_HUNDRED;
+        let place = if self.nitrite > whole { "nitrite" } else { "nitrate" };
         let sum = self.nitrite.plus(self.nitrate);
-        sum.is_none_or(|s| s > Decimal::ONE_HUNDRED).then(|| {
+        sum.is_none_or(|s| s > whole).then(|| {
             Problem::new(
                 Code::Conflict,
                 "Nitrite and nitrate together are more than 100 %. Read the packet again.",
             )
-            .at("nitrate")
+            .at(place)
         })
     }
 }
@@ -144,7 +156,9 @@ pub fn too_strong(nitrite: Decimal) -> Option<Problem> {
             .unwrap_or_default();
         Problem::new(
             Code::TooLarge,
-            format!("{text} nitrite is too strong to be a cure. Read the packet again: most say 6.25 % or less."),
+            format!(
+                "{text} nitrite is too strong to be a cure: is it a slip? Read the packet again: most say 6.25 % or less. If it is true, it is the pure salt and what it is put on can kill: nobody tastes it, and whoever ate of it rings the poison centre at once."
+            ),
         )
     })
 }

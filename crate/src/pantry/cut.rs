@@ -34,6 +34,8 @@ pub struct Cut {
     pub source: &'static str,
     /// `published`, `memory`, `judgement`; `none` where no range is known.
     pub status: &'static str,
+    /// Thousandths of its weight that are bone where it is left in: low, typical, high; nothing where none is in such a cut.
+    pub bone: Option<(u32, u32, u32)>,
 }
 
 /// The cut of a key that a person chose; nothing where none was said.

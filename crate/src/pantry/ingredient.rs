@@ -17,6 +17,8 @@ pub enum Group {
     Sugar,
     /// Water or another liquid; weighed in a vessel of its own.
     Liquid,
+    /// Fat that is ground in with the meat; counts as meat and is weighed in a vessel of its own.
+    Fat,
     /// Spice, herb and the rest; does not dissolve.
     Spice,
 }
@@ -74,6 +76,20 @@ impl Ingredient {
         Some(Range::new(ends.next()??, ends.next()??, ends.next()??))
     }
 
+    /// True for a pure salt of nitrite or nitrate: its strength is what it is, and not what a packet says.
+    pub fn is_pure(&self) -> bool {
+        self.key.starts_with("pure-")
+    }
+
+    /// True for a name of this row, however it is spelled.
+    pub fn is_called(&self, name: &str) -> bool {
+        let wanted = super::folded(name.trim());
+        [self.name]
+            .iter()
+            .chain(self.others)
+            .any(|known| super::folded(known) == wanted)
+    }
+
     /// Where the figures come from, with the food's number in the database and the status in words.
     pub fn told(&self) -> String {
         let ndb = if self.ndb.is_empty() { "" } else { ", NDB " };
@@ -97,6 +113,6 @@ impl SpoonWeight {
 impl Group {
     /// True for what goes into solution and counts as pickle in a brine.
     pub const fn dissolves(self) -> bool {
-        !matches!(self, Self::Spice)
+        !matches!(self, Self::Spice | Self::Fat)
     }
 }

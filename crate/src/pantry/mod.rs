@@ -2,15 +2,21 @@
 
 mod agent;
 mod cut;
+mod fold;
 mod ingredient;
 
 pub(crate) use agent::PPM;
 pub use agent::{Agent, MADE, Made, too_strong};
 pub use cut::{Belly, Cut, said as cut_said};
+pub(crate) use fold::is_unseen;
+pub use fold::{folded, names_agent, names_nitrite};
 pub use ingredient::{Group, Ingredient, SpoonWeight};
 
 /// Key of an ingredient or a cut that is the user's own and has a name with it.
 pub const OWN: &str = "own";
+
+/// Key of a cure that is known by what its packet says.
+pub const PACKET: &str = "cure-packet";
 
 /// Water in lean meat, by weight, where salt spreads between meat and brine. Judgement, 70 to 76 %.
 pub const LEAN_WATER: rust_decimal::Decimal = rust_decimal::dec!(0.74);

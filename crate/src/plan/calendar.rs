@@ -5,10 +5,10 @@
 //! that was passed over, a batch that is held, put away or deleted.
 
 use crate::batch::Batch;
-use crate::quantity::Problem;
-use crate::schedule::{Job, MINUTE, next};
+use crate::quantity::{Problem, Rest};
+use crate::schedule::{Job, MINUTE, Timed, next};
 use crate::weigh::Settings;
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 
 /// A calendar file.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -27,6 +27,36 @@ pub struct Calendar {
 
 /// UID of a job in a file that was handed over, and when it was due.
 pub type Sent = (String, i64);
+
+/// Words of the page for what is no job.
+#[derive(Clone, Debug, Default, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct CalendarWords {
+    /// The mark of a chill after two hours.
+    pub two_hours: String,
+    /// When it has to be cold.
+    pub cold: String,
+    /// When the batch is ready.
+    pub ready: String,
+}
+
+impl CalendarWords {
+    /// The word for a time that is no job; nothing for what is not put into a calendar.
+    fn of<'a>(&'a self, id: &'a str) -> Option<&'a str> {
+        let key = id.split(':').next()?;
+        let word = match key {
+            "two_hours" => &self.two_hours,
+            "cold" => &self.cold,
+            "end" => &self.ready,
+            _ => return None,
+        };
+        Some(if word.is_empty() { key } else { word })
+    }
+}
+
+/// How long before a job that wants somebody by all the while it rings a first time: to light a smoker. Judgement.
+const LEAD: &str = "TRIGGER:-PT30M";
 
 /// Milliseconds in a second and a day.
 const SECOND: i64 = 1000;
@@ -47,9 +77,11 @@ pub fn calendar(
     batches: &[(&str, &Batch)],
     earlier: &[Sent],
     now: i64,
+    rests: &[Rest],
+    words: &CalendarWords,
     settings: &Settings,
 ) -> Result<Calendar, Vec<Problem>> {
-    let list = next(batches, now, settings)?;
+    let list = next(batches, now, rests, settings)?;
     let mut file = File::default();
     for line in [
         "BEGIN:VCALENDAR",
@@ -67,6 +99,14 @@ pub fn calendar(
             let uid = format!("{id}-{}@cure-reckoner", job.id.replace(':', "-"));
             file.event(&uid, batch, job, now);
             kept.push((uid, job.due.unwrap_or(now)));
+        }
+        let marked = |timed: &&Timed| !batch.closed && !state.held && !state.jobs.iter().any(|j| j.id == timed.id);
+        for timed in state.times.iter().filter(marked) {
+            if let Some(word) = words.of(&timed.id) {
+                let uid = format!("{id}-{}@cure-reckoner", timed.id.replace(':', "-"));
+                file.mark(&uid, batch, word, timed.at, now);
+                kept.push((uid, timed.at));
+            }
         }
         // What cannot be reckoned keeps its old alarms.
         if state.jobs.is_empty() && !state.held && !batch.closed {
@@ -111,13 +151,34 @@ impl File {
         self.line("TRANSP:TRANSPARENT");
         if !done {
             self.jobs = self.jobs.saturating_add(1);
-            self.line("BEGIN:VALARM");
-            self.line("ACTION:DISPLAY");
-            self.line("TRIGGER:PT0S");
-            self.text_line("DESCRIPTION", &format!("{}: {}", batch.name, job.head));
-            self.line("END:VALARM");
+            let says = format!("{}: {}", batch.name, job.head);
+            self.alarm("TRIGGER:PT0S", &says);
+            if job.presence {
+                self.alarm(LEAD, &says);
+            }
         }
         self.line("END:VEVENT");
+    }
+
+    /// A moment to know of, with an alarm while it is to come.
+    fn mark(&mut self, uid: &str, batch: &Batch, word: &str, at: i64, now: i64) {
+        self.begin(uid, at, now);
+        self.text_line("SUMMARY", &format!("{} {word}", batch.tag));
+        self.text_line("DESCRIPTION", &batch.name);
+        self.line("STATUS:CONFIRMED");
+        self.line("TRANSP:TRANSPARENT");
+        if at > now {
+            self.alarm("TRIGGER:PT0S", &format!("{}: {word}", batch.name));
+        }
+        self.line("END:VEVENT");
+    }
+
+    fn alarm(&mut self, trigger: &str, says: &str) {
+        self.line("BEGIN:VALARM");
+        self.line("ACTION:DISPLAY");
+        self.line(trigger);
+        self.text_line("DESCRIPTION", says);
+        self.line("END:VALARM");
     }
 
     fn cancel(&mut self, uid: &str, due: i64, now: i64) {

@@ -1,39 +1,44 @@
-//! Cards for when something went wrong: each asks two or three things and answers with figures and a next step.
+//! Cards for when something went wrong: a card asks one thing at a time and ends in what is to be done, as keys.
+//!
+//! A card is a list of rows, and the first whose answers all hold is its end. A question is asked only where the next
+//! row that is still open needs it, so each card asks first what ends the matter soonest. No end leads to another card.
+
+mod keys;
+
+pub use keys::{Act, Ask, Card, Choice, Hazard, OnlyIf, Source, Way};
 
 use crate::dose::{Caution, cautions};
 use crate::quantity::{Code, Problem};
+use serde::de::IntoDeserializer as _;
+use serde::de::value::{Error, StrDeserializer};
 use serde::{Deserialize, Serialize};
 
-/// A card as the table has it.
-pub struct CardRow {
-    /// Key, `froze`.
-    pub key: &'static str,
-    /// `It froze`.
-    pub head: &'static str,
-    /// When to open it.
-    pub lead: &'static str,
-}
-
-/// Something a card asks.
+/// What can be answered to a question.
 pub struct AskRow {
-    /// Key of the card.
-    pub card: &'static str,
-    /// Key of what is asked.
-    pub key: &'static str,
-    /// `For how long`.
-    pub label: &'static str,
-    /// Key and words of each option.
-    pub options: &'static [(&'static str, &'static str)],
+    /// The question.
+    pub ask: Ask,
+    /// Its answers: three at most, the last one that nobody is sure.
+    pub choices: &'static [Choice],
 }
 
-/// An answer of a card.
-pub struct AnswerRow {
-    /// Key of the card.
-    pub card: &'static str,
-    /// Choices that all have to hold, as ask and option; none for what is left.
-    pub when: &'static [(&'static str, &'static str)],
-    /// The answer.
-    pub answer: Remedy,
+/// An end of a card.
+pub struct EndRow {
+    /// The card.
+    pub card: Card,
+    /// Questions with the answers of which one has to be given to each; none for what is left.
+    pub when: &'static [(Ask, &'static [Choice])],
+    /// What is to be done.
+    pub remedy: Remedy,
+}
+
+/// A source of the table.
+pub struct SourceRow {
+    /// Its key.
+    pub key: Source,
+    /// Title, number, year.
+    pub title: &'static str,
+    /// How it is known: published, quoted, memory, judgement, common practice.
+    pub status: &'static str,
 }
 
 /// Content of `trouble`.
@@ -43,86 +48,126 @@ pub struct AnswerRow {
 pub struct AskTrouble {
     /// Key of the card; empty for the list alone.
     pub card: String,
-    /// What was chosen: pairs of ask and option.
+    /// What was answered: pairs of question and answer. What the card does not ask now is kept and left alone.
     pub chosen: Vec<(String, String)>,
 }
 
-/// Options of what is asked: key and words.
-type Options = &'static [(&'static str, &'static str)];
-
-/// The cards, and what the open one asks and answers.
+/// The cards, and how far the open one is.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Trouble {
-    /// Key, head and lead of every card, in order.
-    pub cards: Vec<(&'static str, &'static str, &'static str)>,
-    /// What the open card asks: key, words, and its options by key and words.
-    pub asks: Vec<(&'static str, &'static str, Options)>,
-    /// The answer, once all is chosen.
-    pub answer: Option<Remedy>,
-    /// Cautions that stand beside an answer.
+    /// Every card, in order.
+    pub cards: Vec<Card>,
+    /// The questions answered so far that count, in the order in which they are asked.
+    pub answered: Vec<(Ask, Choice)>,
+    /// The question that is open, with its answers.
+    pub question: Option<(Ask, &'static [Choice])>,
+    /// The end, once nothing is open.
+    pub remedy: Option<Remedy>,
+    /// Title of its source, with what the title says of the figures.
+    pub source: Option<&'static str>,
+    /// How the source is known: `published`, `quoted`, `memory`, `judgement`, `common practice`.
+    pub status: Option<&'static str>,
+    /// Cautions that stand beside an end.
     pub cautions: Vec<Caution>,
 }
 
-/// What to do.
+/// What is to be done.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Remedy {
-    /// `ok`, `care`, `stop`, `ask`.
-    #[cfg_attr(feature = "types", ts(type = "'ok' | 'care' | 'stop' | 'ask'"))]
-    pub mark: &'static str,
-    /// `Throw it out`.
-    pub word: &'static str,
-    /// The fact, with its figures.
-    pub says: &'static str,
-    /// The next step.
-    pub next: &'static str,
-    /// Where it comes from, with its status.
-    pub source: &'static str,
+    /// Which end it is.
+    pub way: Way,
+    /// The act.
+    pub act: Act,
+    /// Conditions that all have to hold.
+    pub only_if: &'static [OnlyIf],
+    /// What hurts, where it has a name.
+    pub hazard: Option<Hazard>,
+    /// Where it comes from.
+    pub source: Source,
 }
 
-/// The cards, and what one of them asks and answers.
+/// The cards, and what one of them asks next or ends in.
 ///
 /// # Errors
-/// [`Code::Unknown`] for a card or an option that is not there.
+/// [`Code::Unknown`] for a card, a question or an answer that is not there.
 pub fn trouble(ask: &AskTrouble) -> Result<Trouble, Problem> {
-    let cards = &crate::tables::TROUBLE_CARDS;
-    let asks: Vec<&AskRow> = crate::tables::TROUBLE_ASKS
-        .iter()
-        .filter(|a| a.card == ask.card)
-        .collect();
-    if !ask.card.is_empty() && !cards.iter().any(|c| c.key == ask.card) {
-        return Err(Problem::new(Code::Unknown, "There is no such card. Choose one from the list.").at("card"));
+    let mut sheet = Trouble {
+        cards: crate::tables::TROUBLE_CARDS.to_vec(),
+        answered: Vec::new(),
+        question: None,
+        remedy: None,
+        source: None,
+        status: None,
+        cautions: Vec::new(),
+    };
+    if ask.card.is_empty() {
+        return Ok(sheet);
     }
-    let chosen = |key: &str| {
-        ask.chosen
-            .iter()
-            .find(|(of, _)| of == key)
-            .map(|(_, option)| option.as_str())
+    let card = Card::deserialize(text(&ask.card))
+        .map_err(|_| Problem::new(Code::Unknown, "There is no such card. Choose one from the list.").at("card"))?;
+    let chosen = chosen(&ask.chosen)?;
+    for row in crate::tables::TROUBLE_ENDS.iter().filter(|row| row.card == card) {
+        match sheet.holds(row, &chosen) {
+            Some(true) => {
+                let source = crate::tables::TROUBLE_SOURCES
+                    .iter()
+                    .find(|source| source.key == row.remedy.source);
+                sheet.remedy = Some(row.remedy);
+                sheet.source = source.map(|s| s.title);
+                sheet.status = source.map(|s| s.status);
+                sheet.cautions = cautions(&["local-rules"]);
+                break;
+            }
+            Some(false) => {}
+            None => break,
+        }
+    }
+    Ok(sheet)
+}
+
+impl Trouble {
+    /// Whether a row holds; none where a question is open, which is then the sheet's.
+    fn holds(&mut self, row: &EndRow, chosen: &[(Ask, Choice)]) -> Option<bool> {
+        for (ask, any) in row.when {
+            let Some(&given) = chosen.iter().find(|(of, _)| of == ask) else {
+                self.question = asked(*ask).map(|row| (row.ask, row.choices));
+                return None;
+            };
+            if !self.answered.contains(&given) {
+                self.answered.push(given);
+            }
+            if !any.contains(&given.1) {
+                return Some(false);
+            }
+        }
+        Some(true)
+    }
+}
+
+fn text(key: &str) -> StrDeserializer<'_, Error> {
+    key.into_deserializer()
+}
+
+fn asked(ask: Ask) -> Option<&'static AskRow> {
+    crate::tables::TROUBLE_ASKS.iter().find(|row| row.ask == ask)
+}
+
+/// The answers as keys; each has to be one of its question's.
+fn chosen(pairs: &[(String, String)]) -> Result<Vec<(Ask, Choice)>, Problem> {
+    let known = |(ask, choice): &(String, String)| {
+        let ask = Ask::deserialize(text(ask)).ok()?;
+        let choice = Choice::deserialize(text(choice)).ok()?;
+        asked(ask)
+            .is_some_and(|row| row.choices.contains(&choice))
+            .then_some((ask, choice))
     };
-    let known = |(of, option): &(String, String)| {
-        let row = asks.iter().find(|a| a.key == of);
-        row.is_some_and(|a| a.options.iter().any(|(key, _)| key == option))
-    };
-    if !ask.chosen.iter().all(known) {
-        return Err(Problem::new(
+    pairs.iter().map(known).collect::<Option<_>>().ok_or_else(|| {
+        Problem::new(
             Code::Unknown,
-            "The card has no such choice. Choose one of those it shows.",
+            "The card has no such answer. Choose one of those it shows.",
         )
-        .at("chosen"));
-    }
-    let all = !asks.is_empty() && asks.iter().all(|a| chosen(a.key).is_some());
-    let fits =
-        |row: &&AnswerRow| row.card == ask.card && row.when.iter().all(|(of, option)| chosen(of) == Some(option));
-    let answer = crate::tables::TROUBLE_ANSWERS
-        .iter()
-        .find(fits)
-        .filter(|_| all)
-        .map(|row| row.answer);
-    Ok(Trouble {
-        cards: cards.iter().map(|c| (c.key, c.head, c.lead)).collect(),
-        asks: asks.iter().map(|a| (a.key, a.label, a.options)).collect(),
-        answer,
-        cautions: answer.map(|_| cautions(&["local-rules"])).unwrap_or_default(),
+        .at("chosen")
     })
 }

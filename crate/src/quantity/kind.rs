@@ -49,6 +49,8 @@ pub struct Facts {
     pub units: &'static [Unit],
     /// A large and a small unit that are said together: pounds and ounces, days and hours.
     pub pairs: &'static [(&'static str, &'static str)],
+    /// Several of them may be typed with a plus between them, as they are read off a scale one after another.
+    pub sums: bool,
     /// What to type, for messages.
     pub example: &'static str,
     /// The value, in the base unit, rounded for reading.

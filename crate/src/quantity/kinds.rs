@@ -90,6 +90,7 @@ static MASS: Facts = Facts {
         unit(&["lb", "lbs", "pound", "pounds", "#"], dec!(453.59237), US),
     ],
     pairs: &[("lb", "oz")],
+    sums: true,
     example: "1480 g, 3.2 kg or 7 lb 3 oz",
     show: show_mass,
 };
@@ -113,6 +114,7 @@ static LENGTH: Facts = Facts {
         unit(&["in", "\"", "″", "inch", "inches", "ins"], dec!(25.4), US),
     ],
     pairs: &[],
+    sums: false,
     example: "26 mm, 2.6 cm or 1 1/4 in",
     show: |millimetres, system| match system {
         System::Metric => Figure::new(plain_to(millimetres, 1), "mm"),
@@ -162,6 +164,7 @@ static TEMPERATURE: Facts = Facts {
         ),
     ],
     pairs: &[],
+    sums: false,
     example: "3 °C, 38 °F or 145F",
     show: |fahrenheit, system| match system {
         System::Us => Figure::new(plain_to(fahrenheit, 0), "°F"),
@@ -184,6 +187,7 @@ static TIME: Facts = Facts {
         read_only(&["wk", "week", "weeks"], dec!(10080), None),
     ],
     pairs: &[("d", "h"), ("h", "min")],
+    sums: false,
     example: "36 h, 1.5 d or 1 d 12 h",
     // Hours are hours everywhere.
     show: |minutes, _| match minutes {
@@ -204,6 +208,7 @@ static FRACTION: Facts = Facts {
         read_only(&["g/kg"], dec!(0.1), None),
     ],
     pairs: &[],
+    sums: false,
     example: "2.2 % or 150 ppm",
     // A share has no system. Two figures below a tenth of a per cent, two decimals above.
     show: |percent, _| match percent {
@@ -234,6 +239,7 @@ static VOLUME: Facts = Facts {
         unit(&["cup", "cups"], dec!(236.5882365), US),
     ],
     pairs: &[],
+    sums: false,
     example: "2½ tsp, 1 1/2 tbsp or 250 ml",
     show: |millilitres, system| match system {
         System::Metric if millilitres >= dec!(1000) => Figure::new(plain_to(quotient(millilitres, dec!(1000)), 2), "l"),

@@ -10,6 +10,7 @@ mod print;
 mod problem;
 mod range;
 mod read;
+mod rest;
 mod text;
 
 pub use kind::{Facts, Fraction, Kind, Length, Mass, Quantity, Span, System, Temperature, Unit, Volume};
@@ -20,3 +21,4 @@ pub use problem::{Code, Problem};
 pub use range::Range;
 pub use read::MOST_TEXT;
 pub(crate) use read::shorten;
+pub use rest::{Awake, HOUR, Rest, hour_down, hour_up};

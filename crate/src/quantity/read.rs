@@ -4,6 +4,7 @@
 //! quantity = [sign gap] term { gap term }          terms from the larger unit to the smaller
 //! sign     = "-" | "−"
 //! term     = number gap [unit]                     a unit may be left out where the field has one of its own
+//! sum      = quantity { "+" quantity }             of weights alone; each with its unit, or the last with that of all
 //! ```
 
 use super::exact::Exact;
@@ -44,6 +45,46 @@ impl Facts {
         if text.len() > MOST_TEXT {
             return Err(self.problem(Code::TooLong, format!("“{shown}” is too long for a {}.", self.what)));
         }
+        match self.single(text, default) {
+            Err(_) if self.sums && text.contains('+') => self.summed(text, default),
+            read => read,
+        }
+    }
+
+    /// `112+98+140`, `112 g + 3 oz`, `112 + 98 g`: a bare number beside one with a unit only where the last has the unit of
+    /// all, since `112 g + 98` may be of another.
+    fn summed(&'static self, text: &str, default: Option<&str>) -> Result<Decimal, Problem> {
+        let bare = |part: &&str| self.single(part, None).is_err_and(|p| p.code == Code::NoUnit);
+        let (rest, last) = text.rsplit_once('+').unwrap_or((text, ""));
+        let unit = match (rest.split('+').all(|p| bare(&p)), bare(&last)) {
+            (true, true) => default,
+            (true, false) => self.only_unit(last),
+            (false, _) => None,
+        };
+        let mut sum = Decimal::ZERO;
+        for part in text.split('+') {
+            let part = self.single(part, unit).map_err(|problem| match problem.code {
+                Code::TooLarge | Code::TooSmall | Code::AmbiguousNumber | Code::WrongUnit => problem,
+                Code::NoUnit if unit.is_none() && default.is_none() => problem,
+                _ => self.not_read(&shorten(text)),
+            })?;
+            sum = sum.plus(part).ok_or_else(|| self.too_large())?;
+        }
+        self.keep(sum)
+    }
+
+    /// The unit of one number with a unit behind it; nothing where there are two, or none.
+    fn only_unit(&self, text: &str) -> Option<&'static str> {
+        let mut rest = text.trim_matches(number::is_gap);
+        number::number(&mut rest).ok()?;
+        match self.take_unit(&mut rest) {
+            Found::Unit(unit) if rest.is_empty() => Some(unit.name()),
+            _ => None,
+        }
+    }
+
+    fn single(&'static self, text: &str, default: Option<&str>) -> Result<Decimal, Problem> {
+        let shown = shorten(text);
         let mut rest = text.trim_matches(|c: char| number::is_gap(c) || c == '\n' || c == '\r');
         if rest.is_empty() {
             return Err(self.problem(Code::Missing, "Nothing is typed here.".to_owned()));

@@ -37,6 +37,57 @@ impl Amount {
     }
 }
 
+impl Amount {
+    /// True for a number of which one reading is as good as the other: the letter S.
+    pub fn is_guess(&self) -> bool {
+        let guess = |n: &Number| {
+            n.other
+                .is_some_and(|other| other < n.value.typical.times(Decimal::TWO).unwrap_or_default())
+        };
+        self.parts.iter().any(|(number, _)| guess(number))
+    }
+
+    /// Least and most in the unit of its first part, as written.
+    pub fn ends(&self) -> Vec<String> {
+        let ends = || {
+            let factor = figure(self.parts.first()?.1)?;
+            let mut sum = Range::point(Decimal::ZERO);
+            for (number, unit) in &self.parts {
+                let share = figure(unit)?.over(factor)?;
+                sum = sum.plus(number.value.map(|n| n.times(share))?)?;
+            }
+            let exact = |n: Decimal| crate::quantity::plain(n.half_away(6));
+            Some(vec![exact(sum.low), exact(sum.high)])
+        };
+        if self.parts.len() == 1 {
+            let value = self.parts.first().map(|(number, _)| number.value);
+            return value
+                .map(|v| [v.low, v.high].map(|n| crate::quantity::plain(n.half_away(6))).to_vec())
+                .unwrap_or_default();
+        }
+        ends().unwrap_or_default()
+    }
+
+    /// Its unit by its key.
+    pub fn unit(&self) -> &'static str {
+        self.parts
+            .first()
+            .and_then(|(_, unit)| unit.words.first())
+            .copied()
+            .unwrap_or_default()
+    }
+
+    /// So many times as much.
+    pub fn times(&mut self, count: Range) {
+        for (number, _) in &mut self.parts {
+            if let Some(value) = times(number.value, count) {
+                number.value = value;
+            }
+            number.other = None;
+        }
+    }
+}
+
 /// How far `about` may be off either way, as a proportion (judgement).
 const ABOUT: Decimal = dec!(0.1);
 
@@ -162,12 +213,24 @@ type One = (
 fn one(input: &mut &str) -> ModalResult<One> {
     let about = opt((take(Sort::About), gap)).parse_next(input)?.is_some();
     let before = opt((take(Sort::Heap), gap)).parse_next(input)?.map(|(w, ())| w);
+    let before_number = *input;
     let number = range.parse_next(input)?;
+    // "¾ of a cup", "1/2 of an ounce".
+    if number.value.high < Decimal::ONE {
+        let _ = opt((gap, keyword("of"), gap, alt((keyword("an"), keyword("a"))))).parse_next(input)?;
+    }
+    // "5-lb", "12-oz": the hyphen joins them.
+    let _ = opt((
+        '-',
+        winnow::combinator::peek(winnow::token::one_of(char::is_alphabetic)),
+    ))
+    .parse_next(input)?;
     let _ = gap(input);
     let heap = opt((take(Sort::Heap), gap)).parse_next(input)?.map(|(w, ())| w);
     let pack = opt((take(Sort::Pack), gap)).parse_next(input)?.map(|(w, ())| w);
     let _ = opt((alt((keyword("small"), keyword("large"), keyword("whole"))), gap)).parse_next(input)?;
     let unit = unit.parse_next(input)?;
+    let number = read_twofold(number, before_number, unit);
     // "tsp." and "lb." carry a full stop of their own.
     if input.starts_with('.')
         && !input
@@ -176,7 +239,51 @@ fn one(input: &mut &str) -> ModalResult<One> {
     {
         *input = input.get(1..).unwrap_or_default();
     }
-    Ok(((number, unit), about, before.or(heap), pack))
+    // "a pound and a half", "an hour and a quarter".
+    let more = opt(preceded((gap, keyword("and"), gap), fraction_alone)).parse_next(input)?;
+    let number = match more.and_then(|more| number.value.map(|n| n.plus(more))) {
+        Some(value) => Number { value, other: None },
+        None => number,
+    };
+    // "(heaping)" behind its spoon.
+    let behind = opt((gap, '(', take(Sort::Heap), ')'))
+        .parse_next(input)?
+        .map(|(_, _, w, _)| w);
+    Ok(((number, unit), about, before.or(heap).or(behind), pack))
+}
+
+/// `and a half` behind a unit: no unit of its own follows.
+fn fraction_alone(input: &mut &str) -> ModalResult<Decimal> {
+    let part = fraction.parse_next(input)?;
+    let mut rest = *input;
+    let _ = gap(&mut rest);
+    if unit(&mut rest).is_ok() {
+        return fail.parse_next(input);
+    }
+    Ok(part)
+}
+
+/// `1.000 g` is a gram to one reader and a kilogram to another; of kilograms and pounds nobody writes thousands.
+fn read_twofold(number: Number, written: &str, unit: &Word) -> Number {
+    let end = written
+        .find(|c: char| !(c.is_ascii_digit() || c == '.'))
+        .unwrap_or(written.len());
+    let digits = written.get(..end).unwrap_or_default();
+    let grouped = digits.split_once('.').is_some_and(|(whole, part)| {
+        (1..=3).contains(&whole.len())
+            && !whole.starts_with('0')
+            && part.len() == 3
+            && part.bytes().all(|b| b.is_ascii_digit())
+    });
+    let small = unit.words.iter().any(|w| ["g", "ml"].contains(w));
+    let large = Decimal::from_str_exact(&digits.replace('.', "")).ok();
+    match large.filter(|_| grouped && small && number.value.is_point() && number.other.is_none()) {
+        Some(large) => Number {
+            other: Some(large),
+            ..number
+        },
+        None => number,
+    }
 }
 
 /// A unit of any sort; the longest word wins.
@@ -257,14 +364,30 @@ pub fn keyword(word: &'static str) -> impl FnMut(&mut &str) -> ModalResult<()> {
     }
 }
 
-/// One number: digits, words, or both (`2 and a half`).
+/// One number, or so many dozen or brace of it.
 fn number(input: &mut &str) -> ModalResult<Number> {
+    let mut number = single.parse_next(input)?;
+    let before = *input;
+    let by = opt(preceded(alt((gap.void(), '-'.void())), take(Sort::Multiple))).parse_next(input)?;
+    let times = |by: Decimal| number.value.map(|n| n.times(by));
+    match by.and_then(figure).filter(|_| number.other.is_none()).and_then(times) {
+        Some(value) => number.value = value,
+        None => *input = before,
+    }
+    Ok(number)
+}
+
+/// Digits, words, or both (`2 and a half`).
+fn single(input: &mut &str) -> ModalResult<Number> {
     let point = |value| Number {
         value: Range::point(value),
         other: None,
     };
     if let Some(part) = opt(fraction).parse_next(input)? {
         return Ok(point(part));
+    }
+    if let Some(number) = opt(scanned).parse_next(input)? {
+        return Ok(number);
     }
     let reading = alt((digits, take(Sort::Number).verify_map(|w| figure(w).map(Reading::One)))).parse_next(input)?;
     let whole = match reading {
@@ -289,12 +412,108 @@ fn number(input: &mut &str) -> ModalResult<Number> {
     Ok(point(part.and_then(|p| whole.plus(p)).unwrap_or(whole)))
 }
 
+/// `1O`, `25O`, `l lb`, `I½ oz`, `l-2 tsp`: a nought read as the letter o and a one as the letter l or I, beside a digit or
+/// before a unit. What can be two digits is both: an `S`, and the stroke in `2l/2`.
+fn scanned(input: &mut &str) -> ModalResult<Number> {
+    let glyph = |c: char| "½⅓⅔¼¾⅛⅜⅝⅞".contains(c);
+    let end = input
+        .find(|c: char| !(c.is_alphanumeric() || c == '/') || glyph(c))
+        .unwrap_or(input.len());
+    let (token, rest) = input.split_at_checked(end).unwrap_or((input, ""));
+    let like = |c: char| c.is_ascii_digit() || matches!(c, 'O' | 'o' | 'l' | 'I' | '/');
+    let point = |value| Number {
+        value: Range::point(value),
+        other: None,
+    };
+    if token == "S" && before_unit(rest, true) {
+        *input = rest;
+        return Ok(Number {
+            other: Some(dec!(8)),
+            ..point(dec!(5))
+        });
+    }
+    let digit = token.bytes().any(|b| b.is_ascii_digit());
+    let letter = token.bytes().any(|b| b.is_ascii_alphabetic());
+    let one = matches!(token, "l" | "I" | "ll" | "II");
+    let alone = one && (rest.starts_with(glyph) || before_unit(rest, token != "l") || before_range(rest));
+    if token.is_empty() || token.len() > 6 || !token.chars().all(like) || !(digit && letter || alone) {
+        return fail.parse_next(input);
+    }
+    // "5l" is litres.
+    let litres = token.trim_end_matches('l').bytes().all(|b| b.is_ascii_digit());
+    if token.ends_with('l') && litres && !alone {
+        return fail.parse_next(input);
+    }
+    let digits: String = token
+        .chars()
+        .chain(rest.chars().take_while(|c| glyph(*c)))
+        .map(|c| match c {
+            'O' | 'o' => '0',
+            'l' | 'I' => '1',
+            other => other,
+        })
+        .collect();
+    // "2l/2" is two and a half, where it is not twenty-one halves.
+    let mixed = token
+        .find(['l', 'I'])
+        .filter(|at| *at > 0 && token.get(at.saturating_add(1)..).is_some_and(|t| t.starts_with('/')));
+    let whole = |text: &str| {
+        let mut text = text;
+        match self::digits.parse_next(&mut text) {
+            Ok(Reading::One(value)) if text.is_empty() => Some(value),
+            _ => None,
+        }
+    };
+    let number = match mixed.and_then(|at| digits.split_at_checked(at)) {
+        Some((units, part)) => whole(units)
+            .zip(whole(part))
+            .and_then(|(units, part)| units.plus(part))
+            .map(|value| Number {
+                other: whole(&digits),
+                ..point(value)
+            }),
+        None => whole(&digits).map(point),
+    };
+    match number {
+        Some(number) => {
+            let glyphs: usize = rest.chars().take_while(|c| glyph(*c)).map(char::len_utf8).sum();
+            *input = rest.get(glyphs..).unwrap_or_default();
+            Ok(number)
+        }
+        None => fail.parse_next(input),
+    }
+}
+
+/// True where a unit of weight or measure stands behind; `short`, where it is one of few letters: "I pound it" is no number.
+fn before_unit(rest: &str, short: bool) -> bool {
+    let mut behind = rest;
+    let _ = gap(&mut behind);
+    let start = behind;
+    behind.len() < rest.len()
+        && unit(&mut behind).is_ok_and(|u| matches!(u.sort, Sort::Mass | Sort::Volume))
+        && (!short || start.len().saturating_sub(behind.len()) <= SHORT)
+}
+
+/// The letters of `tbsp`.
+const SHORT: usize = 4;
+
+/// `l-2 tsp`: the first end of a range.
+fn before_range(rest: &str) -> bool {
+    let behind = rest.strip_prefix(['-', '–', '—']).unwrap_or_default();
+    behind.starts_with(|c: char| c.is_ascii_digit())
+}
+
+/// A part of another weight: `half`, `a third of`, `twice`.
+pub fn share(input: &mut &str) -> ModalResult<Decimal> {
+    alt((fraction, alt((keyword("twice"), keyword("double"))).value(Decimal::TWO))).parse_next(input)
+}
+
 /// `half a`, `three quarters of a`, `two thirds`.
 fn fraction(input: &mut &str) -> ModalResult<Decimal> {
     let half = take(Sort::Fraction).verify_map(figure);
     let third = take(Sort::Third).verify_map(|w| figure(w)?.over(dec!(3)));
     let value = alt((half, third)).parse_next(input)?;
-    if input.starts_with(|c: char| !is_gap(c)) {
+    if input.starts_with(|c: char| !is_gap(c) && c != '-') {
         return fail.parse_next(input);
     }
     Ok(value)

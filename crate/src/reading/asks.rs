@@ -17,11 +17,28 @@ fn weight(text: &str) -> Option<Mass> {
     Mass::read(text, Some("g")).ok().filter(|m| !m.base().is_zero())
 }
 
+/// What is said of a pickle that does not cover the meat.
+const THROWN: [&str; 6] = [
+    "throw the rest",
+    "discard the rest",
+    "throw away the rest",
+    "throw what is left",
+    "discard what is left",
+    "pour the rest away",
+];
+
 impl All<'_> {
     /// The weight of the meat: as the text says, else as it is asked.
     pub fn ask_meat(&mut self, answers: &Answers<'_>) {
         // Meat that weighs nothing, or more than is reckoned with, is none.
         let weighs = |r: &Range| r.low > Decimal::ZERO && Mass::new(r.high).is_ok();
+        let settled = |l: &Weighed<'_>| {
+            let amount = l.line.amount.as_ref().filter(|a| a.sort() == Sort::Mass)?;
+            l.meat
+                .or_else(|| amount.sum(None, l.large))
+                .filter(weighs)
+                .filter(|_| l.large.is_some() || amount.parts.iter().all(|(number, _)| number.other.is_none()))
+        };
         let sum = |amount: &super::amount::Amount| {
             let twofold = amount.parts.iter().any(|(number, _)| number.other.is_some());
             let range = amount
@@ -42,7 +59,7 @@ impl All<'_> {
             .iter()
             .filter(|l| l.line.taken == Taken::Meat && l.line.base.is_none());
         let weighed: Option<Range> = weighed
-            .filter_map(|l| l.line.amount.as_ref().and_then(sum))
+            .filter_map(settled)
             .try_fold(None, |all: Option<Range>, one| {
                 Some(Some(match all {
                     Some(all) => all.plus(one)?,
@@ -58,6 +75,10 @@ impl All<'_> {
         said.dedup();
         match said.as_slice() {
             [one] => self.meat = Some(*one),
+            // Which number it is, is asked already.
+            [] if self.lines.iter().any(|l| {
+                l.line.taken == Taken::Meat && l.asks.iter().any(|a| a.key.starts_with("number") && a.answer.is_none())
+            }) => {}
             [] if !needs => self.meat = loose.first().copied().or(Some(Range::point(KILOGRAM))),
             said => {
                 let mut offers: Vec<String> = Vec::new();
@@ -91,7 +112,9 @@ impl All<'_> {
         let water = self.items().any(is_water);
         let pumped = speaks_of("pumped", text).is_some();
         let pick_up = speaks_of("pick_up", text).is_some();
+        let any = |words: &[&str]| words.iter().any(|w| lower.contains(w));
         let found = match (says("cover_brine") && water, says("ground"), says("rub")) {
+            _ if pumped && any(&THROWN) => Some(Method::Pumped),
             _ if pumped || pick_up => None,
             (true, false, false) => Some(Method::CoverBrine),
             (false, true, false) => Some(Method::Ground),
@@ -171,7 +194,11 @@ impl All<'_> {
             self.water = given.map(|m| Range::point(m.base()));
             self.questions.push(asked);
         }
-        if brine && self.items().any(|l| l.percent.is_some() && !is_water(l)) {
+        if brine
+            && self
+                .items()
+                .any(|l| l.percent.is_some() && l.line.of.is_none() && !is_water(l))
+        {
             let words = ["Of the meat", "Of the water", "Of meat and water together"];
             let choices = ["meat", "water", "both"].into_iter().zip(words);
             let choices = choices.map(|(k, w)| (k.to_owned(), w.to_owned()));

@@ -1,14 +1,37 @@
 //! The recipe that comes out, in proportions of green weight, and what it does not hold.
 
-use super::recipe::{All, is_beside};
+use super::line::Taken;
+use super::recipe::{All, is_beside, is_water};
 use super::weigh::{Weighed, settled};
-use super::words::Sort;
+use super::words::{Sort, front};
 use crate::dose::Whole;
-use crate::pantry::{Group, OWN};
+use crate::pantry::{self, Agent, Group, Ingredient, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Fraction, Range};
-use crate::recipe::{self, Cure, Do, Eaten, Recipe, Share, Step};
+use crate::recipe::{self, Cure, Do, Eaten, Holds, Method, Recipe, Share, Step};
 use rust_decimal::Decimal;
+
+/// Why a cure cannot be counted.
+fn lacks(line: &Weighed<'_>) -> String {
+    let text = &line.line.text;
+    match settled(&line.items).filter(|i| i.nitrite.is_empty() && line.line.amount.is_some()) {
+        Some(item) => format!(
+            "How much nitrite or nitrate is in “{text}” is not known, so nobody can say what it does: {}. Leave it out, and use a cure with its per cent printed on it.",
+            item.source.to_lowercase()
+        ),
+        None => format!("How much of “{text}” is not said. Write it into the text above."),
+    }
+}
+
+/// The strength of a row of the pantry as it stands there.
+fn own(item: &Ingredient) -> Agent {
+    let read = |text: &str| Decimal::from_str_exact(text).unwrap_or_default();
+    Agent {
+        nitrite: read(item.nitrite),
+        nitrate: read(item.nitrate),
+        water: Decimal::ZERO,
+    }
+}
 
 impl All<'_> {
     /// Per cent of the meat.
@@ -17,13 +40,31 @@ impl All<'_> {
         Fraction::new(percent.half_away(4)).ok()
     }
 
+    /// A glaze beside a brine is none of what the meat and the brine come to, and the water of a sausage is none of a brine:
+    /// they stay as they were written.
+    fn is_outside(&self, line: &Weighed<'_>) -> bool {
+        if is_water(line) && line.line.taken == Taken::Item && !self.method.is_some_and(Method::has_brine) {
+            return true;
+        }
+        let cure = line.items.iter().any(|i| i.group == Group::Cure);
+        line.line.apart && !cure && line.line.taken == Taken::Item && self.method.is_some_and(Method::has_brine)
+    }
+
+    /// What the text calls itself: its first line, where that is a title and no word for what follows.
+    fn title(&self) -> Option<String> {
+        let first = self.lines.first().filter(|l| l.line.taken == Taken::Heading)?;
+        let text = first.line.text.trim().trim_end_matches([':', '.', ',', ';', '!']);
+        let own = front(Sort::Heading, text).is_none() && text.chars().any(char::is_alphabetic);
+        (own && recipe::name(text).is_ok()).then(|| text.to_owned())
+    }
+
     /// The recipe in proportions of green weight.
     pub(super) fn recipe(&self) -> Result<Recipe, String> {
         let lost = || "These amounts are too far apart to reckon with. Check each of them.".to_owned();
         let method = self.method.ok_or_else(lost)?;
         let meat = self.meat.ok_or_else(lost)?;
         let mut recipe = Recipe {
-            name: "Recipe as read".to_owned(),
+            name: self.title().unwrap_or_else(|| "Recipe as read".to_owned()),
             tag: "RR".to_owned(),
             method,
             take: self.take.filter(|_| method.takes()),
@@ -32,6 +73,7 @@ impl All<'_> {
             lines: Vec::new(),
             steps: self.steps.clone(),
             notes: String::new(),
+            unread: self.unread(),
         };
         // The list takes the salt in the cure off the salt, so it is put on here.
         let mut salt = Decimal::ZERO;
@@ -47,6 +89,7 @@ impl All<'_> {
             green: Range::point(meat.typical),
             pickle: Range::point(pickle),
             take: self.taken().unwrap_or_default(),
+            fo: None,
         };
         let whole = whole.base().ok_or_else(lost)?.typical;
         for line in self.cures() {
@@ -55,10 +98,7 @@ impl All<'_> {
                 if settled(&line.items).is_some_and(|i| i.group != Group::Cure) {
                     continue;
                 }
-                return Err(format!(
-                    "How much of “{}” is not said. Write it into the text above.",
-                    line.line.text
-                ));
+                return Err(lacks(line));
             };
             let printed = |percent: Decimal| Fraction::new(percent).map_err(|p| p.message);
             salt = agent
@@ -72,16 +112,24 @@ impl All<'_> {
                 .and_then(|n| n.over(whole))
                 .ok_or_else(lost)?;
             recipe.cures.push(Cure {
-                item: item.key.to_owned(),
+                item: if item.is_pure() && !agent.is_as_strong(own(item)) {
+                    pantry::PACKET.to_owned()
+                } else {
+                    item.key.to_owned()
+                },
                 nitrite: printed(agent.nitrite)?,
                 nitrate: printed(agent.nitrate)?,
                 aim: printed(aim.half_away(5))?,
                 made: None,
+                follows: false,
             });
         }
-        for line in self.items() {
+        for (at, line) in self.lines.iter().enumerate() {
+            if line.line.taken != Taken::Item {
+                continue;
+            }
             let item = line.items.first();
-            if item.is_some_and(|i| i.group == Group::Cure) {
+            if item.is_some_and(|i| i.group == Group::Cure) || self.is_outside(line) {
                 continue;
             }
             let Some(mut grams) = self.grams(line).map(|g| g.typical) else {
@@ -94,11 +142,18 @@ impl All<'_> {
                 item: item.map_or(OWN, |i| i.key).to_owned(),
                 name: line.line.own.chars().take(recipe::MOST_NAME).collect(),
                 allergens: String::new(),
+                agent: if item.is_none() { self.holds(at) } else { Holds::Unknown },
                 share: Share::GreenWeight(self.share(grams).ok_or_else(lost)?),
             });
         }
-        let beside = self.lines.iter().filter(|l| is_beside(l, self.grams(l)));
-        let notes: Vec<&str> = beside.map(|l| l.line.text.as_str()).collect();
+        let beside = self
+            .lines
+            .iter()
+            .filter(|l| is_beside(l, self.grams(l)) || self.is_outside(l));
+        let unread = |l: &&str| !recipe.unread.iter().any(|u| u == l);
+        let notes: Vec<&str> = beside.map(|l| l.line.text.as_str()).filter(unread).collect();
+        let steps = self.beside.iter().map(String::as_str);
+        let notes: Vec<&str> = notes.into_iter().chain(steps).collect();
         recipe.notes = notes.join("\n").chars().take(recipe::MOST_TEXT).collect();
         match recipe.problems().into_iter().next() {
             Some(problem) => Err(problem.message),

@@ -4,6 +4,7 @@
 use super::amount::{Amount, amount, keyword, range};
 use super::names::{Names, tokens};
 use super::words::{Sort, front, speaks_of, take};
+use crate::pantry;
 use crate::quantity::gap;
 use winnow::combinator::{alt, fail, opt, preceded};
 use winnow::prelude::*;
@@ -30,6 +31,8 @@ pub enum What {
     Base(Amount, bool),
     /// `inject 10 %`: how much of a brine goes into the meat.
     Take(Amount),
+    /// Said beside it, and never weighed: `(or 10 oz flaked)`, `(the ounce-to-25-pounds kind)`, `in two pieces`.
+    Beside,
 }
 
 /// Every amount and base of a text, in order.
@@ -42,7 +45,18 @@ pub fn scan(text: &str, names: &Names) -> Vec<Found> {
         let rest = text.get(at..).unwrap_or_default();
         let begins = !before.is_alphanumeric() || (c == '/' && !before.is_ascii_digit()) || !c.is_alphanumeric();
         let begins = begins && !(c.is_ascii_digit() && matches!(before, '.' | ',' | '/'));
-        let step = if !begins {
+        let step = if c == '('
+            && let Some(length) = beside(rest)
+        {
+            list.push(Found {
+                start: at,
+                end: at.saturating_add(length),
+                what: What::Beside,
+            });
+            at = at.saturating_add(length);
+            before = ')';
+            continue;
+        } else if !begins {
             None
         } else if let Some(skipped) = numbered(rest) {
             Some(skipped)
@@ -55,9 +69,13 @@ pub fn scan(text: &str, names: &Names) -> Vec<Found> {
                 .map(|(amount, each)| What::Base(amount, each))
                 .or_else(|| {
                     input = rest;
-                    let amount = amount(&mut input).ok()?;
+                    let mut amount = amount(&mut input).ok()?;
+                    cup_or_degree(&mut amount, text.get(..at).unwrap_or_default(), rest, input);
                     if goes_in(&amount, text.get(..at).unwrap_or_default(), input, names) {
                         return Some(What::Take(amount));
+                    }
+                    if amount.sort() == Sort::Count && cut_into(text.get(..at).unwrap_or_default()) {
+                        return Some(What::Beside);
                     }
                     Some(if depth > 0 || follows_or(text.get(..at).unwrap_or_default()) {
                         What::Again(amount)
@@ -86,17 +104,86 @@ pub fn scan(text: &str, names: &Names) -> Vec<Found> {
     list
 }
 
+/// The length of a bracket that offers another thing, or says which kind is meant. Where it may name a cure it is read.
+fn beside(text: &str) -> Option<usize> {
+    let (end, _) = text.char_indices().take(BRACKET).find(|(_, c)| *c == ')')?;
+    let inside = text
+        .get(1..end)
+        .filter(|t| !t.contains('(') && !pantry::names_agent(t))?;
+    let kind = tokens(inside)
+        .iter()
+        .any(|t| ["kind", "sort", "type"].contains(&t.text.as_str()));
+    let other = || {
+        let mut rest = inside.trim_start().strip_prefix("or ")?;
+        amount(&mut rest).ok()?;
+        let words = tokens(rest);
+        let says = |t: &super::names::Token| {
+            rest.get(t.start..)
+                .is_some_and(|at| front(Sort::Harmless, at).is_none())
+        };
+        words.iter().any(says).then_some(())
+    };
+    (kind || other().is_some()).then_some(end.saturating_add(1))
+}
+
+/// So many letters are looked through for the end of a bracket.
+const BRACKET: usize = 120;
+
+/// `in two pieces`, `cut into 4 slices`: how it lies, and not how much of it.
+fn cut_into(before: &str) -> bool {
+    let word = before.trim_end().rsplit(|c: char| !c.is_alphanumeric()).next();
+    word.is_some_and(|w| ["in", "into"].iter().any(|i| w.eq_ignore_ascii_case(i)))
+}
+
+/// A bare `c` is a cup before a name and a degree behind `at` or above what a bowl takes.
+fn cup_or_degree(amount: &mut Amount, before: &str, from: &str, behind: &str) {
+    let said = from.get(..from.len().saturating_sub(behind.len())).unwrap_or_default();
+    let bare = said.trim_end_matches('.');
+    let letter = bare.ends_with(['c', 'C'])
+        && !bare
+            .trim_end_matches(['c', 'C'])
+            .ends_with(|c: char| c.is_alphabetic() || c == '°');
+    let [(number, unit)] = amount.parts.as_mut_slice() else {
+        return;
+    };
+    if !letter || bare.contains('°') {
+        return;
+    }
+    let word = before
+        .trim_end()
+        .rsplit(|c: char| c.is_whitespace())
+        .next()
+        .unwrap_or_default()
+        .to_lowercase();
+    let warm = [
+        "at", "to", "until", "below", "above", "under", "over", "between", "and", "reaches", "than", "–", "-",
+    ];
+    let next = behind.trim_start().chars().next();
+    let hot = number.value.typical > CUPS || warm.contains(&word.as_str()) || next.is_none_or(|c| !c.is_alphabetic());
+    let sort = if hot { Sort::Other } else { Sort::Volume };
+    let key = if hot { "°C" } else { "US cup" };
+    if let Some(row) = super::words::of(sort).find(|w| w.note == key && w.words.contains(&"C") | w.words.contains(&"c"))
+    {
+        *unit = row;
+    }
+}
+
+/// Nobody writes more cups than this with one letter (judgement).
+const CUPS: rust_decimal::Decimal = rust_decimal::dec!(12);
+
 /// True for the per cent of a pump or a pick-up: such a word stands before it or right behind, and no ingredient.
 fn goes_in(amount: &Amount, before: &str, behind: &str, names: &Names) -> bool {
     let percent = amount.parts.first().is_some_and(|(_, unit)| unit.words.contains(&"%"));
+    if !percent {
+        return false;
+    }
     let speaks = |text: &str| ["pumped", "pick_up"].iter().filter_map(|m| speaks_of(m, text)).max();
     // "inject a brine of 10 % salt" is salt.
     let end = behind.find([',', ';', ':', '(', '.']).unwrap_or(behind.len());
     let next = tokens(behind.get(..end).unwrap_or_default());
     let near = |most: usize| next.get(..next.len().min(most)).unwrap_or_default();
     let last = near(1).first().map_or(0, |t| t.end);
-    percent
-        && names.find(near(4)).is_none()
+    names.find(near(4)).is_none()
         && (speaks(behind.get(..last).unwrap_or_default()).is_some()
             || speaks(before).is_some_and(|from| names.find(&tokens(before.get(from..).unwrap_or_default())).is_none()))
 }
@@ -163,11 +250,15 @@ fn stands_alone(text: &str, rest: &str, had: bool, names: &Names) -> bool {
     if loose && !had {
         return false;
     }
+    // "3 g/kg pepper", "3 g per kg pepper": a rate, whatever is named behind it.
+    if text.starts_with('/') || keyword("per").parse_peek(text).is_ok() {
+        return true;
+    }
     // Up to the next mark or number, no ingredient is named.
     let end = rest
         .find(|c: char| c.is_ascii_digit() || matches!(c, ',' | ';' | ':' | '(' | '.'))
         .unwrap_or(rest.len());
-    let follows = tokens(rest.get(..end).unwrap_or_default());
+    let follows = tokens(near(rest.get(..end).unwrap_or_default()));
     let near = follows.get(..follows.len().min(3)).unwrap_or_default();
     match names.find(near) {
         Some((_, _, meaning)) => meaning.items.first().is_some_and(|i| i.key == "water"),
@@ -188,7 +279,9 @@ pub fn clauses<'a>(text: &'a str, names: &Names) -> Vec<(usize, &'a str)> {
 
 /// Without the marks around it; the point of `.5` is part of the number.
 fn trim(part: &str) -> &str {
-    let mark = |c: char| c.is_whitespace() || matches!(c, ',' | ';' | ':' | '*' | '•' | '-' | '–' | '—' | '·' | '!');
+    let mark = |c: char| {
+        c.is_whitespace() || matches!(c, ',' | ';' | ':' | '*' | '•' | '-' | '–' | '—' | '·' | '!' | '&' | '>')
+    };
     let part = part.trim_end_matches(|c| mark(c) || c == '.').trim_start_matches(mark);
     let behind = part.trim_start_matches('.');
     if behind.starts_with(|c: char| c.is_ascii_digit()) && behind.len() < part.len() {
@@ -200,8 +293,10 @@ fn trim(part: &str) -> &str {
 
 /// At a full stop that ends a sentence: a blank and a capital or a digit behind it, no short word before it.
 fn sentences(text: &str) -> Vec<&str> {
-    const SHORT: [&str; 16] = [
-        "no", "approx", "ca", "fl", "oz", "lb", "lbs", "tsp", "tbsp", "tbs", "pt", "qt", "gal", "g", "kg", "ml",
+    const SHORT: [&str; 46] = [
+        "pkg", "pkt", "hr", "hrs", "min", "mins", "temp", "deg", "tbls", "tbl", "qts", "pts", "gals", "ozs", "doz",
+        "med", "lg", "sm", "st", "mr", "mrs", "dr", "vs", "etc", "incl", "max", "wt", "vol", "gm", "kgs", "no",
+        "approx", "ca", "fl", "oz", "lb", "lbs", "tsp", "tbsp", "tbs", "pt", "qt", "gal", "g", "kg", "ml",
     ];
     let mut list = Vec::new();
     let mut from = 0;
@@ -216,7 +311,8 @@ fn sentences(text: &str) -> Vec<&str> {
             .unwrap_or_default();
         let next = after.trim_start().chars().next();
         let ends = after.starts_with(char::is_whitespace)
-            && next.is_some_and(|n| n.is_uppercase() || n.is_ascii_digit())
+            // Messages begin a sentence with a small letter: behind a word of some length that is one too.
+            && next.is_some_and(|n| n.is_uppercase() || n.is_ascii_digit() || n.is_lowercase() && (word.len() > 2 || word.ends_with(|c: char| c.is_ascii_digit()) || before_is_mark(text, at)))
             && !SHORT.iter().any(|s| word.eq_ignore_ascii_case(s));
         if ends {
             list.extend(text.get(from..at));
@@ -227,12 +323,41 @@ fn sentences(text: &str) -> Vec<&str> {
     list
 }
 
+/// True for a per cent or a bracket before the full stop.
+fn before_is_mark(text: &str, at: usize) -> bool {
+    text.get(..at).is_some_and(|t| t.ends_with(['%', ')']))
+}
+
 /// A sentence at the joints before each further amount, name or step.
 fn parts<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
+    // "No pink salt, just 2 cups of salt": what is left out ends at the comma.
+    let bare = text.trim_start();
+    if front(Sort::None, bare).is_some()
+        && let Some((head, tail)) = text.split_once(',')
+        && tail.chars().any(char::is_alphanumeric)
+    {
+        let mut list = vec![head];
+        list.extend(parts(tail, names));
+        return list;
+    }
+    let found = scan(text, names);
+    let weighed = |f: &Found| matches!(&f.what, What::Amount(a) | What::Again(a) if a.sort() != Sort::Other);
+    let act =
+        |t: &str| front(Sort::Act, t).is_some_and(|(word, _)| !word.value.is_empty()) || front(Sort::Step, t).is_some();
+    // A step is one sentence, whatever it names.
+    if !found.iter().any(weighed)
+        && (act(bare.trim_start_matches(|c: char| !c.is_alphabetic())) || found.iter().any(|f| !weighed(f)))
+    {
+        return vec![text];
+    }
     let mut cuts = Vec::new();
     let (mut begin, mut last, mut main, mut name_first) = (0, 0, false, false);
-    for found in scan(text, names) {
+    for found in found {
         let between = text.get(last..found.start).unwrap_or_default();
+        let behind = text.get(found.end..).unwrap_or_default();
+        if found.what == What::Beside || main && is_strength(&found.what, behind, names) {
+            continue;
+        }
         if matches!(&found.what, What::Amount(a) if a.sort() != Sort::Other) {
             let named = |from: usize| {
                 let before = text.get(from..found.start).unwrap_or_default();
@@ -263,6 +388,19 @@ fn parts<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
     list
 }
 
+/// True for a per cent that is printed beside what was just named: no other name stands behind it.
+fn is_strength(what: &What, behind: &str, names: &Names) -> bool {
+    let percent = matches!(what, What::Amount(a) | What::Again(a) if a.parts.first().is_some_and(|(_, u)| u.words.contains(&"%")));
+    if !percent {
+        return false;
+    }
+    let end = behind.find([',', ';', '.', '\n']).unwrap_or(behind.len());
+    let next = tokens(behind.get(..end).unwrap_or_default());
+    let agent = |t: &str| matches!(t, "nitrite" | "nitrate" | "sodium" | "potassium" | "strength");
+    let rest: Vec<_> = next.iter().filter(|t| !agent(&t.text)).cloned().collect();
+    names.find(&rest).is_none() && (rest.is_empty() || next.iter().any(|t| agent(&t.text)))
+}
+
 /// True where words stand that are more than joints.
 fn says_something(text: &str) -> bool {
     const JOINTS: [&str; 8] = ["and", "or", "plus", "with", "of", "about", "i", "e"];
@@ -287,29 +425,66 @@ fn tails<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
     if tokens(text).iter().any(|t| t.text == "each") && amounts.iter().any(|f| matches!(f.what, What::Amount(_))) {
         return apart(text, names);
     }
-    let Some(main) = amounts.iter().find(|f| matches!(f.what, What::Amount(_))) else {
-        return vec![text];
-    };
-    let mut from = main.end;
-    while let Some((cut, joint)) = next_joint(text, from, &[", then ", ", and ", ", ", " and ", " then "]) {
+    let main = amounts.iter().find(|f| matches!(f.what, What::Amount(_)));
+    let mut list = Vec::new();
+    let (mut from, mut begin, mut counted) = (main.map_or(0, |m| m.end), 0, 0);
+    let (mut depth, mut whole) = (0_usize, false);
+    while let Some((cut, joint)) = next_joint(text, from, &[", then ", ", and ", ", ", " and ", " & ", " then "]) {
+        // What lies between the joints is looked at once.
+        let between = text.get(counted..cut).unwrap_or_default();
+        depth = depth
+            .saturating_add(between.matches('(').count())
+            .saturating_sub(between.matches(')').count());
+        whole |= names.find(&tokens(between)).is_some();
+        counted = cut;
         let next = cut.saturating_add(joint);
-        let tail = text.get(next..).unwrap_or_default().trim_start();
-        let head = text.get(..cut).unwrap_or_default();
-        let open = head.matches('(').count() > head.matches(')').count();
-        let whole = !open && names.find(&tokens(head)).is_some();
-        let starts = front(Sort::Step, tail).is_some()
-            || front(Sort::None, tail).is_some()
-            || names.find(&tokens(tail)).is_some_and(|(at, _, _)| at == 0)
-            || front(Sort::Taste, tail).is_some()
-            || tail.starts_with("some ");
-        if whole && starts {
-            let mut list = vec![text.get(..cut).unwrap_or_default()];
-            list.push(tail);
-            return list;
+        let tail = text.get(next..).unwrap_or_default();
+        let tail = tail.trim_start();
+        let behind = amounts.get(amounts.partition_point(|f| f.start < next));
+        let strength = behind.is_some_and(|f| {
+            text.get(next..f.start).is_some_and(|t| t.trim().is_empty())
+                && is_strength(&f.what, text.get(f.end..).unwrap_or_default(), names)
+        });
+        let starts = !strength
+            && (front(Sort::Step, tail).is_some()
+                || front(Sort::None, tail).is_some()
+                || names
+                    .find(&tokens(near(uncounted(tail))))
+                    .is_some_and(|(at, _, _)| at == 0)
+                || front(Sort::Taste, tail).is_some()
+                || tail.starts_with("some "));
+        if whole && depth == 0 && starts {
+            list.extend(text.get(begin..cut));
+            begin = next;
+            whole = false;
+            // Behind an amount only one thing hangs on; without one the rest may hold further names.
+            if main.is_some() {
+                break;
+            }
         }
         from = next;
     }
-    vec![text]
+    list.extend(text.get(begin..));
+    list
+}
+
+/// The first few words of a text, up to a joint: as long as a name can be.
+fn near(text: &str) -> &str {
+    const LONGEST: usize = 60;
+    let end = text
+        .char_indices()
+        .find(|(at, c)| *at >= LONGEST || matches!(c, ',' | ';' | '('))
+        .map_or(text.len(), |(at, _)| at);
+    text.get(..end).unwrap_or_default()
+}
+
+/// A text without the bare number at its front.
+fn uncounted(text: &str) -> &str {
+    let mut input = text;
+    match range(&mut input) {
+        Ok(_) => input.trim_start(),
+        Err(_) => text,
+    }
 }
 
 /// `2 tsp each of thyme and pepper`, `thyme and pepper, 2 tsp each`: at every joint before a name.
@@ -333,7 +508,13 @@ fn apart<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
 /// The first joint from a place on, the longest of those that begin there: where it is, and its length.
 pub fn next_joint(text: &str, from: usize, joints: &[&str]) -> Option<(usize, usize)> {
     let rest = text.get(from..)?;
-    let found = joints.iter().filter_map(|j| Some((rest.find(j)?, j.len())));
-    let (at, length) = found.min_by_key(|(at, length)| (*at, usize::MAX.saturating_sub(*length)))?;
-    Some((from.saturating_add(at), length))
+    // Every joint begins with a mark or a blank, so only those places are held against them.
+    let places = rest.char_indices().filter(|(_, c)| !c.is_alphanumeric());
+    places
+        .filter_map(|(at, _)| {
+            let here = rest.get(at..)?;
+            let longest = joints.iter().filter(|j| here.starts_with(**j)).map(|j| j.len()).max()?;
+            Some((from.saturating_add(at), longest))
+        })
+        .next()
 }

@@ -6,7 +6,9 @@ use super::names::{Meaning, Names, Token, tokens};
 use super::words::{Sort, Word, front};
 use crate::pantry::Group;
 use crate::quantity::Range;
+use crate::quantity::exact::Exact;
 use rust_decimal::{Decimal, dec};
+use winnow::Parser;
 
 /// What a clause is taken for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -21,6 +23,8 @@ pub enum Taken {
     Step,
     /// A heading.
     Heading,
+    /// Said beside the recipe: a greeting, how many it serves. Nothing in it can be a cure.
+    Remark,
     /// Not read.
     Unread,
 }
@@ -52,18 +56,59 @@ pub struct Line {
     pub take: Option<Range>,
     /// What it can be.
     pub meaning: Option<Meaning>,
+    /// What it is called in the text.
+    pub called: String,
+    /// How many pieces, where their number is said beside their weight.
+    pub count: Option<Range>,
     /// Its own name, where the pantry has none.
     pub own: String,
     /// Printed per cent of nitrite, where it was said.
     pub strength: Option<Range>,
     /// Words that were not understood.
     pub left: String,
+    /// True for one of two that the text offers, while it is not settled which.
+    pub either: bool,
+    /// True for a cure without an amount.
+    pub unsaid: bool,
+    /// Words that are no plain ones, whatever the line is taken for.
+    pub strange: String,
+    /// True where the meat is named.
+    pub meat: bool,
+    /// True where it is told to leave out what is named, and nothing else is said.
+    pub left_out: bool,
     /// True for a name without an amount, and without a word such as `to taste`.
     pub bare: bool,
+    /// What its per cent is of, where it says so.
+    pub of: Option<Of>,
+    /// Two weights of the meat that the line can mean: of one piece, and of all.
+    pub each_or_all: bool,
+    /// True for what goes on at the fire or the table: not in the brine.
+    pub apart: bool,
+    /// Which cases of letters the text is written in.
+    pub cased: super::Cased,
+}
+
+/// What a per cent is of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Of {
+    /// The green weight.
+    Meat,
+    /// The water of a brine.
+    Water,
+    /// Meat and water together.
+    Both,
+    /// All the salt of the recipe.
+    Salt,
 }
 
 /// Reads one clause.
 pub fn line(text: &str, names: &Names) -> Line {
+    if let Some(kept) = instead(text, names) {
+        return Line {
+            text: text.to_owned(),
+            ..line(kept, names)
+        };
+    }
     let found = scan(text, names);
     let words = tokens(text);
     let mut line = Line {
@@ -79,11 +124,23 @@ pub fn line(text: &str, names: &Names) -> Line {
         each: false,
         take: None,
         meaning: None,
+        called: String::new(),
+        count: None,
         own: String::new(),
         strength: None,
         left: String::new(),
+        either: false,
+        unsaid: false,
+        strange: String::new(),
+        meat: false,
+        left_out: false,
         bare: false,
+        of: None,
+        each_or_all: false,
+        apart: false,
+        cased: super::Cased::default(),
     };
+    let mut aside: Vec<(usize, usize)> = Vec::new();
     let mut used: Vec<(usize, usize)> = Vec::new();
     let mut timed = false;
     for f in &found {
@@ -102,6 +159,12 @@ pub fn line(text: &str, names: &Names) -> Line {
                 line.measure = text.get(f.start..f.end).unwrap_or_default().trim().to_owned();
             }
             What::Amount(a) | What::Again(a) if line.again.is_none() => line.again = Some(a.clone()),
+            // "(that's 2.5 % of 2 kg)": the working of the amount.
+            What::Amount(a) | What::Again(a) if line.worked(a, text.get(..f.start).unwrap_or_default()) => {}
+            What::Beside => {
+                used.pop();
+                aside.push((f.start, f.end));
+            }
             // A third figure is not understood: it stays among the words that are left.
             _ => {
                 used.pop();
@@ -113,29 +176,138 @@ pub fn line(text: &str, names: &Names) -> Line {
         line.amount = line.again.take();
         line.measure = text.to_owned();
     }
-    let free = |used: &[(usize, usize)]| -> Vec<Token> {
-        let inside = |t: &Token| used.iter().any(|(from, to)| t.start >= *from && t.end <= *to);
-        words.iter().filter(|t| !inside(t)).cloned().collect()
-    };
-    let mut rest = free(&used);
+    // "1 bottle of wine (750 ml)": what the vessel holds is the amount.
+    let weighable = |a: &Amount| matches!(a.sort(), Sort::Mass | Sort::Volume);
+    if let (Some(first), Some(again)) = (&line.amount, &line.again)
+        && first.sort() == Sort::Vague
+        && weighable(again)
+    {
+        let count = first.parts.first().map(|(number, _)| number.value);
+        let mut held = again.clone();
+        if let Some(count) = count {
+            held.times(count);
+        }
+        line.amount = Some(held);
+        line.again = None;
+    }
+    line.pieces(text, &found, &mut used);
+    if line.amount.is_none()
+        && let Some((start, end, amount)) = of_the_salt(text, names)
+    {
+        line.measure = text.get(start..end).unwrap_or_default().to_owned();
+        line.amount = Some(amount);
+        line.of = Some(Of::Salt);
+        used.push((start, end));
+    }
+    let within = |list: &[(usize, usize)], t: &Token| list.iter().any(|(from, to)| t.start >= *from && t.end <= *to);
+    // What is said beside it is not weighed; a word of it that may be a cure still stands.
+    let unsaid = |t: &Token| within(&aside, t) && (names.is_plain(t) || t.text.chars().any(|c| c.is_ascii_digit()));
+    let mut rest: Vec<Token> = words
+        .iter()
+        .filter(|t| !within(&used, t) && !unsaid(t))
+        .cloned()
+        .collect();
     if let Some((at, length, meaning)) = names.find(&rest) {
         line.meaning = Some(meaning.clone());
-        rest.drain(at..at.saturating_add(length));
+        let end = at.saturating_add(length);
+        // "Sugar, brown" is brown sugar.
+        let turned = turned(text, &rest, at, end, names);
+        let end = if turned.is_some() { end.saturating_add(1) } else { end };
+        line.meaning = turned.or(line.meaning);
+        let named = rest.get(at..end).unwrap_or_default();
+        line.called = said(text, named);
+        let from = named.first().map_or(0, |t| t.start);
+        rest.drain(at..end);
+        line.attributes(&found, from, &mut rest, names);
     } else if let Some(a) = line.amount.as_ref().filter(|a| a.sort() == Sort::Count) {
         // "6 cloves": the unit is the name.
         let unit = a.parts.first().and_then(|(_, u)| u.words.first());
         line.meaning = unit.and_then(|u| names.find(&tokens(u))).map(|(_, _, m)| m.clone());
+        line.called = unit.copied().unwrap_or_default().to_owned();
     }
-    // "6 juniper berries": a number and a name of what is counted.
+    line.cloves();
+    line.aims(names);
+    line.part_of(text);
+    // "6 juniper berries", "2 oranges": a number and a name.
     if line.amount.is_none()
-        && let Some((start, end, amount)) = counted(text, line.meaning.as_ref())
+        && !timed
+        && let Some((start, end, amount)) = counted(text)
+        && (line.meaning.is_some() || has(Sort::Meat, text, &rest))
     {
+        line.measure = text.get(start..end).unwrap_or_default().to_owned();
         line.amount = Some(amount);
         rest.retain(|t| t.start < start || t.end > end);
     }
     line.each = rest.iter().any(|t| t.text == "each");
-    line.settle(text, rest, timed);
+    line.settle(text, rest, timed, names);
     line
+}
+
+/// `2 tbsp rum instead of the brandy`: what goes in. Where a cure is named it is asked about.
+fn instead<'a>(text: &'a str, names: &Names) -> Option<&'a str> {
+    let at = text.to_ascii_lowercase().find(" instead of ")?;
+    let (kept, out) = text.split_at_checked(at)?;
+    let weighed = |t: &str| scan(t, names).iter().any(|f| matches!(f.what, What::Amount(_)));
+    let plain = |t: &str| {
+        let words = tokens(t);
+        let known = words.iter().all(|w| names.is_plain(w));
+        known
+            && names
+                .find(&words)
+                .is_some_and(|(_, _, m)| !m.items.iter().any(|i| i.group == Group::Cure))
+    };
+    let out = out.get(" instead of ".len()..)?;
+    (weighed(kept) && plain(kept) && plain(out) && !crate::pantry::names_agent(text)).then_some(kept)
+}
+
+/// `half the weight of the salt`: as a per cent of it, with its place.
+fn of_the_salt(text: &str, names: &Names) -> Option<(usize, usize, Amount)> {
+    let percent = super::words::of(Sort::Percent).next()?;
+    tokens(text).iter().find_map(|t| {
+        let rest = text.get(t.start..)?;
+        let mut input = rest;
+        let part = super::amount::share.parse_next(&mut input).ok()?;
+        let input = input.trim_start().to_ascii_lowercase();
+        let behind = OF.iter().find_map(|of| input.strip_prefix(of))?;
+        let next = tokens(behind);
+        let (at, length, meaning) = names.find(next.get(..next.len().min(2))?)?;
+        let salt = at == 0 && meaning.items.first().is_some_and(|i| i.group == Group::Salt);
+        let last = next.get(length.checked_sub(1)?)?.end;
+        let end = text.len().saturating_sub(behind.len()).saturating_add(last);
+        let number = super::amount::Number {
+            value: Range::point(part.times(Decimal::ONE_HUNDRED)?),
+            other: None,
+        };
+        let amount = Amount {
+            parts: vec![(number, percent)],
+            heap: None,
+            pack: None,
+            about: false,
+        };
+        salt.then_some((t.start, end, amount))
+    })
+}
+
+/// How a part of another weight is said.
+const OF: [&str; 6] = [
+    "the weight of the ",
+    "the weight of ",
+    "the amount of ",
+    "as much as the ",
+    "as much as ",
+    "that of the ",
+];
+
+/// What a name and the word behind its comma mean together: `Salt, kosher`.
+fn turned(text: &str, rest: &[Token], at: usize, end: usize, names: &Names) -> Option<Meaning> {
+    let (last, next) = (rest.get(end.checked_sub(1)?)?, rest.get(end)?);
+    if text.get(last.end..next.start)?.trim() != "," {
+        return None;
+    }
+    let mut words = vec![next.clone()];
+    words.extend(rest.get(at..end)?.iter().cloned());
+    let (from, length, meaning) = names.find(&words)?;
+    (from == 0 && length == words.len()).then(|| meaning.clone())
 }
 
 /// Where the `or` before an amount begins, if one is there.
@@ -146,14 +318,33 @@ fn or_before(text: &str, start: usize) -> usize {
 }
 
 /// A bare number before or behind the name of something that is counted.
-fn counted(text: &str, meaning: Option<&Meaning>) -> Option<(usize, usize, Amount)> {
-    meaning?.items.iter().find(|i| i.each().is_some())?;
+fn counted(text: &str) -> Option<(usize, usize, Amount)> {
     let unit = super::words::of(Sort::Count).next()?;
-    let start = text.find(|c: char| c.is_ascii_digit()).unwrap_or(0);
-    let rest = text.get(start..)?;
-    let mut input = rest;
-    let number = range(&mut input).ok()?;
-    let length = rest.len().saturating_sub(input.len());
+    let first = text.find(|c: char| c.is_alphanumeric()).unwrap_or(0);
+    let from = [
+        text.find(|c: char| c.is_ascii_digit() || "½⅓⅔¼¾".contains(c)),
+        Some(first),
+        // "roe liver, one".
+        text.rfind(", ").map(|at| at.saturating_add(2)),
+    ];
+    let (start, rest, number, length) = from.into_iter().flatten().find_map(|start| {
+        let before = text.get(..start)?;
+        // The digits of "E250" are no number of it.
+        if before.ends_with(char::is_alphanumeric) {
+            return None;
+        }
+        let before = before.trim_end();
+        let rest = text.get(start..)?;
+        let mut input = rest;
+        let number = range(&mut input).ok()?;
+        let length = rest.len().saturating_sub(input.len());
+        // "#2", "no. 2" and "2nd" are names.
+        let name =
+            before.ends_with('#') || before.to_lowercase().ends_with("no.") || before.to_lowercase().ends_with(" no");
+        let whole = input.is_empty() || input.starts_with(|c: char| !c.is_alphanumeric());
+        (!name && whole && !input.starts_with('%')).then_some((start, rest, number, length))
+    })?;
+    let _ = rest;
     let amount = Amount {
         parts: vec![(number, unit)],
         heap: None,
@@ -168,17 +359,188 @@ fn has(sort: Sort, text: &str, rest: &[Token]) -> bool {
         .any(|t| text.get(t.start..).is_some_and(|at| front(sort, at).is_some()))
 }
 
+/// Where a bare number stands at the front: how many pieces.
+fn lead(text: &str) -> Option<(usize, usize, Range)> {
+    let start = text.find(|c: char| c.is_alphanumeric())?;
+    let rest = text.get(start..)?;
+    let mut input = rest;
+    let number = range(&mut input).ok().filter(|n| n.other.is_none())?;
+    let end = start.saturating_add(rest.len().saturating_sub(input.len()));
+    // "5-lb" is no number of pieces.
+    let whole = input.starts_with(|c: char| !c.is_alphanumeric());
+    whole.then_some((start, end, number.value))
+}
+
+/// A sentence has more words than a name.
+const SAYING: usize = 6;
+
+/// So many words say which of a thing it is.
+const MOST_ATTRIBUTES: usize = 3;
+
+/// Words that make a weight in brackets that of all pieces, or of one.
+const TOGETHER: [&str; 10] = [
+    "total", "together", "pair", "both", " all", "combined", "each", "apiece", "piece", "per ",
+];
+
+/// Words behind a weight that make it that of one piece.
+const APIECE: [&str; 6] = ["each", "apiece", "a piece", "ea", "per piece", "per bird"];
+
 impl Line {
+    /// `3 x 400 g`, `two 5-lb roasts`, `4 pheasants (2¼ lb each)`, `1 goose, 8 lb`: pieces, and the weight of one or of all.
+    fn pieces(&mut self, text: &str, found: &[super::clause::Found], used: &mut Vec<(usize, usize)>) {
+        let Some(amount) = self
+            .amount
+            .as_mut()
+            .filter(|a| matches!(a.sort(), Sort::Mass | Sort::Volume))
+        else {
+            return;
+        };
+        let first = found
+            .iter()
+            .find(|f| matches!(f.what, What::Amount(_) | What::Again(_)));
+        let (Some(first), Some((start, end, count))) = (first, lead(text)) else {
+            return;
+        };
+        if end > first.start {
+            return;
+        }
+        let between = text.get(end..first.start).unwrap_or_default();
+        let behind = text.get(first.end..).unwrap_or_default();
+        let next = behind.trim_start_matches([')', ' ', ',']).to_lowercase();
+        let close = between.trim().trim_matches(['-', '(', '~']).trim().to_lowercase();
+        let vessel = front(Sort::Vague, behind.trim_start_matches([')', ' '])).is_some();
+        let one = close.is_empty()
+            || ["x", "×", "@"].contains(&close.as_str())
+            || close.ends_with(" of")
+            || close.ends_with(" at")
+            || vessel
+            || APIECE.iter().any(|word| next.starts_with(word));
+        let several = count.high > Decimal::ONE;
+        let glued = one
+            && !close.ends_with(" of")
+            && !close.ends_with(" at")
+            && (close.is_empty() || close.chars().count() < 2);
+        used.push((start, if glued { first.start } else { end }));
+        if one {
+            amount.times(count);
+            if let Some(again) = self.again.as_mut().filter(|_| several) {
+                again.times(count);
+            }
+        } else if several {
+            self.count = Some(count);
+            // "2 backstraps (about 4 lb)": nobody says of what.
+            let bracket = between.contains('(') && !between.contains(')');
+            let lower = text.to_lowercase();
+            let said = TOGETHER.iter().any(|w| lower.contains(w));
+            self.each_or_all = bracket && !said && count.is_point();
+        }
+    }
+
+    /// `2.5 % of 2 kg`: the working of what stands before it; true where it is one.
+    fn worked(&mut self, whole: &Amount, before: &str) -> bool {
+        let Some(percent) = self.again.as_ref().filter(|a| a.sort() == Sort::Percent) else {
+            return false;
+        };
+        if whole.sort() != Sort::Mass || !before.trim_end().to_lowercase().ends_with(" of") {
+            return false;
+        }
+        let share = percent
+            .sum(None, None)
+            .and_then(|p| p.map(|p| p.over(Decimal::ONE_HUNDRED)));
+        let Some(share) = share else { return false };
+        let mut part = whole.clone();
+        part.times(share);
+        self.again = Some(part);
+        true
+    }
+
+    /// Words between an amount and a name that is no salt and no cure say which of it: `sweet Hungarian paprika`.
+    fn attributes(&self, found: &[super::clause::Found], name: usize, rest: &mut Vec<Token>, names: &Names) {
+        let plain = |m: &Meaning| m.food || m.items.iter().all(|i| !matches!(i.group, Group::Cure | Group::Salt));
+        let end = found
+            .iter()
+            .filter(|f| f.end <= name && matches!(f.what, What::Amount(_)))
+            .map(|f| f.end)
+            .max();
+        let (Some(from), true) = (end, self.meaning.as_ref().is_some_and(plain)) else {
+            return;
+        };
+        let between: Vec<&Token> = rest.iter().filter(|t| t.start >= from && t.end <= name).collect();
+        let letters = |t: &&Token| t.text.chars().all(char::is_alphabetic) && !crate::pantry::names_agent(&t.text);
+        if between.len() <= MOST_ATTRIBUTES && between.iter().all(letters) {
+            rest.retain(|t| t.start < from || t.end > name || names.is_plain(t));
+        }
+    }
+
+    /// `150 ppm sodium nitrite`: what the meat is to hold, and not what is weighed.
+    fn aims(&mut self, names: &Names) {
+        let ppm = self.amount.as_ref().is_some_and(|a| a.unit() == "ppm");
+        let pure = self
+            .meaning
+            .as_ref()
+            .is_some_and(|m| matches!(m.items.as_slice(), [one] if one.key == "pure-sodium-nitrite"));
+        if ppm && pure {
+            self.meaning = names.find(&tokens("nitrite")).map(|(_, _, m)| m.clone());
+        }
+    }
+
+    /// `2 % of the meat`, `7 % to the weight of water`.
+    fn part_of(&mut self, text: &str) {
+        let percent = self.amount.as_ref().is_some_and(|a| a.sort() == Sort::Percent);
+        if !percent || self.of.is_some() {
+            return;
+        }
+        let lower = text.to_lowercase();
+        let says = |what: &str| {
+            ["of ", "of the ", "on the ", "in the ", "to the "]
+                .iter()
+                .any(|of| lower.contains(&format!("{of}{what}")))
+                || lower.contains(&format!("{what} weight"))
+                || lower.contains(&format!("{what} and water"))
+        };
+        let named = |key: &str| {
+            self.meaning
+                .as_ref()
+                .is_some_and(|m| m.items.iter().any(|i| i.key.starts_with(key)))
+        };
+        let water = says("water") || lower.contains("and water");
+        let meat = says("meat") || says("green weight");
+        self.of = match (meat, water && !named("water")) {
+            (true, true) => Some(Of::Both),
+            (true, false) => Some(Of::Meat),
+            (false, true) => Some(Of::Water),
+            (false, false) if says("salt") && !named("salt") => Some(Of::Salt),
+            (false, false) => None,
+        };
+    }
+
+    /// `3 cl garlic` is cloves.
+    fn cloves(&mut self) {
+        let garlic = self
+            .meaning
+            .as_ref()
+            .is_some_and(|m| m.items.iter().any(|i| i.key == "garlic-fresh"));
+        let clove = super::words::of(Sort::Count).find(|w| w.words.contains(&"clove"));
+        if let (true, Some(clove), Some(amount)) = (garlic, clove, self.amount.as_mut()) {
+            for (_, unit) in amount.parts.iter_mut().filter(|(_, u)| u.words.contains(&"cl")) {
+                *unit = clove;
+            }
+        }
+    }
+
     /// What it is taken for, from what was found and the words that are left.
-    fn settle(&mut self, text: &str, rest: Vec<Token>, timed: bool) {
+    fn settle(&mut self, text: &str, rest: Vec<Token>, timed: bool, names: &Names) {
         let rest = without(text, rest, Sort::Taste);
         let taste = rest.1;
         let mut rest = rest.0;
         let negated = has(Sort::None, text, &rest);
         let meat = has(Sort::Meat, text, &rest);
+        self.meat = meat;
         let step = has(Sort::Step, text, &without(text, rest.clone(), Sort::Harmless).0);
         let first = text.get(rest.first().map_or(0, |t| t.start)..).unwrap_or_default();
-        let acts = front(Sort::Step, text).is_some() || front(Sort::Step, first).is_some();
+        let acts = [text, first]
+            .iter()
+            .any(|t| front(Sort::Step, t).is_some() || front(Sort::Act, t).is_some_and(|(w, _)| !w.value.is_empty()));
         if self.amount.is_some() && self.meaning.is_some() {
             // What the meat is called beside an ingredient says nothing of it.
             if self.base.is_some() {
@@ -191,19 +553,53 @@ impl Line {
             rest = without(text, rest, Sort::Pack).0;
             rest = without(text, rest, Sort::Heap).0;
         }
-        let left = without(text, rest.clone(), Sort::Harmless).0;
+        if self.meaning.is_none() && meat {
+            rest = which_meat(text, &rest);
+        }
+        let left: Vec<Token> = without(text, rest.clone(), Sort::Harmless).0;
+        // A word that is understood, and changes nothing, is not told as one that is not.
+        // But a number, a unit or "twice" beside an amount changes it.
+        let weighed = self.amount.is_some() && self.meaning.is_some();
+        let figure = |t: &Token| {
+            let at = text.get(t.start..).unwrap_or_default();
+            let digits = at.starts_with(|c: char| c.is_ascii_digit());
+            let word = [Sort::Number, Sort::Fraction, Sort::Third, Sort::Mass]
+                .iter()
+                .any(|sort| front(*sort, at).is_some());
+            digits || word && !["a", "an", "one", "g", "ein", "eine", "une", "un"].contains(&t.text.as_str())
+        };
+        let strange: Vec<Token> = left
+            .iter()
+            .filter(|t| !names.is_plain(t) || weighed && figure(t))
+            .cloned()
+            .collect();
+        self.strange = said(text, &strange);
+        let known = self.meaning.is_some() || meat;
+        let left = if known {
+            without(text, strange.clone(), Sort::Vague).0
+        } else {
+            left
+        };
         self.left = said(text, &left);
+        self.left_out = negated && self.amount.is_none() && without(text, strange, Sort::None).0.is_empty();
         let liquid = self
             .meaning
             .as_ref()
             .and_then(|m| m.items.first())
             .is_some_and(|i| i.group == Group::Liquid);
+        // "Mix until sticky" is a deed as well, where nothing is weighed in it.
+        let acts =
+            acts || self.amount.is_none() && DOES.iter().any(|d| tokens(text).first().is_some_and(|t| t.text == *d));
+        let heads = self.amount.is_none() && !timed && heading(text);
         self.taken = match (&self.amount, &self.meaning) {
-            (Some(_), _) if negated => Taken::Unread,
+            (None, _) if heads => Taken::Heading,
+            (None, _) if remark(text) && !self.is_cure() => Taken::Remark,
+            (Some(_), None) if gives(text) && !crate::pantry::names_agent(text) => Taken::Remark,
+            (Some(_), _) if negated && !self.only_beside(text) => Taken::Unread,
             (Some(_), Some(_)) if step && liquid => Taken::Step,
             (Some(_), Some(_)) => Taken::Item,
             (Some(a), None) if meat && a.sort() == Sort::Mass => Taken::Meat,
-            (Some(a), None) if meat && a.sort() == Sort::Count => Taken::Heading,
+            (Some(a), None) if meat && a.sort() == Sort::Count => Taken::Meat,
             (Some(_), None) if acts || timed => Taken::Step,
             (Some(a), None) if matches!(a.sort(), Sort::Vague | Sort::Count) || left.is_empty() => Taken::Unread,
             (Some(_), None) => {
@@ -214,26 +610,122 @@ impl Line {
             (None, _) if acts || timed || self.take.is_some() => Taken::Step,
             (None, Some(_)) if negated => Taken::Unread,
             (None, Some(_)) if front(Sort::Heading, text).is_some() => Taken::Heading,
+            (None, Some(_)) if !taste && !self.is_cure() && text.split_whitespace().count() > 2 && is_title(text) => {
+                Taken::Heading
+            }
             (None, Some(_)) => {
                 self.bare = !taste;
                 Taken::Taste
             }
             (None, None) if front(Sort::Heading, text).is_some() => Taken::Heading,
+            (None, None) if remark(text) => Taken::Remark,
+            (None, None) if is_title(text) => Taken::Heading,
             (None, None) if meat && text.contains(|c: char| c.is_ascii_digit()) => Taken::Heading,
+            (None, None) if self.strange.is_empty() => Taken::Remark,
             (None, None) => Taken::Unread,
         };
+        if self.taken == Taken::Item && self.called.is_empty() {
+            self.called.clone_from(&self.own);
+        }
+        if self.taken == Taken::Item && self.meaning.as_ref().is_some_and(|m| m.food) {
+            self.own.clone_from(&self.called);
+        }
         if self.taken == Taken::Meat {
             self.leads = true;
             self.left = said(text, &without(text, left, Sort::Meat).0);
         }
         self.strength();
+        if self.taken == Taken::Taste && self.is_cure() && self.left.is_empty() && self.strength.is_none() {
+            self.unsaid = true;
+        }
     }
 
     /// The first line without an amount is a title: `My belly cure`.
     pub fn title(&mut self) {
-        if self.taken == Taken::Taste && self.bare && self.base.is_none() {
+        let bare = self.taken == Taken::Taste && self.bare && self.base.is_none();
+        let words = self.text.split_whitespace().count();
+        let named = matches!(self.taken, Taken::Unread | Taken::Remark)
+            && self.amount.is_none()
+            && (words > 2 || is_title(&self.text));
+        if bare || named {
             self.taken = Taken::Heading;
         }
+    }
+
+    /// `1 tbsp brown sugar or maple syrup`, `1 oz saltpetre or 2 oz cure`: both as texts of their own.
+    pub fn alternatives(&self, names: &Names) -> Option<(String, String)> {
+        let (Taken::Item, Some(_)) = (self.taken, &self.amount) else {
+            return None;
+        };
+        let lower = self.text.to_lowercase();
+        let (at, joint) = [" or ", " oder ", " ou "]
+            .iter()
+            .find_map(|j| Some((lower.find(j)?, j.len())))?;
+        let one = self.text.get(..at)?;
+        let other = self.text.get(at.saturating_add(joint)..)?;
+        if one.matches('(').count() > one.matches(')').count() {
+            return None;
+        }
+        let named = |text: &str| names.find(&tokens(text)).map(|(_, _, m)| m.clone());
+        let (first, second) = (named(one)?, named(other)?);
+        let same =
+            !first.food && !second.food && first.items.iter().any(|i| second.items.iter().any(|o| o.key == i.key));
+        let weighed = scan(other, names)
+            .iter()
+            .any(|f| matches!(f.what, What::Amount(_) | What::Again(_)));
+        let other = if weighed {
+            other.to_owned()
+        } else {
+            format!("{} {other}", self.measure)
+        };
+        (!same).then(|| (one.to_owned(), other))
+    }
+
+    /// True for cups of garlic by one letter, which may be cloves.
+    pub fn cup_or_clove(&self) -> bool {
+        let garlic = self
+            .meaning
+            .as_ref()
+            .is_some_and(|m| m.items.iter().any(|i| i.key == "garlic-fresh"));
+        let letter = self.measure.trim_end_matches('.').ends_with([' ', 'c', 'C']);
+        let cup = self.amount.as_ref().is_some_and(|a| a.unit() == "cup");
+        garlic && cup && letter
+    }
+
+    /// `Shop cures are mostly salt, so I mix mine`: said of cures, where another line weighs one.
+    pub fn said_of_cures(&self) -> bool {
+        let any = self
+            .meaning
+            .as_ref()
+            .is_some_and(|m| m.items.len() > 2 && m.items.iter().any(|i| i.group == Group::Cure));
+        let words = tokens(&self.text);
+        let verb = words
+            .iter()
+            .any(|t| ["are", "is", "were", "was"].contains(&t.text.as_str()));
+        self.taken == Taken::Taste && any && verb && words.len() > SAYING && self.strange.is_empty()
+    }
+
+    /// True where the only figure of a cure is its strength.
+    pub fn strength_alone(&self) -> bool {
+        self.strength.is_some() && self.amount.as_ref().is_none_or(|a| a.sort() == Sort::Percent)
+    }
+
+    fn is_cure(&self) -> bool {
+        self.meaning
+            .as_ref()
+            .is_some_and(|m| m.items.iter().any(|i| i.group == Group::Cure))
+    }
+
+    /// True where a negation stands behind the amount, after a comma or in brackets: `3 tbsp sugar, no nitrite in this one`.
+    fn only_beside(&self, text: &str) -> bool {
+        let at = text.find([',', '(', ';']).unwrap_or(text.len());
+        let head = tokens(text.get(..at).unwrap_or_default());
+        let clean = !head.iter().any(|t| {
+            text.get(t.start..)
+                .is_some_and(|rest| front(Sort::None, rest).is_some())
+        });
+        let said = text.find(self.measure.as_str()).is_some_and(|start| start < at);
+        clean && said && (self.meaning.is_some() || self.meat) && !text.to_lowercase().contains("instead")
     }
 
     /// Takes on the amount that another line says for each.
@@ -268,7 +760,7 @@ impl Line {
                 self.amount = self.again.take();
                 self.measure = self.text.clone();
             }
-            (None, Some(strength)) => {
+            (None | Some(_), Some(strength)) => {
                 self.strength = Some(strength);
                 self.again = None;
             }
@@ -280,7 +772,89 @@ impl Line {
             }
             _ => {}
         }
+        if self.strength.is_some() {
+            self.by_packet();
+        }
     }
+
+    /// With its strength beside it, a cure of any name is what its packet says.
+    fn by_packet(&mut self) {
+        const BESIDE: [&str; 12] = [
+            "nitrite", "nitrate", "sodium", "blend", "mix", "salt", "curing", "kind", "bag", "packet", "says", "e250",
+        ];
+        let several = self.meaning.as_ref().is_some_and(|m| m.items.len() > 1);
+        if let (true, Some(packet), Some(meaning)) = (
+            several,
+            crate::pantry::ingredient(crate::pantry::PACKET),
+            self.meaning.as_mut(),
+        ) {
+            meaning.items = vec![packet];
+        }
+        let kept: Vec<&str> = self
+            .left
+            .split(' ')
+            .filter(|w| !BESIDE.contains(&w.to_lowercase().as_str()))
+            .collect();
+        self.left = kept.join(" ");
+    }
+}
+
+/// Without the words before the animal or the cut: `feral pig`, `grain-fed wild boar belly`. No cure is named so.
+fn which_meat(text: &str, rest: &[Token]) -> Vec<Token> {
+    let meat = rest
+        .iter()
+        .position(|t| text.get(t.start..).is_some_and(|at| front(Sort::Meat, at).is_some()))
+        .unwrap_or_default();
+    let ahead = rest.get(..meat).unwrap_or_default();
+    let close = |t: &Token| t.text.chars().all(char::is_alphabetic) && !crate::pantry::names_agent(&t.text);
+    let joined = ahead
+        .iter()
+        .any(|t| ["and", "with", "plu", "plus", "in"].contains(&t.text.as_str()));
+    if ahead.len() > MOST_ATTRIBUTES || joined || !ahead.iter().all(close) {
+        return rest.to_vec();
+    }
+    rest.get(meat..).unwrap_or_default().to_vec()
+}
+
+/// What is done to it that the card has no step for.
+const DOES: [&str; 30] = [
+    "brush", "baste", "mince", "grind", "stuff", "beat", "knead", "work", "strain", "skim", "score", "prick", "tie",
+    "trim", "mix", "stir", "fill", "crust", "dissolve", "sprinkle", "combine", "pour", "spread", "link", "roll",
+    "toss", "press", "coat", "form", "shape",
+];
+
+/// True for a heading: its word is all of it, or it is all in capitals.
+fn heading(text: &str) -> bool {
+    let text = text.trim().trim_end_matches([':', '.', ' ']);
+    let whole = front(Sort::Heading, text).is_some_and(|(_, length)| length == text.len());
+    let letters = text.chars().filter(|c| c.is_alphabetic());
+    let loud = text.chars().filter(|c| c.is_alphabetic()).count() > 3
+        && letters.clone().all(char::is_uppercase)
+        && text.split_whitespace().count() > 1;
+    whole || loud
+}
+
+/// True for what is said beside a recipe.
+fn remark(text: &str) -> bool {
+    front(Sort::Remark, text.trim_start_matches(|c: char| !c.is_alphanumeric())).is_some()
+}
+
+/// True for how much it gives: `Makes about 3 lb of sticks`.
+fn gives(text: &str) -> bool {
+    tokens(text)
+        .first()
+        .is_some_and(|t| ["make", "yield", "serve", "give", "feed"].contains(&t.text.as_str()))
+}
+
+/// True for a title: most of its longer words begin with a capital, and it is no sentence.
+fn is_title(text: &str) -> bool {
+    let words: Vec<&str> = text.split_whitespace().filter(|w| w.chars().count() > 3).collect();
+    let capital = |w: &&&str| w.chars().next().is_some_and(char::is_uppercase);
+    let capitals = words.iter().filter(capital).count();
+    !text.ends_with('.')
+        && !words.is_empty()
+        && capitals.saturating_mul(3) >= words.len().saturating_mul(2)
+        && text.chars().next().is_some_and(char::is_uppercase)
 }
 
 /// From here on a per cent on its own is the strength of a cure, and not a share of the meat (judgement).

@@ -22,19 +22,26 @@ mod amount;
 mod asks;
 mod card;
 mod clause;
+mod dangers;
+mod doubts;
 mod line;
 mod names;
 mod recipe;
 mod steps;
+mod tongue;
+mod unwrap;
 mod weigh;
 mod words;
 
 use crate::dose::Verdict;
+use crate::pantry;
 use crate::quantity::{Code, Figure, Problem};
-use crate::recipe::Recipe;
+use crate::recipe::{Do, Recipe};
 use crate::weigh::Settings;
 use serde::{Deserialize, Serialize};
 
+pub use dangers::{Danger, DangerKey};
+pub use tongue::Tongue;
 pub(crate) use words::{Sort, Word};
 
 /// Longest text that is read, in bytes.
@@ -68,6 +75,10 @@ pub struct Reading {
     pub meat: Option<Figure>,
     /// The verdict on the dose; nothing where the meat or the method is not known.
     pub verdict: Option<Verdict>,
+    /// Dangers in what it tells to do.
+    pub dangers: Vec<Danger>,
+    /// The language it is in: nothing is assured of what is not English.
+    pub tongue: Tongue,
     /// The recipe in proportions; nothing while a question is open.
     pub recipe: Option<Recipe>,
     /// What stands in the way of the recipe, or what to know of it.
@@ -90,6 +101,33 @@ pub struct ReadLine {
     pub grams: Vec<String>,
     /// Words that were not understood, and what is to be known; empty for a line that is plain.
     pub flag: String,
+    /// What it is called in the text; empty where it names nothing.
+    pub name: String,
+    /// How much, in its own unit, as least and most; empty where it does not say.
+    pub amount: Vec<String>,
+    /// That unit by its key, such as `lb` or `each`; empty without an amount.
+    pub unit: &'static str,
+    /// For how much meat or water: least and most, and the unit.
+    pub per: Option<(String, String, &'static str)>,
+    /// Per cent printed beside a cure.
+    pub strength: Option<String>,
+    /// What is done, in order, where it is a step.
+    pub steps: Vec<ReadStep>,
+}
+
+/// One deed of a step as read; what it does not say is nothing.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct ReadStep {
+    /// What is done; nothing where it is no step of the card, and stays as it was written.
+    #[serde(rename = "do")]
+    pub act: Option<Do>,
+    /// Minutes, least and most.
+    pub minutes: Option<(String, String)>,
+    /// Degrees Celsius around it, least and most.
+    pub at: Option<(String, String)>,
+    /// Degrees Celsius in the middle of the meat at which it ends.
+    pub until: Option<String>,
 }
 
 /// A question that settles what is ambiguous.
@@ -174,6 +212,114 @@ fn each(lines: &mut [(usize, line::Line)]) {
     }
 }
 
+/// A clause as it is read; one that offers two things is asked about, and neither counts until then.
+fn either(clause: &str, names: &names::Names, answers: &Answers<'_>, asked: &mut Vec<Asked>) -> Vec<line::Line> {
+    let read = line::line(clause, names);
+    let Some((one, other)) = read.alternatives(names) else {
+        return vec![read];
+    };
+    let choices = [one.clone(), other.clone()].map(|text| (text.clone(), text));
+    let question = Asked::new(
+        format!("or:{clause}"),
+        "One or the other: which?",
+        choices.into_iter(),
+        answers,
+    );
+    let chosen = question.chosen();
+    asked.push(question);
+    // What was chosen stands beside what was not: nothing of the text is lost from sight.
+    let taken = |text: &str| line::Line {
+        text: clause.to_owned(),
+        ..line::line(text, names)
+    };
+    let open = |text: &str| line::Line {
+        text: text.to_owned(),
+        either: true,
+        ..line::line(text, names)
+    };
+    match chosen {
+        Some(0) => vec![taken(&one)],
+        Some(_) => vec![taken(&other)],
+        None => vec![open(&one), open(&other)],
+    }
+}
+
+/// `Per 5 lb: …`, and a head of its own over a list, up to the next heading or empty line.
+fn head_rates(lines: &mut [(usize, line::Line)]) {
+    let mut rate: Option<(usize, bool, line::Line)> = None;
+    let mut last = 0;
+    for (at, line) in lines {
+        let broken = at.saturating_sub(last) > 1 || line.taken == line::Taken::Heading;
+        last = *at;
+        let water = |m: &names::Meaning| m.items.iter().any(|i| i.key == "water");
+        let alone = line.taken == line::Taken::Meat || line.amount.is_none() && line.meaning.as_ref().is_none_or(water);
+        if let Some((_, each)) = line.base.as_ref()
+            && line.leads
+            && *each
+        {
+            rate = Some((*at, alone, line.clone()));
+            continue;
+        }
+        if broken {
+            rate = rate.filter(|(from, _, _)| from == at);
+        }
+        let Some((from, alone, head)) = &rate else { continue };
+        let under = *from == *at || *alone;
+        if under && line.base.is_none() && line.taken == line::Taken::Item {
+            line.base = head.base.clone();
+            line.base_said = head.base_said.clone();
+            line.leads = false;
+        }
+    }
+}
+
+/// Which letters a text is written in: where both cases stand, a `T` is no `t`.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+struct Cased {
+    /// Capitals stand in it, besides the unit itself.
+    capitals: bool,
+    /// Small letters stand in it.
+    small: bool,
+}
+
+impl Cased {
+    fn of(text: &str) -> Self {
+        let words = || {
+            text.split(|c: char| !c.is_alphabetic())
+                .filter(|w| w.chars().count() > 1 || *w == "T" || *w == "t")
+        };
+        Self {
+            capitals: words().any(|w| w.starts_with(char::is_uppercase)),
+            small: words().any(|w| w.contains(char::is_lowercase)),
+        }
+    }
+}
+
+/// What stands under a heading of its own for the outside of the meat is not in its brine.
+fn apart(lines: &mut [(usize, line::Line)]) {
+    let mut outside = false;
+    for (_, line) in lines {
+        if line.taken == line::Taken::Heading {
+            let lower = line.text.to_lowercase();
+            let bare = lower.trim_start_matches("for ").trim_start_matches("the ");
+            outside = OUTSIDE.iter().any(|w| bare.starts_with(w));
+        }
+        line.apart = outside;
+    }
+}
+
+/// Headings of what goes on at the fire or the table.
+const OUTSIDE: [&str; 8] = [
+    "glaze",
+    "crust",
+    "coating",
+    "sauce",
+    "baste",
+    "basting",
+    "to serve",
+    "to finish",
+];
+
 /// Reads a recipe.
 ///
 /// # Errors
@@ -197,36 +343,78 @@ pub fn read(ask: &AskReading) -> Result<Reading, Vec<Problem>> {
     if !problems.is_empty() {
         return Err(problems);
     }
-    // What cannot be seen cannot be checked by eye.
-    let hidden = |c: char| {
-        (c.is_control() && c != '\n')
-            || matches!(c, '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2060}'..='\u{2069}' | '\u{feff}')
-    };
-    let text: String = ask.text.chars().map(|c| if hidden(c) { ' ' } else { c }).collect();
+    // What cannot be seen cannot be checked by eye, and may stand in the middle of a word.
+    let seen = ask.text.chars().filter(|c| !pantry::is_unseen(*c));
+    let text: String = seen
+        .map(|c| if c.is_control() && c != '\n' { ' ' } else { c })
+        .collect();
+    let text = unwrap::in_one_line(&unwrap::without_leaders(&text));
     let names = names::Names::all();
-    let clauses = clause::clauses(&text, &names);
+    let clauses = clause::clauses(&text, names);
     if clauses.len() > MOST_CLAUSES {
         return refuse(
             Code::TooLong,
             "There are more than 120 lines here. Paste the part with the amounts.",
         );
     }
-    let mut lines: Vec<(usize, line::Line)> = clauses.into_iter().map(|(at, c)| (at, line::line(c, &names))).collect();
-    if let [(_, first), _, ..] = lines.as_mut_slice() {
+    let cased = Cased::of(&text);
+    let answers = Answers(&ask.answers);
+    let mut choices = Vec::new();
+    let mut lines: Vec<(usize, line::Line)> = Vec::new();
+    for (at, clause) in clauses {
+        lines.extend(
+            either(clause, names, &answers, &mut choices)
+                .into_iter()
+                .map(|l| (at, l)),
+        );
+    }
+    if let [(at, first), (next, _), ..] = lines.as_mut_slice()
+        && at != next
+    {
         first.title();
     }
+    let weighs_cure = |l: &line::Line| {
+        let cure = |m: &names::Meaning| m.items.iter().all(|i| i.group == pantry::Group::Cure) && !m.food;
+        l.taken == line::Taken::Item && l.amount.is_some() && l.meaning.as_ref().is_some_and(cure)
+    };
+    if lines.iter().any(|(_, l)| weighs_cure(l)) {
+        for (_, line) in lines.iter_mut().filter(|(_, l)| l.said_of_cures()) {
+            line.taken = line::Taken::Remark;
+        }
+    }
     each(&mut lines);
+    head_rates(&mut lines);
+    apart(&mut lines);
     let partial: Vec<(usize, line::Line)> = lines.iter().filter(|(_, l)| l.is_partial()).cloned().collect();
-    for (at, line) in lines.iter_mut().filter(|(_, l)| l.base.is_none()) {
+    // Without a weight of the meat an amount is for nothing but that base.
+    let weighed = lines
+        .iter()
+        .any(|(_, l)| l.taken == line::Taken::Meat && (l.amount.is_some() || l.base.is_some()));
+    for (at, line) in lines.iter_mut() {
+        line.cased = cased;
+        if line.base.is_some() {
+            continue;
+        }
         let same = partial.iter().find(|(sentence, _)| sentence == at);
-        line.shared = same.and_then(|(_, l)| Some((l.base.as_ref()?.0.clone(), l.base_said.clone())));
+        let Some((_, like)) = same else { continue };
+        if weighed {
+            line.shared = like
+                .base
+                .as_ref()
+                .map(|(base, _)| (base.clone(), like.base_said.clone()));
+        } else if line.taken == line::Taken::Item {
+            line.base.clone_from(&like.base);
+            line.base_said.clone_from(&like.base_said);
+        }
     }
     let lines: Vec<line::Line> = lines.into_iter().map(|(_, l)| l).collect();
     Ok(recipe::reading(
         &text,
+        tongue::tongue(&text),
         &lines,
-        &names,
-        &Answers(&ask.answers),
+        names,
+        choices,
+        &answers,
         &ask.settings,
     ))
 }

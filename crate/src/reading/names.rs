@@ -1,7 +1,9 @@
 //! Names of what goes in: the pantry's own, their other names, and the words that can mean several things.
 
 use super::words::{self, Sort};
-use crate::pantry::{self, Ingredient};
+use crate::pantry::{self, Group, Ingredient};
+use std::collections::HashSet;
+use std::sync::OnceLock;
 
 /// A word of a text, as it is compared: small letters, no plural, `no` for `#`.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -23,14 +25,26 @@ pub struct Meaning {
     pub spoon_only: bool,
     /// The question that settles it; empty for one row.
     pub ask: &'static str,
+    /// True for food that the pantry has no figures for: it is known what it is, and that it is no cure.
+    pub food: bool,
 }
 
 /// Every name, as tokens, in the order of the first of them.
-pub struct Names(Vec<(Vec<String>, Meaning)>);
+pub struct Names {
+    list: Vec<(Vec<String>, Meaning)>,
+    /// Words that are understood and can be no curing agent, as they are compared.
+    plain: HashSet<String>,
+}
 
 impl Names {
-    /// All names of the tables. A name of `words.csv` goes before the same one of the pantry.
-    pub fn all() -> Self {
+    /// All names of the tables, put in order once.
+    pub fn all() -> &'static Self {
+        static ALL: OnceLock<Names> = OnceLock::new();
+        ALL.get_or_init(Self::of_tables)
+    }
+
+    /// A name of `words.csv` goes before the same one of the pantry.
+    fn of_tables() -> Self {
         let mut list: Vec<(Vec<String>, Meaning)> = Vec::new();
         for word in words::of(Sort::Name) {
             let (spoon, ask) = word.note.split_once('|').unwrap_or_default();
@@ -38,15 +52,20 @@ impl Names {
                 items: word.value.split('|').filter_map(pantry::ingredient).collect(),
                 spoon_only: !spoon.is_empty(),
                 ask,
+                food: false,
             };
             list.extend(word.words.iter().map(|w| (plain(w), meaning.clone())));
         }
         // A mix is known by how it was made, which no recipe of another says.
-        for item in pantry::ingredients().iter().filter(|i| i.key != pantry::MADE) {
+        for item in pantry::ingredients()
+            .iter()
+            .filter(|i| ![pantry::MADE, pantry::PACKET].contains(&i.key))
+        {
             let meaning = Meaning {
                 items: vec![item],
                 spoon_only: false,
                 ask: "",
+                food: false,
             };
             // "Sage, ground" is also said "ground sage".
             let turned = item.name.split_once(", ").map(|(noun, how)| format!("{how} {noun}"));
@@ -58,8 +77,66 @@ impl Names {
                     .map(|name| (name, meaning.clone())),
             );
         }
+        for word in words::of(Sort::Food) {
+            let meaning = Meaning {
+                items: Vec::new(),
+                spoon_only: false,
+                ask: "",
+                food: true,
+            };
+            list.extend(word.words.iter().map(|w| (plain(w), meaning.clone())));
+        }
         list.sort_by(|(a, _), (b, _)| a.first().cmp(&b.first()));
-        Self(list)
+        let sorts = [
+            Sort::Number,
+            Sort::Fraction,
+            Sort::Third,
+            Sort::Multiple,
+            Sort::Heap,
+            Sort::About,
+            Sort::Pack,
+            Sort::Mass,
+            Sort::Volume,
+            Sort::Pinch,
+            Sort::Count,
+            Sort::Other,
+            Sort::Rate,
+            Sort::Base,
+            Sort::Meat,
+            Sort::Step,
+            Sort::Heading,
+            Sort::None,
+            Sort::Taste,
+            Sort::Harmless,
+            Sort::Act,
+            Sort::Plain,
+            Sort::Remark,
+        ];
+        let known = sorts
+            .into_iter()
+            .flat_map(words::of)
+            .flat_map(|w| w.words)
+            .flat_map(|w| plain(w));
+        // A food by any of its words: "fresh juniper" is no more a cure than "juniper".
+        let foods = list
+            .iter()
+            .filter(|(_, m)| m.food || m.items.iter().all(|i| i.group != Group::Cure));
+        let foods = foods.filter(|(_, m)| m.food || m.items.iter().any(|i| i.group != Group::Salt));
+        let foods = foods.flat_map(|(name, _)| name.clone());
+        let plain = known.chain(foods).filter(|w| w != "no").collect();
+        Self { list, plain }
+    }
+
+    /// True for a word that is understood, or a number: it names nothing that may be a cure.
+    pub fn is_plain(&self, token: &Token) -> bool {
+        let word = token.text.trim_end_matches("'s").trim_end_matches("’s");
+        let number = word.chars().all(|c| c.is_ascii_digit() || "½⅓⅔¼¾⅛⅜⅝⅞".contains(c));
+        number
+            || word.chars().count() < 2
+            || self.plain.contains(word)
+            || word == "no"
+            || word == "salt"
+            || is_done(word)
     }
 
     /// The longest name among the tokens, the first of equals: its place in them, and what it means.
@@ -70,8 +147,8 @@ impl Names {
                 break;
             };
             let head = |name: &Vec<String>| name.first().map(String::as_str).cmp(&Some(first.text.as_str()));
-            let from = self.0.partition_point(|(name, _)| head(name).is_lt());
-            let same = self.0.iter().skip(from).take_while(|(name, _)| head(name).is_eq());
+            let from = self.list.partition_point(|(name, _)| head(name).is_lt());
+            let same = self.list.iter().skip(from).take_while(|(name, _)| head(name).is_eq());
             for (name, meaning) in same {
                 let here = rest.len() >= name.len() && name.iter().zip(rest).all(|(n, t)| *n == t.text);
                 if here && best.is_none_or(|(_, length, _)| name.len() > length) {
@@ -83,6 +160,15 @@ impl Names {
     }
 }
 
+/// True for a word that says how a thing was treated or how it is done: `paunched`, `lightly`. No cure is called so.
+fn is_done(word: &str) -> bool {
+    word.chars().count() > 4
+        && (word.ends_with("ed") || word.ends_with("ly"))
+        && !["cur", "pink", "nitr", "salp", "pokel"]
+            .iter()
+            .any(|w| word.contains(w))
+}
+
 fn plain(text: &str) -> Vec<String> {
     tokens(text).into_iter().map(|t| t.text).collect()
 }
@@ -92,16 +178,22 @@ pub fn tokens(text: &str) -> Vec<Token> {
     let mut list = Vec::new();
     let mut start = None;
     for (at, c) in text.char_indices().chain([(text.len(), ' ')]) {
-        let inside = c.is_alphanumeric() || c == '\'' || c == '’';
+        let inside = c.is_alphanumeric() || c == '\'' || c == '’' || pantry::is_unseen(c);
         match (inside, start) {
             (true, None) => start = Some(at),
             (false, Some(from)) => {
                 start = None;
                 if let Some(word) = text.get(from..at) {
+                    // "No. l": a one that was read as a letter.
+                    let one = matches!(word, "l" | "I") && list.last().is_some_and(|t: &Token| t.text == "no");
                     list.push(Token {
                         start: from,
                         end: at,
-                        text: singular(&word.to_lowercase()),
+                        text: if one {
+                            "1".to_owned()
+                        } else {
+                            singular(&pantry::folded(word))
+                        },
                     });
                 }
             }
@@ -123,9 +215,30 @@ fn singular(word: &str) -> String {
     if word == "number" {
         return "no".to_owned();
     }
-    if word == "leaves" {
-        return "leaf".to_owned();
+    // As cards and messages shorten them; and the article of a French word.
+    const SHORT: [(&str, &str); 14] = [
+        ("leaves", "leaf"),
+        ("pwdr", "powder"),
+        ("powd", "powder"),
+        ("pdr", "powder"),
+        ("brn", "brown"),
+        ("br", "brown"),
+        ("blk", "black"),
+        ("wht", "white"),
+        ("grnd", "ground"),
+        ("gr", "ground"),
+        ("crsh", "crushed"),
+        ("garl", "garlic"),
+        ("worc", "worcestershire"),
+        ("pkld", "pickled"),
+    ];
+    if let Some((_, long)) = SHORT.iter().find(|(short, _)| *short == word) {
+        return (*long).to_owned();
     }
+    let word = ["d'", "l'", "d’", "l’"]
+        .iter()
+        .find_map(|article| word.strip_prefix(article))
+        .unwrap_or(word);
     if let Some(stem) = word.strip_suffix("ies") {
         return format!("{stem}y");
     }

@@ -1,11 +1,13 @@
 //! All lines together: for how much meat, by which method, the dose, and the recipe in proportions.
 
-use super::line::{Line, Taken};
+use super::amount::Amount;
+use super::doubts::{Doubt, Said};
+use super::line::{Line, Of, Taken};
 use super::names::Names;
-use super::steps::{self, Came};
+use super::steps::{self, Deed};
 use super::weigh::{Weighed, hull, named, settled, weigh};
 use super::words::{Sort, Word};
-use super::{Answers, Asked, ReadLine, Reading};
+use super::{Answers, Asked, ReadLine, Reading, Tongue};
 use crate::dose::{self, Case, Evens, Portion, Verdict, Whole};
 use crate::pantry::{Agent, Belly, Group};
 use crate::quantity::exact::Exact;
@@ -30,14 +32,34 @@ pub struct All<'a> {
     pub take: Option<Fraction>,
     /// Steps that were read.
     pub steps: Vec<Step>,
+    /// What of the steps stays as a remark.
+    pub beside: Vec<String>,
+    /// Every deed of the text.
+    pub deeds: Vec<Deed>,
+    /// What may be a cure and was not read as one.
+    pub doubts: Vec<Doubt>,
+    /// What was said of it.
+    pub said: Said,
     /// All that is asked.
     pub questions: Vec<Asked>,
 }
 
 /// The reading of all lines.
-pub fn reading(text: &str, lines: &[Line], names: &Names, answers: &Answers<'_>, settings: &Settings) -> Reading {
+#[allow(clippy::too_many_arguments, reason = "one caller, and each is a thing of its own")]
+pub fn reading(
+    text: &str,
+    tongue: Tongue,
+    lines: &[Line],
+    names: &Names,
+    choices: Vec<Asked>,
+    answers: &Answers<'_>,
+    settings: &Settings,
+) -> Reading {
     let own = &settings.spoons;
-    let lines: Vec<Weighed<'_>> = lines.iter().map(|l| weigh(l, answers, own)).collect();
+    let lines: Vec<Weighed<'_>> = lines
+        .iter()
+        .map(|l| weigh(l, answers, own, &settings.profile))
+        .collect();
     let mut all = All {
         meat: None,
         water: None,
@@ -45,10 +67,16 @@ pub fn reading(text: &str, lines: &[Line], names: &Names, answers: &Answers<'_>,
         of: None,
         take: None,
         steps: Vec::new(),
-        questions: Vec::new(),
+        beside: Vec::new(),
+        deeds: Vec::new(),
+        doubts: Vec::new(),
+        said: Said::Open,
+        questions: choices,
         lines,
     };
     all.read_steps(names, settings.units);
+    // What turns out to be a cure counts as one in all that is asked behind it.
+    all.ask_agents(answers);
     all.ask_meat(answers);
     all.ask_method(text, answers);
     all.ask_water(answers);
@@ -58,7 +86,9 @@ pub fn reading(text: &str, lines: &[Line], names: &Names, answers: &Answers<'_>,
             all.questions.push(asked.clone());
         }
     }
-    let verdict = all.verdict(text, settings);
+    let verdict = all
+        .verdict(text, settings)
+        .map(|v| if tongue == Tongue::English { v } else { v.foreign(text) });
     let open = all.questions.iter().any(|q| q.answer.is_none());
     let (recipe, says) = match all.recipe() {
         _ if open => (
@@ -71,11 +101,13 @@ pub fn reading(text: &str, lines: &[Line], names: &Names, answers: &Answers<'_>,
     let lines = all.lines.iter().map(|l| all.shown(l)).collect();
     Reading {
         lines,
-        questions: all.questions,
+        questions: all.questions.clone(),
         meat: all
             .meat
             .and_then(|m| Some(Mass::new(m.typical).ok()?.show(settings.units))),
+        dangers: all.dangers(text, verdict.as_ref()),
         verdict,
+        tongue,
         recipe,
         says,
     }
@@ -95,71 +127,63 @@ pub fn is_water(line: &Weighed<'_>) -> bool {
 pub fn is_beside(line: &Weighed<'_>, grams: Option<Range>) -> bool {
     match line.line.taken {
         Taken::Item => grams.is_none(),
-        Taken::Step => line.acts.is_empty(),
-        Taken::Taste | Taken::Unread => true,
-        Taken::Meat | Taken::Heading => false,
+        Taken::Taste | Taken::Unread | Taken::Remark => true,
+        Taken::Step | Taken::Meat | Taken::Heading => false,
     }
 }
 
 impl All<'_> {
-    /// The steps of the text, where they make a plan: none is left out, and a cure has its time.
+    /// The steps of the text, each read by itself and all kept in their order.
     fn read_steps(&mut self, names: &Names, units: System) {
-        let mut steps: Vec<Step> = Vec::new();
-        let mut acts: Vec<String> = Vec::new();
-        for line in &self.lines {
-            let from = steps.len();
-            let came = match line.line.taken {
-                Taken::Step => steps::add(&line.line.text, names, &mut steps),
-                _ => Came::Part,
-            };
-            if came == Came::Hole {
-                return;
-            }
-            let words = |s: &Step| {
-                let lasts = s.lasts.map(|l| format!(", {}", l.show(units).text));
-                format!("{}{}", recipe::head(s.act), lasts.unwrap_or_default())
-            };
-            let said: Vec<String> = steps.get(from..).unwrap_or_default().iter().map(words).collect();
-            acts.push(if came == Came::Whole {
-                said.join("; ")
-            } else {
-                String::new()
-            });
+        let mut all: Vec<Deed> = Vec::new();
+        for line in self.lines.iter_mut().filter(|l| l.line.taken == Taken::Step) {
+            let read = steps::deeds(&line.line.text, names, units, &all);
+            let said: Vec<String> = read
+                .iter()
+                .filter(|d| d.act.is_some())
+                .map(|d| steps::shown(d, units))
+                .collect();
+            line.acts = said.join("; ");
+            line.deeds = read.iter().map(Deed::fact).collect();
+            all.extend(read);
         }
         let cured = self.cures().next().is_some();
-        let kept = steps.first().is_some_and(|s| s.act == Do::Cure);
-        if steps.len() <= recipe::MOST_STEPS && (kept || !cured) {
-            for (line, acts) in self.lines.iter_mut().zip(acts) {
-                line.acts = acts;
-            }
+        let (steps, beside) = steps::card(&all, cured);
+        let kept = !cured || steps.first().is_some_and(|s| s.act == Do::Cure);
+        if steps.len() <= recipe::MOST_STEPS && kept {
             self.steps = steps;
+            self.beside = beside;
+        } else {
+            // Without its time in the cure there is no plan of it: all of it stays as it was written.
+            self.beside = all.iter().map(|d| d.text.clone()).collect();
         }
+        self.deeds = all;
     }
 
     /// What is weighed.
     pub fn items(&self) -> impl Iterator<Item = &Weighed<'_>> {
-        self.lines.iter().filter(|l| l.line.taken == Taken::Item)
+        self.lines
+            .iter()
+            .filter(|l| l.line.taken == Taken::Item && !l.line.either)
     }
 
     /// Grams of a line for the meat: by its own base, its share, or as it was said.
     pub(super) fn grams(&self, line: &Weighed<'_>) -> Option<Range> {
-        if let Some(percent) = line.percent {
-            let meat = self.meat?;
-            let base = match self.of {
-                Some(0) => meat,
-                Some(1) => self.water?,
-                Some(_) => meat.plus(self.water?)?,
-                None => {
-                    let both = meat.plus(self.water?)?;
-                    Range::new(meat.low.min(self.water?.low), meat.typical, both.high)
-                }
-            };
-            let of = |p: Decimal, b: Decimal| p.times(b)?.over(Decimal::ONE_HUNDRED);
-            return Some(Range::new(
+        let of = |p: Decimal, b: Decimal| p.times(b)?.over(Decimal::ONE_HUNDRED);
+        let share = |percent: Range, base: Range| {
+            Some(Range::new(
                 of(percent.low, base.low)?,
                 of(percent.typical, base.typical)?,
                 of(percent.high, base.high)?,
-            ));
+            ))
+        };
+        if let Some(aim) = line.aim {
+            let strength = Self::agent(line)?.active();
+            let nitrite = share(aim, self.meat?)?;
+            return nitrite.map(|n| n.times(Decimal::ONE_HUNDRED)?.over(strength));
+        }
+        if let Some(percent) = line.percent {
+            return share(percent, self.whole(line)?);
         }
         let grams = line.grams?;
         if line.base().is_none() {
@@ -177,11 +201,34 @@ impl All<'_> {
         Some(if open { hull(scaled, grams) } else { scaled })
     }
 
+    /// What a per cent of this line is of: as the line says, else as the text or its answer does.
+    fn whole(&self, line: &Weighed<'_>) -> Option<Range> {
+        let meat = || self.meat;
+        let both = || self.meat?.plus(self.water?);
+        match (line.line.of, self.of) {
+            (Some(Of::Salt), _) => {
+                let mut salts = self
+                    .items()
+                    .filter(|l| l.items.first().is_some_and(|i| i.group == Group::Salt) && l.line.of != Some(Of::Salt));
+                salts
+                    .try_fold(Range::point(Decimal::ZERO), |sum, l| sum.plus(self.grams(l)?))
+                    .filter(|sum| !sum.high.is_zero())
+            }
+            (Some(Of::Meat), _) | (None, Some(0)) => meat(),
+            (Some(Of::Water), _) | (None, Some(1)) => self.water,
+            (Some(Of::Both), _) | (None, Some(_)) => both(),
+            (None, None) => {
+                let (meat, both) = (meat()?, both()?);
+                Some(Range::new(meat.low.min(self.water?.low), meat.typical, both.high))
+            }
+        }
+    }
+
     pub(super) fn cures(&self) -> impl Iterator<Item = &Weighed<'_>> {
         let amounts = self
             .lines
             .iter()
-            .filter(|l| matches!(l.line.taken, Taken::Item | Taken::Taste));
+            .filter(|l| matches!(l.line.taken, Taken::Item | Taken::Taste) && !l.line.either);
         amounts.filter(|l| l.items.iter().any(|i| i.group == Group::Cure))
     }
 
@@ -192,14 +239,34 @@ impl All<'_> {
         if item.group != Group::Cure {
             return None;
         }
-        Some(Agent {
-            nitrite: line
-                .line
-                .strength
-                .map_or_else(|| read(item.nitrite), |s| Some(s.typical))?,
-            nitrate: read(item.nitrate)?,
-            water: Decimal::ZERO,
-        })
+        let printed = line.line.strength.map(|s| s.typical);
+        let printed = printed.or(line.printed.map(Fraction::base)).filter(|p| !p.is_zero());
+        let own = |text: &str| {
+            if text.is_empty() {
+                Some(Decimal::ZERO)
+            } else {
+                read(text)
+            }
+        };
+        let agent = match printed {
+            // Beside a salt of nitrate a per cent is its own strength.
+            Some(printed) if item.is_pure() && item.nitrite == "0" => Agent {
+                nitrite: Decimal::ZERO,
+                nitrate: printed.times(read(item.nitrate)?)?.over(Decimal::ONE_HUNDRED)?,
+                water: Decimal::ZERO,
+            },
+            Some(printed) => Agent {
+                nitrite: printed,
+                nitrate: own(item.nitrate)?,
+                water: Decimal::ZERO,
+            },
+            None => Agent {
+                nitrite: read(item.nitrite)?,
+                nitrate: own(item.nitrate)?,
+                water: Decimal::ZERO,
+            },
+        };
+        if item.is_pure() { agent.pure() } else { Some(agent) }
     }
 
     /// Share of green weight that goes in of the brine, as a proportion.
@@ -207,15 +274,16 @@ impl All<'_> {
         self.take?.base().over(Decimal::ONE_HUNDRED)
     }
 
+    /// True for what dissolves in a brine, the cure apart.
+    fn dissolves(line: &Weighed<'_>) -> bool {
+        let item = line.items.first().filter(|_| !line.line.apart);
+        item.is_some_and(|i| i.group.dissolves() && i.group != Group::Cure)
+    }
+
     /// Grams of all that dissolves, without the cure.
     pub(super) fn dissolved(&self) -> Option<Range> {
-        let dissolves = |l: &&Weighed<'_>| {
-            l.items
-                .first()
-                .is_some_and(|i| i.group.dissolves() && i.group != Group::Cure)
-        };
         self.items()
-            .filter(dissolves)
+            .filter(|l| Self::dissolves(l))
             .try_fold(Range::point(Decimal::ZERO), |sum, l| sum.plus(self.grams(l)?))
     }
 
@@ -236,9 +304,9 @@ impl All<'_> {
                 let unit = amount.and_then(|a| a.parts.first()).map(|(_, u)| *u);
                 let spoon = unit.filter(|u| u.sort == Sort::Volume).map(|u| {
                     if u.words.contains(&"tbsp") {
-                        "tablespoon"
+                        dose::Unit::Tablespoon
                     } else {
-                        "teaspoon"
+                        dose::Unit::Teaspoon
                     }
                 });
                 let agent = Self::agent(l);
@@ -250,12 +318,14 @@ impl All<'_> {
                     },
                     agent: agent.filter(|_| amount.is_some()),
                     weight: match amount {
+                        // What is written as a weight is weighed on this scale; a spoon is a range already.
+                        Some(_) if spoon.is_none() => dose::summed(self.grams(l)?, step, 1)?,
                         Some(_) => self.grams(l)?,
                         None => Range::point(Decimal::ZERO),
                     },
                     spread: Decimal::ZERO,
                     parts: None,
-                    spoon,
+                    unit: spoon.unwrap_or_default(),
                     step,
                     done: false,
                 })
@@ -266,7 +336,8 @@ impl All<'_> {
             let cure = portions
                 .iter()
                 .try_fold(Range::point(Decimal::ZERO), |sum, p| sum.plus(p.weight))?;
-            self.dissolved()?.plus(cure)?
+            let weighings = self.items().filter(|l| Self::dissolves(l)).count();
+            dose::summed(self.dissolved()?, step, u32::try_from(weighings).ok()?)?.plus(cure)?
         } else {
             Range::point(Decimal::ZERO)
         };
@@ -276,13 +347,15 @@ impl All<'_> {
             method,
             whole: Whole {
                 counted: method.counted(),
-                green: meat,
+                green: dose::summed(meat, step, 1)?,
                 pickle,
                 take,
+                fo: None,
             },
             water: self.water.map_or(Decimal::ZERO, |w| w.typical),
             // The text says nothing of how thick the pieces are.
             evens: (method == Method::PickUp).then_some(Evens::Unknown),
+            ascorbate: None,
             weighed: true,
             step,
             units: settings.units,
@@ -290,11 +363,12 @@ impl All<'_> {
         };
         let case = case.settled();
         let has_cure = !case.portions.is_empty();
-        dose::judge(
-            &case,
-            dose::cautions(&dose::keys_for(has_cure, method, Eaten::Cooked, &[])),
-        )
-        .ok()
+        let mut keys = dose::keys_for(has_cure, method, Eaten::Cooked);
+        if has_cure {
+            dose::add_bacon(&mut keys, belly);
+        }
+        let verdict = dose::judge(&case, dose::cautions(&keys)).ok()?;
+        Some(verdict.in_question(self.may_hold()))
     }
 
     /// A line for reading.
@@ -307,10 +381,12 @@ impl All<'_> {
                 let names: Vec<&str> = line.items.iter().map(|i| i.name).collect();
                 format!("Not settled: {}", names.join("; "))
             }
+            ([], Taken::Item) if read.meaning.is_some() => read.own.clone(),
             ([], Taken::Item) => format!("{}, not in the pantry", read.own),
             ([], Taken::Meat) => "The meat".to_owned(),
             ([], Taken::Step) => "A step".to_owned(),
             ([], Taken::Heading) => "A heading".to_owned(),
+            ([], Taken::Remark) => "A remark".to_owned(),
             ([], _) => "Not read".to_owned(),
         };
         let says = match read.taken {
@@ -320,6 +396,7 @@ impl All<'_> {
                 None => name,
             },
             Taken::Meat | Taken::Heading => name,
+            Taken::Remark => "A remark: kept as a note".to_owned(),
             Taken::Taste => format!("{name}: no amount"),
             Taken::Step if line.acts.is_empty() => "A step: kept as a note".to_owned(),
             Taken::Step => format!("On the card: {}", line.acts),
@@ -328,6 +405,9 @@ impl All<'_> {
         let mut flags = Vec::new();
         if !read.left.is_empty() && !matches!(read.taken, Taken::Step | Taken::Heading | Taken::Unread) {
             flags.push(format!("Not understood: {}.", read.left));
+        }
+        if read.unsaid {
+            flags.push("How much of it is not said.".to_owned());
         }
         flags.extend((!line.note.is_empty()).then(|| line.note.clone()));
         let step = |g: Decimal| plain(g.half_away(if g < dec!(10) { 2 } else { 1 }));
@@ -339,6 +419,7 @@ impl All<'_> {
                 Taken::Meat => "meat",
                 Taken::Step => "step",
                 Taken::Heading => "heading",
+                Taken::Remark => "remark",
                 Taken::Unread => "unread",
             },
             item: settled(&line.items).map_or("", |i| i.key),
@@ -347,6 +428,28 @@ impl All<'_> {
                 .map(|g| [g.low, g.typical, g.high].map(step).to_vec())
                 .unwrap_or_default(),
             flag: flags.join(" "),
+            name: read.called.clone(),
+            amount: read
+                .amount
+                .iter()
+                .filter(|a| a.sort() != Sort::Other && (!a.is_guess() || line.large.is_some()))
+                .flat_map(Amount::ends)
+                .collect(),
+            unit: read
+                .amount
+                .as_ref()
+                .filter(|a| a.sort() != Sort::Other)
+                .map_or("", Amount::unit),
+            per: line.base().and_then(|base| {
+                let ends = base.ends();
+                Some((ends.first()?.clone(), ends.last()?.clone(), base.unit()))
+            }),
+            strength: line
+                .line
+                .strength
+                .map(|s| plain(s.typical))
+                .or(line.printed.map(|p| plain(p.base()))),
+            steps: line.deeds.clone(),
         }
     }
 }

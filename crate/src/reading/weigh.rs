@@ -7,7 +7,7 @@ use super::{Answers, Asked};
 use crate::dose::OwnSpoon;
 use crate::pantry::{self, Group, Ingredient};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Range, plain};
+use crate::quantity::{Fraction, Mass, Range, plain};
 use rust_decimal::{Decimal, dec};
 
 /// A US teaspoon in millilitres, exact.
@@ -15,6 +15,9 @@ const TEASPOON: Decimal = dec!(4.92892159375);
 
 /// Two weights that differ by no more than this proportion are one, rounded (judgement).
 const ROUNDED: Decimal = dec!(0.05);
+
+/// From here on, per cent, it is the mix that is said and not the nitrite in it (judgement; no rule allows half of it).
+const AIM: Decimal = dec!(0.1);
 
 /// A line with what is known of it.
 #[derive(Clone, Debug)]
@@ -27,12 +30,24 @@ pub struct Weighed<'a> {
     pub grams: Option<Range>,
     /// Per cent, where it is said in per cent.
     pub percent: Option<Range>,
+    /// Per cent of nitrite that the meat is to hold, where that is said of a cure.
+    pub aim: Option<Range>,
+    /// Grams of the meat, where two weights of it stand here.
+    pub meat: Option<Range>,
     /// Why it cannot be weighed, or what is to be known of it.
     pub note: String,
     /// Steps of the card that it became, in words.
     pub acts: String,
+    /// What is done, where it is a step.
+    pub deeds: Vec<super::ReadStep>,
+    /// Which of two readings of its number was chosen; nothing while it is open.
+    pub large: Option<bool>,
+    /// Per cent of nitrite that its packet says, where that was asked.
+    pub printed: Option<Fraction>,
     /// Questions on it.
     pub asks: Vec<Asked>,
+    /// The rule of the settings: where it is of one country, so are its measures.
+    profile: String,
     /// Which unit its base is in, of those the word can mean.
     base_unit: Option<usize>,
     /// Whether the base of its sentence is for it as well; nothing until it is answered.
@@ -40,37 +55,43 @@ pub struct Weighed<'a> {
 }
 
 /// Reckons a line. `own` are the user's own level spoons, which stand in place of the general ranges.
-pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon]) -> Weighed<'a> {
+pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon], profile: &str) -> Weighed<'a> {
     let mut weighed = Weighed {
         line,
         items: line.meaning.as_ref().map(|m| m.items.clone()).unwrap_or_default(),
         grams: None,
         percent: None,
+        aim: None,
+        meat: None,
         note: String::new(),
         acts: String::new(),
+        deeds: Vec::new(),
+        large: None,
+        printed: None,
         asks: Vec::new(),
+        profile: String::new(),
         base_unit: None,
         shares: None,
     };
+    if let (Taken::Meat, Some(amount)) = (line.taken, &line.amount) {
+        weighed.twofold(amount, answers);
+        weighed.two_weights(amount, answers);
+    }
     let Some(amount) = line.amount.as_ref().filter(|_| line.taken == Taken::Item) else {
         return weighed;
     };
+    weighed.profile = profile.to_owned();
     weighed.which(amount, answers);
-    let (mut unit, mut large) = (None, None);
+    let mut unit = None;
+    let mut large = None;
     for (number, word) in &amount.parts {
         if word.note.contains('|') {
-            unit = weighed.pick(
-                "unit",
-                "Which measure?",
-                word.note.split('|').map(str::to_owned),
-                answers,
-            );
+            unit = weighed.measure(word, answers);
         }
-        if let Some(other) = number.other {
-            let both = [number.value.typical, other].map(plain);
-            large = weighed.pick("number", "Which number?", both, answers).map(|i| i == 1);
-        }
+        let _ = number;
     }
+    weighed.twofold(amount, answers);
+    large = large.or(weighed.large);
     let sum = amount.sum(unit, large);
     match amount.sort() {
         Sort::Mass => {
@@ -85,6 +106,14 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon]) -> Wei
                 });
             }
         }
+        // Of a cure the law and the books say the nitrite in the meat.
+        Sort::Percent
+            if amount.unit() == "ppm"
+                && weighed.items.iter().any(|i| i.group == Group::Cure)
+                && sum.is_some_and(|s| s.high < AIM) =>
+        {
+            weighed.aim = sum;
+        }
         Sort::Percent => weighed.percent = sum,
         Sort::Volume | Sort::Pinch => {
             let spoons = match amount.sort() {
@@ -93,6 +122,12 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon]) -> Wei
             };
             let level = weighed.level(amount, answers, own);
             weighed.grams = spoons.zip(level).and_then(|(n, level)| times(n, level));
+            let letters = ["US cup", "clove"].map(str::to_owned);
+            if line.cup_or_clove() && weighed.pick("unit", "Which c is meant?", letters, answers) == Some(1) {
+                let each = weighed.items.iter().filter_map(|i| i.each()).reduce(hull);
+                let count = amount.parts.first().map(|(number, _)| number.value);
+                weighed.grams = count.zip(each).and_then(|(n, each)| times(n, each));
+            }
             if weighed.grams.is_none() {
                 weighed.note = "What a spoon of it weighs is not known. Write its weight instead.".to_owned();
             }
@@ -106,9 +141,14 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon]) -> Wei
         }
         _ => weighed.note = "How much that is cannot be said. Write its weight, or level spoons.".to_owned(),
     }
+    weighed.of_a_cure(amount, answers);
     weighed.grams = weighed.grams.and_then(|g| g.map(|g| Some(g.half_away(6))));
     weighed.based(answers);
     weighed.again(answers, own);
+    // What nobody need be asked is the usual one, with the spoon of any.
+    if line.meaning.as_ref().is_some_and(|m| m.ask.is_empty() && !m.food) {
+        weighed.items.truncate(1);
+    }
     weighed
 }
 
@@ -118,6 +158,106 @@ pub fn hull(a: Range, b: Range) -> Range {
 }
 
 impl Weighed<'_> {
+    /// Which of the measures of a word: by the country of the settings, else asked, once for the whole text.
+    fn measure(&mut self, word: &Word, answers: &Answers<'_>) -> Option<usize> {
+        let names: Vec<&str> = word.note.split('|').collect();
+        if self.by_case(word) {
+            return Some(0);
+        }
+        let country = match self.profile.as_str() {
+            "us-home" | "us-plant" => "US",
+            "uk" => "Imperial",
+            _ => "",
+        };
+        let here = names.iter().position(|n| !country.is_empty() && n.starts_with(country));
+        if here.is_some() {
+            return here;
+        }
+        let usual = *word.words.first()?;
+        let asked = Asked::new(
+            format!("unit:{usual}"),
+            &format!("Which {usual} is meant?"),
+            names.iter().map(|n| ((*n).to_owned(), (*n).to_owned())),
+            answers,
+        );
+        let chosen = asked.chosen();
+        self.asks.push(asked);
+        chosen
+    }
+
+    /// True for a `T` or a `t` in a text that writes both cases. Of a cure it is asked all the same: three times as much.
+    fn by_case(&self, word: &Word) -> bool {
+        let cased = self.line.cased;
+        let told = word.words.contains(&"T") && cased.small || word.words.contains(&"t") && cased.capitals;
+        told && !self.items.iter().any(|i| i.group == Group::Cure)
+    }
+
+    /// `2 kg (5 lb)`, `2 backstraps (about 4 lb)`: which of two weights of the meat.
+    fn two_weights(&mut self, amount: &Amount, answers: &Answers<'_>) {
+        let weight = |a: &Amount| a.sum(None, None).filter(|_| a.sort() == Sort::Mass);
+        let all = self.line.count.filter(|_| self.line.each_or_all);
+        let other = match all {
+            Some(count) => weight(amount).and_then(|w| times(w, count)),
+            None => self.line.again.as_ref().and_then(weight),
+        };
+        let (Some(first), Some(then)) = (weight(amount), other) else {
+            return;
+        };
+        let apart = first
+            .typical
+            .less(then.typical)
+            .and_then(|d| d.abs().over(first.typical));
+        let rounded = apart.is_some_and(|a| a <= ROUNDED);
+        self.meat = if rounded {
+            None
+        } else {
+            self.pick_grams(first, then, answers)
+        };
+    }
+
+    /// Which of two amounts; both, until it is answered.
+    fn pick_grams(&mut self, first: Range, then: Range, answers: &Answers<'_>) -> Option<Range> {
+        let texts = [first, then].map(|g| format!("{} g", plain(g.typical.half_away(1))));
+        Some(
+            match self.pick("amount", "Two amounts stand here. Which?", texts, answers) {
+                Some(0) => first,
+                Some(_) => then,
+                None => hull(first, then),
+            },
+        )
+    }
+
+    /// A pinch of saltpetre: a cure that cannot be weighed by what is said is asked for by weight.
+    fn of_a_cure(&mut self, amount: &Amount, answers: &Answers<'_>) {
+        let cure = matches!(self.items.as_slice(), [one] if one.group == Group::Cure);
+        let unknown =
+            amount.sort() == Sort::Pinch || self.grams.is_none() && self.percent.is_none() && self.aim.is_none();
+        if !cure || !unknown || self.line.again.is_some() || self.line.strength_alone() {
+            return;
+        }
+        let read = |text: &str| Mass::read(text, Some("g")).ok().filter(|m| !m.base().is_zero());
+        let key = format!("grams:{}", self.line.text);
+        let (asked, given) = Asked::typed(&key, "How much of it is not said.", Vec::new(), answers, read);
+        self.asks.push(asked);
+        self.grams = given.map(|m| Range::point(m.base()));
+        if self.grams.is_some() {
+            self.note.clear();
+        }
+    }
+
+    /// `1,480 g`: which of its two readings.
+    fn twofold(&mut self, amount: &Amount, answers: &Answers<'_>) {
+        let both = amount
+            .parts
+            .iter()
+            .find_map(|(number, _)| Some([number.value.typical, number.other?]));
+        if let Some(both) = both {
+            self.large = self
+                .pick("number", "Which number?", both.map(plain), answers)
+                .map(|i| i == 1);
+        }
+    }
+
     /// Asks a question of this line, and takes the answer that was given: its place among the choices.
     fn pick(
         &mut self,
@@ -156,8 +296,7 @@ impl Weighed<'_> {
             return;
         };
         if unit.note.contains('|') {
-            let names = unit.note.split('|').map(str::to_owned);
-            self.base_unit = self.pick("base", "Which measure is it for?", names, answers);
+            self.base_unit = self.measure(unit, answers);
         }
         if twofold {
             self.grams = None;
@@ -196,6 +335,10 @@ impl Weighed<'_> {
         if amount.sort() == Sort::Count {
             let counted: Vec<_> = self.items.iter().filter(|i| i.each().is_some()).copied().collect();
             // What is counted is whole: the first that is sold so.
+            // What nobody counts stays what it is.
+            if counted.is_empty() {
+                return;
+            }
             self.items = counted
                 .iter()
                 .find(|i| i.key.ends_with("whole"))
@@ -211,6 +354,9 @@ impl Weighed<'_> {
         }
         if meaning.spoon_only && !spoon {
             self.items.truncate(1);
+            return;
+        }
+        if meaning.ask.is_empty() {
             return;
         }
         let choices = self.items.iter().map(|i| (i.key.to_owned(), named(i)));
@@ -250,7 +396,15 @@ impl Weighed<'_> {
                 return Some(range);
             }
         }
-        self.items.iter().filter_map(|i| i.spoon?.range()).reduce(hull)
+        // A cure by its packet is salt for the most part, and a spoon of it weighs what one of cure no. 1 does.
+        let like = |i: &&'static Ingredient| {
+            if i.key == pantry::PACKET {
+                pantry::ingredient("cure-1")
+            } else {
+                Some(*i)
+            }
+        };
+        self.items.iter().filter_map(|i| like(i)?.spoon?.range()).reduce(hull)
     }
 
     /// `1 tbsp (15 g)`: the weight counts where both agree; else which of them is asked.
@@ -261,7 +415,7 @@ impl Weighed<'_> {
             again: None,
             ..self.line.clone()
         };
-        let other = weigh(&alone, answers, own);
+        let other = weigh(&alone, answers, own, &self.profile);
         let (Some(first), Some(then)) = (self.grams, other.grams) else {
             self.note = "Two amounts stand here, and only one is read.".to_owned();
             return;
@@ -287,12 +441,7 @@ impl Weighed<'_> {
             }
             return;
         }
-        let texts = [first, then].map(|g| format!("{} g", plain(g.typical.half_away(1))));
-        match self.pick("amount", "Two amounts stand here. Which?", texts, answers) {
-            Some(0) => {}
-            Some(_) => self.grams = Some(then),
-            None => self.grams = Some(hull(first, then)),
-        }
+        self.grams = self.pick_grams(first, then, answers);
     }
 }
 

@@ -2,15 +2,18 @@
 
 use crate::quantity::{Range, is_gap};
 use rust_decimal::Decimal;
+use std::collections::HashMap;
+use std::sync::OnceLock;
 use winnow::combinator::fail;
 use winnow::prelude::*;
 
 /// What a word does in a recipe.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub enum Sort {
     Number,
     Fraction,
     Third,
+    Multiple,
     Heap,
     About,
     Pack,
@@ -32,6 +35,10 @@ pub enum Sort {
     Brine,
     Act,
     Name,
+    Food,
+    Plain,
+    Remark,
+    Adds,
 }
 
 /// Words that mean the same.
@@ -67,12 +74,29 @@ pub fn of(sort: Sort) -> impl Iterator<Item = &'static Word> {
 
 /// The longest word of this sort that stands at the front of a text, and its length.
 pub fn front(sort: Sort, text: &str) -> Option<(&'static Word, usize)> {
-    let found = of(sort).flat_map(|w| {
-        w.words
-            .iter()
-            .filter_map(move |pattern| Some((w, length(pattern, text)?)))
-    });
+    let first = text.chars().next()?.to_lowercase().next()?;
+    let found = by_letter().get(&(sort, first))?.iter();
+    let found = found.filter_map(|(word, pattern)| Some((*word, length(pattern, text)?)));
     found.max_by_key(|(_, length)| *length)
+}
+
+type ByLetter = HashMap<(Sort, char), Vec<(&'static Word, &'static str)>>;
+
+/// Every pattern by what it does and its first letter: a text is held against a few of them at each place.
+fn by_letter() -> &'static ByLetter {
+    static INDEX: OnceLock<ByLetter> = OnceLock::new();
+    INDEX.get_or_init(|| {
+        let mut index = ByLetter::new();
+        for word in &crate::tables::WORDS {
+            for pattern in word.words {
+                let first = pattern.chars().next().and_then(|c| c.to_lowercase().next());
+                if let Some(first) = first {
+                    index.entry((word.sort, first)).or_default().push((word, pattern));
+                }
+            }
+        }
+        index
+    })
 }
 
 /// Where a word of the brine stands that speaks of this method, the last of them.

@@ -17,6 +17,8 @@ pub const MOST_TEXT: usize = 2000;
 pub const MOST_NAME: usize = 60;
 /// Most characters in the note of a step.
 pub const MOST_NOTE: usize = 200;
+/// Most texts that were not understood.
+pub const MOST_UNREAD: usize = 20;
 /// Most curing agents.
 pub const MOST_CURES: usize = 2;
 
@@ -34,6 +36,7 @@ impl Recipe {
             ("cures", self.cures.len(), MOST_CURES),
             ("lines", self.lines.len(), MOST_LINES),
             ("steps", self.steps.len(), MOST_STEPS),
+            ("unread", self.unread.len(), MOST_UNREAD),
         ] {
             if len > most {
                 found.push(
@@ -53,6 +56,13 @@ impl Recipe {
         }
         for (i, step) in self.steps.iter().enumerate() {
             found.extend(step.problem().map(|p| p.at(&format!("steps[{i}]"))));
+        }
+        for (i, unread) in self.unread.iter().enumerate() {
+            let bad = text(unread, MOST_NOTE).err().or_else(|| {
+                let empty = unread.trim().is_empty();
+                empty.then(|| Problem::new(Code::Missing, "What was not read is empty. Take it out."))
+            });
+            found.extend(bad.map(|p| p.at(&format!("unread[{i}]"))));
         }
         if self.eaten == Eaten::HungForMonths {
             let cooks = self.steps.iter().any(|s| matches!(s.act, Do::Cook | Do::DryOut));
@@ -97,7 +107,11 @@ impl Cure {
         }
         let (nitrite, nitrate) = (self.nitrite.base(), self.nitrate.base());
         let agent = Agent::printed(self.nitrite, Some(self.nitrate));
-        found.extend(agent.problem());
+        let pure = pantry::ingredient(&self.item).filter(|i| i.is_pure());
+        match pure {
+            Some(item) => found.extend(self.is_not(item)),
+            None => found.extend(agent.problem()),
+        }
         found.extend(self.made.and_then(|m| m.problem(agent)).map(|p| p.at("nitrite")));
         if self.made.is_some() != (self.item == MADE) {
             found.push(
@@ -144,6 +158,18 @@ impl Cure {
     }
 }
 
+impl Cure {
+    /// What is wrong with the strength of a pure salt: it has one.
+    fn is_not(&self, item: &pantry::Ingredient) -> Option<Problem> {
+        let is = |printed: Fraction, text: &str| Decimal::from_str_exact(text).is_ok_and(|own| own == printed.base());
+        let same = is(self.nitrite, item.nitrite) && is(self.nitrate, item.nitrate);
+        (!same).then(|| {
+            let why = "A pure salt has one strength. Choose the cure by its packet, and type what that says.";
+            Problem::new(Code::Conflict, why).at("nitrite")
+        })
+    }
+}
+
 impl Line {
     /// True for the water of a brine.
     pub fn is_water(&self) -> bool {
@@ -158,6 +184,10 @@ impl Line {
         if !own && !self.allergens.is_empty() {
             let why = "The pantry knows the allergens of this. Leave them out, or add it as your own.";
             return Some(Problem::new(Code::Conflict, why).at("allergens"));
+        }
+        if !own && self.name.is_empty() && !self.agent.is_unknown() {
+            let why = "The pantry knows what is in this. Leave that out, or add it as your own.";
+            return Some(Problem::new(Code::Conflict, why).at("agent"));
         }
         if own {
             if let Err(problem) = name(&self.name) {
@@ -214,7 +244,8 @@ impl Line {
                 .at("share"),
             );
         }
-        if self.is_water() && (brine_only || !method.has_brine()) {
+        // Ice water goes into mince, as a share of the meat.
+        if self.is_water() && (brine_only || method == Method::Rub) {
             let how = if !method.has_brine() {
                 "Only a brine takes water. Take the line out, or choose a brine."
             } else {

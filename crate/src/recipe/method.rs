@@ -34,6 +34,8 @@ pub enum Counted {
     TakenAndCovered,
     /// One or the other: it is not known which.
     TakenOrEqual,
+    /// The share that goes in, or what has diffused in by the time it is taken out, where that is more.
+    TakenOrDiffused,
 }
 
 /// The words of a method, where they differ.
@@ -80,6 +82,11 @@ impl Method {
             Self::PickUp | Self::Pumped => Counted::Taken,
             Self::PumpedAndCovered => Counted::TakenAndCovered,
         }
+    }
+
+    /// True where the stay sets the dose: it is neither longer nor shorter for anybody's sleep.
+    pub const fn is_timed_exactly(self) -> bool {
+        matches!(self, Self::PickUp)
     }
 
     /// Its words.

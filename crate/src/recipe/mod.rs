@@ -2,12 +2,20 @@
 
 mod allergens;
 mod check;
+mod doubt;
 mod method;
 mod model;
+mod turned;
+mod usual;
 mod words;
 
 pub use allergens::{Allergens, NO_ALLERGEN, allergens};
-pub use check::{MOST_CURES, MOST_LINES, MOST_NAME, MOST_NOTE, MOST_STEPS, MOST_TEXT, name, tag, take, text};
+pub use check::{
+    MOST_CURES, MOST_LINES, MOST_NAME, MOST_NOTE, MOST_STEPS, MOST_TEXT, MOST_UNREAD, name, tag, take, text,
+};
+pub use doubt::{MayHold, Why};
 pub use method::{Counted, Method, Words};
-pub use model::{Cure, Do, Eaten, Line, Recipe, Share, Step};
+pub use model::{Cure, Do, Eaten, Holds, Line, Recipe, Share, Step};
+pub use turned::turned;
+pub use usual::{Basis, UsualRow, usual};
 pub use words::{head, line};

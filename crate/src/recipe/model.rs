@@ -1,7 +1,7 @@
 //! The recipe as it is stored, shared and sent.
 
 use super::method::Method;
-use crate::pantry::{Agent, Made};
+use crate::pantry::{self, Agent, Made};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Fraction, Mass, Span, Temperature};
 use rust_decimal::Decimal;
@@ -37,6 +37,10 @@ pub struct Recipe {
     /// Remarks for next time.
     #[serde(default, skip_serializing_if = "String::is_empty")]
     pub notes: String,
+    /// What stood in the text it was read from and was not understood, as it was written; each until somebody settles it.
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<String>>"))]
+    pub unread: Vec<String>,
 }
 
 impl Recipe {
@@ -90,12 +94,21 @@ pub struct Cure {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(optional))]
     pub made: Option<Made>,
+    /// The aim is a proposal: where the chosen rule has no room for it, the list is weighed for one that it has. Of a
+    /// recipe that comes with the page; what a person types is judged as it stands.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
+    pub follows: bool,
 }
 
 impl Cure {
-    /// Its strength, with the water in it.
+    /// Its strength, with what of it is neither nitrite, nitrate nor salt.
     pub fn agent(&self) -> Option<Agent> {
-        Agent::printed(self.nitrite, Some(self.nitrate)).made(self.made)
+        let agent = Agent::printed(self.nitrite, Some(self.nitrate));
+        match pantry::ingredient(&self.item).filter(|i| i.is_pure()) {
+            Some(_) => agent.pure(),
+            None => agent.made(self.made),
+        }
     }
 }
 
@@ -113,8 +126,33 @@ pub struct Line {
     #[serde(default, skip_serializing_if = "String::is_empty")]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<String>"))]
     pub allergens: String,
+    /// Whether it holds nitrite or nitrate, of what the pantry does not know.
+    #[serde(default, skip_serializing_if = "Holds::is_unknown")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Holds>"))]
+    pub agent: Holds,
     /// How much.
     pub share: Share,
+}
+
+/// Whether the packet of a thing names nitrite or nitrate, E 249 to E 252.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Holds {
+    /// Nobody has looked, or nobody could say.
+    #[default]
+    Unknown,
+    /// It names none.
+    None,
+    /// It names one. How much is not said here: what has a strength goes under cures.
+    Yes,
+}
+
+impl Holds {
+    /// True while nobody has said.
+    pub fn is_unknown(&self) -> bool {
+        *self == Self::Unknown
+    }
 }
 
 /// How much of a line, on which base.

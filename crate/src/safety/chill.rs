@@ -2,6 +2,17 @@
 
 use super::Points;
 
+/// Who an option for chilling is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Scope {
+    /// A home is judged by it.
+    Home,
+    /// Plants: it needs a measurement or a watch that a home does not have. Told, never judged by.
+    Plants,
+    /// Withdrawn: told as history, never judged by.
+    History,
+}
+
 /// One stage of one option: a row of `tables/cooling.csv`, °F and hours.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Stage {
@@ -13,12 +24,14 @@ pub struct Stage {
     pub cured: bool,
     /// Least nitrite that went in, ppm.
     pub nitrite: Option<f64>,
+    /// Least erythorbate or ascorbate that went in, ppm.
+    pub erythorbate: Option<f64>,
     /// Least salt in the water, %.
     pub brine: Option<f64>,
     /// Most water activity.
     pub activity: Option<f64>,
-    /// True where a home follows it first.
-    pub home: bool,
+    /// Who it is for.
+    pub scope: Scope,
     /// The stage begins when it falls below this.
     pub start: f64,
     /// And ends at this.
@@ -35,67 +48,95 @@ pub struct Stage {
     pub status: &'static str,
 }
 
-impl Stage {
-    /// Whether a home is judged by it: those for homes, and the option for cured meat where at least so much nitrite
-    /// went in (ppm).
-    ///
-    /// Options that hang on salt in the water or on water activity need a measurement that a home does not have, and
-    /// one for plants begins at an end of cooking that cannot be seen; none of them is judged by.
-    fn applies(&self, nitrite: Option<f64>) -> bool {
-        let salty = self.brine.is_some() || self.activity.is_some();
-        let cured = self.cured && !salty && self.nitrite.is_some_and(|least| nitrite.is_some_and(|n| n >= least));
-        self.home || cured
-    }
+/// Every stage that a home is judged by, in the order of the table.
+pub fn options() -> impl Iterator<Item = &'static Stage> {
+    of(Scope::Home)
 }
 
-/// Every stage that applies, in the order of the table.
-pub fn options(nitrite: Option<f64>) -> impl Iterator<Item = &'static Stage> {
-    crate::tables::COOLING.iter().filter(move |s| s.applies(nitrite))
+/// Every stage of this scope, in the order of the table.
+pub fn of(scope: Scope) -> impl Iterator<Item = &'static Stage> {
+    crate::tables::COOLING.iter().filter(move |s| s.scope == scope)
 }
 
-/// Every other stage: published for plants, and nothing is judged by it here.
-pub fn for_plants(nitrite: Option<f64>) -> impl Iterator<Item = &'static Stage> {
-    crate::tables::COOLING.iter().filter(move |s| !s.applies(nitrite))
-}
-
-/// Where a stage stands.
+/// Where a stage stands. Hours.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Left {
     /// A later stage, and still above its start.
     NotBegun,
-    /// So many hours left; below nought when it is late.
+    /// So many hours left.
     Running(f64),
-    /// Reached its end in so many hours.
-    Done(f64),
-    /// Reached its end too late: so many hours in place of what is allowed.
-    Late(f64),
+    /// Reached its end, at this second.
+    Done {
+        /// In so many hours at most.
+        took: f64,
+        /// The second of that reading.
+        at: f64,
+    },
+    /// Too late, whatever happened between the readings: so many hours at least, in place of so many at most.
+    Late(f64, f64),
+    /// Its time is over and no reading shows that it was met: so many hours by the longer reading of the time, in place
+    /// of so many at most.
+    Unseen(f64, f64),
 }
 
-/// Where a stage stands at `now`, by readings since the piece was pulled.
+/// When a stage began, in seconds: at the earliest and at the latest.
+#[derive(Clone, Copy)]
+struct Began {
+    early: f64,
+    late: f64,
+}
+
+/// The longer reading begins at the last reading above the start before the first that is not (or at the first reading of
+/// all), by what was read; the shorter one at the first reading that is not above it, by the warmest.
+fn began(start: f64, read: Points, warmest: Points, now: f64) -> Option<Began> {
+    let below = read.iter().position(|(_, f)| *f <= start);
+    let warm = read.get(..below.unwrap_or(read.len()))?.last();
+    Some(Began {
+        early: warm.or_else(|| read.first())?.0,
+        late: warmest.iter().find(|(_, f)| *f <= start).map_or(now, |p| p.0),
+    })
+}
+
+/// Where a stage stands at `now`, by readings since the piece was hot: as they were `read`, and each as warm as the
+/// `warmest` piece that was read along with it.
 ///
-/// The longer reading of the time: it begins at the last reading that was surely still as warm as the start (or the first
-/// reading, where none was), and ends at the first that is surely as cold as the end, by the thermometer's error. `first` is the start of the option's first
-/// stage, for the time that runs over all of them.
-pub fn left(stage: &Stage, first: f64, points: Points, now: f64, error: f64) -> Left {
-    let begun = |at: f64| -> Option<f64> {
-        let warm = points.iter().rev().find(|(_, f)| f - error >= at);
-        let below = points.iter().any(|(_, f)| f - error < at);
-        // A piece that is out cools unseen: the option's clock runs from its last warm reading.
-        (below || at >= first)
-            .then(|| warm.or_else(|| points.first()).map(|p| p.0))
-            .flatten()
-    };
-    let (Some(begin), Some(all)) = (begun(stage.start), begun(first)) else {
+/// It is done by the longer reading of its time only, and late by the shorter one only; between them nobody saw. It ends at
+/// the first reading at or below its end after which none is above it: a warmer piece counts. `first` is the start of the
+/// option's first stage, for the time that runs over all of them.
+pub fn left(stage: &Stage, first: f64, read: Points, warmest: Points, now: f64) -> Left {
+    let below = warmest.iter().any(|(_, f)| *f <= stage.start);
+    let begins = |start: f64| began(start, read, warmest, now);
+    let (Some(own), Some(all)) = (begins(stage.start), begins(first)) else {
         return Left::NotBegun;
     };
-    let end = points.iter().find(|(at, f)| *at >= begin && f + error <= stage.end);
-    let until = end.map_or(now, |p| p.0);
-    let own = stage.hours.map(|h| h - (until - begin) / 3600.0);
-    let whole = stage.total.map(|h| h - (until - all) / 3600.0);
-    let rest = own.unwrap_or(f64::INFINITY).min(whole.unwrap_or(f64::INFINITY));
-    match end {
-        Some(_) if rest >= 0.0 => Left::Done((until - begin) / 3600.0),
-        Some(_) => Left::Late((until - begin) / 3600.0),
-        None => Left::Running(rest),
+    if !below && stage.start < first {
+        return Left::NotBegun;
+    }
+    let warm = warmest.iter().rposition(|(_, f)| *f > stage.end);
+    let end = warmest.get(warm.map_or(0, |i| i.saturating_add(1))).map(|p| p.0);
+    let seen = warm.and_then(|i| warmest.get(i)).map_or(own.late, |p| p.0);
+    // Hours over or left, of the stage and of all stages, by these ends of the time.
+    let spans = |until: f64, from: f64, from_all: f64| {
+        let own = stage.hours.map(|most| ((until - from) / 3600.0, most));
+        let whole = stage.total.map(|most| ((until - from_all) / 3600.0, most));
+        let both = [own, whole].into_iter().flatten();
+        both.min_by(|a, b| (a.1 - a.0).total_cmp(&(b.1 - b.0)))
+    };
+    let Some((took, most)) = spans(end.unwrap_or(now), own.early, all.early) else {
+        return Left::NotBegun;
+    };
+    if took <= most {
+        return end.map_or(Left::Running(most - took), |at| Left::Done {
+            took: (at - own.early) / 3600.0,
+            at,
+        });
+    }
+    match spans(seen, own.late, all.late) {
+        Some((least, most)) if least > most => Left::Late(least, most),
+        _ => Left::Unseen(took, most),
     }
 }
+
+/// By when a chill has come so far, in hours from the end of the heat: below 70 °F, and below 41 °F in all. FDA Food Code
+/// 3-501.14, published.
+pub const CHILL_MARKS: [(&str, i64); 2] = [("two_hours", 2), ("cold", 6)];

@@ -1,13 +1,21 @@
 //! Time at temperature: the part of a table's requirement that readings have earned.
 
+use serde::Serialize;
+
 /// Readings of one piece, in order of time: seconds, degrees Fahrenheit.
 pub type Points<'a> = &'a [(f64, f64)];
 
 /// Readings further apart than this are not counted between, in seconds: nobody knows what lay between (judgement).
 pub const GAP: f64 = 1800.0;
 
+/// What the thermometer may show too much, °F (judgement: a good probe thermometer, not calibrated). It is added to the
+/// limit of a table for time at temperature, as FSIS asks; a single temperature is judged as it is printed.
+pub const THERMOMETER: f64 = 2.0;
+
 /// Which rows are asked.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
 pub enum Table {
     /// Red meat for 6.5 log, FSIS Appendix A 1999, published.
     Meat65,

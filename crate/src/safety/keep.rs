@@ -1,4 +1,4 @@
-//! Jerky's own rules, and the cold of a vacuum pack. How long a pack keeps is in [`crate::pack`].
+//! How long meat keeps, by published time; jerky's own rules, and the cold of a vacuum pack.
 
 /// Vacuum packs are kept at this or colder, °F, or frozen: some clostridia grow from 37.9 °F (published).
 pub const VACUUM_COLD: f64 = 38.0;
@@ -20,3 +20,35 @@ pub const JERKY: Jerky = Jerky {
     dry: (130.0, 140.0),
     activity: (0.85, 0.91),
 };
+
+/// A row of the keeping times.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Keeps {
+    /// `smoked-cured`, `smoked`, `cooked`, `raw`, or `any`.
+    pub state: &'static str,
+    /// `bird`, `red`, or `any`.
+    pub kind: &'static str,
+    /// `cold`, `vacuum` or `frozen`.
+    pub place: &'static str,
+    /// Days at the low end: what counts.
+    pub low: u32,
+    /// Days at the high end.
+    pub high: u32,
+    /// The rule in words.
+    pub says: &'static str,
+    /// Where it is from.
+    pub source: &'static str,
+    /// `published`, `quoted`, `judgement`.
+    pub status: &'static str,
+}
+
+/// The row for meat of these kinds: where they are mixed, the one that keeps shortest.
+pub fn keeps(state: &str, kinds: &[&str], place: &str) -> Option<&'static Keeps> {
+    let row = |kind: &str| {
+        let rows = crate::tables::KEEPING.iter();
+        let mut fits = rows.filter(|k| (k.state == state || k.state == "any") && k.place == place);
+        fits.find(|k| k.kind == kind || k.kind == "any")
+    };
+    let known = kinds.iter().filter_map(|kind| row(kind));
+    known.min_by_key(|k| k.low).or_else(|| row("any"))
+}

@@ -13,9 +13,9 @@ mod keep;
 mod parasites;
 mod target;
 
-pub use chill::{Left, Stage, for_plants, left, options};
+pub use chill::{CHILL_MARKS, Left, Scope, Stage, left, of, options};
 pub use guard::{COME_UP, ComeUp, come_up};
-pub use heat::{GAP, Points, Table, credit};
-pub use keep::{JERKY, Jerky, VACUUM_COLD};
+pub use heat::{GAP, Points, THERMOMETER, Table, credit};
+pub use keep::{JERKY, Jerky, Keeps, VACUUM_COLD, keeps};
 pub use parasites::{frozen_long_enough, trichinae_seconds};
-pub use target::{Consumer, Wish, consumer, may_go_lower};
+pub use target::{Consumer, NoLower, Wish, consumer, least, may_go_lower, most};

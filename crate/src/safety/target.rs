@@ -1,4 +1,6 @@
-//! The consumer temperature, which comes first, and when a table may stand in for it.
+//! The consumer temperature, which comes first, and when a lower one or a table may stand in for it.
+
+use serde::Serialize;
 
 /// One row of `tables/targets.csv`, °F and minutes.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -9,52 +11,104 @@ pub struct Consumer {
     pub whole: f64,
     /// Minced or pumped.
     pub minced: f64,
-    /// Minutes to stay before it is cut.
+    /// A lower one for whole pieces, that is asked for and never for guests at risk.
+    pub choice: Option<f64>,
+    /// Minutes to stay before it is cut, with that lower one.
     pub rest: f64,
     /// `bird` or `meat`: whose rows may give credit below it; empty where none may.
     pub table: &'static str,
     /// The rule in words.
     pub reason: &'static str,
-    /// Where it is published.
+    /// Where it is published: title, number, year.
     pub source: &'static str,
     /// `published`, `quoted`.
     pub status: &'static str,
 }
 
 impl Consumer {
-    /// Its temperature for whole pieces or for mince.
-    pub const fn at(&self, minced: bool) -> f64 {
-        if minced { self.minced } else { self.whole }
+    /// What has to be read of whole pieces or of mince.
+    #[must_use]
+    pub fn at(&self, minced: bool) -> f64 {
+        least(if minced { self.minced } else { self.whole })
+    }
+
+    /// What has to be read where the lower one was chosen.
+    #[must_use]
+    pub fn chosen(&self) -> Option<f64> {
+        self.choice.map(least)
     }
 }
 
-/// The rule for a kind of meat; for one that is not known, the warmest.
+/// The least that has to be read for a published °F: that, or what the same page prints in °C where it is a hair less
+/// (160 °F is printed as 71.1 °C; 71.0 °C is not enough, and neither is 159.9 °F).
+#[must_use]
+pub fn least(fahrenheit: f64) -> f64 {
+    let celsius = (fahrenheit - 32.0) / 1.8;
+    let printed = (celsius * 10.0).round() / 10.0;
+    // To the hundredth, which holds every tenth of either scale.
+    fahrenheit.min(((printed * 1.8 + 32.0) * 100.0).round() / 100.0)
+}
+
+/// The most that may be read for a published °F, as °C to a tenth, in °F: never rounded up.
+#[must_use]
+pub fn most(fahrenheit: f64) -> f64 {
+    let celsius = (fahrenheit - 32.0) / 1.8;
+    let tenths = (celsius * 10.0 + 1e-9).floor();
+    ((tenths * 0.18 + 32.0) * 100.0).round() / 100.0
+}
+
+/// The rule for a kind of meat; for one that is not in the table the strictest, which is the row for what is not known.
+#[must_use]
 pub fn consumer(kind: &str) -> &'static Consumer {
     let rows = &crate::tables::TARGETS;
-    let [.., last] = rows;
-    rows.iter().find(|c| c.kind == kind).unwrap_or(last)
+    rows.iter()
+        .find(|c| c.kind == kind)
+        .unwrap_or(&crate::tables::STRICTEST)
 }
 
 /// What is asked for below the consumer temperature.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Wish {
-    /// Someone under 5, old, pregnant or ill will eat it.
-    pub at_risk: bool,
+    /// Someone under 5, old, pregnant or ill will eat it; nothing while it was not asked.
+    pub at_risk: Option<bool>,
     /// It is minced, or pumped: what was outside is inside.
     pub minced: bool,
+    /// It is dried out, as strips.
+    pub dried: bool,
 }
 
-/// Whether a table may stand in for the consumer temperature.
+/// Why nothing below the consumer temperature is offered.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum NoLower {
+    /// Who will eat it was not asked.
+    NotAsked,
+    /// Guests at risk.
+    AtRisk,
+    /// Minced or pumped.
+    Minced,
+    /// Dried out.
+    Dried,
+    /// Boar, bear and their kin.
+    Parasites,
+    /// No table is known for this meat.
+    NoTable,
+}
+
+/// Whether less than the consumer temperature may be asked for: by which table.
 ///
 /// # Errors
-/// Why not, as a sentence: never for bear, boar and their kin, for guests at risk, or for mince.
-pub fn may_go_lower(consumer: &Consumer, wish: Wish) -> Result<super::Table, &'static str> {
-    match consumer.table {
-        _ if wish.at_risk => Err("Guests at risk: the consumer temperature, nothing below it."),
-        _ if wish.minced => Err("Minced or pumped: the consumer temperature, nothing below it."),
-        "bird" => Ok(super::Table::Bird),
-        "meat" => Ok(super::Table::Meat70),
-        _ if consumer.kind == "boar" => Err("Bear, wild boar and their kin: 71 °C (160 °F) everywhere, no table."),
-        _ => Err("No table is known for this meat: the consumer temperature, nothing below it."),
+/// Why not: never for boar, bear and their kin, for guests at risk, for mince or for what is dried.
+pub fn may_go_lower(consumer: &Consumer, wish: Wish) -> Result<super::Table, NoLower> {
+    match (wish.at_risk, consumer.table) {
+        (None, _) => Err(NoLower::NotAsked),
+        (Some(true), _) => Err(NoLower::AtRisk),
+        _ if wish.minced => Err(NoLower::Minced),
+        _ if wish.dried => Err(NoLower::Dried),
+        (_, "bird") => Ok(super::Table::Bird),
+        (_, "meat") => Ok(super::Table::Meat70),
+        _ if consumer.kind == "boar" => Err(NoLower::Parasites),
+        _ => Err(NoLower::NoTable),
     }
 }

@@ -1,8 +1,29 @@
-//! What comes next and when, over all batches.
+//! The one clock of a batch, and what comes next over all of them.
 
+mod course;
+pub mod fit;
+mod legs;
 mod model;
 mod next;
+mod times;
 
-pub use model::{Job, NextList, Stage, State};
+use crate::cure::{self, AskClock, CureClock};
+use crate::quantity::{Awake, Problem};
+pub use course::{Course, course, lead, turns, until};
+pub use legs::{COLD, FIRE, HOUR, MINUTE, OVERDUE, SLOT_MS, leg, needs, resting, slot_up, slots};
+pub use model::{Job, NextList, State};
 pub use next::next;
-pub(crate) use next::{MINUTE, millis};
+pub use times::Timed;
+
+/// The cure clock, with the hour of the batch's course.
+///
+/// # Errors
+/// Problems of the batch, of the settings and of the hours of rest.
+pub fn clock(ask: &AskClock) -> Result<CureClock, Vec<Problem>> {
+    let awake = Awake::but_for(&ask.rests).map_err(|problem| vec![problem])?;
+    let clock = cure::clock(ask)?;
+    Ok(CureClock {
+        until: until(&ask.batch, ask.now, &ask.settings, &awake),
+        ..clock
+    })
+}

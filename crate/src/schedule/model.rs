@@ -1,6 +1,9 @@
 //! Jobs and states as they are answered.
 
-use crate::cure::Window;
+use super::times::Timed;
+use crate::cure::Until;
+use crate::recipe::Basis;
+use crate::standing::{Doubt, Stage};
 use serde::Serialize;
 
 /// Jobs over all batches, the soonest first, and the state of each batch.
@@ -44,25 +47,12 @@ pub struct Job {
     pub early: Option<String>,
     /// Caution that stands beside it.
     pub caution: Option<String>,
-    /// For the step that ends the cure: each size class by the cure clock.
-    pub windows: Vec<Window>,
-}
-
-/// The five stages of a batch.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Stage {
-    /// What is on the board.
-    Pieces,
-    /// The weigh-out.
-    Weigh,
-    /// In the cure, rinse, soak.
-    Cure,
-    /// Dry, smoke, cook, rest.
-    Fire,
-    /// Chill, pack.
-    Pack,
+    /// The size class it is of; nothing for all that are left.
+    pub class: Option<u32>,
+    /// What its length rests on.
+    pub kind: Basis,
+    /// Somebody has to be by all the while.
+    pub presence: bool,
 }
 
 /// Where a batch stands.
@@ -73,12 +63,18 @@ pub struct State {
     pub batch: String,
     /// The stage in hand.
     pub stage: Stage,
-    /// True when the dose holds the batch.
+    /// True when nothing on it may go on before a doubt is cleared, or at all.
     pub held: bool,
-    /// `Held: dose is over the limit`, `In the cure, day 4`, `Not weighed out yet`.
+    /// All that is in doubt, the gravest first.
+    pub doubts: Vec<Doubt>,
+    /// `In the cure, day 4`, `Not weighed out yet`; empty where it is held.
     pub says: String,
     /// True when every step is ticked.
     pub finished: bool,
     /// Every step and turn of the batch with its ticks, in order.
     pub jobs: Vec<Job>,
+    /// When it comes out of the cure; nothing before the cure is on.
+    pub until: Option<Until>,
+    /// Every time of it, the jobs' among them; none before the cure is on.
+    pub times: Vec<Timed>,
 }

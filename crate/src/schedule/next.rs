@@ -1,34 +1,43 @@
-//! Jobs with clock times from the recipe's steps. A tick says when a step was begun, or done if it takes no time;
-//! the next step falls due when that one has lasted its time. So a late tick moves all that follows.
+//! Jobs over all batches, with the times of each batch's course.
 
-use super::model::{Job, NextList, Stage, State};
-use crate::batch::{Batch, green, kinds, name_of};
-use crate::cure::{Stay, stay, too_warm};
-use crate::dose::{Outcome, cautions, heat_keys};
-use crate::quantity::exact::Exact;
-use crate::quantity::{Mass, Problem, Span, System};
-use crate::recipe::{Do, Recipe, Step, head, line};
+use super::course::{Course, course, tick_of};
+use super::legs::MINUTE;
+use super::model::{Job, NextList, State};
+use super::times::Timed;
+use crate::batch::{Batch, counted, green, kinds};
+use crate::dose::{cautions, heat_keys};
+use crate::quantity::{Awake, Mass, Problem, Rest, Span, System};
+use crate::recipe::{Basis, Do, Recipe, Step, head, line};
+use crate::standing::{Assurance, Kind, Packing, Stage, Standing};
 use crate::weigh::{Settings, verdict};
 use rust_decimal::Decimal;
-use rust_decimal::prelude::ToPrimitive;
 
-/// Milliseconds of a minute.
-pub(crate) const MINUTE: i64 = 60_000;
 const DAY: i64 = 1440 * MINUTE;
 
-/// What comes next over these batches at `now`, in milliseconds since 1970.
+/// What comes next over these batches at `now`, in milliseconds since 1970, beside hours of rest.
 ///
 /// # Errors
 /// Problems of the settings. A batch that cannot be reckoned says so in its state and has no jobs.
-pub fn next(batches: &[(&str, &Batch)], now: i64, settings: &Settings) -> Result<NextList, Vec<Problem>> {
-    let problems = settings.problems();
+pub fn next(
+    batches: &[(&str, &Batch)],
+    now: i64,
+    rests: &[Rest],
+    settings: &Settings,
+) -> Result<NextList, Vec<Problem>> {
+    let mut problems = settings.problems();
+    let awake = Awake::but_for(rests).unwrap_or_else(|problem| {
+        problems.push(problem);
+        Awake::default()
+    });
     if !problems.is_empty() {
         return Err(problems);
     }
     let mut jobs = Vec::new();
     let mut states = Vec::new();
     for (id, batch) in batches {
-        let state = state(id, batch, now, settings);
+        let state = state(id, batch, now, settings, &awake);
+        let asked = state.jobs.iter().find(|j| j.id == ASKED);
+        jobs.extend(asked.filter(|_| !batch.closed).cloned());
         if !state.held && !batch.closed {
             jobs.extend(soonest(&state));
         }
@@ -40,32 +49,26 @@ pub fn next(batches: &[(&str, &Batch)], now: i64, settings: &Settings) -> Result
 }
 
 /// Where one batch stands, with all its jobs.
-fn state(id: &str, batch: &Batch, now: i64, settings: &Settings) -> State {
+fn state(id: &str, batch: &Batch, now: i64, settings: &Settings, awake: &Awake) -> State {
+    let verdict = verdict(batch, settings);
+    let standing = Standing::judged(batch, settings, &verdict, now, Packing::default());
+    let barring = standing.barring(Assurance::GoOn);
     let base = State {
         batch: id.to_owned(),
-        stage: Stage::Pieces,
-        held: false,
+        stage: barring.first().map_or(Stage::Pieces, |d| d.stage),
+        held: !barring.is_empty(),
+        doubts: standing.doubts().to_vec(),
         says: String::new(),
         finished: batch.closed,
         jobs: Vec::new(),
+        until: None,
+        times: Vec::new(),
     };
-    let verdict = verdict(batch, settings);
-    if let Ok(verdict) = &verdict
-        && verdict.held
-    {
-        let says = match verdict.outcome {
-            Outcome::Over => "Held: dose is over the limit",
-            _ => "Held: the dose cannot be vouched for",
-        };
-        return State {
-            held: true,
-            stage: Stage::Weigh,
-            says: says.to_owned(),
-            ..base
-        };
-    }
     let green = green(&batch.pieces).ok();
     let Some(begun) = batch.tick("rub").map(|t| t.at) else {
+        if base.held {
+            return base;
+        }
         let job = first_job(id, batch, green.is_some_and(|g| g.weighed));
         return State {
             stage: job.stage,
@@ -78,7 +81,21 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings) -> State {
         let says = problems.first().map(|p| p.message.clone()).unwrap_or_default();
         return State { says, ..base };
     }
-    let jobs = all_jobs(id, batch, begun, now, settings);
+    let Some(course) = course(batch, now, settings, awake) else {
+        return base;
+    };
+    let jobs = all_jobs(id, batch, begun, now, settings, &course);
+    let base = State {
+        until: course.until,
+        times: course.times,
+        ..base
+    };
+    if base.held {
+        // Nobody knows whether the cure is in: that is asked before anything else.
+        let asks = base.doubts.iter().any(|d| d.kind == Kind::CureNotIn);
+        let jobs = asks.then(|| ask_cure(id)).into_iter().chain(jobs).collect();
+        return State { jobs, ..base };
+    }
     let open = || jobs.iter().filter(|j| is_open(j));
     let finished = open().next().is_none();
     let stage = open().find(|j| !aside(j)).map_or(Stage::Pack, |j| j.stage);
@@ -158,7 +175,32 @@ fn first_job(id: &str, batch: &Batch, weighed: bool) -> Job {
         passed: false,
         early: None,
         caution: None,
-        windows: Vec::new(),
+        class: None,
+        kind: Basis::Recipe,
+        presence: true,
+    }
+}
+
+/// Id of the job that asks whether the cure is in.
+const ASKED: &str = "cure:0";
+
+fn ask_cure(id: &str) -> Job {
+    Job {
+        batch: id.to_owned(),
+        id: ASKED.to_owned(),
+        head: "Say whether the cure is in".to_owned(),
+        text: "It is in the bag, and no cure is ticked. Add none before you know.".to_owned(),
+        stage: Stage::Weigh,
+        due: None,
+        ends: None,
+        now: true,
+        ticked: None,
+        passed: false,
+        early: None,
+        caution: None,
+        class: None,
+        kind: Basis::Recipe,
+        presence: true,
     }
 }
 
@@ -193,125 +235,82 @@ pub const fn stage(act: Do) -> Stage {
     }
 }
 
-/// When a step was begun: its tick; for a cure that comes first, the tick of the rub.
-fn tick_of(batch: &Batch, i: usize, begun: i64) -> Option<i64> {
-    let own = batch.step(i).map(|t| t.at);
-    own.or_else(|| (i == 0 && batch.recipe.steps.first().is_some_and(|s| s.act == Do::Cure)).then_some(begun))
-}
-
-/// Milliseconds of a span; nought for none.
-pub(crate) fn millis(span: Option<Span>) -> i64 {
-    span.and_then(|s| s.base().times(Decimal::from(MINUTE)))
-        .and_then(|m| m.round().to_i64())
-        .unwrap_or(0)
-}
-
 /// Every step and turn, in order of time, and the end where the last step takes time.
-fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings) -> Vec<Job> {
-    let units = settings.units;
+fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings, course: &Course) -> Vec<Job> {
     let steps = &batch.recipe.steps;
     let kinds = kinds(&batch.pieces);
     let last_ticked = (0..steps.len()).rev().find(|i| tick_of(batch, *i, begun).is_some());
     let ended = batch.tick("end").map(|t| t.at);
-    let job = |of: String, act: Do, head: &str, text: String, due: i64, ticked: Option<i64>, passed: bool| Job {
-        batch: id.to_owned(),
-        id: of,
-        head: head.to_owned(),
-        text,
-        stage: stage(act),
-        due: Some(due),
-        ends: None,
-        now: ticked.is_none() && !passed && due <= now,
-        ticked,
-        passed: ticked.is_none() && passed,
-        early: early(due, now, units).filter(|_| ticked.is_none() && !passed),
-        caution: None,
-        windows: Vec::new(),
-    };
-    let mut jobs = Vec::new();
-    let mut due = begun;
-    let mut clock: Option<Stay> = None;
-    for (i, step) in steps.iter().enumerate() {
+    let job = |timed: &Timed| -> Option<Job> {
+        let i = usize::try_from(timed.step).ok()?;
+        let of = timed.id.split(':').next()?;
+        let step = steps.get(i);
+        let act = step.map_or(Do::Pack, |s| s.act);
         // A step that is not ticked while a later one is was passed over.
         let over = last_ticked.is_some_and(|last| last > i) || ended.is_some();
-        let ticked = tick_of(batch, i, begun);
-        // Nothing is begun before the cure is on, whatever a clock said.
-        let start = ticked.unwrap_or(due).max(begun);
-        let mut length = millis(step.lasts);
-        let mut text = line(step, units);
-        // The step after the cure ends it, by the clock.
-        let windows = clock.take().map(|stay| {
-            if !stay.says.is_empty() {
-                text.push_str(if text.is_empty() { "" } else { " " });
-                text.push_str(&stay.says);
-            }
-            stay.windows
-        });
-        if step.act == Do::Cure && length > 0 && !over {
-            clock = stay(batch, now, settings);
-        }
-        if let Some(stay) = &clock {
-            length = length.max(stay.ends.saturating_sub(start));
-        }
-        jobs.push(Job {
-            ends: step.lasts.map(|_| start.saturating_add(length)),
-            caution: caution(step.act, &batch.recipe, &kinds),
-            windows: windows.filter(|_| ticked.is_none() && !over).unwrap_or_default(),
-            ..job(format!("step:{i}"), step.act, head(step.act), text, due, ticked, over)
-        });
-        let from = jobs.len();
-        for (k, at) in turns(step, start, length).into_iter().enumerate() {
-            let of = format!("turn:{i}:{k}");
-            let done = batch.tick(&of).map(|t| t.at);
-            // What lay frozen is not turned.
-            let stood = clock.as_ref().is_some_and(|stay| stay.stands(at));
-            if done.is_some() || !(over || stood) {
+        let own = batch.tick(&timed.id).map(|t| t.at);
+        let (ticked, head, text, stage) = match of {
+            "step" => (
+                tick_of(batch, i, begun),
+                head(act).to_owned(),
+                step.map(|s| told(s, course, settings.units)).unwrap_or_default(),
+                stage(act),
+            ),
+            "turn" => {
+                // What was missed is not asked for once a later step is begun.
+                own.or_else(|| (!over).then_some(0))?;
                 let (head, text) = batch.recipe.method.words().turn;
-                jobs.push(job(of, step.act, head, text.to_owned(), at, done, false));
+                (own, head.to_owned(), text.to_owned(), stage(act))
             }
-        }
-        due = start.saturating_add(length);
-        // Small pieces out first; those that are out stay in the list with their time.
-        for draw in clock.iter().flat_map(|stay| &stay.draws) {
-            let head = format!("Take out {}", draw.name);
-            jobs.push(job(
-                draw.id.clone(),
-                Do::Rinse,
-                &head,
-                draw.says.clone(),
-                draw.due,
-                None,
-                false,
-            ));
-        }
-        for (k, piece) in batch.pieces.iter().enumerate().filter(|_| step.act == Do::Cure) {
-            let of = format!("draw:{k}");
-            if let Some(at) = batch.tick(&of).map(|t| t.at) {
-                let head = format!("Take out {} {}", piece.count, name_of(piece));
-                jobs.push(job(of, Do::Rinse, &head, String::new(), at, Some(at), false));
+            "draw" => {
+                let piece = batch.pieces.get(usize::try_from(timed.class?).ok()?)?;
+                let head = format!("Take out {}", counted(piece));
+                (own, head, String::new(), stage(Do::Rinse))
             }
-        }
-        if let Some(sorted) = jobs.get_mut(from..) {
-            sorted.sort_by_key(|j| j.due);
-        }
-    }
-    if steps.last().is_none_or(|s| s.lasts.is_some()) {
-        let text = "The last step is over. Put the batch away.".to_owned();
-        jobs.push(job(
-            "end".to_owned(),
-            Do::Pack,
-            "Finish the batch",
+            "end" if steps.last().is_none_or(|s| s.takes(&kinds).is_some()) => (
+                ended,
+                "Finish the batch".to_owned(),
+                "The last step is over. Put the batch away.".to_owned(),
+                Stage::Pack,
+            ),
+            _ => return None,
+        };
+        let passed = of == "step" && ticked.is_none() && over;
+        let open = ticked.is_none() && !passed;
+        Some(Job {
+            batch: id.to_owned(),
+            id: timed.id.clone(),
+            head,
             text,
-            due,
-            ended,
-            false,
-        ));
+            stage,
+            due: Some(timed.at),
+            ends: timed.ends,
+            now: open && timed.at <= now,
+            ticked,
+            passed,
+            early: early(timed.at, now, settings.units).filter(|_| open),
+            caution: step
+                .filter(|_| of == "step")
+                .and_then(|s| caution(s.act, &batch.recipe, &kinds)),
+            class: timed.class,
+            kind: timed.kind,
+            presence: timed.presence,
+        })
+    };
+    course.times.iter().filter_map(job).collect()
+}
+
+/// A step as its job says it: where the clock says how long, the recipe's hours are none.
+fn told(step: &Step, course: &Course, units: System) -> String {
+    let clocked = step.act == Do::Cure && course.until.as_ref().is_some_and(|u| u.kind == Basis::Forecast);
+    if !clocked {
+        return line(step, units);
     }
-    let next = jobs.iter_mut().find(|j| j.stage == Stage::Cure && is_open(j));
-    if let (Some(job), Some(warm)) = (next, too_warm(batch, now, settings)) {
-        job.caution = Some(warm.to_owned());
-    }
-    jobs
+    let timeless = Step {
+        lasts: None,
+        ..step.clone()
+    };
+    line(&timeless, units)
 }
 
 /// How far off a job is, from half an hour on.
@@ -324,19 +323,6 @@ fn early(due: i64, now: i64, units: System) -> Option<String> {
 /// Still to be done.
 fn is_open(job: &Job) -> bool {
     job.ticked.is_none() && !job.passed
-}
-
-/// Times of the turns within a step that lasts so long, its end left out: then the next step is due.
-fn turns(step: &Step, start: i64, length: i64) -> Vec<i64> {
-    let every = millis(step.turn_every);
-    if every < MINUTE {
-        return Vec::new();
-    }
-    (1..=200)
-        .map(|k| every.saturating_mul(k))
-        .take_while(|t| *t < length)
-        .filter_map(|t| start.checked_add(t))
-        .collect()
 }
 
 /// A turn, or a class that comes out first: what a step goes on beside.

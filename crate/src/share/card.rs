@@ -1,14 +1,16 @@
 //! A recipe as a card: each line with its share and its weight, the steps, the verdict.
 
 use crate::batch::{Batch, Piece};
-use crate::dose::{Caution, Verdict};
-use crate::pantry::OWN;
+use crate::dose::{self, Caution, Verdict};
+use crate::pantry::{Belly, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, Mass, Problem, System, plain};
 use crate::recipe::{self, Allergens, Recipe, Share, head, line};
+use crate::standing::{self, Vouched};
 use crate::weigh::{self, Settings, WeighLine};
 use rust_decimal::{Decimal, dec};
 use serde::Serialize;
+use std::borrow::Cow;
 
 /// A recipe worked for one weight.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -23,7 +25,8 @@ pub struct RecipeCard {
     /// Steps, in order.
     pub steps: Vec<CardStep>,
     /// Verdict on the dose it aims at, on the user's scale.
-    pub verdict: Verdict,
+    #[cfg_attr(feature = "types", ts(as = "Verdict"))]
+    pub verdict: Vouched<Verdict>,
     /// Allergens in it, by name.
     pub allergens: Vec<String>,
     /// What is the user's own and whose allergens are not known, by name.
@@ -66,14 +69,18 @@ pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> 
         return Err(problems.into_iter().map(|p| p.at("recipe")).collect());
     }
     let piece = Piece {
+        id: String::new(),
         cut: OWN.to_owned(),
         name: recipe.name.clone(),
         count: pieces,
+        about: false,
         weight: Some(weight),
         each: false,
         thickness: None,
         skin: false,
         thawed: false,
+        bone_in: false,
+        bag: 0,
     };
     let batch = Batch {
         pieces: vec![piece],
@@ -90,7 +97,10 @@ pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> 
             .collect::<Vec<_>>()
     })?;
     let of = |id: String| sheet.bowl.iter().chain(&sheet.vessel).find(|l| l.id == id);
-    let cures = recipe.cures.iter().enumerate().filter_map(|(i, cure)| {
+    // As the list has it: an aim that is a proposal follows the rule.
+    let rule = dose::rule(&settings.profile, recipe.method, Belly::No);
+    let aimed = rule.map_or(Cow::Borrowed(recipe), |rule| weigh::followed(recipe, rule));
+    let cures = aimed.cures.iter().enumerate().filter_map(|(i, cure)| {
         let line = of(format!("cure:{i}"))?;
         Some(CardRow {
             name: line.name.clone(),
@@ -126,11 +136,24 @@ pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> 
                 text: line(s, settings.units),
             })
             .collect(),
-        cautions: sheet.verdict.cautions.clone(),
-        verdict: sheet.verdict,
+        // A card goes to another kitchen: the heat stands on it too.
+        cautions: on_card(recipe, &sheet.verdict.cautions),
+        verdict: standing::of_card(recipe, sheet.verdict),
         allergens: owned(known),
         unknown: owned(unknown),
     })
+}
+
+/// The cautions of the weigh-out and of the fire, the word on local rules last.
+fn on_card(recipe: &Recipe, weighing: &[Caution]) -> Vec<Caution> {
+    let (last, first): (Vec<&Caution>, Vec<&Caution>) = weighing.iter().partition(|c| c.key == "local-rules");
+    let heat = dose::cautions(&dose::heat_keys(recipe.method, &[]));
+    first
+        .into_iter()
+        .cloned()
+        .chain(heat)
+        .chain(last.into_iter().cloned())
+        .collect()
 }
 
 /// The share of a cure, from what the list weighs: its aim alone does not say it.

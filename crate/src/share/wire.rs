@@ -7,7 +7,7 @@
 use crate::pantry::{self, MADE, Made, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Kind, Problem, Quantity};
-use crate::recipe::{Cure, Do, Eaten, Line, Method, Recipe, Share, Step};
+use crate::recipe::{Cure, Do, Eaten, Holds, Line, Method, Recipe, Share, Step};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
 
@@ -19,7 +19,9 @@ struct Wire {
     name: String,
     tag: [u8; 2],
     /// Bits 0 to 2: the method. Bit 3: hung for months. Bit 4: notes stand last among the texts. Bit 5: the share that goes in
-    /// stands behind those of the steps. Bit 6: behind the notes stand the allergens of the user's own, a text for each such line.
+    /// stands behind those of the steps. Bit 6: behind the notes stand the allergens of the user's own, a text for each such line. Bit 7: last
+    /// among the figures stand whether each named line holds nitrite or nitrate, and how many texts were not understood;
+    /// those texts stand last.
     how: u8,
     /// Number in the pantry, nitrite, nitrate, aim.
     cures: Vec<(u32, Number, Number, Number)>,
@@ -55,11 +57,14 @@ const METHODS: [Method; 6] = [
     Method::Pumped,
     Method::PumpedAndCovered,
 ];
+const HOLDS: [Holds; 3] = [Holds::Unknown, Holds::None, Holds::Yes];
+
 const METHOD: u8 = 7;
 const HUNG: u8 = 1 << 3;
 const NOTES: u8 = 1 << 4;
 const TAKE: u8 = 1 << 5;
 const ALLERGENS: u8 = 1 << 6;
+const DOUBTS: u8 = 1 << 7;
 
 const ACT: u16 = 0xf;
 const LASTS: u16 = 1 << 4;
@@ -107,6 +112,13 @@ pub fn write(recipe: &Recipe) -> Result<Vec<u8>, Problem> {
         let own = recipe.lines.iter().filter(|line| line.item == OWN);
         texts.extend(own.map(|line| line.allergens.clone()));
     }
+    if !recipe.unread.is_empty() || recipe.lines.iter().any(|line| !line.agent.is_unknown()) {
+        how |= DOUBTS;
+        let named = recipe.lines.iter().filter(|line| !line.name.is_empty());
+        figures.extend(named.map(|line| u64::from(position(&HOLDS, line.agent))));
+        figures.push(u64::try_from(recipe.unread.len()).unwrap_or_default());
+        texts.extend(recipe.unread.iter().cloned());
+    }
     let tag = recipe.tag.as_bytes().try_into().map_err(|_| not_read())?;
     let wire = Wire {
         name: recipe.name.clone(),
@@ -150,6 +162,7 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
                     nitrate: unpack(nitrate)?,
                     aim: unpack(aim)?,
                     made: None,
+                    follows: false,
                 })
             })
             .collect::<Result<_, Problem>>()?,
@@ -168,6 +181,7 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
         } else {
             texts.next().ok_or_else(not_read)?
         },
+        unread: Vec::new(),
     };
     if wire.how & ALLERGENS != 0 {
         for line in recipe.lines.iter_mut().filter(|line| line.item == OWN) {
@@ -183,12 +197,18 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
             off: figures.next().ok_or_else(not_read).and_then(unpack)?,
         });
     }
-    let all_used = rest.is_empty() && texts.next().is_none() && figures.next().is_none();
-    if all_used && wire.how & !(METHOD | HUNG | NOTES | TAKE | ALLERGENS) == 0 {
-        Ok(recipe)
-    } else {
-        Err(not_read())
+    if wire.how & DOUBTS != 0 {
+        let mut next = || figures.next().ok_or_else(not_read);
+        for line in recipe.lines.iter_mut().filter(|line| !line.name.is_empty()) {
+            let at = usize::try_from(next()?).map_err(|_| not_read())?;
+            line.agent = HOLDS.get(at).copied().ok_or_else(not_read)?;
+        }
+        for _ in 0..next()? {
+            recipe.unread.push(texts.next().ok_or_else(not_read)?);
+        }
     }
+    let all_used = rest.is_empty() && texts.next().is_none() && figures.next().is_none();
+    if all_used { Ok(recipe) } else { Err(not_read()) }
 }
 
 fn not_read() -> Problem {
@@ -285,6 +305,7 @@ fn read_line((head, amount): (u32, Number), texts: &mut impl Iterator<Item = Str
         item: key_of(head >> 3)?,
         name,
         allergens: String::new(),
+        agent: Holds::Unknown,
         share,
     })
 }

@@ -1,7 +1,5 @@
 //! A body cut into shells of equal thickness.
 
-use std::f64::consts::PI;
-
 /// One shell: how much it holds and how easily it passes on to the next one outwards.
 #[derive(Clone, Copy, Debug)]
 pub(super) struct Shell {
@@ -66,52 +64,5 @@ impl Body {
             volume: 1.0 / (m + 1.0),
             skin,
         }
-    }
-
-    /// The exponent of a brick of these edges (any unit, any order): that of the body whose centre is at 90 % under a
-    /// constant surface when the brick's is. `L` is half the shortest edge. An edge that is not known: infinity.
-    /// Source: product of slabs by their first terms, Carslaw and Jaeger 1959; the fit through slab, cylinder and
-    /// sphere is ours.
-    #[must_use]
-    pub fn brick(edges: [f64; 3]) -> f64 {
-        let shortest = edges.into_iter().fold(f64::INFINITY, f64::min);
-        let lacks = |fo: f64| -> f64 {
-            let slab = |edge: f64| {
-                let fo = fo * (shortest / edge).powi(2);
-                ((4.0 / PI).ln() - (PI / 2.0).powi(2) * fo).min(0.0)
-            };
-            edges.into_iter().map(slab).sum()
-        };
-        let (mut low, mut high) = (0.3, 1.1);
-        for _ in 0..40 {
-            let middle = f64::midpoint(low, high);
-            *(if lacks(middle) > 0.1_f64.ln() {
-                &mut low
-            } else {
-                &mut high
-            }) = middle;
-        }
-        // 1 / Fo is 0.9698, 2.0851, 3.2949 for m = 0, 1, 2; the parabola through them.
-        let (straight, bent) = (1.06805, 0.04725);
-        let over = (1.0 / low - 0.9698).max(0.0);
-        (((straight * straight + 4.0 * bent * over).sqrt() - straight) / (2.0 * bent)).clamp(0.0, 2.0)
-    }
-
-    /// The exponent of an oval of these axes: 0 for a sheet, 1 for a long round, 2 for a ball, by the squares of the
-    /// axes between. `L` is half the shortest axis. Judgement; exact in the three cases.
-    #[must_use]
-    pub fn oval(axes: [f64; 3]) -> f64 {
-        flatness(axes)
-    }
-}
-
-/// `(a/b)² + (a/c)²`, `a` the shortest.
-fn flatness(sides: [f64; 3]) -> f64 {
-    let shortest = sides.into_iter().fold(f64::INFINITY, f64::min);
-    let all: f64 = sides.into_iter().map(|side| (shortest / side).powi(2)).sum();
-    if all.is_finite() {
-        (all - 1.0).clamp(0.0, 2.0)
-    } else {
-        0.0
     }
 }

@@ -64,13 +64,13 @@ pub fn premix(needed: Decimal, parts: u32, step: Decimal) -> Option<Premix> {
 }
 
 /// The notice, with the ways out.
-pub fn notice(range: &Ppm, plan: &Plan, step: Decimal, premix_range: Option<(u32, u32)>) -> Coarse {
+pub fn notice(range: &Ppm, plan: &Plan, step: Decimal, premix: Option<(u32, (u32, u32))>) -> Coarse {
     let cure = plan.cures.iter().min().copied().unwrap_or_default();
     let mut ways = vec![Advice {
         head: "Borrow a finer scale.".to_owned(),
         text: "A pocket scale with 0.1 g steps, or 0.01 g for less than 300 g of meat.".to_owned(),
     }];
-    if let Some((low, high)) = premix_range {
+    if let Some((_, (low, high))) = premix {
         ways.insert(0, Advice {
             head: "Work with a premix.".to_owned(),
             text: format!("Cure thinned with salt is weighed in a larger amount. On this scale the dose then lies between {low} and {high} ppm."),
@@ -95,8 +95,8 @@ pub fn notice(range: &Ppm, plan: &Plan, step: Decimal, premix_range: Option<(u32
         low: range.low,
         high: range.high,
         ways,
-        premix_helps: premix_range.is_some(),
-        premix_range,
+        premix_parts: premix.map(|(parts, _)| parts),
+        premix_range: premix.map(|(_, range)| range),
     }
 }
 

@@ -4,7 +4,7 @@ use super::model::WeighLine;
 use super::plan::{self, Plan};
 use super::spoon::spoons;
 use crate::batch::{Batch, Tick, portion_of};
-use crate::dose::Portion;
+use crate::dose::{self, Portion};
 use crate::pantry::{self, Agent, Group, Made, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, Fraction, Mass, Range, fixed, grouped, plain};
@@ -136,12 +136,12 @@ pub fn portions(
             // A ticked premix was made on this scale as well: its strength is as uncertain.
             spread: if parts.is_some() { spread } else { Decimal::ZERO },
             parts,
-            spoon: None,
+            unit: dose::Unit::Gram,
             done,
         };
         portion_of(portion, made(batch, agent))
     };
-    let ticks = batch.ticks.iter().filter(|t| t.of.starts_with("cure:"));
+    let ticks = batch.went_in().filter(|t| t.of.starts_with("cure:"));
     let ticked = ticks.filter_map(|t| Some((t.agent()?, t.weight?.base(), t.step.map_or(step, Mass::base))));
     // Every ticked cure counts, also one that the recipe no longer asks for or that was ticked twice; each as exact as
     // the scale that weighed it.
@@ -197,21 +197,20 @@ fn cure_name(agent: Agent, parts: Option<u32>, made: Option<Made>) -> String {
     format!("{what}, {}", strength.join(" and "))
 }
 
-/// The bowl, cure first, with its total; and the vessel. `ends` are low and high where not all is weighed.
+/// The bowl, cure first; and the vessel. `ends` are low and high where not all is weighed.
 pub fn draw(
     batch: &Batch,
     rounded: &Rounded,
     plan: &Plan,
     ends: Option<&[Rounded; 2]>,
     step: Decimal,
-) -> Option<(Vec<WeighLine>, Vec<WeighLine>, Decimal)> {
-    let (mut bowl, mut vessel, mut total) = (Vec::new(), Vec::new(), Decimal::ZERO);
+) -> Option<(Vec<WeighLine>, Vec<WeighLine>)> {
+    let (mut bowl, mut vessel) = (Vec::new(), Vec::new());
     for (i, cure) in rounded.cures.iter().enumerate() {
-        total = total.plus(cure.grams)?;
-        bowl.push(cure_line(batch, i, cure, ends, step, total)?);
+        bowl.push(cure_line(batch, i, cure, ends, step)?);
     }
     // Salt, sugar, spice, liquid; within each as the recipe has it.
-    for group in [Group::Salt, Group::Sugar, Group::Spice, Group::Liquid] {
+    for group in [Group::Salt, Group::Sugar, Group::Spice, Group::Liquid, Group::Fat] {
         for (i, line) in batch
             .recipe
             .lines
@@ -219,30 +218,23 @@ pub fn draw(
             .enumerate()
             .filter(|(_, l)| plan::group(l) == group)
         {
-            let grams = *rounded.lines.get(i)?;
             // Salt that the cure brings in full is no line to tick.
             if rounded.exact.get(i)?.is_zero() && batch.tick(&line_id(i)).is_none() {
                 continue;
             }
-            if line.is_water() {
-                vessel.push(plain_line(batch, i, rounded, plan, ends, step, None)?);
+            let row = plain_line(batch, i, rounded, plan, ends, step)?;
+            if plan::is_in_vessel(line) {
+                &mut vessel
             } else {
-                total = total.plus(grams)?;
-                bowl.push(plain_line(batch, i, rounded, plan, ends, step, Some(total))?);
+                &mut bowl
             }
+            .push(row);
         }
     }
-    Some((bowl, vessel, total))
+    Some((bowl, vessel))
 }
 
-fn cure_line(
-    batch: &Batch,
-    i: usize,
-    cure: &Cured,
-    ends: Option<&[Rounded; 2]>,
-    step: Decimal,
-    total: Decimal,
-) -> Option<WeighLine> {
+fn cure_line(batch: &Batch, i: usize, cure: &Cured, ends: Option<&[Rounded; 2]>, step: Decimal) -> Option<WeighLine> {
     let asked = batch.recipe.cures.get(i)?;
     let parts = if cure.done {
         thinned(batch, cure.agent)
@@ -278,7 +270,6 @@ fn cure_line(
             cure.exact,
             range,
             step,
-            Some(total),
         )?
     })
 }
@@ -290,7 +281,6 @@ fn plain_line(
     plan: &Plan,
     ends: Option<&[Rounded; 2]>,
     step: Decimal,
-    total: Option<Decimal>,
 ) -> Option<WeighLine> {
     let row = batch.recipe.lines.get(i)?;
     let (grams, exact, whole) = (*rounded.lines.get(i)?, *rounded.exact.get(i)?, *plan.lines.get(i)?);
@@ -306,7 +296,7 @@ fn plain_line(
             )
         }),
         changed: changed(batch.tick(&line_id(i)).is_some(), grams, exact.nearest(step)?, step),
-        ..line(line_id(i), line_name(row), batch, grams, exact, range, step, total)?
+        ..line(line_id(i), line_name(row), batch, grams, exact, range, step)?
     })
 }
 
@@ -333,7 +323,6 @@ fn tick(batch: &Batch, id: String, grams: Decimal) -> Option<Tick> {
     })
 }
 
-#[expect(clippy::too_many_arguments, reason = "each is one field of the line")]
 fn line(
     id: String,
     name: String,
@@ -342,7 +331,6 @@ fn line(
     exact: Decimal,
     range: Option<(Decimal, Decimal)>,
     step: Decimal,
-    reads: Option<Decimal>,
 ) -> Option<WeighLine> {
     Some(WeighLine {
         name,
@@ -351,7 +339,7 @@ fn line(
         weight: format!("{} g", plain(grams)),
         exact: format!("{} g", plain(exact.half_away(6))),
         range: range.map(|(low, high)| (on_scale(low, step), on_scale(high, step))),
-        reads: reads.map(|g| on_scale(g, step)),
+        reads: None,
         spoon: None,
         why: None,
         ticked: batch.tick(&id).map(|t| t.at),

@@ -1,9 +1,12 @@
 //! The weigh-out: what to weigh, in which order, and what the scale will show.
 
 mod accelerator;
+mod bags;
+mod bowl;
 mod calibrate;
 mod coarse;
 mod finding;
+mod follow;
 mod lines;
 mod model;
 mod plan;
@@ -14,11 +17,13 @@ mod smoked;
 mod spoon;
 mod stock;
 
-pub use accelerator::Accelerator;
+pub use accelerator::{Accelerator, ppm as accelerator_ppm};
+pub use bags::bags;
 pub use calibrate::{AskScale, AskSpoon, ScaleSheet, SpoonSheet, scale, spoon};
 pub use finding::{Finding, Lies};
+pub use follow::followed;
 pub(crate) use lines::on_scale;
-pub use model::{Coarse, Fact, Premix, Spoon, Todo, WeighLine, WeighSheet};
+pub use model::{BagLine, BagList, Coarse, Fact, Premix, SaltIn, Spoon, Todo, WeighLine, WeighSheet};
 pub use plan::{Plan, plan};
 pub use settings::{House, Racks, SCALE_STEPS, Settings};
 pub use sheet::{sheet, verdict};

@@ -35,6 +35,10 @@ pub struct WeighSheet {
     pub premix: Option<Premix>,
     /// Green weight, aim, salt, scale: label and value.
     pub facts: Vec<Fact>,
+    /// Where only a share of the brine goes in: the salt that comes into the meat by it.
+    pub salt: Option<SaltIn>,
+    /// Where the sizes are bagged apart: the list of each bag, weighed into a bowl of its own.
+    pub bags: Vec<BagList>,
     /// Remarks on the list: salt that the cure alone exceeds, a line below the scale's step.
     pub remarks: Vec<String>,
 }
@@ -115,8 +119,8 @@ pub struct Coarse {
     pub high: u32,
     /// Ways out, the first first.
     pub ways: Vec<crate::dose::Advice>,
-    /// True when the list can be worked with a premix on this scale.
-    pub premix_helps: bool,
+    /// One part of cure in so many, where the list can be worked with a premix on this scale.
+    pub premix_parts: Option<u32>,
     /// The range a premix would give, in ppm, where it helps.
     pub premix_range: Option<(u32, u32)>,
 }
@@ -133,6 +137,52 @@ pub struct Premix {
     pub salt: Figure,
     /// How to make and label it.
     pub steps: Vec<crate::dose::Advice>,
+}
+
+/// What goes into one bag.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct BagList {
+    /// The bag.
+    pub bag: u32,
+    /// Places of its size classes in the batch.
+    pub classes: Vec<u32>,
+    /// Its green weight.
+    pub green: Figure,
+    /// What is weighed for it on one zeroing of the scale, and what the scale shows after each.
+    pub bowl: Vec<BagLine>,
+    /// Water and all else in a vessel of its own.
+    pub vessel: Vec<BagLine>,
+    /// The dose that it comes to.
+    pub nitrite: Option<crate::dose::Ppm>,
+    /// How that is judged, on this scale.
+    pub outcome: crate::dose::Outcome,
+}
+
+/// One thing for one bag.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct BagLine {
+    /// Id of its line on the list of all: `cure:0`, `line:2`.
+    pub id: String,
+    /// What to add.
+    pub add: Figure,
+    /// What the scale shows after it; nothing for what is weighed apart.
+    pub reads: Option<Figure>,
+}
+
+/// Salt that comes into the meat with what is taken up of a brine, the cure's included.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct SaltIn {
+    /// Of green weight, `1.8 %`.
+    pub comes: Figure,
+    /// Least that tastes of a cure and lets one do its work, `1.5 %`.
+    pub least: Figure,
+    /// True where less comes in.
+    pub is_short: bool,
+    /// What the least rests on: `common practice`.
+    pub status: &'static str,
 }
 
 /// A label with its value.

@@ -4,7 +4,7 @@ use crate::dose::{Whole, cure_for};
 use crate::pantry::{self, Agent, Group};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Problem, Range};
-use crate::recipe::{Line, Recipe, Share};
+use crate::recipe::{Line, Method, Recipe, Share};
 use rust_decimal::{Decimal, dec};
 
 /// A recipe worked for one green weight, in grams.
@@ -32,6 +32,11 @@ pub fn agents(recipe: &Recipe, parts: Option<u32>) -> Option<Vec<(Agent, Decimal
 /// The group a line is weighed with.
 pub fn group(line: &Line) -> Group {
     pantry::ingredient(&line.item).map_or(Group::Spice, |i| i.group)
+}
+
+/// Whether a line is weighed in a vessel of its own: water, and fat for the mince.
+pub fn is_in_vessel(line: &Line) -> bool {
+    line.is_water() || group(line) == Group::Fat
 }
 
 /// Index of the line that the salt in the cure is taken off.
@@ -114,18 +119,40 @@ pub fn whole_of(recipe: &Recipe, green: Range, lines: &[Decimal], cures: &[Decim
         .try_fold(dissolved(recipe, lines)?, |sum, grams| sum.plus(*grams))?;
     Some(Whole {
         counted: recipe.method.counted(),
-        green,
+        green: if recipe.method == Method::Ground {
+            ground(recipe, green, lines, cures)?
+        } else {
+            green
+        },
         pickle: Range::point(if recipe.method.has_brine() {
             pickle
         } else {
             Decimal::ZERO
         }),
         take: recipe.taken(),
+        fo: None,
+    })
+}
+
+/// What a cure for mince is counted over. A limit is counted over the meat block, which is the meat and the fat that is
+/// ground in (FSIS Directive 7620.3, 1995, p. 15, quoted); water, spice and all else thin what there is of it, so that the
+/// least is counted over all that goes in.
+fn ground(recipe: &Recipe, green: Range, lines: &[Decimal], cures: &[Decimal]) -> Option<Range> {
+    let (mut fat, mut rest) = (Decimal::ZERO, Decimal::ZERO);
+    for (line, grams) in recipe.lines.iter().zip(lines) {
+        let sum = if group(line) == Group::Fat { &mut fat } else { &mut rest };
+        *sum = sum.plus(*grams)?;
+    }
+    let rest = cures.iter().try_fold(rest, |sum, grams| sum.plus(*grams))?;
+    Some(Range {
+        low: green.low.plus(fat)?,
+        typical: green.typical.plus(fat)?,
+        high: green.high.plus(fat)?.plus(rest)?,
     })
 }
 
 /// Parts of a premix, the thinnest first: one part cure in so many.
-pub const PARTS: [u32; 2] = [10, 5];
+pub const PARTS: [u32; 3] = [10, 5, 3];
 
 /// The thinnest premix whose salt is at most a tenth above the salt aimed at; `None` where none is, where the recipe
 /// has no salt to give way, or with two cures, whose premixes could be mistaken for each other, or with one that is a mix already.

@@ -2,7 +2,7 @@
 
 use super::finding::{self, Finding};
 use super::smoked::{self, Smoked};
-use crate::dose::{OwnSpoon, default_rule, profiles};
+use crate::dose::{Kit, OwnSpoon, default_rule, profiles};
 use crate::quantity::{Code, Length, Mass, Problem, System};
 use crate::recipe::Cure;
 use serde::{Deserialize, Serialize};
@@ -101,6 +101,15 @@ impl Settings {
             learned: Vec::new(),
             smoked: Vec::new(),
             house: None,
+        }
+    }
+
+    /// Scale, spoons and jurisdiction, for reading what went in.
+    pub fn kit(&self) -> Kit<'_> {
+        Kit {
+            step: self.scale_step.base(),
+            own: &self.spoons,
+            profile: &self.profile,
         }
     }
 

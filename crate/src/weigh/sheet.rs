@@ -1,24 +1,31 @@
 //! The weigh-out of a batch, put together.
 
 use super::accelerator;
+use super::bags::bags;
+use super::bowl::running;
 use super::coarse;
+use super::follow::followed;
 use super::lines::{Rounded, draw, on_scale, portions, round};
-use super::model::{Fact, Todo, WeighLine, WeighSheet};
+use super::model::{Fact, SaltIn, Todo, WeighLine, WeighSheet};
 use super::plan::{self, Plan, plan};
 use super::remarks::remarks;
 use super::settings::Settings;
 use super::spoon::own_spoons;
-use crate::batch::{Batch, Green, belly, doubts, green, kind, kinds};
+use crate::batch::{Batch, Green, belly, doubts, green, kind};
 use crate::dose::{self, Case, OwnSpoon, Portion, Rule, Verdict};
 use crate::pantry::{OWN, own_name};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Mass, Problem, Range, plain};
 use crate::recipe::{Counted, Method};
 use rust_decimal::{Decimal, dec};
+use std::borrow::Cow;
+
+/// Least salt in cured meat, per cent of green weight. Common practice, no source.
+const LEAST_SALT: Decimal = dec!(1.5);
 
 /// What the sheet and its verdict are worked from.
-struct Work<'a> {
-    batch: &'a Batch,
+pub(super) struct Work<'a> {
+    batch: Cow<'a, Batch>,
     settings: &'a Settings,
     rule: &'a Rule,
     step: Decimal,
@@ -27,6 +34,8 @@ struct Work<'a> {
     plan: Plan,
     rounded: Rounded,
     put_in: Vec<Portion>,
+    /// The aim is not the recipe's own but the rule's.
+    follows: bool,
 }
 
 /// The weigh-out of a batch.
@@ -53,12 +62,19 @@ fn lost() -> Vec<Problem> {
 }
 
 impl<'a> Work<'a> {
-    fn new(batch: &'a Batch, settings: &'a Settings) -> Result<Self, Vec<Problem>> {
+    pub(super) fn new(batch: &'a Batch, settings: &'a Settings) -> Result<Self, Vec<Problem>> {
         let mut problems: Vec<Problem> = settings.problems();
         problems.extend(batch.problems().into_iter().map(|p| p.at("batch")));
         let rule = dose::rule(&settings.profile, batch.recipe.method, belly(&batch.pieces));
         let (Some(rule), true) = (rule, problems.is_empty()) else {
             return Err(problems);
+        };
+        let batch = match followed(&batch.recipe, rule) {
+            Cow::Borrowed(_) => Cow::Borrowed(batch),
+            Cow::Owned(recipe) => Cow::Owned(Batch {
+                recipe,
+                ..batch.clone()
+            }),
         };
         let step = settings.scale_step.base();
         let green = green(&batch.pieces).map_err(|p| vec![p.at("batch")])?;
@@ -72,8 +88,8 @@ impl<'a> Work<'a> {
         if let Some(missing) = missing {
             return Err(vec![Problem::new(Code::Missing, missing).at("batch.pieces")]);
         }
-        let put_in = batch.put_in(step, &settings.spoons).map_err(|p| vec![p.at("batch")])?;
-        let typical = green.grams.typical;
+        let put_in = batch.put_in(settings.kit()).map_err(|p| vec![p.at("batch")])?;
+        let typical = green.meat.typical;
         let wants_premix = batch.premix && put_in.is_empty();
         let parts = if wants_premix {
             plan::premix_parts(&batch.recipe, typical, green.count)
@@ -81,8 +97,9 @@ impl<'a> Work<'a> {
             None
         };
         let plan = plan(&batch.recipe, typical, green.count, parts).map_err(|p| vec![p.at("batch.recipe")])?;
-        let rounded = round(batch, &plan, parts, step, &put_in).ok_or_else(lost)?;
+        let rounded = round(&batch, &plan, parts, step, &put_in).ok_or_else(lost)?;
         Ok(Self {
+            follows: matches!(batch, Cow::Owned(_)),
             batch,
             settings,
             rule,
@@ -95,20 +112,9 @@ impl<'a> Work<'a> {
         })
     }
 
-    /// What may be off by the scale's half-step, that many times over.
-    fn off(&self, weighings: u32) -> Option<Decimal> {
-        self.step.over(Decimal::TWO)?.times(Decimal::from(weighings))
-    }
-
-    /// Green weight with a half-step for each weighing that it is the sum of; never down to nought, since the dose
-    /// is counted on it.
+    /// Green weight with a half-step for each weighing that it is the sum of.
     fn green_range(&self) -> Option<Range> {
-        let (grams, off) = (self.green.grams, self.off(self.green.weighings)?);
-        Some(Range {
-            low: grams.low.less(off)?.max(grams.low.over(Decimal::TWO)?),
-            typical: grams.typical,
-            high: grams.high.plus(off)?,
-        })
+        dose::summed(self.green.meat, self.step, self.green.weighings)
     }
 
     /// What the ppm are counted over: green weight, and in a brine all that is dissolved, each weighed once.
@@ -116,31 +122,34 @@ impl<'a> Work<'a> {
         let weighed: Vec<Decimal> = self.rounded.cures.iter().map(|c| c.grams).collect();
         let put_in = self.put_in.iter().map(|p| p.weight.typical);
         let cures: Vec<Decimal> = weighed.into_iter().chain(put_in).collect();
-        let mut whole = plan::whole_of(&self.batch.recipe, green, &self.rounded.lines, &cures)?;
-        let lines = u32::try_from(self.batch.recipe.lines.len()).ok()?;
-        let (pickle, off) = (whole.pickle.typical, self.off(lines)?);
-        if self.batch.recipe.method.has_brine() {
-            whole.pickle = Range {
-                low: pickle.less(off)?.max(pickle.over(Decimal::TWO)?),
-                typical: pickle,
-                high: pickle.plus(off)?,
-            };
+        let recipe = &self.batch.recipe;
+        let mut whole = plan::whole_of(recipe, green, &self.rounded.lines, &cures)?;
+        let lines = recipe.lines.iter().zip(&self.rounded.lines);
+        let in_it = lines.filter(|(line, grams)| plan::group(line).dissolves() && !grams.is_zero());
+        if recipe.method.has_brine() {
+            whole.pickle = dose::summed(whole.pickle, self.step, u32::try_from(in_it.count()).ok()?)?;
         }
         Some(whole)
     }
 
+    /// Water of a brine; what is stirred into mince is none.
     fn water(&self) -> Option<Decimal> {
         let lines = self.batch.recipe.lines.iter().zip(&self.rounded.lines);
         lines
-            .filter(|(line, _)| line.is_water())
+            .filter(|(line, _)| line.is_water() && self.batch.recipe.method.has_brine())
             .try_fold(Decimal::ZERO, |sum, (_, grams)| sum.plus(*grams))
     }
 
-    /// For a pick-up: whether the pieces even out with the brine all the same.
+    /// For a pick-up: whether the pieces even out with the brine all the same, and what diffuses in. By the time it took
+    /// where that is known, else by the time the recipe has it.
     fn evens(&self) -> Option<dose::Evens> {
-        let pieces = self.batch.pieces.iter();
-        let pieces = pieces.map(|p| (kind(p), p.thickness.map(|t| t.base())));
-        (self.batch.recipe.method == Method::PickUp).then(|| dose::evens(pieces, self.batch.recipe.stay()))
+        let pieces = self.batch.pieces.iter().map(|p| dose::Lying {
+            kind: kind(p),
+            thickness: p.thickness.map(|t| t.base()),
+            thawed: p.thawed,
+        });
+        let stay = || self.batch.stayed().or_else(|| self.batch.recipe.stay());
+        (self.batch.recipe.method == Method::PickUp).then(|| dose::evens(pieces, stay()))
     }
 
     /// By how much a premix made on this scale may be off.
@@ -153,16 +162,14 @@ impl<'a> Work<'a> {
         Some(coarse::making(ticked().unwrap_or_default(), parts, step)?.2)
     }
 
-    fn verdict(&self) -> Result<Verdict, Vec<Problem>> {
+    pub(super) fn verdict(&self) -> Result<Verdict, Vec<Problem>> {
         let green = self.green_range().ok_or_else(lost)?;
         let spread = self.spread().ok_or_else(lost)?;
-        let portions = portions(self.batch, &self.rounded, self.step, spread, &self.put_in).ok_or_else(lost)?;
-        let keys = dose::keys_for(
-            !portions.is_empty(),
-            self.batch.recipe.method,
-            self.batch.recipe.eaten,
-            &kinds(&self.batch.pieces),
-        );
+        let portions = portions(&self.batch, &self.rounded, self.step, spread, &self.put_in).ok_or_else(lost)?;
+        let mut keys = dose::keys_for(!portions.is_empty(), self.batch.recipe.method, self.batch.recipe.eaten);
+        if !portions.is_empty() {
+            dose::add_bacon(&mut keys, belly(&self.batch.pieces));
+        }
         let case = Case {
             rule: self.rule,
             eaten: self.batch.recipe.eaten,
@@ -170,23 +177,34 @@ impl<'a> Work<'a> {
             whole: self.whole(green).ok_or_else(lost)?,
             water: self.water().ok_or_else(lost)?,
             evens: self.evens(),
+            ascorbate: self.ascorbate(),
             weighed: self.green.weighed,
             portions,
             step: self.step,
             units: self.settings.units,
         };
-        dose::judge(&case.settled(), dose::cautions(&keys)).map_err(|p| vec![p])
+        let verdict = dose::judge(&case.settled(), dose::cautions(&keys)).map_err(|p| vec![p])?;
+        Ok(verdict.in_question(self.batch.recipe.may_hold_cure()))
+    }
+
+    /// The bowl, the vessel and the green weight.
+    pub(super) fn lists(&self) -> Option<(Vec<WeighLine>, Vec<WeighLine>, Figure)> {
+        let (mut bowl, vessel) = draw(&self.batch, &self.rounded, &self.plan, None, self.step)?;
+        running(&self.batch, &mut bowl, self.step)?;
+        let green = Mass::new(self.green.meat.typical).ok()?.show(self.settings.units);
+        Some((bowl, vessel, green))
     }
 
     fn sheet(&self) -> Result<WeighSheet, Vec<Problem>> {
         let verdict = self.verdict()?;
         let ends = if self.green.weighed { None } else { Some(self.ends()?) };
-        let (mut bowl, vessel, total) =
-            draw(self.batch, &self.rounded, &self.plan, ends.as_ref(), self.step).ok_or_else(lost)?;
+        let (mut bowl, vessel) =
+            draw(&self.batch, &self.rounded, &self.plan, ends.as_ref(), self.step).ok_or_else(lost)?;
+        let total = running(&self.batch, &mut bowl, self.step).ok_or_else(lost)?;
         bowl.iter_mut().for_each(|line| self.own_spoon(line));
         let show =
             |grams: Decimal| Mass::new(grams).map_or_else(|_| Figure::new("", ""), |m| m.show(self.settings.units));
-        let grams = self.green.grams;
+        let grams = self.green.meat;
         let is_coarse = self.rounded.cures.iter().any(|c| !c.done) && coarse::is_coarse(&self.plan, self.step);
         let told = verdict
             .nitrite
@@ -201,11 +219,13 @@ impl<'a> Work<'a> {
             pieces: self.green.count,
             can_tick: self.green.weighed && !verdict.held && !self.weighs_nothing(),
             bowl_total: on_scale(total, self.step),
-            coarse: notice.map(|ppm| coarse::notice(ppm, &self.plan, self.step, self.premix_range())),
+            coarse: notice.map(|ppm| coarse::notice(ppm, &self.plan, self.step, self.premix_helps())),
             premix: self
                 .parts
                 .and_then(|parts| coarse::premix(*self.plan.cures.first()?, parts, self.step)),
             facts: self.facts(),
+            salt: self.salt_in(),
+            bags: bags(&self.batch, self.settings).unwrap_or_default(),
             remarks: self.remarks(),
             todo: self.todo(),
             bowl,
@@ -223,29 +243,33 @@ impl<'a> Work<'a> {
     fn ends(&self) -> Result<[Rounded; 2], Vec<Problem>> {
         let at = |grams: Decimal| {
             let plan = plan(&self.batch.recipe, grams, self.green.count, self.parts).map_err(|p| vec![p])?;
-            round(self.batch, &plan, self.parts, self.step, &self.put_in).ok_or_else(lost)
+            round(&self.batch, &plan, self.parts, self.step, &self.put_in).ok_or_else(lost)
         };
-        Ok([at(self.green.grams.low)?, at(self.green.grams.high)?])
+        Ok([at(self.green.meat.low)?, at(self.green.meat.high)?])
     }
 
-    /// The range that a premix would give on this scale, where it lies in range and none is in use.
-    fn premix_range(&self) -> Option<(u32, u32)> {
+    /// How strong a premix would be, and the range that it would give on this scale, where that lies in range and none is in
+    /// use.
+    fn premix_helps(&self) -> Option<(u32, (u32, u32))> {
         if self.parts.is_some() {
             return None;
         }
         let batch = Batch {
             premix: true,
             ticks: Vec::new(),
-            ..self.batch.clone()
+            ..self.batch.clone().into_owned()
         };
         let work = Work::new(&batch, self.settings).ok()?;
         let verdict = work.verdict().ok()?;
         let fine = !coarse::is_coarse(&work.plan, self.step) && verdict.outcome == dose::Outcome::InRange;
-        verdict.nitrite.filter(|_| fine).map(|ppm| (ppm.low, ppm.high))
+        Some((
+            work.parts?,
+            verdict.nitrite.filter(|_| fine).map(|ppm| (ppm.low, ppm.high))?,
+        ))
     }
 
     fn remarks(&self) -> Vec<String> {
-        let mut list = remarks(self.batch, &self.rounded, &self.plan);
+        let mut list = remarks(&self.batch, &self.rounded, &self.plan);
         if self.weighs_nothing() {
             list.push(
                 "This scale cannot show the cure at all. Take one of the ways out before anything is weighed."
@@ -265,12 +289,24 @@ impl<'a> Work<'a> {
         list
     }
 
+    /// Sodium ascorbate and erythorbate going in, ppm, counted as the cure is.
+    fn ascorbate(&self) -> Option<Range> {
+        let base = self.whole(self.green.meat)?.base()?;
+        let lines = self.batch.recipe.lines.iter().zip(&self.rounded.lines);
+        let salts = lines.filter(|(line, _)| accelerator::of(line).is_some_and(accelerator::Accelerator::is_salt));
+        salts
+            .filter_map(|(_, grams)| accelerator::ppm(*grams, self.step, base))
+            .reduce(|a, b| a.plus(b).unwrap_or(a))
+    }
+
     /// Accelerators with their dose, counted as the cure is.
     fn accelerators(&self) -> Vec<(Fact, String)> {
-        let whole = self.whole(self.green.grams);
+        let whole = self.whole(self.green.meat);
         let lines = self.batch.recipe.lines.iter().zip(&self.rounded.lines);
         lines
-            .filter_map(|(line, grams)| accelerator::told(line, *grams, whole.as_ref()?))
+            .filter_map(|(line, grams)| {
+                accelerator::told(line, *grams, self.step, whole.as_ref()?, self.rule.ascorbate)
+            })
             .collect()
     }
 
@@ -300,15 +336,32 @@ impl<'a> Work<'a> {
         let recipe = &self.batch.recipe;
         let mut facts = vec![fact(
             "Green weight",
-            Mass::new(self.green.grams.typical).map_or_else(|_| String::new(), |m| m.show(self.settings.units).text),
+            Mass::new(self.green.meat.typical).map_or_else(|_| String::new(), |m| m.show(self.settings.units).text),
         )];
         for cure in &recipe.cures {
-            facts.push(fact("Aim", cure.aim.ppm().text));
+            let follows = if self.follows {
+                ", by the rule that is chosen"
+            } else {
+                ""
+            };
+            facts.push(fact("Aim", format!("{}{follows}", cure.aim.ppm().text)));
         }
         facts.extend(self.salt().map(|(label, percent)| fact(label, format!("{percent} %"))));
         facts.extend(self.accelerators().into_iter().map(|(fact, _)| fact));
         facts.push(fact("Scale", format!("{} g steps", plain(self.step))));
         facts
+    }
+
+    /// What comes in of it with the share of a brine that goes into the meat.
+    fn salt_in(&self) -> Option<SaltIn> {
+        let (_, percent) = self.salt().filter(|_| self.batch.recipe.method.takes())?;
+        let comes = Decimal::from_str_exact(&percent).ok()?;
+        Some(SaltIn {
+            comes: Figure::new(percent, "%"),
+            least: Figure::new(plain(LEAST_SALT), "%"),
+            is_short: comes < LEAST_SALT,
+            status: "common practice",
+        })
     }
 
     /// Salt as weighed, the cure's included, per cent of the base it is usually given on.
@@ -323,14 +376,17 @@ impl<'a> Work<'a> {
             }
         }
         let (label, base) = match self.batch.recipe.method.counted() {
-            Counted::Green => ("Salt, cure included, on green weight", self.green.grams.typical),
+            Counted::Green => (
+                "Salt, cure included, on green weight",
+                self.whole(self.green.meat)?.green.typical,
+            ),
             Counted::Taken => (
                 "Salt taken up, cure included, on green weight",
-                self.whole(self.green.grams)?.base()?.typical,
+                self.whole(self.green.meat)?.base()?.typical,
             ),
             _ => (
                 "Salt, cure included, on meat and water",
-                self.green.grams.typical.plus(water)?,
+                self.green.meat.typical.plus(water)?,
             ),
         };
         Some((
@@ -343,6 +399,7 @@ impl<'a> Work<'a> {
         let words = self.batch.recipe.method.words();
         let pieces = match self.green.count {
             1 => "1 piece".to_owned(),
+            n if self.batch.pieces.iter().any(|p| p.about) => format!("about {n} pieces"),
             n => format!("{n} pieces"),
         };
         let (before, behind) = words.put;

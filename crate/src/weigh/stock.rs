@@ -156,6 +156,7 @@ fn thinned(ask: &AskStock, agent: Agent) -> Option<StockSheet> {
             nitrite: Fraction::new(weak.nitrite).ok()?,
             nitrate: Fraction::new(weak.nitrate).ok()?,
             aim: ask.aim,
+            follows: false,
             made: Some(Made {
                 parts: PARTS,
                 in_water: ask.in_water,

@@ -1,24 +1,17 @@
 //! A batch as a chain of tasks: what lasts how long, what may wait, what must not move.
 
-use super::fit::{Chain, Leg, SLOT};
-use crate::batch::Batch;
+use crate::batch::{Batch, kinds};
+use crate::cure::stay;
 use crate::plan::room::{self, area, whole};
+use crate::quantity::Awake;
 use crate::recipe::{Do, Step};
-use crate::schedule::{MINUTE, Stage, State, millis};
+use crate::schedule::fit::{Chain, Leg};
+use crate::schedule::{COLD, FIRE, HOUR, OVERDUE, SLOT_MS, State, lead, leg, needs, slots};
+use crate::standing::Stage;
 use crate::weigh::Settings;
-
-/// Milliseconds of a slot.
-pub const SLOT_MS: i64 = (SLOT as i64).saturating_mul(MINUTE);
-/// Slots in an hour.
-const HOUR: usize = 60 / SLOT;
-/// How long what is overdue may still wait: our own judgement.
-const OVERDUE: usize = 24 * HOUR;
 
 /// Places by number.
 pub const PLACES: [&str; 3] = ["Refrigerator", "Smoker or oven", "Rack"];
-const COLD: usize = 0;
-const FIRE: usize = 1;
-const RACK: usize = 2;
 
 /// A figure for each place.
 pub type Places = [u32; 3];
@@ -54,19 +47,6 @@ pub struct Planned {
     pub first: usize,
 }
 
-/// What a step needs: its place, whether somebody has to be by, and how many hours longer it may last. Longer in a
-/// weighed cure only evens out, longer uncovered dries a little more, longer in the cold costs little; how much longer
-/// is our own judgement.
-pub fn needs(act: Do) -> (Option<usize>, bool, usize) {
-    match act {
-        Do::Cure => (Some(COLD), false, 48),
-        Do::Dry => (Some(RACK), false, 12),
-        Do::Chill => (Some(COLD), false, 24),
-        Do::Smoke | Do::Cook | Do::DryOut => (Some(FIRE), true, 0),
-        Do::Rinse | Do::Soak | Do::Rest | Do::Pack => (None, false, 0),
-    }
-}
-
 /// Why a task must not move against the one before it; nothing where it may wait.
 pub fn fixed(before: Option<Do>) -> Option<&'static str> {
     match before? {
@@ -79,26 +59,59 @@ pub fn fixed(before: Option<Do>) -> Option<&'static str> {
     }
 }
 
-/// Slots of milliseconds, rounded up.
-pub fn slots(ms: i64) -> usize {
-    let up = ms.saturating_add(SLOT_MS.saturating_sub(1)).max(0) / SLOT_MS;
-    usize::try_from(up).unwrap_or(usize::MAX)
+/// Legs of the steps from one on, with the room that the batch takes.
+fn legs(batch: &Batch, first: usize, loads: Places) -> Vec<Leg> {
+    let kinds = kinds(&batch.pieces);
+    let steps = batch.recipe.steps.iter().skip(first);
+    steps
+        .map(|step| {
+            let leg = leg(step, &kinds);
+            let load = leg.place.and_then(|p| loads.get(p)).copied().unwrap_or(1);
+            Leg { load, ..leg }
+        })
+        .collect()
 }
 
-fn leg(step: &Step, loads: Places) -> Leg {
-    let (place, tended, hours) = needs(step.act);
-    let least = slots(millis(step.lasts));
-    Leg {
-        least,
-        most: least.saturating_add(hours.saturating_mul(HOUR)),
-        place,
-        load: place.and_then(|p| loads.get(p)).copied().unwrap_or(1),
-        tended,
+/// The stay in the cure of a batch that is still to be begun, whenever that is.
+fn with_stay(legs: &mut [Leg], batch: &Batch, now: i64, settings: &Settings) {
+    let mut cures = batch.recipe.steps.iter().enumerate().filter(|(_, s)| s.act == Do::Cure);
+    let (Some((at, _)), None) = (cures.next(), cures.next()) else {
+        return;
+    };
+    let stay = stay(batch, now, settings, &Awake::default());
+    if let (Some(stay), Some(leg)) = (stay, legs.get_mut(at)) {
+        let may = leg.most.saturating_sub(leg.least);
+        leg.least = slots(stay.length);
+        let most = stay.until.last.map_or(usize::MAX, |last| {
+            usize::try_from(last.saturating_sub(now).max(0) / SLOT_MS).unwrap_or(usize::MAX)
+        });
+        leg.most = leg.least.saturating_add(may).min(most.max(leg.least));
     }
 }
 
+/// The leg that runs: until the next step of the batch's course, and as long as it may wait then.
+fn running(leg: &mut Leg, step: Option<&Step>, first: usize, state: &State, base: i64) {
+    let at = |id: String| state.times.iter().find(|timed| timed.id == id);
+    let next = at(format!("step:{}", first.saturating_add(1))).or_else(|| at("end".to_owned()));
+    let own = at(format!("step:{first}"));
+    let ends = own.map_or(base, |own| own.ends.unwrap_or(own.at));
+    let wait = step.map_or(0, |s| needs(s.act).2.saturating_mul(HOUR));
+    let last = state.until.as_ref().filter(|_| step.is_some_and(|s| s.act == Do::Cure));
+    let last = last
+        .and_then(|until| until.last)
+        .map_or(usize::MAX, |last| lead(last, base));
+    leg.least = next.map_or(0, |next| lead(next.at, base));
+    // What is over already waits for whoever sleeps.
+    leg.most = if leg.least == 0 {
+        OVERDUE
+    } else {
+        lead(ends, base).saturating_add(wait).min(last).max(leg.least)
+    };
+    leg.tended = false;
+}
+
 /// The chain of a batch from where it stands, `base` being slot 0; why not, where it is not planned.
-pub fn planned(batch: &Batch, state: &State, base: i64, loads: Places) -> Result<Planned, String> {
+pub fn planned(batch: &Batch, state: &State, base: i64, loads: Places, settings: &Settings) -> Result<Planned, String> {
     if state.held {
         return Err(format!(
             "{}. Nothing is planned until the dose is in order.",
@@ -120,19 +133,10 @@ pub fn planned(batch: &Batch, state: &State, base: i64, loads: Places) -> Result
         .next_back()
         .filter(|_| !matches!(state.stage, Stage::Pieces | Stage::Weigh));
     let first = last.map_or(0, |(step, _)| step);
-    let mut legs: Vec<Leg> = steps.iter().skip(first).map(|s| leg(s, loads)).collect();
-    if let (Some((_, at)), Some(now)) = (last, legs.first_mut()) {
-        let passed = base.saturating_sub(at);
-        let full = i64::try_from(now.least).unwrap_or(i64::MAX).saturating_mul(SLOT_MS);
-        let may = now.most.saturating_sub(now.least);
-        now.least = slots(full.saturating_sub(passed));
-        // What is over already waits for whoever sleeps.
-        now.most = if now.least == 0 {
-            OVERDUE
-        } else {
-            now.least.saturating_add(may)
-        };
-        now.tended = false;
+    let mut legs = legs(batch, first, loads);
+    match (last, legs.first_mut()) {
+        (Some(_), Some(now)) => running(now, steps.get(first), first, state, base),
+        _ => with_stay(&mut legs, batch, base, settings),
     }
     Ok(Planned {
         chain: Chain {

@@ -2,10 +2,10 @@
 
 mod chain;
 mod exact;
-pub mod fit;
 pub mod share;
 mod sheet;
 mod tasks;
 mod ways;
 
-pub use sheet::{Back, BackBatch, BackStep, Hold, Rest, Wish, back};
+pub use crate::schedule::fit;
+pub use sheet::{Back, BackBatch, BackStep, Hold, Wish, back};

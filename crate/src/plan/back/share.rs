@@ -1,7 +1,7 @@
 //! Several chains that share places: every plan of a few, one after the other in the best of a few orders for many.
 
 use super::exact::Search;
-use super::fit::{Chain, Taken, latest, turn};
+use crate::schedule::fit::{Chain, Taken, latest, turn};
 
 /// Up to so many chains every order is tried, and where that may not be the best, every plan.
 const FEW: usize = 4;

@@ -1,13 +1,13 @@
 //! The question and the answer of planning back.
 
-use super::chain::{PLACES, Places, Planned, SLOT_MS, holds, planned, slots, takes};
-use super::fit::Taken;
+use super::chain::{PLACES, Places, Planned, holds, planned, takes};
 use super::share::{Plan, back as latest, forth};
 use super::tasks::tasks;
 use super::ways::ways;
 use crate::batch::Batch;
-use crate::quantity::{Code, Problem, Span, System};
-use crate::schedule::{MINUTE, State, next};
+use crate::quantity::{Awake, Code, Problem, Rest, Span, System};
+use crate::schedule::fit::Taken;
+use crate::schedule::{MINUTE, SLOT_MS, State, next, resting, slot_up, slots};
 use crate::weigh::Settings;
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
@@ -39,19 +39,6 @@ pub struct Wish {
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Hold>>"))]
     pub holds: Vec<Hold>,
-}
-
-/// A stretch of rest.
-#[derive(Clone, Copy, Debug, Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(deny_unknown_fields)]
-pub struct Rest {
-    /// From.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub from: i64,
-    /// To.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub to: i64,
 }
 
 /// A step that was put to a time by hand.
@@ -168,14 +155,15 @@ pub fn back(batches: &[(&str, &Batch)], wish: &Wish, now: i64, settings: &Settin
     if !problems.is_empty() {
         return Err(problems);
     }
-    let states = next(batches, now, settings)?.batches;
+    let states = next(batches, now, &wish.rests, settings)?.batches;
     let room = holds(wish.room, settings);
-    let board = Board::new(wish, room, now);
+    let awake = Awake::but_for(&wish.rests).map_err(|problem| vec![problem])?;
+    let board = Board::new(wish, room, now, awake);
     let mut chains = Vec::new();
     let mut plans: Vec<Result<(usize, Planned), String>> = Vec::new();
     for ((id, batch), state) in batches.iter().zip(&states) {
         let loads = takes(batch, wish.room, room);
-        plans.push(planned(batch, state, board.base, loads).map(|mut plan| {
+        plans.push(planned(batch, state, board.base, loads, settings).map(|mut plan| {
             hold(&mut plan, wish, id, board.base);
             chains.push(plan.chain.clone());
             (chains.len().saturating_sub(1), plan)
@@ -232,35 +220,25 @@ fn gap(plan: &Plan) -> Option<String> {
 pub struct Board {
     /// The time of slot 0.
     pub base: i64,
+    /// When somebody is about.
+    pub awake: Awake,
     by: usize,
     near: Taken,
     /// As far as the earliest finish is looked for.
-    pub far: Taken,
+    far: Taken,
 }
 
 impl Board {
-    fn new(wish: &Wish, room: Places, now: i64) -> Self {
-        let base = now
-            .saturating_add(SLOT_MS.saturating_sub(1))
-            .div_euclid(SLOT_MS)
-            .saturating_mul(SLOT_MS);
+    fn new(wish: &Wish, room: Places, now: i64, awake: Awake) -> Self {
+        let base = slot_up(now);
         let by = usize::try_from(wish.ready_by.saturating_sub(base).div_euclid(SLOT_MS)).unwrap_or(0);
-        let rests = |count: usize| {
-            let mut rest = vec![false; count];
-            for r in &wish.rests {
-                let from = usize::try_from(r.from.saturating_sub(base).max(0).div_euclid(SLOT_MS)).unwrap_or(0);
-                let to = slots(r.to.saturating_sub(base)).min(count);
-                for slot in rest.get_mut(from..to).into_iter().flatten() {
-                    *slot = true;
-                }
-            }
-            Taken::new(rest, &room)
-        };
+        let rests = |count: usize| Taken::new(resting(&awake, base, count), &room);
         Self {
             base,
             by,
             near: rests(by),
             far: rests(by.saturating_add(slots(DAY.saturating_mul(LATER_DAYS)))),
+            awake,
         }
     }
 

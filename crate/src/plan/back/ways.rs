@@ -1,9 +1,9 @@
 //! What would make a batch fit: thinner, a smaller batch, a pump, another place. Each is tried before it is said, and
 //! none of them is more cure.
 
-use super::fit::{Chain, Leg, Taken};
 use super::share::back;
 use crate::recipe::{Do, Method, Recipe};
+use crate::schedule::fit::{Chain, Leg, Taken};
 
 /// A change of a leg that does not run yet: whom it concerns, what it leaves of the time as a fraction, and its words.
 struct Way {

@@ -4,13 +4,13 @@ use super::game::{Game, game};
 use super::own::own;
 use super::shopping::{Share, shopping};
 use crate::batch::Batch;
-use crate::dose::{Caution, cautions, keys_for};
+use crate::dose::{Caution, cautions, dressing_keys};
 use crate::pack::Kept;
 use crate::pantry::in_words;
 use crate::plan::room;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Range, System};
-use crate::recipe::{Do, Eaten, Method, Recipe};
+use crate::recipe::{Do, Recipe};
 use crate::weigh::Settings;
 use rust_decimal::prelude::ToPrimitive;
 use rust_decimal::{Decimal, dec};
@@ -61,6 +61,10 @@ pub struct BagAsk {
     pub hunters: u32,
     /// Birds or animals for each.
     pub each: u32,
+    /// `each` counts pieces, not animals: one haunch of a deer that was shared.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
+    pub by_piece: bool,
     /// Weight of one animal as the row weighs it; nothing for what is usual.
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
@@ -205,20 +209,9 @@ pub fn bag(ask: &AskBag) -> Result<BagSheet, Vec<Problem>> {
         return Err(problems);
     }
     let used = || ask.recipes.iter().zip(&shares).filter(|(_, (_, count, _))| *count > 0);
-    let mut keys = Vec::new();
-    for (recipe, (_, _, kinds)) in used() {
-        keys.extend(keys_for(!recipe.cures.is_empty(), recipe.method, recipe.eaten, kinds));
-    }
-    if keys.is_empty() {
-        keys = keys_for(false, Method::Rub, Eaten::Cooked, &kinds);
-    }
-    // The rules of the place come last.
-    let last = keys.len().saturating_sub(1);
-    let keys: Vec<&str> = (0..)
-        .zip(&keys)
-        .filter(|(i, key)| *i == last || (**key != "local-rules" && keys.iter().position(|k| k == *key) == Some(*i)))
-        .map(|(_, key)| *key)
-        .collect();
+    // Between the bag and the board: gloves, a test, and whose word counts.
+    let mut keys = dressing_keys(&kinds);
+    keys.push("local-rules");
     let left = used()
         .filter_map(|(recipe, (green, ..))| left(recipe, *green, units))
         .collect();
@@ -277,7 +270,11 @@ fn worked(row: &BagAsk, batches: &[Batch]) -> Result<Work, Problem> {
     })?;
     Ok(Work {
         game,
-        pieces: animals.saturating_mul(game.per),
+        pieces: if row.by_piece {
+            animals
+        } else {
+            animals.saturating_mul(game.per)
+        },
         each,
         weighed: own.map(|(_, count)| count),
     })

@@ -72,7 +72,8 @@ fn one(name: &str, range: String, most: Decimal, of: (&str, &str), ask: &AskBag)
             show(of_it, ask.settings.units)
         }
     };
-    let left = came_and_went(of, &ask.stock, &ask.batches).and_then(|(came, went)| came.less(went));
+    let left =
+        came_and_went(of, &ask.stock, &ask.batches.iter().collect::<Vec<_>>()).and_then(|(came, went)| came.less(went));
     let left = left.map(|l| l.max(Decimal::ZERO));
     let missing = left.and_then(|left| most.less(left)).filter(|m| *m > Decimal::ZERO);
     Buy {

@@ -1,0 +1,301 @@
+//! Dangers in what a text tells to do, each by its figure. They are named beside the text and go with the card.
+
+use super::recipe::All;
+use super::steps::Deed;
+use crate::dose::{Outcome, Verdict};
+use crate::pantry::Group;
+use crate::quantity::exact::Exact;
+use crate::recipe::{Do, Method};
+use crate::safety;
+use rust_decimal::prelude::ToPrimitive;
+use rust_decimal::{Decimal, dec};
+use serde::Serialize;
+
+/// A danger in a text.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Danger {
+    /// What it is.
+    pub key: DangerKey,
+    /// The text that says it; empty for the whole.
+    pub text: String,
+    /// Its figure: °F of a temperature, ppm of a dose, hours of a time; nothing where it has none.
+    pub figure: Option<String>,
+    /// The figure of the rule, in the same unit.
+    pub rule: Option<String>,
+}
+
+/// The kinds of danger.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum DangerKey {
+    /// Kept where germs grow, longer than a few hours.
+    TemperatureDanger,
+    /// Without air, without enough cure, not cold.
+    Botulism,
+    /// Done at less than the consumer temperature.
+    CookLow,
+    /// More nitrite than the limit.
+    CureOver,
+    /// Less nitrite than has its effect.
+    CureUnder,
+    /// Two curing agents.
+    TwoAgents,
+    /// Nitrite without salt to thin it, weighed by hand.
+    PureAgent,
+    /// Saltpetre or another nitrate.
+    NitratePresent,
+    /// Nothing in it cooks the meat.
+    NotCooked,
+    /// Meat that may hold parasites, not cooked.
+    Parasite,
+    /// Smoked cold: that cooks nothing.
+    ColdSmoke,
+    /// A cure that was not read.
+    CureUnread,
+}
+
+/// 40 °F: above it germs grow (USDA FSIS, "Danger Zone", published).
+const COLD: Decimal = dec!(40);
+/// 140 °F: above it they do not (USDA FSIS, "Danger Zone", published).
+const HOT: Decimal = dec!(140);
+/// Four hours between the two, minutes: what FDA Food Code 3-501.19 leaves without cold (published).
+const FOUR: Decimal = dec!(240);
+/// Cold smoke stays under 90 °F (common practice, no source).
+const COLD_SMOKE: Decimal = dec!(90);
+
+impl All<'_> {
+    /// Every danger, in the order of the text.
+    pub(super) fn dangers(&self, text: &str, verdict: Option<&Verdict>) -> Vec<Danger> {
+        let lower = text.to_lowercase();
+        let mut list: Vec<Danger> = Vec::new();
+        let kind = kind(&lower);
+        let minced = self.method == Some(Method::Ground);
+        for deed in &self.deeds {
+            list.extend(cool_smoke(deed));
+            list.extend(warm(deed));
+            list.extend(kept(deed, &self.deeds));
+            list.extend(low(deed, kind, minced));
+        }
+        let cures: Vec<_> = self.cures().collect();
+        let nitrate = |i: &&crate::pantry::Ingredient| i.group == Group::Cure && !matches!(i.nitrate, "" | "0");
+        let plain = |key, text: &str| Danger {
+            key,
+            text: text.to_owned(),
+            figure: None,
+            rule: None,
+        };
+        for line in &cures {
+            let nitrite = |i: &&crate::pantry::Ingredient| i.is_pure() && i.nitrate == "0";
+            if line.items.len() == 1 && line.items.iter().any(nitrite) {
+                list.push(plain(DangerKey::PureAgent, &line.line.text));
+            }
+            if line.items.len() == 1 && line.items.iter().any(nitrate) {
+                list.push(plain(DangerKey::NitratePresent, &line.line.text));
+            }
+        }
+        if cures.len() > 1 {
+            list.push(plain(DangerKey::TwoAgents, ""));
+        }
+        if let Some(verdict) = verdict {
+            let ppm = |key, figure: u32, rule: u32| Danger {
+                key,
+                text: String::new(),
+                figure: Some(figure.to_string()),
+                rule: Some(rule.to_string()),
+            };
+            match (&verdict.nitrite, verdict.outcome) {
+                (Some(n), Outcome::Over) if n.high > verdict.limit => {
+                    list.push(ppm(DangerKey::CureOver, n.typical, verdict.limit))
+                }
+                (Some(n), _) if n.high < verdict.least && n.high > 0 => {
+                    list.push(ppm(DangerKey::CureUnder, n.typical, verdict.least))
+                }
+                _ => {}
+            }
+        }
+        for one in self.may_hold() {
+            list.push(plain(DangerKey::CureUnread, &one.name));
+        }
+        self.raw(kind, &mut list);
+        list
+    }
+
+    /// Steps that end without heat.
+    fn raw(&self, kind: &str, list: &mut Vec<Danger>) {
+        let heats = |d: &Deed| {
+            let done = d.until.is_some_and(|t| t.base() >= dec!(130));
+            let hot = d.at.is_some_and(|(_, t)| t.base() >= HOT);
+            d.act == Some(Do::Cook) || done || d.act == Some(Do::Smoke) && hot
+        };
+        let smoked = self.deeds.iter().any(|d| d.act == Some(Do::Smoke));
+        let packed = self.deeds.iter().any(|d| d.act == Some(Do::Pack));
+        if (smoked || packed) && !self.deeds.iter().any(heats) {
+            let last = self.deeds.last().map(|d| d.text.clone()).unwrap_or_default();
+            let danger = |key| Danger {
+                key,
+                text: last.clone(),
+                figure: None,
+                rule: None,
+            };
+            list.push(danger(DangerKey::NotCooked));
+            if kind == "boar" || kind == "hare" {
+                list.push(danger(DangerKey::Parasite));
+            }
+        }
+    }
+}
+
+/// The kind of meat that a text names, the strictest of them.
+fn kind(lower: &str) -> &'static str {
+    const KINDS: [(&str, &[&str]); 4] = [
+        (
+            "boar",
+            &[
+                "boar",
+                "bear",
+                "pig",
+                "hog",
+                "pork",
+                "sanglier",
+                "wildschwein",
+                "javelina",
+            ],
+        ),
+        (
+            "bird",
+            &[
+                "duck",
+                "goose",
+                "geese",
+                "teal",
+                "mallard",
+                "pheasant",
+                "turkey",
+                "grouse",
+                "partridge",
+                "quail",
+                "bird",
+                "canard",
+                "oie",
+                "ente",
+                "gans",
+            ],
+        ),
+        ("hare", &["hare", "rabbit", "lapin", "hase"]),
+        (
+            "red",
+            &[
+                "venison",
+                "deer",
+                "elk",
+                "moose",
+                "antelope",
+                "roe",
+                "fallow",
+                "beef",
+                "reh",
+                "hirsch",
+                "cerf",
+                "chevreuil",
+            ],
+        ),
+    ];
+    KINDS
+        .iter()
+        .find(|(_, words)| words.iter().any(|w| lower.contains(w)))
+        .map_or("red", |(kind, _)| kind)
+}
+
+fn figure(value: Decimal) -> Option<String> {
+    Some(crate::quantity::plain(value.half_away(1)))
+}
+
+/// Smoke that is called cool, where no degrees are said.
+fn cool_smoke(deed: &Deed) -> Option<Danger> {
+    let lower = deed.text.to_lowercase();
+    let cool = ["cold smoke", "cold-smoke", "cool smoke"]
+        .iter()
+        .any(|w| lower.contains(w));
+    (cool && deed.act == Some(Do::Smoke) && deed.at.is_none()).then(|| Danger {
+        key: DangerKey::ColdSmoke,
+        text: deed.text.clone(),
+        figure: None,
+        rule: figure(HOT),
+    })
+}
+
+/// Kept between cold and hot for more than some hours; smoked without cooking.
+fn warm(deed: &Deed) -> Option<Danger> {
+    let (_, at) = deed.at?;
+    let at = at.base();
+    let long = deed.minutes.is_some_and(|m| m.high > FOUR);
+    let made = |key| Danger {
+        key,
+        text: deed.text.clone(),
+        figure: figure(at),
+        rule: figure(if key == DangerKey::ColdSmoke { HOT } else { COLD }),
+    };
+    let ends_hot = deed.until.is_some_and(|t| t.base() >= dec!(145));
+    match deed.act {
+        Some(Do::Smoke) if at < COLD_SMOKE => Some(made(DangerKey::ColdSmoke)),
+        Some(Do::Cook | Do::Smoke | Do::DryOut) if at < HOT && long && !ends_hot => {
+            Some(made(DangerKey::TemperatureDanger))
+        }
+        Some(Do::Cook | Do::Smoke | Do::DryOut | Do::Chill) => None,
+        _ if at > COLD && at < HOT && (long || deed.minutes.is_none()) => Some(made(DangerKey::TemperatureDanger)),
+        _ => None,
+    }
+}
+
+/// Kept without cold, or without air after a fire that cooked nothing.
+fn kept(deed: &Deed, all: &[Deed]) -> Option<Danger> {
+    let lower = deed.text.to_lowercase();
+    let says = |words: &[&str]| words.iter().any(|w| lower.contains(w));
+    let shelf = says(&[
+        "pantry",
+        "room temp",
+        "on the shelf",
+        "cupboard",
+        "larder",
+        "cellar",
+        "on the counter",
+        "without refrigerat",
+        "no fridge",
+        "keine kühlung",
+    ]);
+    let airless = says(&[
+        "vacuum",
+        "vac pack",
+        "jar",
+        "under fat",
+        "under oil",
+        "in fat",
+        "in oil",
+    ]);
+    let cold = |d: &Deed| d.act == Some(Do::Smoke) && d.at.is_some_and(|(_, t)| t.base() < COLD_SMOKE);
+    let keeps = matches!(deed.act, Some(Do::Pack | Do::Cure | Do::Rest | Do::Chill) | None);
+    let bad = shelf && keeps || airless && deed.act == Some(Do::Pack) && all.iter().any(cold);
+    bad.then(|| Danger {
+        key: DangerKey::Botulism,
+        text: deed.text.clone(),
+        figure: deed.minutes.and_then(|m| m.high.over(dec!(60))).and_then(figure),
+        rule: None,
+    })
+}
+
+/// Done at less than the consumer temperature of its meat.
+fn low(deed: &Deed, kind: &str, minced: bool) -> Option<Danger> {
+    let until = deed
+        .until
+        .filter(|_| matches!(deed.act, Some(Do::Smoke | Do::Cook | Do::DryOut)))?
+        .base();
+    let least = Decimal::from_f64_retain(safety::consumer(kind).at(minced))?.half_away(2);
+    (until.to_f64()? < safety::consumer(kind).at(minced)).then(|| Danger {
+        key: DangerKey::CookLow,
+        text: deed.text.clone(),
+        figure: figure(until),
+        rule: figure(least),
+    })
+}

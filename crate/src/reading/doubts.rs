@@ -1,0 +1,226 @@
+//! What of a text may be a cure and was not read as one: it is asked about by what it is, once for the whole text.
+
+use super::recipe::All;
+use super::weigh::Weighed;
+use super::words::Sort;
+use super::{Answers, Asked, line::Taken};
+use crate::pantry::{self, Group};
+use crate::quantity::{Fraction, shorten};
+use crate::recipe::{Holds, MOST_NAME, MOST_NOTE, MayHold, Why};
+
+/// What was said of all that may be a cure.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub enum Said {
+    /// Nothing yet, or that nobody knows.
+    #[default]
+    Open,
+    /// None of it names nitrite or nitrate.
+    None,
+    /// This one of them does, and nobody knows more of the others.
+    Yes(usize),
+}
+
+/// One thing that may be a cure.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Doubt {
+    /// Place of its line.
+    pub line: usize,
+    /// As it is called, or as it was written.
+    pub name: String,
+    /// Of the user's own, with an amount; else a text that was not understood.
+    pub own: bool,
+}
+
+const NONE: &str = "none";
+const UNSURE: &str = "unsure";
+
+/// So many are offered one by one.
+const MOST_OFFERED: usize = 8;
+
+/// What of a line may be a cure.
+///
+/// Without an amount a sentence can only call for a cure where it adds something: an act of adding, or a few words that
+/// may be a name, and a word among them that is not understood.
+fn doubt(line: &Weighed<'_>, cured: bool) -> Option<(String, bool)> {
+    let read = line.line;
+    let whole = || Some((read.text.clone(), false));
+    let weighable = read.amount.as_ref().is_some_and(|a| a.sort() != Sort::Other);
+    // Of two that are offered either may be the cure.
+    if read.either {
+        return line
+            .items
+            .iter()
+            .any(|i| i.group == Group::Cure)
+            .then(|| (read.text.clone(), false));
+    }
+    match read.taken {
+        // "A 6 % brine": its salt is said behind it.
+        Taken::Unread if read.strange.is_empty() && is_brine(read) => None,
+        Taken::Item if line.items.is_empty() && read.meaning.is_none() && !read.own.is_empty() => {
+            Some((read.own.clone(), true))
+        }
+        // What is left of a line may be its real name: "salt with E 250".
+        Taken::Item | Taken::Taste | Taken::Meat if !read.left.is_empty() => whole(),
+        Taken::Item | Taken::Meat | Taken::Taste => None,
+        // "No celery seed": what it is, is known, and it is left out.
+        Taken::Unread if read.left_out => None,
+        Taken::Unread if read.amount.is_none() && read.meaning.is_none() && !adds(read) && !is_name(&read.text) => None,
+        Taken::Unread => whole(),
+        // Something is weighed there, or nitrite is named and none is weighed anywhere.
+        Taken::Step | Taken::Heading if weighable && read.meaning.is_none() && !read.meat => whole(),
+        Taken::Step | Taken::Heading if !cured && pantry::names_nitrite(&read.text) => whole(),
+        Taken::Step if !read.strange.is_empty() && adds(read) => whole(),
+        Taken::Remark if !cured && pantry::names_nitrite(&read.text) => whole(),
+        Taken::Step | Taken::Heading | Taken::Remark => None,
+    }
+}
+
+fn is_brine(read: &super::line::Line) -> bool {
+    let percent = read.amount.as_ref().is_some_and(|a| a.sort() == Sort::Percent);
+    percent && ["brine", "pickle"].iter().any(|w| read.text.to_lowercase().contains(w))
+}
+
+/// True where something is added.
+fn adds(read: &super::line::Line) -> bool {
+    let text = &read.text;
+    let starts = super::names::tokens(text);
+    starts.iter().any(|t| {
+        text.get(t.start..)
+            .is_some_and(|at| super::words::front(Sort::Adds, at).is_some())
+    })
+}
+
+/// So many words can be a name without an amount.
+const NAME_WORDS: usize = 6;
+
+fn is_name(text: &str) -> bool {
+    text.split_whitespace().count() <= NAME_WORDS && !text.trim_end().ends_with(['?', '!'])
+}
+
+impl All<'_> {
+    /// All that may be a cure and was not read as one.
+    pub(super) fn doubts(&self) -> Vec<Doubt> {
+        let is_cure = |l: &Weighed<'_>| l.items.iter().any(|i| i.group == Group::Cure);
+        let cured = self.items().any(|l| l.line.amount.is_some() && is_cure(l));
+        let found = self.lines.iter().enumerate();
+        found
+            .filter_map(|(line, l)| {
+                let (name, own) = doubt(l, cured)?;
+                Some(Doubt { line, name, own })
+            })
+            .collect()
+    }
+
+    /// One question for all of it: what the packets say, not what the names sound like.
+    pub fn ask_agents(&mut self, answers: &Answers<'_>) {
+        self.doubts = self.doubts();
+        if !self.doubts.is_empty() {
+            self.ask_holds(answers);
+        }
+        self.ask_strengths(answers);
+    }
+
+    fn ask_holds(&mut self, answers: &Answers<'_>) {
+        let names: Vec<String> = self.doubts.iter().map(|d| format!("“{}”", shorten(&d.name))).collect();
+        let one = names.len() == 1;
+        let all = names.join(", ");
+        let ask = if one {
+            format!("Does {all} hold nitrite or nitrate? Its packet then names it, or E 249 to E 252.")
+        } else {
+            format!("Does any of these hold nitrite or nitrate? The packet then names it, or E 249 to E 252: {all}.")
+        };
+        let none = if one { "No" } else { "No, none of them" };
+        let yes = names.iter().enumerate().take(MOST_OFFERED).map(|(at, name)| {
+            let words = if one { "Yes".to_owned() } else { format!("Yes: {name}") };
+            (format!("yes {at}"), words)
+        });
+        let choices = [(NONE.to_owned(), none.to_owned())]
+            .into_iter()
+            .chain(yes)
+            .chain([(UNSURE.to_owned(), "Not sure".to_owned())]);
+        let about: Vec<&str> = self.doubts.iter().map(|d| d.name.as_str()).collect();
+        let asked = Asked::new(format!("agent:{}", about.join(" / ")), &ask, choices, answers);
+        self.said = match asked.answer.as_deref() {
+            Some(NONE) => Said::None,
+            Some(UNSURE) | None => Said::Open,
+            Some(yes) => {
+                let at = yes.strip_prefix("yes ").and_then(|at| at.parse().ok());
+                at.map_or(Said::Open, Said::Yes)
+            }
+        };
+        self.questions.push(asked);
+        // What is weighed and names nitrite is a cure, and no longer a doubt.
+        let Said::Yes(at) = self.said else { return };
+        let (Some(packet), Some(doubt)) = (pantry::ingredient(pantry::PACKET), self.doubts.get(at)) else {
+            return;
+        };
+        if let Some(line) = self.lines.get_mut(doubt.line).filter(|_| doubt.own) {
+            line.items = vec![packet];
+            self.doubts.remove(at);
+            // Of the others nobody has said anything.
+            self.said = Said::Open;
+        }
+    }
+
+    /// How strong each cure is whose strength only its packet knows; unless it is said it cannot be counted.
+    fn ask_strengths(&mut self, answers: &Answers<'_>) {
+        let read = |text: &str| {
+            let printed = Fraction::read(text, Some("%")).ok();
+            printed.filter(|f| pantry::too_strong(f.base()).is_none())
+        };
+        for line in &mut self.lines {
+            let unknown = line
+                .items
+                .as_slice()
+                .first()
+                .is_some_and(|i| i.group == Group::Cure && i.nitrite.is_empty());
+            if line.items.len() != 1 || !unknown || line.line.strength.is_some() {
+                continue;
+            }
+            let ask = format!(
+                "How much nitrite does the packet say, per cent, for “{}”? Nought where it does not say.",
+                shorten(&line.line.text)
+            );
+            let key = format!("strength:{}", line.line.text);
+            let (asked, given) = Asked::typed(&key, &ask, Vec::new(), answers, read);
+            self.questions.push(asked);
+            line.printed = given;
+        }
+    }
+
+    /// What is known of a line of the user's own.
+    pub(super) fn holds(&self, line: usize) -> Holds {
+        let at = self.doubts.iter().position(|d| d.line == line && d.own);
+        match (&self.said, at) {
+            (Said::None, Some(_)) => Holds::None,
+            (Said::Yes(yes), Some(at)) if *yes == at => Holds::Yes,
+            _ => Holds::Unknown,
+        }
+    }
+
+    /// What was not understood and nobody has settled, as it was written.
+    pub(super) fn unread(&self) -> Vec<String> {
+        if self.said == Said::None {
+            return Vec::new();
+        }
+        let texts = self.doubts.iter().filter(|d| !d.own);
+        texts.map(|d| d.name.chars().take(MOST_NOTE).collect()).collect()
+    }
+
+    /// The same as facts for the verdict.
+    pub(super) fn may_hold(&self) -> Vec<MayHold> {
+        let doubts = self.doubts.iter().filter_map(|d| {
+            let name: String = d.name.chars().take(if d.own { MOST_NAME } else { MOST_NOTE }).collect();
+            let why = match (d.own, self.holds(d.line)) {
+                (true, Holds::None) if pantry::names_agent(&name) => Why::NameSaysSo,
+                (_, Holds::Yes) => Why::Holds,
+                (_, Holds::None) => return None,
+                (false, _) if self.said == Said::None => return None,
+                (true, _) => Why::NotAsked,
+                (false, _) => Why::NotRead,
+            };
+            Some(MayHold { why, at: d.line, name })
+        });
+        doubts.collect()
+    }
+}

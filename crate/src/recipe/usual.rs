@@ -1,0 +1,66 @@
+//! What is usual for a step whose recipe gives no time, and what a time rests on. The figures are in
+//! `tables/usual-hours.csv`.
+
+use super::{Do, Step};
+use crate::quantity::exact::Exact;
+use rust_decimal::dec;
+use rust_decimal::prelude::ToPrimitive;
+use serde::Serialize;
+
+/// What a time rests on.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Basis {
+    /// A published time.
+    Published,
+    /// The recipe's own.
+    Recipe,
+    /// What is usual, where the recipe gives none.
+    Usual,
+    /// Worked from the meat, its thickness and what was read.
+    Forecast,
+}
+
+/// A row of the usual times.
+#[derive(Clone, Copy, Debug)]
+pub struct UsualRow {
+    /// The act.
+    pub act: Do,
+    /// `bird` or `any`.
+    pub kind: &'static str,
+    /// Minutes.
+    pub minutes: i64,
+    /// Where it is from.
+    pub source: &'static str,
+    /// `published`, `common practice`, `judgement`.
+    pub status: &'static str,
+}
+
+/// What is usual for an act on meat of these kinds: the longest where they are mixed; nothing for what takes a moment.
+#[must_use]
+pub fn usual(act: Do, kinds: &[&str]) -> Option<&'static UsualRow> {
+    let rows = || crate::tables::USUAL_HOURS.iter().filter(|r| r.act == act);
+    let of = |kind: &&str| rows().find(|r| r.kind == *kind || r.kind == "any");
+    kinds
+        .iter()
+        .filter_map(of)
+        .max_by_key(|r| r.minutes)
+        .or_else(|| rows().find(|r| r.kind == "any"))
+}
+
+impl Step {
+    /// How long it takes in milliseconds, by the recipe or as is usual; nothing for what is done in a moment.
+    #[must_use]
+    pub fn takes(&self, kinds: &[&str]) -> Option<(i64, Basis)> {
+        let own = self
+            .lasts
+            .and_then(|s| s.base().times(dec!(60_000)))
+            .map(|ms| ms.round());
+        if let Some(own) = own.and_then(|ms| ms.to_i64()) {
+            return Some((own, Basis::Recipe));
+        }
+        let usual = usual(self.act, kinds)?;
+        Some((usual.minutes.saturating_mul(60_000), Basis::Usual))
+    }
+}
