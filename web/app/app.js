@@ -1,20 +1,34 @@
 /**
  * What every screen is handed: the records, the lists of the core, and how to act, draw and speak.
  */
+import { Overtaken } from './merge.js';
+import { Refused, Unreadable } from './records.js';
 import { go } from './router.js';
+import { Trouble } from './trouble.js';
 
 /** @typedef {import('./shelf.js').Shelf} Shelf */
 /** @typedef {import('./types').Tables} Tables */
 /** @typedef {import('./types').Starters} Starters */
 /** @typedef {import('./types').Settings} Settings */
-/** @typedef {import('./trouble.js').Trouble} Trouble */
 /**
  * `here`: it can be taken back on its screen just as well, so the offer ends when the person goes elsewhere.
- * @typedef {{ says: string, back: () => Promise<unknown>, here?: boolean }} Undo
+ * `after`: what the screen does once it is taken back.
+ * @typedef {{ says: string, here?: boolean, after?: () => unknown }} Said
+ * @typedef {Said & { moves: import('./shelf.js').Move[] }} Undo
  */
 /**
- * What a screen draws. `one`: a single column on a wide screen too.
- * @typedef {{ title: string, back?: { href: string, text: string }, one?: boolean, view: unknown }} Drawn
+ * What a screen draws. `one`: a single column on a wide screen too. Inside a batch the way back is its tag, the head has
+ * its `name`, and under that stands what never scrolls off (`head`): the rail, and what is in doubt. `peek` rides under
+ * the head while a field is in hand on a short screen.
+ * @typedef {{
+ *   title: string,
+ *   back?: { href: string, text: string, tag?: string },
+ *   name?: string,
+ *   head?: unknown,
+ *   peek?: unknown,
+ *   one?: boolean,
+ *   view: unknown,
+ * }} Drawn
  */
 /**
  * A screen keeps what is typed and not stored yet. `arrive` runs once after it was first drawn.
@@ -36,16 +50,32 @@ const REST_MS = 600;
 /** So many changes can be taken back, the last first. */
 const MOST_UNDOS = 20;
 
+/** What went wrong, in words for a person: a message that was written for one, or that it was not foreseen. @param {unknown} error */
+export function wordsOf(error) {
+  const told = [Overtaken, Refused, Unreadable, Trouble].some((kind) => error instanceof kind);
+  return told
+    ? /** @type {Error} */ (error).message
+    : 'The page met something that it does not expect. Reload it, then try again.';
+}
+
 export class App {
+  /** The screen that is shown, by its address. */
+  here = '';
   /** @type {string | null} why the last change was not kept */
   fault = null;
   /** @type {Trouble | null} */
   trouble = null;
   /** @type {(() => void) | null} reloads into the new version */
   update = null;
+  /** Whether the page starts without a signal: said once it is true. */
+  offline = location.protocol === 'file:';
 
   /** @type {Undo[]} the last changes that can be taken back, until one comes that cannot */
   #undos = [];
+  /** A deed leads to the next screen. */
+  #goes = false;
+  /** How many changes are on their way to the store. */
+  #saving = 0;
   #said = '';
   #timer = 0;
 
@@ -83,8 +113,9 @@ export class App {
 
   /**
    * Makes a change to the records. It is stored when the promise settles; if it cannot be kept, the page says so.
+   * Until it is stored and drawn, the root element has `data-saving`.
    * @param {() => Promise<unknown>} work
-   * @param {Undo} [undo]
+   * @param {Said} [undo] what to say beside Undo, where the work gives moves of the shelf
    * @returns {Promise<boolean>} true when it was kept
    */
   async act(work, undo) {
@@ -92,24 +123,30 @@ export class App {
     this.#undos = [];
     this.fault = null;
     const held = document.activeElement;
+    this.#saving += 1;
+    document.documentElement.dataset.saving = '';
     try {
-      await work();
+      const done = await work();
       await this.shelf.read;
-      this.#undos = undo ? [...undos, undo].slice(-MOST_UNDOS) : [];
+      const moves = /** @type {import('./shelf.js').Move[]} */ (done);
+      this.#undos = undo ? [...undos, { ...undo, moves }].slice(-MOST_UNDOS) : [];
       return true;
     } catch (error) {
       console.error(error);
-      this.fault = error instanceof Error ? error.message : String(error);
+      this.fault = wordsOf(error);
       return false;
     } finally {
       this.draw();
       if (held && !held.isConnected) focusNext();
+      this.#saving -= 1;
+      if (this.#saving === 0) delete document.documentElement.dataset.saving;
     }
   }
 
-  /** The person goes to another screen. */
+  /** Another screen is shown: by the deed itself, or because the person goes on, which takes the way back along. */
   goOn() {
-    if (this.undo?.here) this.#undos = [];
+    if (!this.#goes || this.undo?.here) this.#undos = [];
+    this.#goes = false;
     // What was said of one screen is not true of the next.
     clearTimeout(this.#timer);
     this.#said = '';
@@ -119,8 +156,9 @@ export class App {
   async takeBack() {
     const undos = this.#undos;
     const undo = undos.at(-1);
-    if (!undo || !(await this.act(undo.back))) return;
+    if (!undo || !(await this.act(() => this.shelf.takeBack(undo.moves)))) return;
     this.#undos = undos.slice(0, -1);
+    undo.after?.();
     this.draw();
     this.say('Undone.');
   }
@@ -130,6 +168,7 @@ export class App {
    * @param {{ replace?: boolean }} [how]
    */
   go(hash, how) {
+    this.#goes = true;
     go(hash, how);
   }
 

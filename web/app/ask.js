@@ -2,6 +2,7 @@
  * Questions to the core, typed: the name of the question decides what goes in and what comes out.
  */
 import { FAILED, ask as reckon } from './core.js';
+import { rests } from './rests.js';
 
 /** @typedef {import('./types').Answers} Answers */
 /** @typedef {import('./types').Request} Request */
@@ -11,6 +12,12 @@ import { FAILED, ask as reckon } from './core.js';
  * @typedef {Extract<Request, Record<Q, unknown>>[Q]} Content
  */
 
+/** Questions that are answered with times of a batch: none of them forgets when nobody is about. @type {Set<string>} */
+const RESTED = new Set(['next', 'cure_clock', 'calendar', 'labels']);
+
+/** @param {any} content */
+const withRests = (content) => ({ ...content, rests: rests(content.settings, content.now) });
+
 /**
  * @template {keyof Answers} Q
  * @param {Q} question
@@ -18,7 +25,7 @@ import { FAILED, ask as reckon } from './core.js';
  * @returns {import('./core.js').Answer<Answers[Q]>}
  */
 export function ask(question, content) {
-  return reckon({ [question]: content });
+  return reckon({ [question]: RESTED.has(String(question)) ? withRests(content) : content });
 }
 
 /**

@@ -3,35 +3,117 @@
  *
  * `meta/` records are about this browser, not about the user's work, and do not travel.
  */
+import { Damaged, checksum, each, parse, write } from './backup-text.js';
+import { connect } from './database.js';
+import { EXPORTED } from './meta.js';
 import { canonical, read } from './records.js';
+import { NAME } from './store.js';
 
 /** @typedef {import('./records.js').Rec} Rec */
 /** @typedef {import('./store.js').Store} Store */
 /** @typedef {'new' | 'same' | 'different' | 'unreadable'} RowKind */
-/** @typedef {{ key: string, kind: RowKind, mine?: Rec, theirs?: Rec, reason?: string }} Row */
+/** @typedef {{ key: string, kind: RowKind, mine?: Rec, theirs?: Rec, reason?: string, called?: string }} Row */
 /** @typedef {{ made: string, sum: 'matches' | 'differs' | 'unchecked', rows: Row[], apply: Apply }} Plan */
 /** @typedef {(choices?: Record<string, 'mine' | 'theirs'>) => Promise<{ written: string[], skipped: string[] }>} Apply */
-/** @typedef {{ code: 'too-large' | 'not-json' | 'not-a-backup' | 'newer-backup', message: string }} Refusal */
+/** @typedef {import('./backup-text.js').Watch} Watch */
+/** @typedef {Record<'batches' | 'recipes' | 'stock', number>} Counts */
+/** @typedef {{ code: 'not-json' | 'not-a-backup' | 'newer-backup' | 'cancelled', message: string }} Refusal */
 
 const FORMAT = 'cure-reckoner-backup';
 const VERSION = 1;
-const LONGEST = 32_000_000;
-const LAST = 'meta/last-export';
 const TRAVELS = ['batch/', 'recipe/', 'settings', 'stock/'];
+
+/** What is stored was never read, so a file would hold nothing of it. */
+export class Unread extends Error {
+  constructor() {
+    super(
+      'The browser does not give out what it has stored, so no file was made: it would be empty. ' +
+        'Close other tabs of this page, then press Try again at the head of the page.',
+    );
+    this.name = 'Unread';
+  }
+}
+
+/** The file would leave something out. */
+export class Incomplete extends Error {
+  /** @param {Counts} shown @param {Counts} holds */
+  constructor(shown, holds) {
+    super(
+      `The file would hold ${holds.batches} of ${shown.batches} batches, ${holds.recipes} of ${shown.recipes} recipes ` +
+        `and ${holds.stock} of ${shown.stock} entries of the stock, so it was not made. Press Try again at the head ` +
+        'of the page, or reload it; then export once more.',
+    );
+    this.name = 'Incomplete';
+  }
+}
 
 /**
  * Everything, what was set aside too, as a file. Notes the time, for `lastExport`.
  * @param {Store} store
- * @returns {Promise<{ name: string, text: string }>}
+ * @param {Watch & { shown?: Counts }} [how] shown: how much the page shows; a file that would hold less is not made
+ * @returns {Promise<{ name: string, text: string, holds: Counts }>}
  */
-export async function exportAll(store) {
+export async function exportAll(store, { shown, ...watch } = {}) {
+  if (store.blind) throw new Unread();
   const records = (await Promise.all(TRAVELS.map((prefix) => store.all(prefix)))).flat();
+  const holds = counted(records);
+  if (
+    shown &&
+    Object.keys(holds).some(
+      (kind) => holds[/** @type {keyof Counts} */ (kind)] < shown[/** @type {keyof Counts} */ (kind)],
+    )
+  ) {
+    throw new Incomplete(shown, holds);
+  }
   const aside = await store.aside();
   const made = new Date().toISOString();
-  const sum = await checksum({ records, aside });
-  const text = JSON.stringify({ format: FORMAT, v: VERSION, made, records, aside, sum }, null, 1);
-  await store.put(LAST, { made });
-  return { name: `cure-reckoner-${made.slice(0, 10)}.json`, text };
+  // What a newer page wrote goes along as it is.
+  const all = [...records, ...(await store.newerRecords())];
+  const text = await write({ format: FORMAT, v: VERSION, made }, all, aside, watch);
+  await store.put(EXPORTED, { made });
+  return { name: fileName(made), text, holds };
+}
+
+/**
+ * Everything as it lies in the database, read by no rule: for a page that cannot start.
+ * @returns {Promise<{ name: string, text: string }>}
+ */
+export async function exportStored() {
+  const db = await connect(NAME, () => {});
+  const [records, aside] = await Promise.all([db.getAll('records'), db.getAll('aside')]);
+  db.close();
+  const made = new Date().toISOString();
+  const mine = records.filter(({ key }) => !String(key).startsWith('meta/') && writable({ key }));
+  const text = await write({ format: FORMAT, v: VERSION, made }, mine.filter(writable), aside.filter(writable));
+  return { name: fileName(made), text };
+}
+
+/** Hands a file to the person. @param {{ name: string, text: string }} file */
+export function download({ name, text }) {
+  const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  Object.assign(document.createElement('a'), { href: url, download: name }).click();
+  // The browser has begun to read it by then.
+  setTimeout(() => URL.revokeObjectURL(url), 60_000);
+}
+
+/** @param {string} made */
+function fileName(made) {
+  return `cure-reckoner-${made.slice(0, 10)}.json`;
+}
+
+/** @param {Rec[]} records @returns {Counts} */
+function counted(records) {
+  const of = (/** @type {string} */ prefix) => records.filter(({ key }) => key.startsWith(prefix)).length;
+  return { batches: of('batch/'), recipes: of('recipe/'), stock: of('stock/') };
+}
+
+/** Whether a file can hold it: a thing that holds itself has no end. @param {any} raw */
+function writable(raw) {
+  try {
+    return JSON.stringify(raw) !== undefined;
+  } catch {
+    return false;
+  }
 }
 
 /**
@@ -39,7 +121,7 @@ export async function exportAll(store) {
  * @returns {Promise<string | null>} when the last file was made, ISO, or null
  */
 export async function lastExport(store) {
-  return (await store.get(LAST))?.made ?? null;
+  return (await store.get(EXPORTED))?.made ?? null;
 }
 
 /**
@@ -49,10 +131,27 @@ export async function lastExport(store) {
  * choice `mine` leaves a new record out. A record that has changed since the plan was made is skipped and named.
  * @param {Store} store
  * @param {string} text
+ * @param {Watch} [watch]
  * @returns {Promise<{ plan: Plan, problem?: undefined } | { plan?: undefined, problem: Refusal }>}
  */
-export async function importAll(store, text) {
-  const { file, problem } = parse(text);
+export async function importAll(store, text, watch = {}) {
+  try {
+    return await planned(store, text, watch);
+  } catch (error) {
+    if (watch.signal?.aborted) return refuse('cancelled', 'Nothing was changed.');
+    throw error;
+  }
+}
+
+/**
+ * @param {Store} store
+ * @param {string} text
+ * @param {Watch} watch
+ * @returns {Promise<{ plan: Plan, problem?: undefined } | { plan?: undefined, problem: Refusal }>}
+ */
+async function planned(store, text, { progress = () => {}, signal }) {
+  const half = (/** @type {number} */ from) => (/** @type {number} */ share) => progress(from + share / 2);
+  const { file, problem } = await opened(text, { progress: half(0), signal });
   if (problem) return { problem };
 
   const aside = Array.isArray(file.aside) ? file.aside : [];
@@ -62,16 +161,17 @@ export async function importAll(store, text) {
   for (const prefix of TRAVELS) for (const record of await store.all(prefix)) mine.set(record.key, record);
   /** @type {Map<string, Row>} */
   const rows = new Map();
-  for (const [at, raw] of raws.entries()) {
+  const work = (/** @type {any} */ raw, /** @type {number} */ at) => {
     const row = compare(store, mine, raw, `record ${at + 1}`);
     // Of two records with one name the first counts; the second is named so that nobody misses it.
     rows.set(rows.has(row.key) ? `${row.key} (record ${at + 1})` : row.key, row);
-  }
-  const list = [...rows].map(([name, row]) => (name === row.key ? row : twice(name)));
+  };
+  await each(raws, work, { progress: half(0.5), signal });
+  const list = [...rows].map(([name, row]) => (name === row.key ? row : twice(name, row)));
   return {
     plan: {
       made: typeof file.made === 'string' ? file.made : '',
-      sum: await judge(file),
+      sum: await judge(file, { signal }),
       rows: list,
       apply: (choices = {}) => apply(store, list, choices),
     },
@@ -80,22 +180,23 @@ export async function importAll(store, text) {
 
 /**
  * @param {string} text
- * @returns {{ file: any, problem?: undefined } | { file?: undefined, problem: Refusal }}
+ * @param {Watch} watch
+ * @returns {Promise<{ file: any, problem?: undefined } | { file?: undefined, problem: Refusal }>}
  */
-function parse(text) {
-  if (text.length > LONGEST) {
-    return refuse('too-large', `The file has ${text.length} characters. The most that is read is ${LONGEST}.`);
-  }
+async function opened(text, watch) {
   let file;
   try {
-    file = JSON.parse(text);
-  } catch {
+    file = await parse(text, watch);
+  } catch (error) {
+    if (!(error instanceof Damaged)) throw error;
+    // A word or a number is whole, and no file of ours.
+    if (/^\s*(null|true|false|-?\d+|"[^"]*")\s*$/.test(text.slice(0, 1000))) return opened('{}', watch);
     return refuse(
       'not-json',
       'The file is cut short or damaged and cannot be read. Nothing was changed. Use another copy of the file.',
     );
   }
-  if (file?.format !== FORMAT || !Array.isArray(file.records) || !Number.isInteger(file.v)) {
+  if (file.format !== FORMAT || !Array.isArray(file.records) || !Number.isInteger(file.v)) {
     return refuse(
       'not-a-backup',
       'This is not a file that Cure Reckoner exported. Nothing was changed. Its name begins with cure-reckoner.',
@@ -104,8 +205,7 @@ function parse(text) {
   if (file.v > VERSION) {
     return refuse(
       'newer-backup',
-      `The file is version ${file.v}, and this page reads up to version ${VERSION}. Reload the page to get the ` +
-        'newest version, then try again.',
+      'A newer version of this page made the file. Reload the page to get that version, then try again.',
     );
   }
   return { file };
@@ -135,7 +235,8 @@ function compare(store, mine, raw, place) {
     result = { reason: 'it could not be checked' };
   }
   const { record: theirs, reason } = result;
-  if (!theirs) return { key: name, kind: 'unreadable', reason };
+  const called = typeof raw?.data?.name === 'string' ? raw.data.name.slice(0, 60) : undefined;
+  if (!theirs) return { key: name, kind: 'unreadable', reason, called };
   if (theirs.key.startsWith('meta/')) {
     return { key: name, kind: 'unreadable', reason: 'it belongs to the browser that made the file' };
   }
@@ -147,10 +248,16 @@ function compare(store, mine, raw, place) {
 
 /**
  * @param {string} name
+ * @param {Row} row
  * @returns {Row}
  */
-function twice(name) {
-  return { key: name, kind: 'unreadable', reason: 'the file has two records of this name; the first one counts' };
+function twice(name, { called, theirs }) {
+  return {
+    key: name,
+    kind: 'unreadable',
+    called: called ?? theirs?.data?.name,
+    reason: 'the file has two records of this name; the first one counts',
+  };
 }
 
 /**
@@ -181,27 +288,17 @@ async function apply(store, rows, choices) {
 
 /**
  * @param {any} file
+ * @param {Watch} watch
  * @returns {Promise<'matches' | 'differs' | 'unchecked'>}
  */
-async function judge({ records, aside = [], sum }) {
+async function judge({ records, aside = [], sum }, { signal }) {
   try {
-    const reckoned = await checksum({ records, aside });
-    if (reckoned === null || sum === null) return 'unchecked';
-    return reckoned === sum ? 'matches' : 'differs';
+    const worked = await checksum(records, aside, { signal });
+    if (worked === null || sum === null) return 'unchecked';
+    return worked === sum ? 'matches' : 'differs';
   } catch {
-    // Nested so deep that no page can have written it.
+    signal?.throwIfAborted();
+    // Nested so deep that no page can have written it, or not a list at all.
     return 'differs';
   }
-}
-
-/**
- * @param {{ records: any[], aside: any[] }} content
- * @returns {Promise<string | null>} null where the browser has no digests: over plain http from another machine
- */
-async function checksum(content) {
-  if (!globalThis.crypto?.subtle) return null;
-  // By way of JSON, so that what the file cannot hold does not count.
-  const bytes = new TextEncoder().encode(canonical(JSON.parse(JSON.stringify(content))));
-  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
-  return 'sha256:' + Array.from(digest, (byte) => byte.toString(16).padStart(2, '0')).join('');
 }

@@ -2,9 +2,12 @@
  * Starts the page: the core, the records, then the first screen; after that, one drawing for every change.
  */
 import { html, render } from 'lit-html';
-import { App } from './app.js';
+import { App, wordsOf } from './app.js';
 import { ask } from './ask.js';
 import { load } from './core.js';
+import { opensOn } from './first.js';
+import { guardAgainstTwice } from './guard.js';
+import { localSettings } from './locale.js';
 import { follow } from './router.js';
 import { away } from './screens/away.js';
 import { bag } from './screens/bag.js';
@@ -12,8 +15,10 @@ import { batch } from './screens/batch.js';
 import { brine } from './screens/brine.js';
 import { dose } from './screens/dose.js';
 import { edit } from './screens/edit.js';
-import { help } from './screens/help.js';
+import { help, sources } from './screens/help.js';
+import { howMuch } from './screens/how-much.js';
 import { keep } from './screens/keep.js';
+import { more } from './screens/more.js';
 import { open } from './screens/open.js';
 import { past } from './screens/past.js';
 import { plan } from './screens/plan.js';
@@ -27,8 +32,11 @@ import { today } from './screens/today.js';
 import { troubleCards } from './screens/trouble-cards.js';
 import { Shelf, openRecords } from './shelf.js';
 import { watchForUpdates } from './update.js';
+import { failedView } from './widgets/failed.js';
 import { frame } from './widgets/frame.js';
 import { paintEdge } from './widgets/light.js';
+import { clearPinned } from './widgets/pinned.js';
+import { clearPlaces } from './widgets/places.js';
 import { stick } from './widgets/stick.js';
 
 /** @typedef {import('./app.js').Screen} Screen */
@@ -42,12 +50,15 @@ const SCREENS = {
   dose,
   edit,
   help,
+  'how-much': howMuch,
   keep,
+  more,
   open,
   past,
   read,
   recipe,
   recipes,
+  sources,
   spoons,
   start,
   stock,
@@ -66,18 +77,29 @@ async function begin() {
   await ready;
   const [tables, starters] = [ask('tables', {}), ask('starters', {})];
   if (!tables.ok || !starters.ok) throw new Error('The core has no tables.');
-  const shelf = new Shelf(await opening, tables.ok.settings);
+  const shelf = new Shelf(await opening, localSettings(tables.ok.settings, tables.ok.profiles));
   await shelf.fill(starters.ok.recipes);
 
   /** @type {Screen} */
   let screen;
   const app = new App(shelf, tables.ok, starters.ok, draw);
 
+  let broken = false;
   function draw() {
-    const drawn = screen.draw();
-    document.title = `${drawn.title} · Cure Reckoner`;
-    render(frame(app, drawn), root);
-    stick();
+    try {
+      const drawn = screen.draw();
+      document.title = `${drawn.title} · Cure Reckoner`;
+      if (broken) clear();
+      broken = false;
+      render(frame(app, drawn), root);
+    } catch (error) {
+      // Something stored that no rule refused and no screen can draw: the other screens go on.
+      console.error(error);
+      broken = true;
+      clear();
+      render(failedView('This screen cannot be drawn'), root);
+    }
+    settle();
   }
 
   app.trouble = shelf.store.trouble;
@@ -85,7 +107,8 @@ async function begin() {
   follow((place) => {
     screen?.leave?.();
     app.goOn();
-    screen = (SCREENS[place.screen] ?? today)(app, place);
+    app.here = place.screen || opensOn(app);
+    screen = (SCREENS[app.here] ?? today)(app, place);
     // A new screen starts from nothing, so that no field of the old one lives on in it.
     if (!first) render(html``, root);
     else root.replaceChildren();
@@ -100,13 +123,26 @@ async function begin() {
   shelf.store.onTrouble((trouble) => {
     app.trouble = trouble;
     draw();
+    // What could not be read can be read by now.
+    if (!trouble) shelf.follow(null).then(draw);
   });
-  watchForUpdates((reload) => {
-    app.update = reload;
+  shelf.store.onDropped((error) => {
+    app.fault = wordsOf(error);
     draw();
   });
+  watchForUpdates({
+    ready(reload) {
+      app.update = reload;
+      draw();
+    },
+    offline() {
+      if (app.offline) return;
+      app.offline = true;
+      draw();
+    },
+  });
   everyMinute(draw);
-  addEventListener('resize', stick);
+  addEventListener('resize', settle);
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && draw());
   document.documentElement.dataset.ready = '';
   shelf.readRest().then(draw);
@@ -126,15 +162,34 @@ function everyMinute(act) {
   );
 }
 
+/** What goes by how large the drawn parts are. */
+function settle() {
+  stick();
+  clearPinned();
+  clearPlaces();
+}
+
+/** Takes away what is half drawn; lit-html keeps its mark on the element. */
+function clear() {
+  root.replaceChildren();
+  delete (/** @type {any} */ (root)['_$litPart$']);
+}
+
 paintEdge();
-begin().catch((error) => {
-  console.error(error);
+guardAgainstTwice();
+if ('framed' in document.documentElement.dataset) {
   render(
     html`<main class="waiting">
-      <h1>Cure Reckoner did not start</h1>
-      <p>${String(error)}</p>
-      <p>Reload the page. What is kept in this browser is not touched.</p>
+      <h1>Cure Reckoner opens by itself only</h1>
+      <p>Inside another page a touch could be turned to something else.</p>
+      <p><a class="btn" href=${location.href} target="_blank" rel="noopener">Open it by itself</a></p>
     </main>`,
     root,
   );
-});
+} else {
+  begin().catch((error) => {
+    console.error(error);
+    clear();
+    render(failedView('Cure Reckoner did not start'), root);
+  });
+}

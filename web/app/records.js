@@ -1,6 +1,7 @@
 /**
  * The shape of a stored record, its versions, and what makes one unreadable.
  */
+import { withIds } from './places.js';
 
 /** @typedef {'settings' | 'recipe' | 'batch' | 'stock' | 'meta'} Kind */
 /** @typedef {{ key: string, v: number, at: string, data: any }} Rec  `at` is the moment of the last change, ISO. */
@@ -14,13 +15,32 @@
 
 const KEY = /^(?:settings|(?:recipe|batch|stock|meta)\/[\w-]{1,64})$/;
 const DEEPEST = 24;
+/** More parts than any record that a person has typed. */
+const MOST_PARTS = 100_000;
 
 /**
  * How old records become new ones: the first step of a kind turns version 1 into version 2, and so on.
  * A step is never changed once it has shipped.
  * @type {Steps}
  */
-export const STEPS = { settings: [], recipe: [], batch: [], stock: [], meta: [] };
+export const STEPS = {
+  settings: [],
+  recipe: [],
+  batch: [
+    // Size classes and readings have ids of their own. Those of before are called by their places.
+    (batch) => withIds(batch),
+    // Whose hours it goes by, bags and bones, what nobody counted, what was thrown out: of before there is none. A page
+    // that does not know these words is to leave the record alone.
+    (batch) => batch,
+  ],
+  stock: [],
+  meta: [],
+};
+
+/** Whether it is a name that this page gives; those of a later page are not for it to judge. @param {unknown} key */
+export function isKey(key) {
+  return typeof key === 'string' && KEY.test(key);
+}
 
 /**
  * @param {string} key
@@ -42,29 +62,32 @@ export function seal(key, data, steps) {
 }
 
 /**
- * Brings a stored record to the present version, or says why it cannot be read.
+ * Brings a stored record to the present version, or says why it cannot be read. `newer`: a later version of the page
+ * wrote it, so it is sound and not for this one to touch.
  * @param {any} raw
  * @param {Rules} rules
- * @returns {{ record: Rec, reason?: undefined } | { record?: undefined, reason: string }}
+ * @returns {{ record: Rec, reason?: undefined, newer?: undefined } | { record?: undefined, reason: string, newer?: boolean }}
  */
 export function read(raw, { steps, validate }) {
   if (raw === null || typeof raw !== 'object') return { reason: 'it is not a record' };
   const { key, v, at, data } = raw;
-  if (typeof key !== 'string' || !KEY.test(key)) return { reason: 'its name is not one that this page uses' };
+  if (!isKey(key)) return { reason: 'its name is not one that this page uses', newer: true };
   if (typeof at !== 'string' || Number.isNaN(Date.parse(at))) return { reason: 'it has no date' };
   if (data === null || typeof data !== 'object') return { reason: 'it has nothing in it' };
-  if (deeperThan(DEEPEST, data)) return { reason: `it is nested deeper than ${DEEPEST}` };
-
   const path = steps[kindOf(key)];
   const newest = path.length + 1;
   if (!Number.isInteger(v) || v < 1) return { reason: 'it has no version' };
-  if (v > newest) return { reason: `it is version ${v}, and this page reads up to version ${newest}` };
+  if (v > newest) {
+    return { reason: 'a newer version of this page wrote it; reload the page to get that version', newer: true };
+  }
+  if (!plain(data)) return { reason: 'it holds what this page never writes' };
 
   let now = data;
   try {
     for (const step of path.slice(v - 1)) now = step(now);
   } catch (error) {
-    return { reason: `version ${v} could not be brought to version ${newest}: ${error}` };
+    console.error(error);
+    return { reason: 'an older version of this page wrote it, and it could not be brought forward' };
   }
   const refusal = validate(key, now);
   return refusal === null ? { record: { key, v: newest, at, data: now } } : { reason: refusal };
@@ -84,23 +107,43 @@ export function canonical(value) {
 }
 
 /**
- * @param {number} levels
- * @param {any} value
- * @returns {boolean}
+ * Whether it is made of texts, numbers, switches, lists and named parts alone, and of no more than fits a record. The
+ * browser can store a thing that holds itself, and such a thing has no end.
+ * @param {any} data
  */
-function deeperThan(levels, value) {
-  if (value === null || typeof value !== 'object') return false;
-  return levels === 0 || Object.values(value).some((part) => deeperThan(levels - 1, part));
+function plain(data) {
+  let parts = 0;
+  const good = (/** @type {any} */ value, /** @type {number} */ levels) => {
+    if (++parts > MOST_PARTS) return false;
+    if (value === null || typeof value === 'string' || typeof value === 'boolean') return true;
+    if (typeof value === 'number') return Number.isFinite(value);
+    // A part that is not there is the same as one that is undefined.
+    if (value === undefined) return levels < DEEPEST;
+    if (typeof value !== 'object' || levels === 0) return false;
+    const kind = Object.getPrototypeOf(value);
+    if (!Array.isArray(value) && kind !== Object.prototype && kind !== null) return false;
+    for (const part of Object.values(value)) if (!good(part, levels - 1)) return false;
+    return true;
+  };
+  return good(data, DEEPEST);
 }
 
-/** A change was asked for on a record that cannot be read. The next reading sets the record aside. */
+/** The rules refuse what was to be stored. */
+export class Refused extends Error {
+  /** @param {string} reason */
+  constructor(reason) {
+    super(`It was not stored: ${reason}`);
+    this.name = 'Refused';
+  }
+}
+
+/** A change was asked for on a record that cannot be read. The next reading sets it aside, if it is not a newer one. */
 export class Unreadable extends Error {
-  /**
-   * @param {string} key
-   * @param {string} reason
-   */
-  constructor(key, reason) {
-    super(`The record ${key} cannot be read: ${reason}. It was not changed, and it is kept in the exported file.`);
+  /** @param {string} reason */
+  constructor(reason) {
+    super(
+      `What is stored under this name cannot be read: ${reason}. It was not changed, and it is in the exported file.`,
+    );
     this.name = 'Unreadable';
   }
 }

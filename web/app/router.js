@@ -2,7 +2,7 @@
  * Which screen an address means. Everything stands behind the `#`, so one file on a memory stick has addresses too.
  */
 
-/** @typedef {{ screen: string, id: string, part: string }} Place */
+/** `screen` is empty where the address names none: the page opens on what is wanted now. @typedef {{ screen: string, id: string, part: string }} Place */
 
 const SCREENS = [
   'away',
@@ -10,15 +10,19 @@ const SCREENS = [
   'brine',
   'dose',
   'help',
+  'how-much',
   'keep',
+  'more',
   'open',
   'past',
   'plan',
   'read',
   'recipes',
+  'sources',
   'spoons',
   'start',
   'stock',
+  'today',
 ];
 const PARTS = ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels', 'tag'];
 
@@ -31,10 +35,12 @@ export function placeOf(hash) {
   if (/^#(?!\/)./.test(hash)) return { screen: 'open', id: '', part: hash.slice(1) };
   const [screen = '', id = '', part = ''] = hash.slice(2).split('/');
   if (screen === 'batch' && id) return { screen: 'batch', id, part: PARTS.includes(part) ? part : 'pieces' };
-  if (screen === 'cards') return { screen, id, part: '' };
+  // One door for one trouble: a wrong dose is judged on the screen of the dose, from wherever it is opened.
+  if (screen === 'cards') return id === 'dose' ? { screen: id, id: '', part: '' } : { screen, id, part: '' };
+  if (screen === 'dose') return { screen, id, part: '' };
   if (screen === 'recipe' && id) return { screen: part === 'edit' ? 'edit' : 'recipe', id, part: '' };
   if (SCREENS.includes(screen)) return { screen, id: '', part: '' };
-  return { screen: 'today', id: '', part: '' };
+  return { screen: '', id: '', part: '' };
 }
 
 /**

@@ -2,6 +2,12 @@
  * All records at hand, so that a screen can be drawn at once. The store keeps them; this holds what it last said.
  */
 import { ask, failed } from './ask.js';
+import { openDrafts } from './drafts.js';
+import { GONE } from './held.js';
+import { Overtaken, SHAPES, carry } from './merge.js';
+import { AWAY, BEGUN, ODD, SENT, metaFault } from './meta.js';
+import { placed, unplaced, withIds } from './places.js';
+import { kindOf } from './records.js';
 import { openStore } from './store.js';
 
 /** @typedef {import('./types').Batch} Batch */
@@ -10,13 +16,15 @@ import { openStore } from './store.js';
 /** @typedef {import('./records.js').Rec} Rec */
 /** @typedef {import('./store.js').Store} Store */
 
-const BEGUN = 'meta/begun';
-/** Ids of the batches put away, so that a start need not read them. Only a hint: each is read soon after. */
-const AWAY = 'meta/away';
-/** What the last calendar file left in the calendar, so that the next can take it off. */
-const SENT = 'meta/calendar';
+/**
+ * A record as it was and as it is made; undefined where there is none.
+ * @typedef {{ key: string, from: any, to: any }} Move
+ */
+
 /** So many are read at a time while the page is idle. */
 const AT_A_TIME = 25;
+/** Of more records than so many all are read again at once. */
+const MANY = 50;
 
 export class Shelf {
   /** @type {Map<string, Recipe>} */
@@ -54,10 +62,13 @@ export class Shelf {
    */
   async fill(starters) {
     await this.refresh(null);
+    await openDrafts(this.store);
     if (this.#begun) return;
+    // Whether it is the first start is known once it is written: a store that cannot be read is not a new one.
+    let first = false;
     await this.store.changeTogether([
-      ...starters.map((recipe) => ({ key: `recipe/${newId()}`, fn: () => recipe, blind: true })),
-      { key: BEGUN, fn: () => ({ at: Date.now() }), blind: true },
+      { key: BEGUN, fn: (now) => ((first = now === undefined), first ? { at: Date.now() } : undefined), blind: true },
+      ...starters.map((recipe) => ({ key: `recipe/${newId()}`, fn: () => (first ? recipe : undefined), blind: true })),
     ]);
     await this.refresh(null);
   }
@@ -67,7 +78,7 @@ export class Shelf {
    * @param {string[] | null} keys
    */
   follow(keys) {
-    this.read = this.read.then(() => this.refresh(keys));
+    this.read = this.read.then(() => this.refresh(keys)).catch((error) => console.error(error));
     if (keys?.some((key) => key.startsWith('batch/'))) this.read.then(() => this.#keepHint());
     return this.read;
   }
@@ -76,7 +87,7 @@ export class Shelf {
    * @param {string[] | null} keys the records to read again, null for all
    */
   async refresh(keys) {
-    if (keys === null) {
+    if (keys === null || keys.length > MANY) {
       // All that is not a batch lies side by side, and comes in one reading.
       const [records, batches] = await Promise.all([this.store.all('meta/', 'stock/'), this.store.keys('batch/')]);
       const found = new Map(records.map(({ key, data }) => [key, data]));
@@ -95,8 +106,10 @@ export class Shelf {
       else await this.#readAll(ids.filter((id) => !hinted.has(id)));
       return;
     }
-    for (const key of keys) {
-      const data = await this.store.get(key);
+    // First all is read, then all is put in its place, so that no screen is drawn in between.
+    const read = await Promise.all(keys.map((key) => this.store.get(key)));
+    for (const [at, key] of keys.entries()) {
+      const data = read[at];
       if (key.startsWith('batch/')) this.#unread.delete(idOf(key));
       if (key === 'settings') this.settings = data ?? this.#newest;
       if (key === SENT) this.sent = data?.jobs ?? [];
@@ -170,12 +183,20 @@ export class Shelf {
     return [...this.recipes].sort(([, a], [, b]) => a.name.localeCompare(b.name, 'en'));
   }
 
+  /** How much is shown of each kind, batches that are not read yet too. The exported file must hold no less. */
+  get shown() {
+    return { batches: this.size, recipes: this.recipes.size, stock: this.stock.size };
+  }
+
   /**
+   * Changes a batch as the screen shows it; what another tab did to it meanwhile stays.
    * @param {string} id
    * @param {(batch: Batch) => Batch} change
+   * @param {Batch} [seen] the batch that was looked at, where that is not the present one
+   * @returns {Promise<Move[]>} for `takeBack`
    */
-  changeBatch(id, change) {
-    return this.store.change(`batch/${id}`, (batch) => batch && change(batch));
+  changeBatch(id, change, seen = this.batches.get(id)) {
+    return this.#change(`batch/${id}`, change, seen);
   }
 
   /**
@@ -183,7 +204,15 @@ export class Shelf {
    * @param {(recipe: Recipe) => Recipe} change
    */
   changeRecipe(id, change) {
-    return this.store.change(`recipe/${id}`, (recipe) => recipe && change(recipe));
+    return this.#change(`recipe/${id}`, change, this.recipes.get(id));
+  }
+
+  /**
+   * @param {string} id
+   * @param {(stock: import('./types').Stock) => import('./types').Stock} change
+   */
+  changeStock(id, change) {
+    return this.#change(`stock/${id}`, change, this.stock.get(id));
   }
 
   /** @param {[string, number][]} jobs what is in the calendar now */
@@ -193,7 +222,76 @@ export class Shelf {
 
   /** @param {Partial<Settings>} part */
   changeSettings(part) {
-    return this.store.change('settings', (settings) => ({ ...(settings ?? this.#newest), ...part }));
+    return this.#change('settings', (settings) => ({ ...settings, ...part }), this.settings);
+  }
+
+  /**
+   * Puts in something new.
+   * @param {string} key
+   * @param {any} data
+   */
+  add(key, data) {
+    return this.move([{ key, from: undefined, to: data }]);
+  }
+
+  /**
+   * Takes out something as the screen shows it.
+   * @param {string} key
+   */
+  remove(key) {
+    return this.move([{ key, from: this.#shown(key), to: undefined }]);
+  }
+
+  /** @param {string} key */
+  #shown(key) {
+    if (key === 'settings') return this.settings;
+    /** @type {Record<string, Map<string, unknown>>} */
+    const kinds = { batch: this.batches, recipe: this.recipes, stock: this.stock };
+    return kinds[kindOf(key)]?.get(idOf(key));
+  }
+
+  /**
+   * @template T
+   * @param {string} key
+   * @param {(data: T) => T} change
+   * @param {T | undefined} seen
+   */
+  async #change(key, change, seen) {
+    if (seen === undefined) throw new Overtaken(false);
+    const from = known(key, seen);
+    return this.move([{ key, from, to: change(from) }]);
+  }
+
+  /**
+   * Carries changes onto what is stored, all of them or none.
+   * @param {Move[]} moves
+   * @param {{ back?: boolean }} [how] back: they are taken back
+   * @returns {Promise<Move[]>} what was stored before and after
+   */
+  async move(moves, { back = false } = {}) {
+    const done = [...moves];
+    const ready = moves.map(({ key, from, to }) => ({ key, from, to: known(key, to, () => newId()) }));
+    await this.store.changeTogether(
+      ready.map(({ key, from, to }, at) => ({
+        key,
+        blind: from === undefined,
+        fn: (stored) => {
+          const now = known(key, stored ?? (key === 'settings' ? this.#newest : undefined));
+          const next = carried(key, from, to, now, back);
+          done[at] = { key, from: now, to: next };
+          return next ?? (stored === undefined ? undefined : GONE);
+        },
+      })),
+    );
+    return done;
+  }
+
+  /** Takes back what `move` did, and nothing that another tab did since. @param {Move[]} moves */
+  takeBack(moves) {
+    return this.move(
+      moves.map(({ key, from, to }) => ({ key, from: to, to: from })),
+      { back: true },
+    );
   }
 
   /**
@@ -218,10 +316,12 @@ export function openRecords(ready) {
     ready,
     validate(key, data) {
       const kind = /** @type {'recipe' | 'batch' | 'settings' | 'stock' | 'meta'} */ (key.split('/', 1)[0]);
-      if (kind === 'meta') return null;
+      if (kind === 'meta') return metaFault(key, data);
       const { problems } = ask('check', /** @type {import('./types').Record} */ ({ [kind]: data }));
       if (failed(problems)) throw new Error('The core could not check the record.');
-      return problems?.map(({ field, message }) => (field ? `${field}: ${message}` : message)).join(' ') ?? null;
+      // What is wrong with the form as a whole is said in the words of a machine.
+      const odd = problems?.some(({ code, field }) => code === 'bad_form' && (field === '' || field === kind));
+      return odd ? ODD : (problems?.map(({ message }) => message).join(' ') ?? null);
     },
   });
 }
@@ -234,6 +334,30 @@ export function newId() {
   const [a = 0, b = 0] = crypto.getRandomValues(new Uint32Array(2));
   const part = (/** @type {number} */ n, /** @type {number} */ length) => n.toString(36).padStart(length, '0');
   return `${part(Date.now(), 9)}-${part(a, 7)}${part(b, 7)}`;
+}
+
+/**
+ * A record in which all that can be addressed has an id.
+ * @param {string} key
+ * @param {any} data
+ * @param {Parameters<typeof withIds>[1]} [give]
+ */
+function known(key, data, give) {
+  return data !== undefined && key.startsWith('batch/') ? withIds(data, give) : data;
+}
+
+/**
+ * @param {string} key
+ * @param {any} from
+ * @param {any} to
+ * @param {any} onto
+ * @param {boolean} back
+ */
+function carried(key, from, to, onto, back) {
+  const kind = kindOf(key);
+  const shape = SHAPES[kind] ?? {};
+  if (kind !== 'batch') return carry(shape, from, to, onto, back);
+  return placed(carry(shape, unplaced(from), unplaced(to), unplaced(onto), back), back);
 }
 
 /** @param {string} key */

@@ -1,20 +1,23 @@
 /**
  * Everything the user keeps, in IndexedDB.
  *
- * Every change is one transaction that has reached the disk when its promise settles. When storage does not work, the
- * changes are held here and laid over what is read, so the page goes on and the exported file has them; they are
- * written, in order, as soon as storage works again.
+ * Every change is one transaction that has reached the disk when its promise settles. When storage does not work, what
+ * was read and written last is still known here, and the changes are held and laid over it: the page goes on, and the
+ * exported file has everything. They are written, in order, as soon as storage works again. A store that cannot be read
+ * is never taken for an empty one, nor an empty one for that which was read before.
  */
-import { STRICT, connect, rollBack, setAside } from './database.js';
-import { STEPS, Unreadable, kindOf, read, seal } from './records.js';
+import { Connection } from './connection.js';
+import { LAYOUT, STRICT, rollBack, setAside } from './database.js';
+import { GONE, Held } from './held.js';
+import { Refused, STEPS, Unreadable, isKey, kindOf, read, seal } from './records.js';
+import { Slices } from './slices.js';
 import { announce, listen } from './tabs.js';
-import { troubleBehind } from './trouble.js';
+import { Trouble, troubleBehind } from './trouble.js';
 
 /** @typedef {import('./database.js').Aside} Aside */
 /** @typedef {import('./database.js').Database} Database */
 /** @typedef {import('./records.js').Rec} Rec */
 /** @typedef {import('./records.js').Rules} Rules */
-/** @typedef {import('./trouble.js').Trouble} Trouble */
 /**
  * Takes what is stored (undefined when nothing is) and gives what shall be stored; undefined leaves all as it is.
  * It may run more than once, so it does nothing else.
@@ -23,8 +26,11 @@ import { troubleBehind } from './trouble.js';
 /** @typedef {{ key: string, fn: Fn, blind?: boolean }} Change */
 /** @typedef {(keys: string[] | null, from: 'here' | 'elsewhere') => void} Watcher */
 
-const NAME = 'cure-reckoner';
-const GONE = Symbol('gone');
+export const NAME = 'cure-reckoner';
+/** What storage would not take is tried again after so long. */
+const AGAIN_MS = 5000;
+/** Troubles that may pass by themselves. */
+const PASSING = ['full', 'blocked', 'failed'];
 
 /**
  * Opens the records. Never rejects: if storage does not work, `trouble` says so and the store works from memory.
@@ -41,12 +47,15 @@ export class Store {
   /** @type {Trouble | null} */
   trouble = null;
 
-  #name;
+  #connection;
   #rules;
-  /** @type {Promise<Database> | null} */
-  #db = null;
-  /** @type {Change[][]} changes made together, oldest first, that storage has not taken yet */
-  #unsaved = [];
+  #held;
+  /** @type {Set<string>} keys of records that a newer page wrote: they are left alone */
+  #newer = new Set();
+  #again = 0;
+  #hasRead = false;
+  /** @type {Set<(error: unknown) => void>} */
+  #dropped = new Set();
   /** @type {Promise<unknown>} settles when all changes so far are dealt with */
   #turn = Promise.resolve();
   #asked = false;
@@ -61,14 +70,30 @@ export class Store {
    * @param {Rules} rules
    */
   constructor(name, rules) {
-    this.#name = name;
+    this.#connection = new Connection(name, (trouble) => {
+      if (trouble) this.#setTrouble(trouble);
+      // Looked at now rather than with the next change: what was cleared is told while it can be put back.
+      else this.#tell(null, 'elsewhere');
+    });
     this.#rules = rules;
-    listen((keys) => this.#tell(keys, 'elsewhere'));
+    this.#held = new Held(rules.steps);
+    // What a later page calls its records is none of this one's business.
+    listen((keys) => this.#tell(keys?.filter(isKey) ?? null, 'elsewhere'));
   }
 
   /** @returns {Rules} */
   get rules() {
     return this.#rules;
+  }
+
+  /** How many records a newer page wrote; this one leaves them alone. */
+  get newer() {
+    return this.#newer.size;
+  }
+
+  /** Whether there is something stored, for all this page knows, that could not be read yet. */
+  get blind() {
+    return !this.#hasRead && this.trouble !== null && !['off', 'unavailable'].includes(this.trouble.kind);
   }
 
   /**
@@ -89,6 +114,14 @@ export class Store {
   onTrouble(watcher) {
     this.#troubled.add(watcher);
     return () => this.#troubled.delete(watcher);
+  }
+
+  /**
+   * Calls back when a change that was held can be made no more.
+   * @param {(error: unknown) => void} watcher
+   */
+  onDropped(watcher) {
+    this.#dropped.add(watcher);
   }
 
   /**
@@ -118,8 +151,9 @@ export class Store {
   async keys(prefix) {
     await this.#turn;
     const range = IDBKeyRange.bound(prefix, prefix + '\uffff');
-    const stored = (await this.#try((db) => db.getAllKeys('records', range))) ?? [];
-    const unsaved = this.#unsaved.flat().map(({ key }) => key);
+    const seen = await this.#try(() => this.#connection.look((records) => records.getAllKeys(range)));
+    const stored = (seen ?? [...this.#held.known.keys()].filter((key) => key.startsWith(prefix))).filter(isKey);
+    const unsaved = this.#held.changing;
     return [...new Set([...stored, ...unsaved.filter((key) => key.startsWith(prefix))])].sort();
   }
 
@@ -160,24 +194,29 @@ export class Store {
   /**
    * Makes several changes in one transaction: all of them or none.
    * @param {Change[]} changes
+   * @param {{ quiet?: boolean }} [how] quiet: nobody needs to hear of it
    * @returns {Promise<(Rec | undefined)[]>} the records as they are now
    */
-  changeTogether(changes) {
+  changeTogether(changes, { quiet = false } = {}) {
     for (const { key } of changes) kindOf(key);
     const turn = this.#turn.then(() => {
-      this.#unsaved.push(changes);
-      return this.#settle(changes);
+      this.#held.unsaved.push(changes);
+      return this.#settle(changes, quiet);
     });
     this.#turn = turn.catch(() => {});
     return turn;
   }
 
   /**
-   * Tries again to write what storage would not take.
+   * Tries again to write what storage would not take. Where site data was cleared, what is known here is put back.
    * @returns {Promise<Trouble | null>} the trouble that is left
    */
   async retry() {
-    const turn = this.#turn.then(() => this.#settle([]));
+    const cleared = this.trouble?.kind === 'cleared';
+    const turn = this.#turn.then(async () => {
+      if (cleared) await this.#try(() => this.#connection.putBack(this.#held.known.values()));
+      return this.#settle([], true);
+    });
     this.#turn = turn.catch(() => {});
     await turn;
     return this.trouble;
@@ -188,7 +227,19 @@ export class Store {
    * @returns {Promise<Aside[]>}
    */
   async aside() {
-    return (await this.#try(async (db) => db.getAll('aside'))) ?? [];
+    return (await this.#try(() => this.#connection.reach((db) => db.getAll('aside')))) ?? [];
+  }
+
+  /**
+   * The records that a newer page wrote, as they are stored.
+   * @returns {Promise<any[]>}
+   */
+  async newerRecords() {
+    const keys = [...this.#newer];
+    const raws = await this.#try(() =>
+      this.#connection.reach((db) => Promise.all(keys.map((key) => db.get('records', key)))),
+    );
+    return (raws ?? []).filter((raw) => raw !== undefined);
   }
 
   /**
@@ -197,19 +248,22 @@ export class Store {
    * @returns {Promise<void>}
    */
   async bringBack(ready) {
-    await this.#try(async (db) => {
-      if ((await db.count('aside')) === 0) return;
-      await ready;
-      const tx = db.transaction(['records', 'aside'], 'readwrite', STRICT);
-      for (const item of await tx.objectStore('aside').getAll()) {
-        const key = item.raw?.key;
-        const free = typeof key === 'string' && (await tx.objectStore('records').getKey(key)) === undefined;
-        if (!free || !this.#read(item.raw).record) continue;
-        await tx.objectStore('records').put(item.raw);
-        await tx.objectStore('aside').delete(/** @type {number} */ (item.id));
-      }
-      await tx.done;
-    });
+    await this.#try(() =>
+      this.#connection.reach(async (db) => {
+        if (db.version > LAYOUT || (await db.count('aside')) === 0) return;
+        await ready;
+        const tx = db.transaction(['records', 'aside'], 'readwrite', STRICT);
+        for (const item of await tx.objectStore('aside').getAll()) {
+          const key = item.raw?.key;
+          const free = typeof key === 'string' && (await tx.objectStore('records').getKey(key)) === undefined;
+          const { record, newer } = this.#read(item.raw);
+          if (!free || !(record || newer)) continue;
+          await tx.objectStore('records').put(item.raw);
+          await tx.objectStore('aside').delete(/** @type {number} */ (item.id));
+        }
+        await tx.done;
+      }),
+    );
   }
 
   /**
@@ -226,30 +280,25 @@ export class Store {
    * @returns {Promise<Rec[]>}
    */
   async #look(query) {
-    const raws = (await this.#try((db) => db.getAll('records', query))) ?? [];
+    const wanted = (/** @type {string} */ key) => (typeof query === 'string' ? key === query : query.includes(key));
+    const known = () => [...this.#held.known].filter(([key]) => wanted(key));
+    const raws = await this.#try(() => this.#connection.look((records) => records.getAll(query)));
     /** @type {Map<string, Rec>} */
-    const found = new Map();
-    for (const raw of raws) {
-      const { record } = this.#read(raw);
+    const found = new Map(raws ? [] : known());
+    const slices = new Slices();
+    for (const raw of raws ?? []) {
+      const { record, newer } = this.#read(raw);
       if (record) found.set(record.key, record);
-      else await this.#try((db) => this.#setAside(db, raw.key));
+      else if (newer) this.#newer.add(raw.key);
+      else await this.#try(() => this.#setAside(raw.key));
+      if (slices.full) await slices.next();
     }
-    this.#overlay(found, (key) => (typeof query === 'string' ? key === query : query.includes(key)));
+    if (raws) {
+      this.#hasRead = true;
+      this.#held.saw(found, wanted);
+    }
+    this.#held.overlay(found, wanted);
     return [...found.values()].sort((a, b) => (a.key < b.key ? -1 : 1));
-  }
-
-  /**
-   * Lays the changes that are not stored yet over what is.
-   * @param {Map<string, Rec>} found
-   * @param {(key: string) => boolean} wanted
-   */
-  #overlay(found, wanted) {
-    for (const { key, fn } of this.#unsaved.flat()) {
-      if (!wanted(key)) continue;
-      const now = fn(structuredClone(found.get(key)?.data));
-      if (now === GONE) found.delete(key);
-      else if (now !== undefined) found.set(key, seal(key, now, this.#rules.steps));
-    }
   }
 
   /**
@@ -269,50 +318,67 @@ export class Store {
   /**
    * Writes all that is not stored yet, oldest first.
    * @param {Change[]} asked the changes whose outcome the caller waits for
+   * @param {boolean} quiet
    * @returns {Promise<(Rec | undefined)[]>}
    */
-  async #settle(asked) {
+  async #settle(asked, quiet) {
     /** @type {(Rec | undefined)[]} */
     let now = [];
-    try {
-      for (; this.#unsaved[0]; this.#unsaved.shift()) now = await this.#write(this.#unsaved[0]);
-      this.#setTrouble(null);
-    } catch (error) {
-      const trouble = troubleBehind(error);
-      if (!trouble) {
-        this.#unsaved.shift();
-        throw error;
+    while (this.#held.unsaved[0]) {
+      const changes = this.#held.unsaved[0];
+      try {
+        now = await this.#connection.reach((db) => this.#write(db, changes));
+        this.#held.unsaved.shift();
+      } catch (error) {
+        const trouble = troubleBehind(error);
+        if (trouble) {
+          this.#setTrouble(trouble);
+          now = await Promise.all(asked.map(async ({ key }) => (await this.#look(key))[0]));
+          break;
+        }
+        this.#held.unsaved.shift();
+        if (changes === asked) throw error;
+        // An older change that can be made no more does not hold up what came after it, and is told.
+        for (const watcher of this.#dropped) watcher(error);
       }
-      this.#setTrouble(trouble);
-      now = await Promise.all(asked.map(async ({ key }) => (await this.#look(key))[0]));
     }
-    if (asked.length > 0) this.#tell([...new Set(asked.map(({ key }) => key))], 'here');
+    // That something could be written does not say that it can be read.
+    if (!this.#held.unsaved[0] && this.trouble && (await this.#works())) this.#setTrouble(null);
+    if (asked.length > 0 && !quiet) this.#tell([...new Set(asked.map(({ key }) => key))], 'here');
     return now;
   }
 
+  async #works() {
+    return this.#try(() => this.#connection.look((records) => records.getAll('settings').then(() => true)));
+  }
+
   /**
+   * @param {Database} db
    * @param {Change[]} changes
    * @returns {Promise<(Rec | undefined)[]>}
    */
-  async #write(changes) {
-    const db = await this.#open();
+  async #write(db, changes) {
+    if (db.version > LAYOUT) throw new Trouble('newer');
     const tx = db.transaction(['records', 'aside'], 'readwrite', STRICT);
     const records = tx.objectStore('records');
     try {
+      await this.#connection.same(tx);
       const now = [];
       for (const { key, fn, blind } of changes) {
         const raw = await records.get(key);
-        const { record, reason } = raw === undefined ? {} : this.#read(raw);
+        const { record, reason, newer } = raw === undefined ? {} : this.#read(raw);
         if (reason !== undefined) {
-          if (!blind) throw new Unreadable(key, reason);
+          if (!blind || newer) throw new Unreadable(reason);
           await setAside(tx, key, raw, reason);
         }
         const data = fn(record?.data);
+        const sealed = data === GONE ? undefined : data === undefined ? record : this.#checked(key, data);
         if (data === GONE) await records.delete(key);
-        else if (data !== undefined) await records.put(this.#checked(key, data));
-        now.push(data === GONE ? undefined : data === undefined ? record : seal(key, data, this.#rules.steps));
+        else if (data !== undefined) await records.put(sealed);
+        now.push(sealed);
       }
       await tx.done;
+      this.#held.wrote(changes, now);
       this.#askToPersist();
       return now;
     } catch (error) {
@@ -330,48 +396,35 @@ export class Store {
   #checked(key, data) {
     const record = seal(key, data, this.#rules.steps);
     const { reason } = this.#read(record);
-    if (reason !== undefined) throw new TypeError(`${key} was not stored: ${reason}`);
+    if (reason !== undefined) throw new Refused(reason);
     return record;
   }
 
-  /**
-   * @param {Database} db
-   * @param {string} key
-   */
-  async #setAside(db, key) {
-    const tx = db.transaction(['records', 'aside'], 'readwrite', STRICT);
-    const raw = await tx.objectStore('records').get(key);
-    const { reason } = raw === undefined ? {} : this.#read(raw);
-    if (reason !== undefined) await setAside(tx, key, raw, reason);
-    await tx.done;
+  /** @param {string} key */
+  #setAside(key) {
+    return this.#connection.reach(async (db) => {
+      if (db.version > LAYOUT) return;
+      const tx = db.transaction(['records', 'aside'], 'readwrite', STRICT);
+      const raw = await tx.objectStore('records').get(key);
+      const { reason, newer } = raw === undefined ? {} : this.#read(raw);
+      if (reason !== undefined && !newer) await setAside(tx, key, raw, reason);
+      await tx.done;
+    });
   }
 
   /**
    * @template T
-   * @param {(db: Database) => Promise<T>} work
+   * @param {() => Promise<T>} work
    * @returns {Promise<T | undefined>} undefined when storage does not work
    */
   async #try(work) {
     try {
-      return await work(await this.#open());
+      return await work();
     } catch (error) {
       const trouble = troubleBehind(error);
       if (!trouble) throw error;
       this.#setTrouble(trouble);
     }
-  }
-
-  /** @returns {Promise<Database>} */
-  #open() {
-    const lost = (/** @type {Trouble | null} */ trouble) => {
-      this.#db = null;
-      if (trouble) this.#setTrouble(trouble);
-    };
-    this.#db ??= connect(this.#name, lost).catch((error) => {
-      this.#db = null;
-      throw error;
-    });
-    return this.#db;
   }
 
   /** Asks the browser not to clear the records to make room. Some browsers ask the user, so this waits for a change. */
@@ -392,8 +445,11 @@ export class Store {
 
   /** @param {Trouble | null} trouble */
   #setTrouble(trouble) {
+    if (!trouble && this.#connection.old) return;
     const same = this.trouble?.kind === trouble?.kind;
     this.trouble = trouble;
+    clearTimeout(this.#again);
+    if (trouble && PASSING.includes(trouble.kind)) this.#again = setTimeout(() => this.retry(), AGAIN_MS);
     if (!same) for (const watcher of this.#troubled) watcher(trouble);
   }
 }

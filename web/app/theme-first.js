@@ -1,5 +1,7 @@
 // Runs before the first paint, so that no white page flashes in the dark.
 {
+  // Inside another page a touch could be stolen. Where the host does not forbid it, the page does not start.
+  if (window.top !== window) document.documentElement.dataset.framed = '';
   let theme = null;
   try {
     theme = localStorage.getItem('cure-reckoner.theme');

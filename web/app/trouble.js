@@ -2,25 +2,32 @@
  * What can go wrong with the browser's storage, in words for the page.
  */
 
-/** @typedef {'unavailable' | 'blocked' | 'full' | 'newer' | 'failed'} TroubleKind */
+/** @typedef {'off' | 'unavailable' | 'blocked' | 'full' | 'newer' | 'cleared' | 'failed'} TroubleKind */
 
 /** @type {Record<TroubleKind, string>} */
 const WORDS = {
+  off:
+    'This browser does not let this page keep anything: cookies and site data are blocked for it. ' +
+    'The page works as usual. Allow site data for this page in the browser, then reload; ' +
+    'or export the file before you close it.',
   unavailable:
-    'This browser keeps nothing for this page: storage is switched off, or this is a private window. ' +
-    'The page reckons as usual. Export the file before you close it.',
+    'This browser keeps nothing for this page: it has no storage here, as in some private windows. ' +
+    'The page works as usual. Export the file before you close it.',
   blocked:
     'The records are held by another tab with an older version of this page. ' +
     'Close the other tabs, then press Try again. Until then, export the file before you close this one.',
   full:
-    'The device has no room left, so the last changes are not kept. ' +
+    'The device has no room left, so the last changes are not stored. ' +
     'Export the file, make room on the device, then press Try again.',
   newer:
-    'The records were written by a newer version of this page. Reload to get it. ' +
-    'Until then nothing new is kept; export the file before you reload if you have typed anything.',
+    'This tab is old: a newer version of this page has the records. Reload to get it. ' +
+    'Until then nothing new is stored; export the file before you reload if you have typed anything.',
+  cleared:
+    'What this browser had stored for this page is gone: site data was cleared. What this tab shows is still here. ' +
+    'Put it back, or export the file before you close this tab.',
   failed:
-    'The browser could not keep the last changes. Press Try again. If that does not help, export the file, ' +
-    'then reload the page.',
+    'The browser could not read or store the records. What this tab shows is still here. Press Try again. ' +
+    'If that does not help, export the file, then reload the page.',
 };
 
 /** The names browsers give to what goes wrong. */
@@ -28,7 +35,7 @@ const WORDS = {
 const KINDS = {
   QuotaExceededError: 'full',
   VersionError: 'newer',
-  SecurityError: 'unavailable',
+  SecurityError: 'off',
   NotSupportedError: 'unavailable',
 };
 

@@ -1,6 +1,11 @@
 // Written by crate/examples/types.rs from the Rust types; do not edit.
 
 /**
+ * What is to be done.
+ */
+export type Act = "call_poison_centre" | "go_on_if" | "weigh_again" | "thin_now" | "throw_out" | "cook_now" | "chill_now" | "throw_out_brine" | "finish_now" | "get_medical_help";
+
+/**
  * One thing to do next.
  */
 export type Advice = { 
@@ -37,6 +42,11 @@ activity: string | null,
  * What it is worked from, and what it is not.
  */
 says: string, };
+
+/**
+ * A question.
+ */
+export type Ask = "ate_what" | "by_baby" | "ate_in_range" | "dose_judged" | "how_on" | "on_1h" | "more_meat" | "first_weighed" | "since_1d" | "raw_days" | "power_where" | "out_4h" | "reads_40" | "ice" | "got_40" | "air_90" | "warm_1h" | "warm_2h" | "thaw_fridge" | "thaw_quick" | "froze_where" | "ticked" | "jar" | "cold_all" | "past_5d" | "method" | "lost" | "cure_time_over" | "brine_what" | "brine_meat" | "metal_1h" | "heat_4h" | "past_140_4h" | "middle_140" | "fire_1h" | "cooled_since" | "since_2h" | "at_70_2h" | "at_41_6h" | "pack_eaten" | "vac_days" | "oil_2d";
 
 /**
  * Content of `plan_back`.
@@ -146,6 +156,14 @@ earlier?: Array<[string, number]>,
  */
 now: number, 
 /**
+ * Hours slept or away: nothing that can move falls into them.
+ */
+rests?: Array<Rest>, 
+/**
+ * Words for what is no job; empty ones stand as keys.
+ */
+words?: CalendarWords, 
+/**
  * The user's settings.
  */
 settings: Settings, };
@@ -183,6 +201,10 @@ batch: Batch,
  * The time now, in milliseconds since 1970.
  */
 now: number, 
+/**
+ * Hours slept or away: nothing that can move falls into them.
+ */
+rests?: Array<Rest>, 
 /**
  * Salt to soak it down to, when it is too salty.
  */
@@ -238,6 +260,14 @@ water?: string | null,
  */
 dissolved?: string | null, 
 /**
+ * How many weighings that is the sum of; nothing for two, salt and sugar.
+ */
+weighings?: number | null, 
+/**
+ * Sodium ascorbate or erythorbate in it, which a pumped belly wants; nothing where there is none.
+ */
+ascorbate?: string | null, 
+/**
  * For a pump or a pick-up: the share of green weight that goes in.
  */
 take?: string | null, 
@@ -265,6 +295,39 @@ also?: PutIn,
  * Whether it is cooked or hangs for months.
  */
 eaten?: Eaten, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
+ * Content of `draft`.
+ */
+export type AskDraft = { 
+/**
+ * Key of the cut, or `own`; nothing while none is chosen.
+ */
+cut?: string | null, 
+/**
+ * Green weight; nothing while none is typed.
+ */
+weight?: string | null, 
+/**
+ * Nitrite printed on the bag of cure; nothing for the recipe's.
+ */
+nitrite?: string | null, 
+/**
+ * The thickest piece; nothing for the usual one of the cut.
+ */
+thickness?: string | null, 
+/**
+ * The recipe to weigh by; nothing for a plain rub.
+ */
+recipe?: Recipe, 
+/**
+ * Work with a premix.
+ */
+premix?: boolean, 
 /**
  * The user's settings.
  */
@@ -312,6 +375,10 @@ vacuum: boolean,
  */
 packs?: string[], 
 /**
+ * Hours slept or away: nothing that can move falls into them.
+ */
+rests?: Array<Rest>, 
+/**
  * The user's settings.
  */
 settings: Settings, };
@@ -325,9 +392,9 @@ export type AskLarder = {
  */
 stock: Array<Kept>, 
 /**
- * Batches whose ticks take from it.
+ * Batches whose ticks take from it, and whose packs lie there.
  */
-batches: Array<Batch>, 
+batches: Array<Named>, 
 /**
  * The time now, in milliseconds since 1970.
  */
@@ -387,6 +454,10 @@ batches: Array<Named>,
  * The time now, in milliseconds since 1970.
  */
 now: number, 
+/**
+ * Hours slept or away: nothing that can move falls into them.
+ */
+rests?: Array<Rest>, 
 /**
  * The user's settings.
  */
@@ -470,6 +541,31 @@ count?: number | null,
 settings: Settings, };
 
 /**
+ * Content of `standing`.
+ */
+export type AskStanding = { 
+/**
+ * The batch.
+ */
+batch: Batch, 
+/**
+ * The time now, in milliseconds since 1970.
+ */
+now: number, 
+/**
+ * True for packs that go into the freezer.
+ */
+frozen?: boolean, 
+/**
+ * True for vacuum packs.
+ */
+vacuum?: boolean, 
+/**
+ * The user's settings.
+ */
+settings: Settings, };
+
+/**
  * Content of `stock`: cure thinned with salt or with water.
  */
 export type AskStock = { 
@@ -507,9 +603,22 @@ export type AskTrouble = {
  */
 card: string, 
 /**
- * What was chosen: pairs of ask and option.
+ * What was answered: pairs of question and answer. What the card does not ask now is kept and left alone.
  */
 chosen: Array<[string, string]>, };
+
+/**
+ * Content of `turned`.
+ */
+export type AskTurned = { 
+/**
+ * The recipe.
+ */
+recipe: Recipe, 
+/**
+ * The method it is turned to.
+ */
+method: Method, };
 
 /**
  * Content of `weigh_out`.
@@ -549,6 +658,51 @@ typed: boolean,
  * The answer that was given and could be taken.
  */
 answer: string | null, };
+
+/**
+ * What may be said of a batch.
+ */
+export type AssuredSheet = { 
+/**
+ * Its dose is in range.
+ */
+dose: boolean, 
+/**
+ * No cure is in it.
+ */
+no_cure: boolean, 
+/**
+ * The cure's times hold.
+ */
+cured: boolean, 
+/**
+ * Hot enough, class by class.
+ */
+hot: Array<boolean>, 
+/**
+ * To be taken out, class by class.
+ */
+pull: Array<boolean>, 
+/**
+ * Chilled in time, class by class.
+ */
+chilled: Array<boolean>, 
+/**
+ * All of it is cooked.
+ */
+cooked: boolean, 
+/**
+ * How long it keeps, in milliseconds since 1970.
+ */
+use_by: number | null, 
+/**
+ * It may be given.
+ */
+gift: boolean, 
+/**
+ * The next job may be done.
+ */
+go_on: boolean, };
 
 /**
  * The plan over all batches.
@@ -674,6 +828,10 @@ hunters: number,
  */
 each: number, 
 /**
+ * `each` counts pieces, not animals: one haunch of a deer that was shared.
+ */
+by_piece?: boolean, 
+/**
  * Weight of one animal as the row weighs it; nothing for what is usual.
  */
 weight?: string | null, 
@@ -681,6 +839,56 @@ weight?: string | null,
  * Index of its recipe; nothing where it is for none yet.
  */
 recipe?: number | null, };
+
+/**
+ * One thing for one bag.
+ */
+export type BagLine = { 
+/**
+ * Id of its line on the list of all: `cure:0`, `line:2`.
+ */
+id: string, 
+/**
+ * What to add.
+ */
+add: Figure, 
+/**
+ * What the scale shows after it; nothing for what is weighed apart.
+ */
+reads: Figure | null, };
+
+/**
+ * What goes into one bag.
+ */
+export type BagList = { 
+/**
+ * The bag.
+ */
+bag: number, 
+/**
+ * Places of its size classes in the batch.
+ */
+classes: Array<number>, 
+/**
+ * Its green weight.
+ */
+green: Figure, 
+/**
+ * What is weighed for it on one zeroing of the scale, and what the scale shows after each.
+ */
+bowl: Array<BagLine>, 
+/**
+ * Water and all else in a vessel of its own.
+ */
+vessel: Array<BagLine>, 
+/**
+ * The dose that it comes to.
+ */
+nitrite: Ppm | null, 
+/**
+ * How that is judged, on this scale.
+ */
+outcome: Outcome, };
 
 /**
  * One row of the plan.
@@ -761,6 +969,11 @@ places: Array<string>,
 cautions: Array<Caution>, };
 
 /**
+ * What a time rests on.
+ */
+export type Basis = "published" | "recipe" | "usual" | "forecast";
+
+/**
  * One batch, from the board to the label.
  */
 export type Batch = { 
@@ -809,6 +1022,14 @@ fire?: Fire,
  */
 fridge?: Array<FridgeReading>, 
 /**
+ * By which time it comes out of the cure, where the recipe's and the clock's differ and somebody has said.
+ */
+by?: By, 
+/**
+ * When it was thrown out, in milliseconds since 1970: nothing is assured of it any more.
+ */
+thrown_out?: number, 
+/**
  * Put away: finished or thrown out.
  */
 closed: boolean, 
@@ -825,6 +1046,23 @@ after?: CameOut, };
  * A belly by its rind.
  */
 export type Belly = "no" | "bare" | "rind_on";
+
+/**
+ * A weight as it stands in one box or in two.
+ */
+export type BothWays = { 
+/**
+ * Grams, `3175`.
+ */
+grams: string, 
+/**
+ * Whole pounds, `7`.
+ */
+pounds: string, 
+/**
+ * The ounces beside them, `0.5`.
+ */
+ounces: string, };
 
 /**
  * Cure for a brine, either way round.
@@ -910,6 +1148,11 @@ has: string | null,
 short: boolean, };
 
 /**
+ * Whose time a batch goes by in its cure.
+ */
+export type By = "clock" | "recipe";
+
+/**
  * A calendar file.
  */
 export type Calendar = { 
@@ -931,6 +1174,23 @@ cancelled: number,
 sent: Array<[string, number]>, };
 
 /**
+ * Words of the page for what is no job.
+ */
+export type CalendarWords = { 
+/**
+ * The mark of a chill after two hours.
+ */
+two_hours: string, 
+/**
+ * When it has to be cold.
+ */
+cold: string, 
+/**
+ * When the batch is ready.
+ */
+ready: string, };
+
+/**
  * What came out of a batch.
  */
 export type CameOut = { 
@@ -950,6 +1210,32 @@ taste?: string,
  * What to change next time.
  */
 change?: string, };
+
+/**
+ * What raw meat keeps.
+ */
+export type Capped = { 
+/**
+ * The last moment in the cure.
+ */
+last: number, 
+/**
+ * When it would have come out.
+ */
+wants: number, 
+/**
+ * Where the figure is from.
+ */
+source: string, 
+/**
+ * `published`, `quoted`, `judgement`.
+ */
+status: string, };
+
+/**
+ * A card: what went wrong.
+ */
+export type Card = "eaten" | "dose" | "power" | "warm" | "thaw" | "froze" | "forgot" | "sat" | "leak" | "brine" | "stall" | "fire" | "early" | "slow_cool" | "pack" | "vacuum" | "oil";
 
 /**
  * One line of a card.
@@ -1012,6 +1298,35 @@ export type Checked = {
 good: boolean, };
 
 /**
+ * How the chill stands: one option that holds to its end is enough.
+ */
+export type Chill = { "is": "not_begun" } | { "is": "running", 
+/**
+ * The stage it is in has to be read as done by then.
+ */
+until: number, } | { "is": "done", 
+/**
+ * When it was read cold.
+ */
+at: number, } | { "is": "late", 
+/**
+ * The stage that is over took so many minutes at least.
+ */
+minutes: number, 
+/**
+ * And might have taken so many.
+ */
+most: number, } | { "is": "unwatched", 
+/**
+ * The stage that is over may have taken so many minutes.
+ */
+minutes: number, 
+/**
+ * And might have taken so many.
+ */
+most: number, };
+
+/**
  * A stage of an option for chilling.
  */
 export type ChillRow = { 
@@ -1028,9 +1343,22 @@ stage: string,
  */
 says: string, 
 /**
- * True when its time is over.
+ * True when it was too slow, whatever happened between the readings.
  */
 late: boolean, 
+/**
+ * True when its time is over and nobody saw whether it was met.
+ */
+unseen: boolean, 
+/**
+ * Where nobody saw it: minutes from its start to its end in a refrigerator at 3 °C, alone on its shelf, by the model. A
+ * likely figure, never an assurance.
+ */
+by_model: number | null, 
+/**
+ * By how much a thermometer of a home may be off either way. What is read is judged as it is read.
+ */
+may_be_off: Figure, 
 /**
  * When its time ends; nothing while it has not begun or when it is done.
  */
@@ -1043,6 +1371,11 @@ expected: number | null,
  * What else must hold, and where it is published.
  */
 source: string, };
+
+/**
+ * An answer to a question.
+ */
+export type Choice = "cure" | "cured_meat" | "unsure" | "no" | "yes" | "too_much" | "too_little" | "rubbed" | "inside" | "under_1h" | "over_1h" | "under_1d" | "over_1d" | "within" | "longer" | "fridge" | "freezer" | "under_4h" | "over_4h" | "cold" | "warm" | "under_2h" | "over_2h" | "in_fridge" | "other" | "water_or_microwave" | "in_the_room" | "in_cure" | "out_of_cure" | "lighter" | "same" | "up_to_5d" | "over_5d" | "weighed" | "strong_brine" | "spoonful" | "more" | "used_brine" | "metal_tub" | "up_to_10d" | "over_10d" | "up_to_2d" | "over_2d";
 
 /**
  * A size class.
@@ -1098,6 +1431,89 @@ rules: Array<Rule>,
 soak: Soak | null, };
 
 /**
+ * What the log shows of one size class.
+ */
+export type ClassRecord = { 
+/**
+ * Its place in the batch.
+ */
+place: number, 
+/**
+ * What has to be read.
+ */
+needed: Needed, 
+/**
+ * How far it is cooked.
+ */
+heat: Heat, 
+/**
+ * What was read of its coldest piece in the end, over the fire or while it rose after it.
+ */
+read: string | null, 
+/**
+ * The part of the table's time that it earned, in ten-thousandths and rounded down, where a table may stand in.
+ */
+credit: number | null, 
+/**
+ * How it came up.
+ */
+come_up: ComeUp, 
+/**
+ * When it was taken out.
+ */
+pulled: number | null, 
+/**
+ * Partly cooked: it was over the fire, that ended at this time, and it is not hot enough.
+ */
+partly: number | null, 
+/**
+ * Since when it is no longer to be finished: partly cooked it was read cold, or it stood two hours.
+ */
+abandoned: number | null, 
+/**
+ * How the chill stands.
+ */
+chill: Chill, 
+/**
+ * What a keeping time is counted from: when it was taken out.
+ */
+heat_ended: number | null, };
+
+/**
+ * When a size class comes out.
+ */
+export type ClassUntil = { 
+/**
+ * Its place in the batch.
+ */
+class: number, 
+/**
+ * `8 Mallard breast`.
+ */
+name: string, 
+/**
+ * One in ten is through by then: nothing is looked at sooner.
+ */
+from: number, 
+/**
+ * Nine in ten are through: it comes out.
+ */
+until: number, 
+/**
+ * It is ready so long before the rest that it is worth a way.
+ */
+first: boolean, 
+/**
+ * Raw meat does not keep so long.
+ */
+capped: Capped | null, };
+
+/**
+ * What would clear a doubt.
+ */
+export type Clears = "nothing" | "next_time" | "eat_soon" | "change_recipe" | "weigh_pieces" | "say_cure" | "read_packet" | "mend_dose" | "say_cold" | "cool_now" | "thaw" | "rinse" | "take_out" | "cook_through" | "answer_reading" | "read_hot" | "finish_now" | "chill";
+
+/**
  * The scale is too coarse for this dose.
  */
 export type Coarse = { 
@@ -1122,9 +1538,9 @@ high: number,
  */
 ways: Array<Advice>, 
 /**
- * True when the list can be worked with a premix on this scale.
+ * One part of cure in so many, where the list can be worked with a premix on this scale.
  */
-premix_helps: boolean, 
+premix_parts: number | null, 
 /**
  * The range a premix would give, in ppm, where it helps.
  */
@@ -1134,6 +1550,39 @@ premix_range: [number, number] | null, };
  * Stable codes of [`Problem`].
  */
 export type Code = "missing" | "not_read" | "ambiguous_number" | "no_unit" | "wrong_unit" | "too_small" | "too_large" | "conflict" | "unknown" | "too_long" | "bad_form" | "cut" | "altered" | "version";
+
+/**
+ * The way up, in minutes.
+ */
+export type ComeUp = { "is": "not_begun" } | { "is": "running", 
+/**
+ * So long by now.
+ */
+minutes: number, 
+/**
+ * And so long at most.
+ */
+most: number, } | { "is": "fine", 
+/**
+ * It took so long.
+ */
+minutes: number, 
+/**
+ * And might have taken so long.
+ */
+most: number, } | { "is": "slow", 
+/**
+ * It took so long, up to now or to when it was hot or taken out.
+ */
+minutes: number, 
+/**
+ * And might have taken so long.
+ */
+most: number, } | { "is": "unseen", 
+/**
+ * What was read first.
+ */
+first: string, };
 
 /**
  * How the smoker is set up.
@@ -1188,7 +1637,12 @@ aim: string,
 /**
  * How it was made, for a premix or a stock of the user's own; its two percentages are those of the mix then.
  */
-made?: Made, };
+made?: Made, 
+/**
+ * The aim is a proposal: where the chosen rule has no room for it, the list is weighed for one that it has. Of a
+ * recipe that comes with the page; what a person types is judged as it stands.
+ */
+follows?: boolean, };
 
 /**
  * The clock of a batch.
@@ -1206,6 +1660,11 @@ planned: number | null,
  * When it came out.
  */
 ended: number | null, 
+/**
+ * When it comes out of the cure; before the cure is on, as if it went on now. Nothing where there is no stay.
+ * The course of the batch fills it in.
+ */
+until: Until | null, 
 /**
  * What is to be said of the whole: refrigerator, date, order.
  */
@@ -1250,7 +1709,11 @@ source: string,
 /**
  * `published`, `memory`, `judgement`; `none` where no range is known.
  */
-status: string, };
+status: string, 
+/**
+ * Thousandths of its weight that are bone where it is left in: low, typical, high; nothing where none is in such a cut.
+ */
+bone: [number, number, number] | null, };
 
 /**
  * What a cut shows.
@@ -1258,26 +1721,110 @@ status: string, };
 export type Cutting = "ring" | "even" | "too_salty" | "bland";
 
 /**
+ * A danger in a text.
+ */
+export type Danger = { 
+/**
+ * What it is.
+ */
+key: DangerKey, 
+/**
+ * The text that says it; empty for the whole.
+ */
+text: string, 
+/**
+ * Its figure: °F of a temperature, ppm of a dose, hours of a time; nothing where it has none.
+ */
+figure: string | null, 
+/**
+ * The figure of the rule, in the same unit.
+ */
+rule: string | null, };
+
+/**
+ * The kinds of danger.
+ */
+export type DangerKey = "temperature_danger" | "botulism" | "cook_low" | "cure_over" | "cure_under" | "two_agents" | "pure_agent" | "nitrate_present" | "not_cooked" | "parasite" | "cold_smoke" | "cure_unread";
+
+/**
+ * What asks for a temperature.
+ */
+export type Demand = "consumer" | "choice" | "jerky" | "recipe";
+
+/**
  * What a step does.
  */
 export type Do = "cure" | "rinse" | "soak" | "dry" | "smoke" | "cook" | "dry_out" | "rest" | "chill" | "pack";
 
 /**
- * A question about one reading.
+ * One doubt on a batch.
  */
 export type Doubt = { 
 /**
- * Its place in the list of readings.
+ * What is in doubt.
  */
-reading: number, 
+kind: Kind, 
 /**
- * What is odd about it, and what to do.
+ * The stage it arose in; it rides on to every later one.
  */
-says: string, 
+stage: Stage, 
 /**
- * What may have been meant, to choose from.
+ * What it does.
  */
-choices: Array<string>, };
+weight: Weight, 
+/**
+ * Place of the size class, where it is one class's.
+ */
+class: number | null, 
+/**
+ * Place of the recipe's line, where it is one line's.
+ */
+line: number | null, 
+/**
+ * Since when, in milliseconds since 1970, where that is known.
+ */
+since: number | null, 
+/**
+ * What would clear it.
+ */
+clears: Clears, 
+/**
+ * How long, in minutes.
+ */
+minutes: number | null, 
+/**
+ * What was read.
+ */
+read: Figure | null, 
+/**
+ * What has to be read.
+ */
+needed: Figure | null, };
+
+/**
+ * A batch that nobody has kept yet.
+ */
+export type Draft = { 
+/**
+ * The batch: without pieces while there is no weight.
+ */
+batch: Batch, 
+/**
+ * The weight in both ways of weighing, for a change of units.
+ */
+weight: BothWays | null, 
+/**
+ * The thickest piece with its neighbours on the way up and down; nothing where it is not known.
+ */
+thick: Thick | null, 
+/**
+ * The middle at which the recipe has it cooked, `74 °C`; nothing where it does not say.
+ */
+cook: Figure | null, 
+/**
+ * Where the usual thickness comes from.
+ */
+source: string, };
 
 /**
  * When and how the meat is eaten.
@@ -1399,6 +1946,10 @@ export type FireClass = {
  */
 name: string, 
 /**
+ * The facts that this is worded from.
+ */
+record: ClassRecord, 
+/**
  * What can be said.
  */
 state: FireState, 
@@ -1419,9 +1970,17 @@ consumer: Figure,
  */
 rule: string, 
 /**
- * Where to pull: the consumer temperature, or what was set.
+ * What has to be read: the strictest of rule, recipe and method.
+ */
+needed: Figure, 
+/**
+ * Where to pull: what has to be read, or what was set.
  */
 target: Figure, 
+/**
+ * How long it is held there by the table, where that lies below what has to be read.
+ */
+hold: string | null, 
 /**
  * The same in tenths, for the picture.
  */
@@ -1459,7 +2018,7 @@ outlook: Outlook | null,
  */
 no_outlook: string, 
 /**
- * When it was first read at its target.
+ * Since when it may be pulled: it is at its target, and hot enough.
  */
 reached: number | null, 
 /**
@@ -1488,6 +2047,10 @@ tenths: number, };
  * One reading.
  */
 export type FireReading = { 
+/**
+ * By which the page knows it again, whatever its place; empty in a record of before it had one.
+ */
+id?: string, 
 /**
  * Place of the size class in the batch; nothing for the cabinet.
  */
@@ -1528,7 +2091,7 @@ cabinet: Array<FirePoint>,
 /**
  * Questions about readings; while one stands, its class has no verdict.
  */
-doubts: Array<Doubt>, 
+doubts: Array<Questioned>, 
 /**
  * Yield and salt, once it was weighed after the fire.
  */
@@ -1542,9 +2105,9 @@ after_wrong: string,
  */
 smoker: Known, 
 /**
- * What the heat does not settle: the batch is not rinsed, it lies frozen, it was too warm.
+ * All that is in doubt on the batch, the gravest first.
  */
-open: Array<string>, 
+standing: Array<Doubt>, 
 /**
  * What stands beside every figure.
  */
@@ -1557,12 +2120,16 @@ published: Array<Published>, };
 /**
  * What can be said of a class.
  */
-export type FireState = "made_it" | "by_table" | "not_yet" | "cannot_say";
+export type FireState = "made_it" | "by_table" | "not_yet" | "colder" | "dried_first" | "cannot_say" | "in_doubt";
 
 /**
  * What a refrigerator did, from a time on until the next of these.
  */
 export type FridgeReading = { 
+/**
+ * By which the page knows it again, whatever its place; empty in a record of before it had one.
+ */
+id?: string, 
 /**
  * When, in milliseconds since 1970-01-01 UTC.
  */
@@ -1571,6 +2138,10 @@ at: number,
  * What was seen.
  */
 what: Seen, 
+/**
+ * Where the thermometer was.
+ */
+of?: Thermometer, 
 /**
  * What the thermometer said; nothing for what was not read.
  */
@@ -1606,9 +2177,52 @@ needs_weight: boolean,
 memory: boolean, };
 
 /**
+ * One thing found about a dose.
+ */
+export type Ground = "over" | "may_be_over" | "nitrate_over" | "nitrate_may_be_over" | "nitrate_not_allowed" | "too_little" | "may_be_too_little" | "in_range" | "no_cure" | "strength_unknown" | "strength_lethal" | "not_weighed" | "finished_decides" | "nitrate_alone" | "nitrate_no_figure" | "memory_alone" | "evens_out" | "may_even_out" | "diffuses_in" | "needs_accelerator" | "may_hold_more" | "is_in";
+
+/**
  * What kind of thing it is; decides the order of weighing and what dissolves.
  */
-export type Group = "cure" | "salt" | "sugar" | "liquid" | "spice";
+export type Group = "cure" | "salt" | "sugar" | "liquid" | "fat" | "spice";
+
+/**
+ * What hurts.
+ */
+export type Hazard = "nitrite" | "parasites" | "perfringens" | "botulism";
+
+/**
+ * How far a class is cooked.
+ */
+export type Heat = { "is": "unread" } | { "is": "in_question" } | { "is": "not_yet", 
+/**
+ * What was read.
+ */
+last: string, } | { "is": "colder", 
+/**
+ * When it was read hot enough.
+ */
+reached_at: number, 
+/**
+ * When it was read colder.
+ */
+later_at: number, 
+/**
+ * What was read then.
+ */
+later: string, } | { "is": "dried_first", 
+/**
+ * When drying began.
+ */
+dried_at: number, } | { "is": "hot", 
+/**
+ * Since when.
+ */
+at: number, } | { "is": "by_table", 
+/**
+ * Since when.
+ */
+at: number, };
 
 /**
  * A step that was put to a time by hand.
@@ -1626,6 +2240,11 @@ step: number,
  * When it is to begin.
  */
 at: number, };
+
+/**
+ * Whether the packet of a thing names nitrite or nitrate, E 249 to E 252.
+ */
+export type Holds = "unknown" | "none" | "yes";
 
 /**
  * Hours and room of the house.
@@ -1747,9 +2366,22 @@ early: string | null,
  */
 caution: string | null, 
 /**
- * For the step that ends the cure: each size class by the cure clock.
+ * The size class it is of; nothing for all that are left.
  */
-windows: Array<Window>, };
+class: number | null, 
+/**
+ * What its length rests on.
+ */
+kind: Basis, 
+/**
+ * Somebody has to be by all the while.
+ */
+presence: boolean, };
+
+/**
+ * How it is kept. One temperature for each.
+ */
+export type KeepWord = "in_cure" | "cold" | "cold_vacuum" | "frozen" | "not_yet" | "do_not_eat";
 
 /**
  * A stored thing under its id.
@@ -1763,6 +2395,11 @@ id: string,
  * The thing.
  */
 stock: Stock, };
+
+/**
+ * What is in doubt.
+ */
+export type Kind = "thrown_out" | "eaten_raw" | "hanging_unproven" | "recipe_too_warm" | "not_weighed" | "not_reckoned" | "cure_not_in" | "may_be_cure" | "dose_over" | "dose_may_be_over" | "dose_low" | "dose_may_be_low" | "dose_unknown" | "too_warm" | "may_be_too_warm" | "warm" | "power_off" | "frozen" | "not_rinsed" | "in_cure" | "out_early" | "not_read" | "reading_in_question" | "in_fire" | "not_hot" | "dried_first" | "colder_since" | "partly_cooked" | "partly_abandoned" | "slow_up" | "up_unseen" | "chilling" | "chill_late" | "chill_unread" | "past_keeping" | "dryness_untold";
 
 /**
  * What is known of the smoker.
@@ -1786,19 +2423,11 @@ tells: Smoked | null, };
  */
 export type Labels = { 
 /**
- * Why there is no label for what would be eaten or given: the dose holds the batch.
+ * All that is in doubt on the batch.
  */
-held: string | null, 
+doubts: Array<Doubt>, 
 /**
- * Why there is none yet: the meat is still in the cure.
- */
-waits: string | null, 
-/**
- * Where the log of the fire says otherwise than the ticks: what to look at.
- */
-asks: string | null, 
-/**
- * The bag label; then, unless held or in the cure, the pack label and the gift tag.
+ * The bag label and the pack label; the gift tag where nothing forbids to give it.
  */
 papers: Array<Paper>, 
 /**
@@ -1929,6 +2558,10 @@ name?: string,
  */
 allergens?: string, 
 /**
+ * Whether it holds nitrite or nitrate, of what the pantry does not know.
+ */
+agent?: Holds, 
+/**
  * How much.
  */
 share: Share, };
@@ -1977,6 +2610,23 @@ off: string, };
 export type Mark = "ok" | "care" | "stop" | "ask";
 
 /**
+ * Something in a recipe that may be a curing agent.
+ */
+export type MayHold = { 
+/**
+ * Why it may.
+ */
+why: Why, 
+/**
+ * Its place among the lines; among what was not read where that is why.
+ */
+at: number, 
+/**
+ * What it is called, or how it was written.
+ */
+name: string, };
+
+/**
  * How the cure gets into the meat.
  */
 export type Method = "rub" | "cover_brine" | "ground" | "pick_up" | "pumped" | "pumped_and_covered";
@@ -1995,6 +2645,43 @@ id: string,
 batch: Batch, };
 
 /**
+ * What has to be read before a class is hot enough.
+ */
+export type Needed = { 
+/**
+ * This or more.
+ */
+at: string, 
+/**
+ * What asks for it, the strictest.
+ */
+by: Demand, 
+/**
+ * The consumer temperature of this kind, whoever eats it.
+ */
+consumer: string, 
+/**
+ * Minutes it stays before it is cut.
+ */
+rest: number, 
+/**
+ * It has to be that hot before it is dried out.
+ */
+before_drying: boolean, 
+/**
+ * What the recipe asks for by itself.
+ */
+recipe: string | null, 
+/**
+ * The table whose time at temperature may stand in for the consumer temperature.
+ */
+table: Table | null, 
+/**
+ * Why none may, and why no lower one may be chosen.
+ */
+no_lower: NoLower | null, };
+
+/**
  * Jobs over all batches, the soonest first, and the state of each batch.
  */
 export type NextList = { 
@@ -2006,6 +2693,11 @@ jobs: Array<Job>,
  * One for each batch asked about, in the order of the request.
  */
 batches: Array<State>, };
+
+/**
+ * Why nothing below the consumer temperature is offered.
+ */
+export type NoLower = "not_asked" | "at_risk" | "minced" | "dried" | "parasites" | "no_table";
 
 /**
  * Something to be said.
@@ -2028,6 +2720,16 @@ says: string, };
  * No content: `{}`.
  */
 export type Nothing = Record<symbol, never>;
+
+/**
+ * What is odd about a reading.
+ */
+export type Odd = "to_come" | "earlier" | "boiling" | "above_cabinet" | "fell" | "too_fast";
+
+/**
+ * A condition on which an act stands.
+ */
+export type OnlyIf = "no_signs" | "in_range" | "on_the_outside" | "all_over_all" | "to_the_aim" | "once" | "cold" | "no_more_cure" | "no_slow_smoke" | "as_fresh" | "gap_logged" | "frozen_again" | "cold_within_hour" | "cook_through" | "later_cure" | "within_days" | "frozen_once_cooked" | "thawed_cold" | "weighed_now" | "rinsed" | "liquid_back" | "inert_tub" | "not_pitted" | "past_140_in_4h" | "no_wait" | "to_70_in_2h" | "to_41_in_6h" | "at_38_or_frozen" | "opened_to_thaw" | "bag_opened" | "eaten_today" | "oil_by_day_2";
 
 /**
  * A recipe from a link. Ask for its card to see the verdict; it is not saved by opening.
@@ -2115,6 +2817,10 @@ until: number | null,
  */
 over: boolean, 
 /**
+ * What forbids to keep it or to give it, where its batch is known.
+ */
+doubts: Array<Doubt>, 
+/**
  * Who got it.
  */
 to: string, 
@@ -2144,17 +2850,21 @@ what: string,
  */
 weight: string | null, 
 /**
- * Words before the date: `Keep cold. Use by`.
+ * How it is kept, before the date.
  */
-keep: string, 
+keep: KeepWord, 
 /**
- * The date, in milliseconds since 1970; nothing where no figure is known.
+ * The date, in milliseconds since 1970; nothing where it has not earned one.
  */
 until: number | null, 
 /**
  * What the date rests on, with its status.
  */
 basis: string, 
+/**
+ * On a bag: what its hour rests on; nothing where there is none.
+ */
+by: Basis | null, 
 /**
  * When it was put in the cure, or packed.
  */
@@ -2170,7 +2880,11 @@ blanks: Array<string>,
 /**
  * Sentences at the foot.
  */
-foot: Array<string>, };
+foot: Array<string>, 
+/**
+ * What holds it or forbids it: it stands on the paper, in place of a date.
+ */
+doubts: Array<Doubt>, };
 
 /**
  * What a paper is for.
@@ -2181,6 +2895,10 @@ export type PaperKind = "bag" | "pack" | "gift";
  * A size class: pieces of one species and cut that are alike.
  */
 export type Piece = { 
+/**
+ * By which the page knows it again, whatever its place; empty in a record of before it had one.
+ */
+id?: string, 
 /**
  * Key of a cut in the table, such as `mallard-breast`, or `own`.
  */
@@ -2194,6 +2912,10 @@ name?: string,
  */
 count: number, 
 /**
+ * Nobody counted them: `count` is reckoned from the weight and what is usual.
+ */
+about?: boolean, 
+/**
  * Weight of all of them together, or of each. Nothing: not weighed yet.
  */
 weight?: string | null, 
@@ -2206,9 +2928,17 @@ each: boolean,
  */
 thickness?: string | null, 
 /**
- * Skin or rind is on: salt comes in from one side only.
+ * Skin or rind is on: salt comes in from one side only. A cut that has its rind on by its name needs no such word.
  */
 skin?: boolean, 
+/**
+ * Its bone is in it and in its weight: the dose is counted over the meat alone.
+ */
+bone_in?: boolean, 
+/**
+ * The bag it lies in, where the sizes are bagged apart; nought while all lie in one.
+ */
+bag?: number, 
 /**
  * It was frozen and thawed before the cure.
  */
@@ -2264,6 +2994,10 @@ rows: Array<PieceRow>,
  */
 count: number, 
 /**
+ * Of one size at least nobody counted them.
+ */
+about: boolean, 
+/**
  * Green weight; the typical one when not all is weighed.
  */
 green: Figure, 
@@ -2278,7 +3012,11 @@ weighed: boolean,
 /**
  * Said where thicknesses differ so much that one time will not do for all.
  */
-mixed: string | null, };
+mixed: string | null, 
+/**
+ * What stands beside the dressing and the cutting up.
+ */
+cautions: Array<Caution>, };
 
 /**
  * A place in the profile. Shares are per mille of the final value.
@@ -2393,9 +3131,9 @@ limit: number,
  */
 source: string, 
 /**
- * `published`, `quoted` or `memory`.
+ * How well it is known.
  */
-status: string, };
+status: Status, };
 
 /**
  * One published table.
@@ -2445,7 +3183,32 @@ made?: Made,
 /**
  * The step of the scale that weighed it; nothing for the scale of the settings.
  */
-step?: string | null, };
+step?: string | null, 
+/**
+ * It went in where the list has a cure ticked, which did not: that tick was a slip. Without this word both count.
+ */
+instead?: boolean, };
+
+/**
+ * A question about one reading.
+ */
+export type Questioned = { 
+/**
+ * Its place in the list of readings.
+ */
+reading: number, 
+/**
+ * What is odd about it.
+ */
+odd: Odd, 
+/**
+ * What is odd about it, and what to do.
+ */
+says: string, 
+/**
+ * What may have been meant, to choose from.
+ */
+choices: Array<string>, };
 
 /**
  * Shelves or racks of one size.
@@ -2533,7 +3296,52 @@ grams: Array<string>,
 /**
  * Words that were not understood, and what is to be known; empty for a line that is plain.
  */
-flag: string, };
+flag: string, 
+/**
+ * What it is called in the text; empty where it names nothing.
+ */
+name: string, 
+/**
+ * How much, in its own unit, as least and most; empty where it does not say.
+ */
+amount: Array<string>, 
+/**
+ * That unit by its key, such as `lb` or `each`; empty without an amount.
+ */
+unit: string, 
+/**
+ * For how much meat or water: least and most, and the unit.
+ */
+per: [string, string, string] | null, 
+/**
+ * Per cent printed beside a cure.
+ */
+strength: string | null, 
+/**
+ * What is done, in order, where it is a step.
+ */
+steps: Array<ReadStep>, };
+
+/**
+ * One deed of a step as read; what it does not say is nothing.
+ */
+export type ReadStep = { 
+/**
+ * What is done; nothing where it is no step of the card, and stays as it was written.
+ */
+do: Do | null, 
+/**
+ * Minutes, least and most.
+ */
+minutes: [string, string] | null, 
+/**
+ * Degrees Celsius around it, least and most.
+ */
+at: [string, string] | null, 
+/**
+ * Degrees Celsius in the middle of the meat at which it ends.
+ */
+until: string | null, };
 
 /**
  * One value.
@@ -2586,6 +3394,14 @@ meat: Figure | null,
  */
 verdict: Verdict | null, 
 /**
+ * Dangers in what it tells to do.
+ */
+dangers: Array<Danger>, 
+/**
+ * The language it is in: nothing is assured of what is not English.
+ */
+tongue: Tongue, 
+/**
  * The recipe in proportions; nothing while a question is open.
  */
 recipe: Recipe | null, 
@@ -2633,7 +3449,11 @@ steps: Array<Step>,
 /**
  * Remarks for next time.
  */
-notes?: string, };
+notes?: string, 
+/**
+ * What stood in the text it was read from and was not understood, as it was written; each until somebody settles it.
+ */
+unread?: Array<string>, };
 
 /**
  * A recipe worked for one weight.
@@ -2678,37 +3498,37 @@ cautions: Array<Caution>, };
 export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": Settings } | { "stock": Stock };
 
 /**
- * What to do.
+ * What is to be done.
  */
 export type Remedy = { 
 /**
- * `ok`, `care`, `stop`, `ask`.
+ * Which end it is.
  */
-mark: 'ok' | 'care' | 'stop' | 'ask', 
+way: Way, 
 /**
- * `Throw it out`.
+ * The act.
  */
-word: string, 
+act: Act, 
 /**
- * The fact, with its figures.
+ * Conditions that all have to hold.
  */
-says: string, 
+only_if: Array<OnlyIf>, 
 /**
- * The next step.
+ * What hurts, where it has a name.
  */
-next: string, 
+hazard: Hazard | null, 
 /**
- * Where it comes from, with its status.
+ * Where it comes from.
  */
-source: string, };
+source: Source, };
 
 /**
  * One question with its content; see the table at the head of [`crate::door`].
  */
-export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "weigh_out": AskWeighOut } | { "check_dose": AskDose } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "trouble": AskTrouble } | { "plan_back": AskBack } | { "calendar": AskCalendar } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock } | { "cure_clock": AskClock } | { "learn_cut": AskCut } | { "larder": AskLarder } | { "ledger": AskLedger } | { "sources": Nothing };
+export type Request = { "read": ReadFields } | { "tables": Nothing } | { "starters": Nothing } | { "pieces": AskPieces } | { "card": AskCard } | { "turned": AskTurned } | { "weigh_out": AskWeighOut } | { "draft": AskDraft } | { "check_dose": AskDose } | { "standing": AskStanding } | { "next": AskNext } | { "link": AskLink } | { "open_link": AskOpen } | { "fire_log": AskFire } | { "check": Record } | { "read_recipe": AskReading } | { "plan_bag": AskBag } | { "trouble": AskTrouble } | { "plan_back": AskBack } | { "calendar": AskCalendar } | { "labels": AskLabels } | { "brine": AskBrine } | { "spoon": AskSpoon } | { "scale": AskScale } | { "stock": AskStock } | { "cure_clock": AskClock } | { "learn_cut": AskCut } | { "larder": AskLarder } | { "ledger": AskLedger } | { "sources": Nothing };
 
 /**
- * A stretch of rest.
+ * A stretch of rest: asleep, away, in the blind.
  */
 export type Rest = { 
 /**
@@ -2736,6 +3556,27 @@ gives: string,
  * What the clock says: salt at the centre after that time, per cent of the final.
  */
 centre: number, };
+
+/**
+ * Salt that comes into the meat with what is taken up of a brine, the cure's included.
+ */
+export type SaltIn = { 
+/**
+ * Of green weight, `1.8 %`.
+ */
+comes: Figure, 
+/**
+ * Least that tastes of a cure and lets one do its work, `1.5 %`.
+ */
+least: Figure, 
+/**
+ * True where less comes in.
+ */
+is_short: boolean, 
+/**
+ * What the least rests on: `common practice`.
+ */
+status: string, };
 
 /**
  * A measure of strength.
@@ -2849,6 +3690,11 @@ changed: string,
 still: string | null, };
 
 /**
+ * Where an answer comes from.
+ */
+export type Source = "poison_centers" | "infants" | "cfr_172" | "first_hour" | "least_120" | "cold_storage" | "power_fridge" | "power_freezer" | "danger_zone" | "thawing" | "big_thaw" | "clemson" | "trichinella" | "added_once" | "weighed_dose" | "brine_once" | "inert_vessel" | "come_up" | "part_cooked" | "food_code_cool" | "botulism_help" | "botulism_signs" | "vacuum_10d" | "oil_days" | "oil_hours";
+
+/**
  * Where the figures come from.
  */
 export type Sources = { 
@@ -2939,6 +3785,19 @@ high: string, };
 export type Stage = "pieces" | "weigh" | "cure" | "fire" | "pack";
 
 /**
+ * The doubts on a batch and what of it is assured.
+ */
+export type StandingSheet = { 
+/**
+ * Every doubt, what is past mending first.
+ */
+doubts: Array<Doubt>, 
+/**
+ * What may be said.
+ */
+assured: AssuredSheet, };
+
+/**
  * The recipes that come with the page.
  */
 export type Starters = { 
@@ -2964,11 +3823,15 @@ batch: string,
  */
 stage: Stage, 
 /**
- * True when the dose holds the batch.
+ * True when nothing on it may go on before a doubt is cleared, or at all.
  */
 held: boolean, 
 /**
- * `Held: dose is over the limit`, `In the cure, day 4`, `Not weighed out yet`.
+ * All that is in doubt, the gravest first.
+ */
+doubts: Array<Doubt>, 
+/**
+ * `In the cure, day 4`, `Not weighed out yet`; empty where it is held.
  */
 says: string, 
 /**
@@ -2978,7 +3841,20 @@ finished: boolean,
 /**
  * Every step and turn of the batch with its ticks, in order.
  */
-jobs: Array<Job>, };
+jobs: Array<Job>, 
+/**
+ * When it comes out of the cure; nothing before the cure is on.
+ */
+until: Until | null, 
+/**
+ * Every time of it, the jobs' among them; none before the cure is on.
+ */
+times: Array<Timed>, };
+
+/**
+ * How well a figure is known.
+ */
+export type Status = "published" | "quoted" | "memory";
 
 /**
  * One step after weighing.
@@ -3085,6 +3961,11 @@ mix: Cure, };
 export type System = "metric" | "us";
 
 /**
+ * Which rows are asked.
+ */
+export type Table = "meat65" | "meat70" | "bird";
+
+/**
  * Lists for pickers.
  */
 export type Tables = { 
@@ -3112,6 +3993,37 @@ scale_steps: Array<string>,
  * Settings of a new page.
  */
 settings: Settings, };
+
+/**
+ * What a cold reading was of.
+ */
+export type Thermometer = "fridge" | "meat" | "room";
+
+/**
+ * A thickness on the steps of a rule.
+ */
+export type Thick = { 
+/**
+ * `25 mm`, `1⅛ in`: reads back as a length.
+ */
+now: string, 
+/**
+ * One step less; nothing at the least.
+ */
+thinner: string | null, 
+/**
+ * One step more; nothing at the most.
+ */
+thicker: string | null, 
+/**
+ * True while it is the usual one of the cut and nobody has measured.
+ */
+usual: boolean, };
+
+/**
+ * What is through at its centre.
+ */
+export type Through = "colour" | "even";
 
 /**
  * Something done, with its time.
@@ -3143,6 +4055,44 @@ nitrate?: string | null,
 step?: string | null, };
 
 /**
+ * One time of a batch.
+ */
+export type Timed = { 
+/**
+ * `step:1`; `turn:0:2`; `draw:0` and `dry:0` of a size class that comes out of the cure first; `pull:0` of one over
+ * the fire; `two_hours:5` and `cold:5` of a chill; `end`.
+ */
+id: string, 
+/**
+ * Index of its step; the number of steps for the end.
+ */
+step: number, 
+/**
+ * The size class it is of; nothing for all that are left.
+ */
+class: number | null, 
+/**
+ * When, in milliseconds since 1970: its tick, or when it is due.
+ */
+at: number, 
+/**
+ * When it ends if begun then.
+ */
+ends: number | null, 
+/**
+ * What its length rests on, or of a mark its time.
+ */
+kind: Basis, 
+/**
+ * Somebody has to be by all the while.
+ */
+presence: boolean, 
+/**
+ * Where it was due before it made way for rest.
+ */
+moved: number | null, };
+
+/**
  * A job to tick that is not weighing.
  */
 export type Todo = { 
@@ -3160,25 +4110,87 @@ text: string,
 ticked: number | null, };
 
 /**
- * The cards, and what the open one asks and answers.
+ * The languages that are told apart.
+ */
+export type Tongue = "english" | "german" | "french" | "other";
+
+/**
+ * The cards, and how far the open one is.
  */
 export type Trouble = { 
 /**
- * Key, head and lead of every card, in order.
+ * Every card, in order.
  */
-cards: Array<[string, string, string]>, 
+cards: Array<Card>, 
 /**
- * What the open card asks: key, words, and its options by key and words.
+ * The questions answered so far that count, in the order in which they are asked.
  */
-asks: Array<[string, string, Array<[string, string]>]>, 
+answered: Array<[Ask, Choice]>, 
 /**
- * The answer, once all is chosen.
+ * The question that is open, with its answers.
  */
-answer: Remedy | null, 
+question: [Ask, Array<Choice>] | null, 
 /**
- * Cautions that stand beside an answer.
+ * The end, once nothing is open.
+ */
+remedy: Remedy | null, 
+/**
+ * Title of its source, with what the title says of the figures.
+ */
+source: string | null, 
+/**
+ * How the source is known: `published`, `quoted`, `memory`, `judgement`, `common practice`.
+ */
+status: string | null, 
+/**
+ * Cautions that stand beside an end.
  */
 cautions: Array<Caution>, };
+
+/**
+ * When a batch comes out. Times are in milliseconds since 1970.
+ */
+export type Until = { 
+/**
+ * The hour.
+ */
+at: number, 
+/**
+ * What it rests on.
+ */
+kind: Basis, 
+/**
+ * For a forecast: what nine pieces in ten have come to by then.
+ */
+through: Through | null, 
+/**
+ * By the clock, where every size in the cure has a thickness.
+ */
+clock: number | null, 
+/**
+ * By the recipe's own hours.
+ */
+recipe: number | null, 
+/**
+ * The two differ by more than a tenth of the recipe's hours.
+ */
+differs: boolean, 
+/**
+ * Raw meat does not keep as long as what it goes by would have it.
+ */
+capped: Capped | null, 
+/**
+ * The last moment that raw meat keeps in its cure, where that is known.
+ */
+last: number | null, 
+/**
+ * Size classes whose thickness the answer needs.
+ */
+needs_thickness: Array<number>, 
+/**
+ * Each size class that is still in and has a clock.
+ */
+classes: Array<ClassUntil>, };
 
 /**
  * The verdict on a dose.
@@ -3188,6 +4200,10 @@ export type Verdict = {
  * What can be said.
  */
 outcome: Outcome, 
+/**
+ * What that rests on, the deciding one first.
+ */
+grounds: Array<Ground>, 
 /**
  * True when all of the range supports it; false for "may be".
  */
@@ -3217,6 +4233,10 @@ nitrite: Ppm | null,
  */
 nitrate: Ppm | null, 
 /**
+ * Of what is taken out of a strong brine before it evens out: the nitrite at the surface then.
+ */
+surface: Ppm | null, 
+/**
  * The effective least, in ppm of sodium nitrite.
  */
 least: number, 
@@ -3245,6 +4265,11 @@ source: string,
  */
 next: Array<Advice>, 
 /**
+ * Of a dose that is on the meat and over: how much more raw meat would bring it to the middle between least and limit.
+ * Nothing where no amount is known to, an unweighed spoon above all.
+ */
+more_meat: Figure | null, 
+/**
  * An aim for the recipe, `160 ppm`, with which the same list is in range on this scale; while nothing is on the meat
  * yet and the aim it has does not do.
  */
@@ -3252,7 +4277,11 @@ aim: string | null,
 /**
  * Cautions that stand beside the figure.
  */
-cautions: Array<Caution>, };
+cautions: Array<Caution>, 
+/**
+ * What may hold nitrite or nitrate and is not counted.
+ */
+may_hold: Array<MayHold>, };
 
 /**
  * Where the brine stands.
@@ -3282,6 +4311,11 @@ depth: string, } | { "shape": "bag" } | { "shape": "water",
  * Its weight; a litre is 1000 g.
  */
 water: string, };
+
+/**
+ * Where a card ends: what was found, and what follows.
+ */
+export type Way = "poison_call" | "poison_baby" | "poison_over" | "ate_in_range" | "dose_hold" | "dose_thin" | "dose_out" | "dose_top_up" | "dose_raw" | "dose_old" | "power_unknown" | "power_long" | "power_cold" | "power_ice" | "power_thawed" | "power_chill" | "power_warm" | "warm_never" | "warm_chill" | "warm_out" | "thaw_old" | "thaw_cold" | "thaw_at_once" | "thaw_room" | "thaw_out" | "froze_cure" | "froze_after" | "forgot_in" | "forgot_likely" | "forgot_not_in" | "forgot_both" | "forgot_old" | "sat_warm" | "sat_old" | "sat_strong" | "sat_even" | "leak_little" | "leak_late" | "leak_raw" | "leak_old" | "brine_pour" | "brine_used" | "brine_move" | "brine_metal" | "stall_more_heat" | "stall_finish" | "stall_out" | "fire_slow" | "fire_relight" | "fire_oven" | "fire_out" | "early_cooled" | "early_finish" | "early_out" | "cool_now" | "cool_stood" | "cool_met" | "cool_slow" | "pack_doctor" | "pack_out" | "vacuum_old" | "vacuum_cold" | "vacuum_open" | "vacuum_out" | "oil_old" | "oil_cold" | "oil_out";
 
 /**
  * One line to weigh.
@@ -3397,35 +4431,27 @@ premix: Premix | null,
  */
 facts: Array<Fact>, 
 /**
+ * Where only a share of the brine goes in: the salt that comes into the meat by it.
+ */
+salt: SaltIn | null, 
+/**
+ * Where the sizes are bagged apart: the list of each bag, weighed into a bowl of its own.
+ */
+bags: Array<BagList>, 
+/**
  * Remarks on the list: salt that the cure alone exceeds, a line below the scale's step.
  */
 remarks: Array<string>, };
 
 /**
- * When a size class may be rinsed, in milliseconds since 1970.
+ * What a doubt does.
  */
-export type Window = { 
+export type Weight = "warns" | "holds" | "forbids";
+
 /**
- * Its place in the batch.
+ * Why something may be a curing agent.
  */
-at: number, 
-/**
- * `8 Mallard breast`.
- */
-name: string, 
-/**
- * As likely through as not: colour at the centre, where there is no cure even salt.
- */
-earliest: number, 
-/**
- * Nine in ten are through.
- */
-surely: number, 
-/**
- * Nine in ten have even salt, and the recipe's time is up: staying longer brings nothing. Not a limit by salt,
- * which only evens out where the dose is weighed.
- */
-latest: number, };
+export type Why = "not_asked" | "holds" | "name_says_so" | "not_read";
 
 /**
  * What is wished of a plan. Times are in milliseconds since 1970.
@@ -3455,8 +4481,11 @@ export interface Answers {
   starters: Starters;
   pieces: PieceSheet;
   card: RecipeCard;
+  turned: Opened;
   weigh_out: WeighSheet;
+  draft: Draft;
   check_dose: Verdict;
+  standing: StandingSheet;
   next: NextList;
   link: Link;
   open_link: Opened;

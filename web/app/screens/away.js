@@ -1,6 +1,6 @@
 /** Batches that are finished or thrown out. */
 import { html, nothing } from 'lit-html';
-import { tagMark } from '../widgets/icon.js';
+import { icon, tagMark } from '../widgets/icon.js';
 import { count } from '../words/names.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -22,7 +22,9 @@ export function away(app) {
         ${batches.slice(0, shown).map(
           ([id, batch]) =>
             html`<li>
-              <a class="batch" href="#/batch/${id}/pieces">${tagMark(batch.tag)}<b>${batch.name}</b></a>
+              <a class="batch" href="#/batch/${id}/pieces"
+                >${tagMark(batch.tag)}<b>${batch.name}</b>${batch.thrown_out === undefined ? nothing : html`<span class="p"><span class="flag stop">${icon('s-stop', '')}Thrown out</span></span>`}</a
+              >
             </li>`,
         )}
       </ul>
@@ -34,7 +36,7 @@ export function away(app) {
           : nothing
       }
     </div>`;
-    return { title: 'Put away', back: { href: '#/today', text: 'Today' }, one: true, view };
+    return { title: 'Put away', back: { href: '#/today', text: 'Batches' }, one: true, view };
   }
 
   return { draw };

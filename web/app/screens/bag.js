@@ -35,8 +35,11 @@ export function bag(app) {
   const keep = (/** @type {Row[]} */ now) => form.type('rows', JSON.stringify(now));
   /** Batches begun from this plan, while there is more in it. @returns {string[]} */
   const begun = () => JSON.parse(form.text('begun', '[]'));
-  const inAll = () => form.text('by') === 'all';
   const chosen = () => game.find(({ key }) => key === form.text('of'));
+  /** Of a large animal that was shared, pieces are counted: one haunch. */
+  const byPiece = () => form.text('by') === 'pieces' && Boolean(chosen()?.weighed);
+  const inAll = () => form.text('by') === 'all' || byPiece();
+  const howMany = () => (byPiece() ? 'How many pieces' : 'How many in all');
   /** Ids of the recipes of the plan, in the order of its rows. */
   const cards = () => [...new Set(rows().flatMap(({ card }) => (card && app.shelf.recipes.has(card) ? [card] : [])))];
   const killed = () => form.text('killed', isoDay(app.now()));
@@ -44,7 +47,7 @@ export function bag(app) {
   /** @returns {import('../widgets/form.js').Read[]} */
   const fields = () => [
     ...(inAll() ? [] : [/** @type {const} */ ({ key: 'hunters', label: 'Hunters', kind: 'count', stored: '1' })]),
-    { key: 'each', label: inAll() ? 'How many in all' : 'For each of them', kind: 'count', stored: '1' },
+    { key: 'each', label: inAll() ? howMany() : 'For each of them', kind: 'count', stored: '1' },
     ...(chosen()?.weighed
       ? /** @type {import('../widgets/form.js').Read[]} */ ([
           {
@@ -71,7 +74,14 @@ export function bag(app) {
       const like = rows().findLast((row) => kindOf(row.of) === kindOf(of))?.card;
       keep([
         ...rows(),
-        { of, hunters: Number(hunters), each: Number(each), ...(weight && { weight }), ...(like && { card: like }) },
+        {
+          of,
+          hunters: Number(hunters),
+          each: Number(each),
+          ...(byPiece() && { by_piece: true }),
+          ...(weight && { weight }),
+          ...(like && { card: like }),
+        },
       ]);
       for (const key of ['of', 'each', 'weight']) form.drop(key);
       app.say('Added to the plan.');
@@ -139,11 +149,12 @@ export function bag(app) {
           {
             name: 'by',
             legend: 'Counted',
-            options: /** @type {['each' | 'all', string][]} */ ([
+            options: /** @type {['each' | 'all' | 'pieces', string][]} */ ([
               ['each', 'For each hunter'],
               ['all', 'In all'],
+              ...(chosen()?.weighed ? [['pieces', 'By the piece']] : []),
             ]),
-            value: inAll() ? 'all' : 'each',
+            value: byPiece() ? 'pieces' : inAll() ? 'all' : 'each',
           },
           put('by'),
         )}
@@ -153,7 +164,7 @@ export function bag(app) {
                 form,
                 {
                   key: 'each',
-                  label: 'How many in all',
+                  label: howMany(),
                   stored: '1',
                   keys: 'numeric',
                   stepper: ['One less', 'One more'],
@@ -207,7 +218,7 @@ export function bag(app) {
         }
       </div>
     </div>`;
-    return { title: 'Plan the bag', back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
+    return { title: 'Plan the bag', back: { href: '#/more', text: 'More' }, view: [leaf, plate] };
   }
 
   /** What was begun from this plan, as long as there is more in it. */
@@ -367,15 +378,12 @@ export function bag(app) {
     const id = newId();
     const tag = app.shelf.freeTag(recipe.tag);
     const mine = (/** @type {unknown} */ _, /** @type {number} */ n) => rows()[n]?.card === card;
-    const pieces = sheet.rows.filter(mine).map(({ cut, name, pieces: n }) => ({ cut, name, count: n }));
+    const pieces = sheet.rows.filter(mine).map(({ cut, name, pieces: n }) => ({ id: newId(), cut, name, count: n }));
     const batch = { tag, name: recipe.name, recipe, pieces, killed: killed(), premix: false, ticks: [], closed: false };
     const before = rows();
-    const kept = await app.act(() => app.shelf.store.put(`batch/${id}`, batch), {
+    const kept = await app.act(() => app.shelf.add(`batch/${id}`, batch), {
       says: `Batch ${tag} is begun. Its pieces are still to be weighed.`,
-      back: () => {
-        keep(before);
-        return app.shelf.store.remove(`batch/${id}`);
-      },
+      after: () => keep(before),
     });
     if (!kept) return;
     const left = before.filter((row) => row.card !== card);

@@ -1,23 +1,21 @@
 /** A batch: finds it, and hands it to the screen of the stage. */
 import { html } from 'lit-html';
+import { fire } from './fire.js';
 import { labels } from './labels.js';
+import { pack } from './pack.js';
 import { pieces } from './pieces.js';
-import { stage } from './stage.js';
+import { cure } from './stage.js';
 import { weigh } from './weigh.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../app.js').Screen} Screen */
 
+/** @type {Record<string, (app: App, id: string, part: string) => Screen>} */
+const SCREENS = { pieces, weigh, cure, fire, pack, labels, tag: labels };
+
 /** @param {App} app @param {import('../router.js').Place} place @returns {Screen} */
 export function batch(app, { id, part }) {
-  const make = ['labels', 'tag'].includes(part)
-    ? labels
-    : part === 'pieces'
-      ? pieces
-      : part === 'weigh'
-        ? weigh
-        : stage;
-  const inner = make(app, id, /** @type {import('../types').Stage} */ (part));
+  const inner = (SCREENS[part] ?? pieces)(app, id, part);
   return {
     ...inner,
     draw: () => (app.shelf.batches.has(id) ? inner.draw() : (waits(app, id) ?? missing('This batch'))),
@@ -40,12 +38,12 @@ function waits(app, id) {
 export function missing(what) {
   return {
     title: 'Not here',
-    back: { href: '#/today', text: 'Today' },
+    back: { href: '#/today', text: 'Batches' },
     one: true,
     view: html`<div class="leaf">
       <h1 tabindex="-1">Not here</h1>
       <p class="near">${what} is not in this browser. It was deleted, or the address is from another device.</p>
-      <div class="block"><a class="btn wide" href="#/today">Go to Today</a></div>
+      <div class="block"><a class="btn wide" href="#/today">Go to Batches</a></div>
     </div>`,
   };
 }

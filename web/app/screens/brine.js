@@ -253,7 +253,7 @@ export function brine(app) {
         }
       </div>
     </div>`;
-    return { title: 'The brine bench', back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
+    return { title: 'The brine bench', back: { href: '#/more', text: 'More' }, view: [leaf, plate] };
   }
 
   const check = (/** @type {Event} */ event) => {

@@ -1,10 +1,16 @@
-/** Check a dose: cure that is already on the meat, or in the water. */
+/**
+ * I already put cure on it: what went on, judged as it is typed, with what is known filled in. Where it is too much the
+ * two lines to do now stand first, then whom to call, then one question at a time.
+ */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
+import { knownOf } from '../widgets/dose-known.js';
 import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { chooseCut, pick } from '../widgets/pick.js';
+import { tooMuch } from '../widgets/too-much.js';
+import { TroubleFlow } from '../widgets/trouble-flow.js';
 import { MEASURES, asked, withPutIn } from '../widgets/put-in.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { mixName } from '../words/mixes.js';
@@ -17,17 +23,21 @@ import { UNITS, hasBrine, takesShare } from '../words/names.js';
 /** @typedef {import('../widgets/put-in.js').Measure} Measure */
 /** @typedef {import('../widgets/form.js').Read} Read */
 
-/** @param {App} app @returns {import('../app.js').Screen} */
-export function dose(app) {
+/** @param {App} app @param {import('../router.js').Place} place @returns {import('../app.js').Screen} */
+export function dose(app, { id }) {
   const form = new Form('f', 'dose');
-  let batchId = '';
+  const known = knownOf(app, id);
+  const flow = new TroubleFlow(app, 'dose');
+  let batchId = id;
+  // What is not known must be asked for; what is may be looked at.
+  let rest = !known.green;
   const chosen = () => ({
-    method: /** @type {Method} */ (form.text('method', 'rub')),
-    eaten: /** @type {Eaten} */ (form.text('eaten', 'cooked')),
+    method: /** @type {Method} */ (form.text('method', known.method ?? 'rub')),
+    eaten: /** @type {Eaten} */ (form.text('eaten', known.eaten ?? 'cooked')),
     measure: /** @type {Measure} */ (form.text('measure', 'tsp')),
     packet: form.text('packet', 'known'),
     mix: app.settings.mixes?.find((mix) => mixName(mix) === form.text('packet')),
-    cut: form.text('cut'),
+    cut: form.text('cut', known.cut),
     second: form.text('second', 'no') === 'yes',
   });
 
@@ -36,7 +46,7 @@ export function dose(app) {
     const { method, measure, packet, second } = chosen();
     const unit = UNITS[app.settings.units].mass;
     return [
-      { key: 'green', label: 'Meat, green weight', kind: 'mass', unit },
+      { key: 'green', label: 'Meat, green weight', kind: 'mass', unit, stored: known.green },
       ...(takesShare(method)
         ? /** @type {Read[]} */ ([{ key: 'take', label: 'How much of the brine goes in', kind: 'share', unit: '%' }])
         : []),
@@ -61,7 +71,13 @@ export function dose(app) {
       { key: 'amount', label: 'I already put in', kind: 'amount', unit: measure },
       ...(packet === 'known'
         ? /** @type {Read[]} */ ([
-            { key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' },
+            {
+              key: 'nitrite',
+              label: 'Nitrite printed on the packet',
+              kind: 'printed',
+              unit: '%',
+              stored: known.nitrite,
+            },
             {
               key: 'nitrate',
               label: 'Nitrate printed on the packet',
@@ -133,11 +149,27 @@ export function dose(app) {
       app.draw();
     };
 
-    const leaf = html`<div class="leaf">
-      <form novalidate @submit=${check}>
-        ${errorSummary(form)}
-        <h1 tabindex="-1">Check a dose</h1>
-        <p class="small near">For cure that is already on the meat, or in the water.</p>
+    const went = html`<form class="leaf asked" novalidate @submit=${check}>
+      ${errorSummary(form)}
+      ${field(
+        form,
+        {
+          key: 'amount',
+          label: 'I already put in',
+          ...asked(measure),
+        },
+        on,
+      )}
+      ${pick({ name: 'measure', legend: 'Measure', hidden: true, look: 'snug', options: MEASURES, value: measure }, put('measure'))}
+    </form>`;
+    const others = html`<form class="leaf ways" novalidate @submit=${check}>
+      <details
+        ?open=${rest}
+        @toggle=${(/** @type {{ target: HTMLDetailsElement }} */ { target }) => (rest = target.open)}
+      >
+        <summary>
+          <span>The meat and the cure${known.says ? html` <span class="small">${known.says}</span>` : nothing}</span>
+        </summary>
         ${pick(
           {
             name: 'method',
@@ -154,7 +186,7 @@ export function dose(app) {
           },
           put('method'),
         )}
-        ${field(form, { key: 'green', label: 'Meat, green weight', hint: unit ? undefined : 'For example 3 lb 4 oz, or 1480 g.', unit }, on)}
+        ${field(form, { key: 'green', label: 'Meat, green weight', stored: known.green, hint: unit ? undefined : 'For example 3 lb 4 oz, or 1480 g.', unit }, on)}
         ${chooseCut(app, chosen().cut, put('cut'))}
         ${
           takesShare(method)
@@ -238,6 +270,7 @@ export function dose(app) {
                     label: 'Nitrite printed on the packet',
                     hint: 'Read it off the packet. Pink salt for the table has none.',
                     unit: '%',
+                    stored: known.nitrite,
                   },
                   on,
                 ),
@@ -254,16 +287,6 @@ export function dose(app) {
               ]
             : nothing
         }
-        ${field(
-          form,
-          {
-            key: 'amount',
-            label: 'I already put in',
-            ...asked(measure),
-          },
-          on,
-        )}
-        ${pick({ name: 'measure', legend: 'Measure', hidden: true, look: 'snug', options: MEASURES, value: measure }, put('measure'))}
         ${pick(
           {
             name: 'second',
@@ -315,24 +338,37 @@ export function dose(app) {
           },
           put('eaten'),
         )}
-        <div class="block"><button type="submit" class="btn wide ${verdict?.held ? '' : 'main'}">Check it</button></div>
-      </form>
-    </div>`;
-    const plate = html`<div class="plate">
-      <div class="stick">
-        <h2 class="vh" id="verdict-h" tabindex="-1">Verdict</h2>
-        ${
-          verdict
-            ? html`${verdictStrip(verdict)} ${evidence(verdict)}
-              ${nextSteps(verdict, verdict.held ? 'What to do next' : 'To be sure')} ${cautions(verdict.cautions)}
-              ${values ? keepWith(values) : nothing}`
-            : answer
-              ? problemStrip(app, answer.problems ?? [])
-              : strip('ask', 'Cannot say yet', html`${form.wrong.map(({ message }) => html`<span>${message} </span>`)}`)
-        }
+      </details>
+      <div class="block">
+        <button type="submit" class="btn wide ${verdict?.held || verdict ? '' : 'main'}">Check it</button>
       </div>
-    </div>`;
-    return { title: 'Check a dose', back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
+      ${verdict && values ? keepWith(values) : nothing}
+    </form>`;
+    const judged = html`<section class="leaf answered" aria-labelledby="verdict-h">
+      <h2 class="vh" id="verdict-h" tabindex="-1">Verdict</h2>
+      ${
+        verdict
+          ? verdict.outcome === 'over' && verdict.held
+            ? tooMuch(flow, verdict)
+            : html`${verdictStrip(verdict)} ${evidence(verdict)}
+              ${nextSteps(verdict, verdict.held ? 'What to do next' : 'To be sure')} ${cautions(verdict.cautions)}`
+          : answer
+            ? problemStrip(app, answer.problems ?? [])
+            : strip(
+                'ask',
+                'Cannot say yet',
+                form.text('amount').trim()
+                  ? html`${form.wrong.map(({ message }) => html`<span>${message} </span>`)}`
+                  : 'Type how much cure went on.',
+              )
+      }
+    </section>`;
+    return {
+      title: 'Cure already on',
+      name: 'Cure already on',
+      back: { href: id ? `#/batch/${id}/weigh` : '#/more', text: id ? 'Batch' : 'More' },
+      view: [went, judged, others],
+    };
   }
 
   const check = (/** @type {Event} */ event) => {
@@ -342,7 +378,7 @@ export function dose(app) {
     if (!good) return focusErrors();
     const head = document.getElementById('verdict-h');
     head?.focus();
-    head?.parentElement?.scrollIntoView({ block: 'start' });
+    head?.parentElement?.scrollIntoView({ block: 'nearest' });
   };
 
   /** @param {Record<string, string | null>} values */
@@ -350,11 +386,9 @@ export function dose(app) {
     const open = app.shelf.open().filter(([, batch]) => batch.recipe.method === chosen().method);
     if (open.length === 0) return nothing;
     const keep = async () => {
-      const was = app.shelf.batches.get(batchId);
       const { put_in, also } = question(values);
       const kept = await app.act(() => app.shelf.changeBatch(batchId, (batch) => withPutIn(batch, put_in, also)), {
         says: 'What was put in is kept with the batch.',
-        back: () => app.shelf.changeBatch(batchId, (batch) => withPutIn(batch, was?.put_in, was?.also)),
       });
       if (!kept) return;
       form.clear();

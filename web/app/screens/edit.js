@@ -9,8 +9,9 @@ import { stepFields } from '../widgets/edit-steps.js';
 import { field, wrong } from '../widgets/field.js';
 import { Form, errorSummary } from '../widgets/form.js';
 import { pick } from '../widgets/pick.js';
+import { settle } from '../widgets/settle.js';
 import { cautions, evidence, nextSteps, sayVerdict, verdictStrip } from '../widgets/verdict.js';
-import { EATEN, METHODS, hasBrine, takesShare } from '../words/names.js';
+import { EATEN, METHODS, takesShare } from '../words/names.js';
 import { missing } from './batch.js';
 import { NEW, initials } from './recipes.js';
 
@@ -38,8 +39,16 @@ export function edit(app, { id }) {
   /** @type {import('../core.js').Problem[]} what keeps the last change from being stored */
   let refused = [];
 
+  /** A tap on a button also leaves the field before it: the second change is made of what the first has left. */
+  let turn = Promise.resolve(true);
   /** @type {Editor['set']} */
-  async function set(change, undo) {
+  function set(change, undo) {
+    turn = turn.then(() => put(change, undo));
+    return turn;
+  }
+
+  /** @type {Editor['set']} */
+  async function put(change, undo) {
     const was = app.shelf.recipes.get(id);
     if (!was) return false;
     refused = ask('check', { recipe: change(was) }).problems ?? [];
@@ -47,10 +56,7 @@ export function edit(app, { id }) {
       app.draw();
       return false;
     }
-    return app.act(
-      () => app.shelf.changeRecipe(id, change),
-      undo ? { says: undo, back: () => app.shelf.changeRecipe(id, () => was), here: true } : undefined,
-    );
+    return app.act(() => app.shelf.changeRecipe(id, change), undo ? { says: undo, here: true } : undefined);
   }
 
   /** @type {Editor['left']} */
@@ -71,14 +77,11 @@ export function edit(app, { id }) {
   /** @param {Recipe['method']} method */
   const turnTo = (method) =>
     set(
-      (recipe) =>
-        withMethod(recipe, method, (item) =>
-          ['salt', 'sugar'].includes(app.tables.ingredients.find(({ key }) => key === item)?.group ?? ''),
-        ),
+      (recipe) => ask('turned', { recipe, method }).ok?.recipe ?? recipe,
       method === 'cover_brine'
         ? 'The method is changed. Salt and sugar now count on meat and water.'
         : takesShare(method)
-          ? 'The method is changed. Salt and sugar now count on the water.'
+          ? 'The method is changed. Salt and sugar now count on the water, so that as much of them comes into the meat.'
           : 'The method is changed. Look at what each share is of.',
     );
 
@@ -156,6 +159,7 @@ export function edit(app, { id }) {
         <h2>What else is weighed</h2>
         ${lines(recipe)}
       </section>
+      ${settle(answer.ok?.verdict.may_hold.filter(({ why }) => why === 'not_read') ?? [], set)}
       <section class="block">
         <h2>Steps after weighing</h2>
         ${steps(recipe)}
@@ -200,32 +204,4 @@ export function edit(app, { id }) {
   };
 
   return { draw, arrive };
-}
-
-const GREEN_WEIGHT = /** @type {const} */ ('green_weight');
-const MEAT_AND_WATER = /** @type {const} */ ('meat_and_water');
-const WATER = /** @type {const} */ ('brine');
-
-/**
- * The other method with the same lines. A brine begins with some water, and its salt and sugar count over meat and
- * water, or a rub's 2.2 % would be 1.4 %; where only a share of it goes in they count over the water. Without a brine
- * all shares are of meat again.
- * @param {Recipe} recipe
- * @param {Recipe['method']} method
- * @param {(item: string) => boolean} dissolves
- * @returns {Recipe}
- */
-function withMethod(recipe, method, dissolves) {
-  const dry = recipe.lines.filter(({ item }) => item !== 'water');
-  const brine = hasBrine(method);
-  const base = takesShare(method) ? WATER : MEAT_AND_WATER;
-  const lines = dry.map((line) => {
-    if (line.share.of === 'piece') return line;
-    const of = brine && dissolves(line.item) ? base : GREEN_WEIGHT;
-    return { ...line, share: { of, amount: line.share.amount } };
-  });
-  /** @type {Recipe['lines']} */
-  const water = brine ? [{ item: 'water', share: { of: 'green_weight', amount: '60 %' } }] : [];
-  const { take: _, ...rest } = recipe;
-  return { ...rest, method, ...(takesShare(method) && { take: '10 %' }), lines: [...water, ...lines] };
 }

@@ -1,4 +1,4 @@
-/** Help: the whole job by the demo batch, the words of the trade, where the figures come from. */
+/** How the job goes, by the demo batch; and the words of the trade, with where the figures come from. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { count, statusWords } from '../words/names.js';
@@ -6,6 +6,8 @@ import { demo } from './today.js';
 import { GLOSSARY } from '../words/glossary.js';
 
 /** @typedef {import('../app.js').App} App */
+
+const BACK = { href: '#/more', text: 'More' };
 
 /** @type {[string, string][]} The job from the bag to the gift, as the demo batch goes through it. */
 const JOB = [
@@ -31,7 +33,7 @@ const JOB = [
   ],
   [
     'Cure',
-    'Keep it at 2 to 4 °C (36 to 40 °F). Turn it when Today says so. The clock stops when it freezes, and does not hold above 4 °C.',
+    'Keep it at 2 to 4 °C (36 to 40 °F). Turn it when Batches says so. The clock stops when it freezes, and does not hold above 4 °C.',
   ],
   ['Rinse and dry', 'Rinse, pat dry, and leave it uncovered and cold until it feels tacky: the pellicle.'],
   [
@@ -54,7 +56,7 @@ const JOB = [
   ],
   [
     'Keep it safe',
-    'Every change is stored at once, and Undo takes it back. Keep and settings gives everything as one file: that is the copy. A recipe goes to a friend as a link or a square.',
+    'Every change is stored at once, and Undo takes it back. Settings and backup gives everything as one file: that is the copy. A recipe goes to a friend as a link or a square.',
   ],
 ];
 
@@ -73,20 +75,14 @@ function list(head, all) {
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function help(app) {
   function draw() {
-    const { ingredients } = app.tables;
-    const tables = ask('sources', {}).ok?.tables ?? [];
-    // Each source once, whatever it is of.
-    const spoons = /** @type {[string, string][]} */ ([
-      ...new Map(ingredients.map(({ source, status }) => [source + status, [source, status]])).values(),
-    ]);
     const view = html`<div class="leaf help">
-      <h1 tabindex="-1">Help</h1>
+      <h1 tabindex="-1">How the job goes</h1>
       <p class="lead near">
         The whole job, by the demo batch: mallard and teal from a weekend on the saltmarsh. Try it and walk through; it
         can be deleted at its Pieces.
       </p>
       <div class="gap">
-        <button type="button" class="btn wide" @click=${() => demo(app)}>Try the demo batch</button>
+        <button type="button" class="btn wide" @click=${() => demo(app)}>Try it with sample meat</button>
       </div>
       <p class="caution">
         Your local code, the food-safety authority and licensed practice decide. This page reckons; it does not license.
@@ -102,6 +98,31 @@ export function help(app) {
           )}
         </ol>
       </section>
+    </div>`;
+    return { title: 'How the job goes', back: BACK, one: true, view };
+  }
+
+  return { draw };
+}
+
+/** @param {App} app @returns {import('../app.js').Screen} */
+export function sources(app) {
+  function draw() {
+    const { ingredients } = app.tables;
+    const tables = ask('sources', {}).ok?.tables ?? [];
+    // Each source once, whatever it is of.
+    const spoons = /** @type {[string, string][]} */ ([
+      ...new Map(ingredients.map(({ source, status }) => [source + status, [source, status]])).values(),
+    ]);
+    const view = html`<div class="leaf help">
+      <h1 tabindex="-1">Sources and words</h1>
+      <section class="sec">
+        <h2>Where the figures come from</h2>
+        <p class="lead">
+          Published: read in the source. Quoted: read in a text that quotes it. The rest says what it is: treat it so.
+        </p>
+        ${tables.map(([head, all]) => list(head, all))} ${list('Weights of a level spoon', spoons)}
+      </section>
       <section class="sec">
         <h2>Words of the trade</h2>
         <dl class="words">
@@ -112,15 +133,8 @@ export function help(app) {
           )}
         </dl>
       </section>
-      <section class="sec">
-        <h2>Where the figures come from</h2>
-        <p class="lead">
-          Published: read in the source. Quoted: read in a text that quotes it. The rest says what it is: treat it so.
-        </p>
-        ${tables.map(([head, all]) => list(head, all))} ${list('Weights of a level spoon', spoons)}
-      </section>
     </div>`;
-    return { title: 'Help', back: { href: '#/today', text: 'Today' }, one: true, view };
+    return { title: 'Sources and words', back: BACK, one: true, view };
   }
 
   return { draw };

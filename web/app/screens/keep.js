@@ -1,4 +1,4 @@
-/** Keep and settings: units, scale, rule, light; the file with everything in it; what this page is. */
+/** Settings and backup: units, scale, rule, light; the file with everything in it; what this page is. */
 import { html, nothing } from 'lit-html';
 import { lastExport } from '../backup.js';
 import { icon } from '../widgets/icon.js';
@@ -7,6 +7,7 @@ import { pick } from '../widgets/pick.js';
 import { Transfer } from '../widgets/transfer.js';
 import { strip } from '../widgets/verdict.js';
 import { count, statusWords } from '../words/names.js';
+import { recordName } from '../words/record.js';
 import { clock, fullDate } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -35,7 +36,7 @@ export function keep(app) {
     const profile = tables.profiles.find(({ key }) => key === settings.profile);
     const change = (/** @type {Partial<typeof settings>} */ part) => app.act(() => app.shelf.changeSettings(part));
     const leaf = html`<div class="leaf">
-      <h1 tabindex="-1">Keep and settings</h1>
+      <h1 tabindex="-1">Settings and backup</h1>
       ${pick(
         {
           name: 'units',
@@ -93,7 +94,7 @@ export function keep(app) {
         ${transfer.draw()} ${setAside()} ${storage()} ${about()}
       </div>
     </div>`;
-    return { title: 'Keep and settings', back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
+    return { title: 'Settings and backup', back: { href: '#/more', text: 'More' }, view: [leaf, plate] };
   }
 
   function setAside() {
@@ -101,7 +102,7 @@ export function keep(app) {
     return html`<section class="block">
       <h3>Set aside, since they could not be read</h3>
       <ul class="rows">
-        ${aside.map(({ key, reason }) => html`<li><b>${key}</b><br /><span class="small">${reason}</span></li>`)}
+        ${aside.map(({ key, reason, raw }) => html`<li><b>${recordName(key, raw?.data)}</b><br /><span class="small">${reason}</span></li>`)}
       </ul>
       <p class="small near">
         Nothing of them is deleted. They go into the exported file, and come back if a later version can read them.
@@ -116,7 +117,7 @@ export function keep(app) {
       ${
         trouble
           ? html`<div class="gap">
-              ${strip('stop', 'Not kept', trouble.message, html`<div class="acts"><button type="button" class="btn less" @click=${() => app.shelf.store.retry()}>Try again</button></div>`)}
+              ${strip('stop', 'Not kept', trouble.message, html`<div class="acts"><button type="button" class="btn less" @click=${() => app.shelf.store.retry()}>${trouble.kind === 'cleared' ? 'Put it back' : 'Try again'}</button></div>`)}
             </div>`
           : html`<p class="near flag ok">${icon('s-ok', '')}Every change is stored as it is made.</p>
               <p class="small near">
@@ -150,6 +151,16 @@ export function keep(app) {
               : 'New versions announce themselves at the head of the page.'
         }
       </p>
+      ${
+        location.protocol === 'file:'
+          ? html`<p class="small near" data-one-file>
+              In some browsers other pages that are opened from a file on this device can read what this one keeps. Open
+              no file here that you do not trust, or use the hosted page instead: no other page can read its records.
+            </p>`
+          : html`<p class="small near">
+              ${app.offline ? 'Ready offline: it starts with no signal.' : 'Not ready offline yet: it still needs the network to start.'}
+            </p>`
+      }
     </section>`;
   }
 

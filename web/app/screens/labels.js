@@ -1,7 +1,9 @@
 /** Labels and tags of a batch: for the bag before it closes, for the packs, for what is given. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
+import { REGION } from '../locale.js';
 import { answered } from '../widgets/answer.js';
+import { batchHead, stateOf } from '../widgets/batch-head.js';
 import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { linkBase, onFile } from '../widgets/hand-on.js';
@@ -9,6 +11,7 @@ import { sheetOf } from '../widgets/label.js';
 import { PackBook } from '../widgets/packs.js';
 import { pick } from '../widgets/pick.js';
 import { strip } from '../widgets/verdict.js';
+import { pieceName } from '../words/names.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').PaperKind} PaperKind */
@@ -37,7 +40,12 @@ const MOST = 60;
 export function labels(app, id, part) {
   const form = new Form('labels', `labels.${id}`);
   /** @type {{ kind: PaperKind | '', stock: 'a4' | 'letter' | 'tape', frozen: boolean, vacuum: boolean }} */
-  const how = { kind: part === 'tag' ? 'gift' : '', stock: 'a4', frozen: false, vacuum: false };
+  const how = {
+    kind: part === 'tag' ? 'gift' : '',
+    stock: ['US', 'CA'].includes(REGION) ? 'letter' : 'a4',
+    frozen: false,
+    vacuum: false,
+  };
   const book = new PackBook(app, id);
   /** @param {Partial<typeof how>} change */
   const set = (change) => {
@@ -64,8 +72,12 @@ export function labels(app, id, part) {
 
   function draw() {
     const batch = /** @type {import('../types').Batch} */ (app.shelf.batches.get(id));
-    const bagged = batch.ticks.some(({ of }) => of === 'label');
-    const kind = how.kind || (bagged ? 'pack' : 'bag');
+    // Until it is out of the cure, what it lies in is a bag.
+    const out = batch.ticks.some(({ of }) => {
+      const [what, at] = of.split(':');
+      return what === 'pull' || (what === 'step' && batch.recipe.steps[Number(at)]?.do !== 'cure');
+    });
+    const kind = how.kind || (out ? 'pack' : 'bag');
     // What is on the list already is printed again without typing it anew.
     const here = book.here();
     const kept = kind === 'gift' ? (book.pack() ? [book.pack()] : []) : here;
@@ -81,14 +93,16 @@ export function labels(app, id, part) {
     const packs = read.values.length === count ? read.values : [];
     const answer = ask('labels', { batch, now: app.now(), frozen, vacuum, packs, settings: app.settings });
     const printed = read.texts.length ? read.texts : kept.map((pack) => pack?.weight?.text ?? '');
+    const state = stateOf(app, id, batch);
     const link = onFile ? null : ask('link', { recipe: batch.recipe, base: linkBase() }).ok;
     return {
       title: `Labels, ${batch.name}`,
-      back: { href: `#/batch/${id}/pack`, text: 'Pack' },
+      ...batchHead(app, id, batch, state && { ...state, doubts: answer.ok?.doubts ?? state.doubts }, 'labels'),
+      back: { href: `#/batch/${id}/pack`, text: 'Pack', tag: batch.tag },
       one: true,
       view: html`<div class="leaf labels">
         <div class="noprint">
-          <h1 tabindex="-1">Labels for batch ${batch.tag}</h1>
+          <h2>Labels</h2>
           ${pick({ name: 'paper', legend: 'What for', look: 'long', options: PAPERS, value: kind }, (kind) => set({ kind }))}
           ${pick({ name: 'stock', legend: 'Printed on', options: STOCKS, value: how.stock }, (stock) => set({ stock }))}
           ${field(form, { key: counted, label: kind === 'pack' ? 'How many packs' : 'How many', stored: String(count), stepper: ['One less', 'One more'], least: 1, keys: 'numeric' }, { typed: app.draw })}
@@ -161,34 +175,20 @@ export function labels(app, id, part) {
             form.text('what').trim(),
           );
           return html`${
-              ok.held
-                ? html`<div class="gap noprint">
-                    ${strip('stop', ok.held, 'The dose holds this batch: it gets no label for what is eaten or given.')}
+              paper
+                ? nothing
+                : html`<div class="gap noprint">
+                    ${strip('ask', 'No gift tag', 'What is in doubt is not given away.')}
                   </div>`
-                : nothing
-            }
-            ${
-              ok.waits && kind !== 'bag' && !ok.held
-                ? html`<div class="gap noprint">
-                    ${strip('ask', ok.waits, 'There is no pack and no gift of it yet.', html`<div class="acts"><button type="button" class="btn less" @click=${() => set({ kind: 'bag' })}>Print the bag label</button></div>`)}
-                  </div>`
-                : nothing
-            }
-            ${
-              ok.asks && kind !== 'bag'
-                ? html`<div class="gap noprint">
-                    ${strip('care', 'Log and ticks differ', ok.asks, html`<div class="acts"><a class="btn less" href="#/batch/${id}/fire">Look at the fire</a></div>`)}
-                  </div>`
-                : nothing
             }
             ${
               paper
                 ? html`<h2 class="noprint block">The sheet</h2>
-                    ${sheetOf({ paper, batch, id, count, weights: printed, to: kind === 'gift' ? book.to() : '', stock: how.stock, link, now: app.now() })}
+                    ${sheetOf({ paper, batch, id, count, weights: printed, to: kind === 'gift' ? book.to() : '', stock: how.stock, link, now: app.now(), nameOf: (piece) => pieceName(app, piece) })}
                     <div class="block noprint">
                       <button type="button" class="btn main wide" @click=${() => print()}>Print</button>
                     </div>
-                    ${kind === 'pack' ? book.putIn({ count, weights: read.values, until: paper.until, out: ok.out, frozen, done: () => form.clear(), give: () => (set({ kind: 'gift' }), scrollTo(0, 0)) }) : nothing}
+                    ${kind === 'pack' && paper.doubts.length === 0 ? book.putIn({ count, weights: read.values, until: paper.until, out: ok.out, frozen, done: () => form.clear(), give: () => (set({ kind: 'gift' }), scrollTo(0, 0)) }) : nothing}
                     ${kind === 'gift' ? book.give(read.values[0]) : nothing}`
                 : nothing
             }

@@ -4,13 +4,15 @@ import { ask, failed } from '../ask.js';
 import { newId } from '../shelf.js';
 import { answered, problemStrip } from '../widgets/answer.js';
 import { cardFoot, cardSteps, cardTable } from '../widgets/card.js';
-import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
+import { answerDoubt, answerRows, answerVerdict } from '../widgets/how-much-answer.js';
 import { tagMark } from '../widgets/icon.js';
+import { weighIn, weightField, weightText } from '../widgets/weight-field.js';
 import { cautions, evidence, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
 import { EATEN, METHODS } from '../words/names.js';
 import { canonical } from '../records.js';
-import { copyOf, pasted } from './recipes.js';
+import { isWritten, linkIn, toReader } from '../pasted.js';
+import { copyOf } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Recipe} Recipe */
@@ -18,8 +20,8 @@ import { copyOf, pasted } from './recipes.js';
 /** @param {App} app @param {import('../router.js').Place} place @returns {import('../app.js').Screen} */
 export function open(app, { part }) {
   const form = new Form();
-  let text = part || pasted.text;
-  pasted.text = '';
+  const units = () => /** @type {'us' | 'metric'} */ (form.text('units', app.settings.units));
+  let text = part;
   const back = { href: '#/recipes', text: 'Recipes' };
 
   function draw() {
@@ -58,7 +60,7 @@ export function open(app, { part }) {
         Nothing was kept or changed. Ask for the link once more, whole, or scan the square from the other screen.
       </p>
       ${again()}
-      <div class="block"><a class="btn quiet wide" href="#/today">Go to Today</a></div>
+      <div class="block"><a class="btn quiet wide" href="#/today">Go to Batches</a></div>
     </div>`;
   }
 
@@ -67,25 +69,48 @@ export function open(app, { part }) {
       novalidate
       @submit=${(/** @type {Event} */ event) => {
         event.preventDefault();
-        text = form.text('link').trim();
-        app.draw();
+        look(form.text('link'));
       }}
     >
-      ${field(form, { key: 'link', label: 'Paste the link or the code', look: 'words' }, { typed: app.draw })}
+      <div class="field">
+        <label for="f-link">Paste the link or the code</label>
+        <textarea
+          id="f-link"
+          rows="2"
+          .value=${form.text('link')}
+          @input=${(/** @type {{ target: HTMLTextAreaElement }} */ { target }) => {
+            form.type('link', target.value);
+            // What was written for a person needs no button: the reader has it.
+            if (isWritten(target.value)) toReader(app, target.value);
+          }}
+        ></textarea>
+      </div>
       <div class="gap"><button type="submit" class="btn wide">Look at it</button></div>
     </form>`;
   }
 
+  /** @param {string} typed */
+  function look(typed) {
+    text = linkIn(typed) || typed.trim();
+    app.draw();
+  }
+
   /** @param {Recipe} recipe */
   function shown(recipe) {
-    const answer = ask('card', { recipe, settings: app.settings });
+    const weight = form.read(
+      [{ key: 'weight', label: 'Meat', kind: 'mass', unit: 'g', stored: weightText(form, units()), optional: true }],
+      units(),
+      { quiet: true },
+    )?.weight;
+    const settings = { ...app.settings, units: units() };
+    const answer = ask('card', { recipe, settings, ...(weight && { weight }) });
     const leaf = html`<div class="leaf">
       <div class="head">
         ${tagMark(recipe.tag)}
         <h1 tabindex="-1">${recipe.name}</h1>
         <p>Handed on to you. ${METHODS[recipe.method]}. ${EATEN[recipe.eaten]}.</p>
       </div>
-      ${question(recipe)}
+      ${yours(recipe, weight ?? '', settings)} ${question(recipe)}
       ${answered(app, answer, (card) => html`${cardTable(card)} ${cardSteps(card.steps)} ${cardFoot(card, recipe)}`)}
     </div>`;
     const plate = html`<div class="plate">
@@ -103,15 +128,41 @@ export function open(app, { part }) {
     return [leaf, plate];
   }
 
+  /**
+   * The same answer as on the first screen, by this recipe and before it is kept.
+   * @param {Recipe} recipe
+   * @param {string} weight
+   * @param {import('../types').Settings} settings
+   */
+  function yours(recipe, weight, settings) {
+    const draft = ask('draft', { recipe, settings, ...(weight && { weight }) }).ok;
+    const sheet = weight && draft ? ask('weigh_out', { batch: draft.batch, settings }).ok : undefined;
+    const turn = () => {
+      weighIn(form, units() === 'us' ? 'metric' : 'us', draft?.weight);
+      app.draw();
+    };
+    const left = () => {
+      form.read(
+        [{ key: 'weight', label: 'Meat', kind: 'mass', unit: 'g', stored: weightText(form, units()), optional: true }],
+        units(),
+      );
+      app.draw();
+    };
+    return html`<div class="asked gap">
+        ${weightField(form, { label: 'How much have you?', units: units(), turn }, { typed: app.draw, left })}
+      </div>
+      ${sheet ? html`<div class="gap">${answerDoubt(sheet)} ${answerRows({ sheet })} ${answerVerdict(sheet)}</div>` : nothing}`;
+  }
+
   /** @param {Recipe} recipe */
   function question(recipe) {
     const same = app.shelf.cards().filter(([, one]) => one.name === recipe.name);
-    const equal = same.find(([, one]) => canonical(one) === canonical(recipe));
+    const equal = same.find(([, one]) => canonical(told(one)) === canonical(told(recipe)));
     if (equal) {
       return html`<p class="gap">You have this very card already.</p>
         <div class="pair gap">
           <a class="btn main" href="#/recipe/${equal[0]}">Open mine</a>
-          <a class="btn quiet" href="#/today">Not now</a>
+          <a class="btn quiet" href="#/recipes">Not now</a>
         </div>`;
     }
     if (same[0]) {
@@ -120,26 +171,28 @@ export function open(app, { part }) {
         <div class="pair gap">
           <button type="button" class="btn" @click=${() => keep(newId(), copyOf(app, recipe))}>Keep both</button>
           <button type="button" class="btn" @click=${() => keep(mine, recipe, was)}>Replace mine</button>
-          <a class="btn quiet" href="#/today">Not now</a>
+          <a class="btn quiet" href="#/recipes">Not now</a>
         </div>`;
     }
     return html`<p class="gap">Nothing is kept until you say so.</p>
       <div class="pair gap">
         <button type="button" class="btn main" @click=${() => keep(newId(), recipe)}>Keep this recipe</button>
-        <a class="btn quiet" href="#/today">Not now</a>
+        <a class="btn quiet" href="#/recipes">Not now</a>
       </div>`;
   }
 
   /** @param {string} id @param {Recipe} recipe @param {Recipe} [was] */
   async function keep(id, recipe, was) {
-    const { store } = app.shelf;
-    const kept = await app.act(() => store.put(`recipe/${id}`, recipe), {
-      says: was ? `${recipe.name} is replaced.` : `${recipe.name} is kept.`,
-      back: () => (was ? store.put(`recipe/${id}`, was) : store.remove(`recipe/${id}`)),
-    });
+    const work = () => app.shelf.move([{ key: `recipe/${id}`, from: was, to: recipe }]);
+    const kept = await app.act(work, { says: was ? `${recipe.name} is replaced.` : `${recipe.name} is kept.` });
     // The way back must not lead to the question again.
     if (kept) app.go(`#/recipe/${id}`, { replace: true });
   }
 
   return { draw };
+}
+
+/** A recipe as a link tells it: whether its aim follows the rule of the place is not told. @param {Recipe} recipe */
+function told({ cures = [], ...recipe }) {
+  return { ...recipe, cures: cures.map(({ follows, ...cure }) => cure) };
 }

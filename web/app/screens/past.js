@@ -3,8 +3,10 @@ import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
-import { tagMark } from '../widgets/icon.js';
-import { UNITS, count, shortCode } from '../words/names.js';
+import { stateOf } from '../widgets/batch-head.js';
+import { icon, tagMark } from '../widgets/icon.js';
+import { heldWords, markOf } from '../words/doubts.js';
+import { UNITS, count, pieceName, shortCode } from '../words/names.js';
 import { fullDate } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -22,6 +24,8 @@ export function past(app) {
   let beside = [];
   /** @type {Map<Batch, string>} all the words of a batch, made once */
   const words = new Map();
+  /** What is in doubt on a batch, asked once for as long as it does not change. @type {WeakMap<Batch, import('../types').Doubt[]>} */
+  const doubted = new WeakMap();
   const bag = new Form('bag');
   /** What the core last said of them, and of what it was asked. @type {{ of: string, said: import('../types').Ledger | undefined }} */
   let book = { of: '', said: undefined };
@@ -123,7 +127,7 @@ export function past(app) {
           : nothing
       }
     </div>`;
-    return { title: 'All batches', back: { href: '#/today', text: 'Today' }, one: true, view };
+    return { title: 'All batches', back: { href: '#/today', text: 'Batches' }, one: true, view };
   }
 
   /** True where a bag is sought by what it weighs or measures. */
@@ -175,7 +179,7 @@ export function past(app) {
         >${tagMark(batch.tag)}<b>${batch.name}</b
         ><span class="p">${shortCode(batch.tag, id)}, ${dayOf(batch)}${batch.closed ? ', put away' : ''}</span></a
       >
-      ${book?.why?.map((says) => html`<span>${says}</span>`)}
+      ${doubtOf(id, batch)} ${book?.why?.map((says) => html`<span>${says}</span>`)}
       ${
         book?.green && !book.why?.length
           ? html`<span>${book.green} green${book.out ? html`, ${book.out} came out` : nothing}</span>`
@@ -188,6 +192,17 @@ export function past(app) {
         </button></span
       >
     </li>`;
+  }
+
+  /** What is past mending or still in doubt goes with a batch into every list. @param {string} id @param {Batch} batch */
+  function doubtOf(id, batch) {
+    const doubts = doubted.get(batch) ?? stateOf(app, id, batch)?.doubts ?? [];
+    doubted.set(batch, doubts);
+    const grave = doubts.find(({ weight, kind }) => weight !== 'warns' && kind !== 'past_keeping');
+    const says = grave ? heldWords([grave], batch, (piece) => pieceName(app, piece)) : '';
+    return grave && says
+      ? html`<span class="flag ${markOf(grave)}">${icon(`s-${markOf(grave)}`, '')}<span>${says}</span></span>`
+      : nothing;
   }
 
   /** @param {Batch[]} two */

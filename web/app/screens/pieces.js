@@ -1,14 +1,19 @@
-/** Pieces: what is on the board, and the green weight that every share is worked from. */
-import { lastTime } from '../widgets/outcome.js';
+/** Pieces: how much meat, the weight that every share is worked from; and each size of it. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { aboutBatch } from '../widgets/about-batch.js';
 import { problemStrip } from '../widgets/answer.js';
-import { batchHead, stateOf } from '../widgets/batch-head.js';
+import { batchHead, batchNote, stateOf } from '../widgets/batch-head.js';
+import { doors } from '../widgets/doors.js';
 import { ends, num } from '../widgets/figure.js';
 import { icon, shape } from '../widgets/icon.js';
+import { lastTime } from '../widgets/outcome.js';
 import { PieceForm } from '../widgets/piece-form.js';
+import { pinned } from '../widgets/pinned.js';
+import { stageAction } from '../widgets/stage-view.js';
 import { strip } from '../widgets/verdict.js';
+import { why } from '../widgets/why.js';
+import { glue } from '../words/glue.js';
 import { count } from '../words/names.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -20,83 +25,78 @@ import { count } from '../words/names.js';
 export function pieces(app, id) {
   const form = new PieceForm(app, id);
   const about = aboutBatch(app, id);
+  // Asked for at once where there is nothing yet; it stays open for as long as one stays here.
+  let adding = !app.shelf.batches.get(id)?.pieces.length;
 
   function draw() {
     const batch = /** @type {Batch} */ (app.shelf.batches.get(id));
+    const state = stateOf(app, id, batch);
     const { ok, problems } = ask('pieces', { pieces: batch.pieces, settings: app.settings });
     const any = batch.pieces.length > 0;
-    const open = batch.pieces.findIndex(({ weight }) => !weight);
-    // A weight that no such piece has is asked about before anything is worked from it.
-    const odd = ok?.rows.some(({ doubt }) => doubt) ?? false;
-    const leaf = html`<div class="leaf">
-      ${batchHead(id, batch, stateOf(app, id, batch), 'pieces')}
-      <section class="sec">
-        <h2>Pieces</h2>
-        <p class="lead">Trimmed and patted dry. Pieces of one size make a class; measure the thickest part of it.</p>
-        ${lastTime(app, id, batch)} ${any && ok ? sheetOf(ok) : nothing}
-        ${any && problems ? html`<div class="gap">${problemStrip(app, problems)}</div>` : nothing}
-      </section>
-      ${
-        any && ok
-          ? html`<div class="block">
-                ${
-                  open < 0 || form.begun
-                    ? nothing
-                    : html`<button type="button" class="btn main wide" @click=${() => form.edit(open)}>
-                        Weigh the ${ok.rows[open]?.name}
-                      </button>`
-                }
-              </div>
-              <div class="gap">
-                <a class="btn wide ${open < 0 && !form.begun && !odd ? 'main' : ''}" href="#/batch/${id}/weigh"
-                  >${odd ? 'The weights are right: go to weigh-out' : 'Go to weigh-out'}</a
-                >
-              </div>`
-          : nothing
-      }
-      ${about(batch)}
-    </div>`;
-    const plate = html`<div class="plate"><div class="stick">${form.draw(batch, any)}</div></div>`;
     return {
       title: `Pieces, ${batch.name}`,
-      back: { href: '#/today', text: 'Today' },
-      view: any ? [leaf, plate] : [leaf, plate],
+      ...batchHead(app, id, batch, state, 'pieces'),
+      view: [
+        html`<h2 class="vh">Pieces</h2>`,
+        html`<div class="leaf answer">
+          ${any && ok ? answer(batch, ok, state?.doubts ?? []) : any && problems ? problemStrip(app, problems) : nothing}
+          ${any ? nothing : form.draw(batch, any)} ${lastTime(app, id, batch)}
+        </div>`,
+        html`<div class="plate rest">
+          ${any && ok ? sizes(ok) : nothing} ${any ? asked(batch) : nothing}
+          ${any && ok ? why('pieces', [batchNote(batch, state), reasons(ok)]) : nothing} ${about(batch)}
+          ${doors('Elsewhere', nothing)}
+        </div>`,
+      ],
     };
   }
 
-  /** @param {PieceSheet} sheet */
-  function sheetOf(sheet) {
-    return html`<table class="tbl">
-        <caption class="vh">
-          Size classes
-        </caption>
-        <thead>
-          <tr>
-            <th scope="col">Size class</th>
-            <th scope="col">All</th>
-          </tr>
-        </thead>
-        <tbody>
-          ${sheet.rows.map(row)}
-        </tbody>
-      </table>
-      <div class="total">
-        <div>
-          <span class="cap"
-            >Green weight, ${count(sheet.count, 'piece')}${sheet.weighed ? '' : ', usual for what is not weighed'}</span
-          >
-          ${num(sheet.green)}
-        </div>
-      </div>
+  /** @param {Batch} batch @param {PieceSheet} sheet @param {import('../types').Doubt[]} doubts */
+  function answer(batch, sheet, doubts) {
+    const open = batch.pieces.findIndex(({ weight }) => !weight);
+    // A weight that no such piece has is asked about before anything is worked from it.
+    const odd = sheet.rows.some(({ doubt }) => doubt);
+    const next =
+      open >= 0
+        ? html`<button type="button" class="btn main" @click=${() => form.edit(open)}>
+            Weigh the ${sheet.rows[open]?.name}
+          </button>`
+        : html`<a class="btn main" href="#/batch/${id}/weigh"
+            >${odd ? 'The weights are right. Go to Weigh' : 'Go to Weigh'}</a
+          >`;
+    return html`<p class="small">
+        Meat, trimmed:
+        ${sheet.about ? 'about ' : ''}${count(sheet.count, 'piece')}${sheet.weighed ? '' : ', usual for what is not weighed'}
+      </p>
+      <div class="fig total">${num(sheet.green)}</div>
+      ${form.begun ? nothing : stageAction(id, doubts, 'pieces', () => pinned(next))}
       ${
         sheet.green_range
-          ? html`<p>
-              <b class="nowrap">${ends(sheet.green_range)}</b> until all is weighed. Nothing can be ticked on the
-              weigh-out before that.
+          ? html`<p class="reason">
+              <b class="nowrap">${ends(sheet.green_range)}</b> until all is weighed. Nothing can be ticked before that.
             </p>`
-          : html`<p class="small">Every share on this card is worked from this weight.</p>`
+          : html`<p class="reason">Every figure of this batch is worked from this weight.</p>`
       }
-      ${sheet.mixed ? html`<div class="block">${strip('care', 'Mixed sizes', sheet.mixed)}</div>` : nothing}`;
+      ${sheet.mixed ? html`<div class="gap">${strip('care', 'Mixed sizes', sheet.mixed)}</div>` : nothing}
+      ${sheet.cautions.map(({ text }) => html`<p class="caution gap">${glue(text)}</p>`)}`;
+  }
+
+  /** @param {PieceSheet} sheet */
+  function sizes(sheet) {
+    return html`<table class="tbl">
+      <caption class="vh">
+        Sizes
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">Size</th>
+          <th scope="col">All</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${sheet.rows.map(row)}
+      </tbody>
+    </table>`;
   }
 
   /** @param {PieceRow} row @param {number} at */
@@ -108,7 +108,6 @@ export function pieces(app, id) {
           >${weighed ? '' : 'usually '}${row.each.text}
           each${row.thickness ? `, ${row.thickness.text} thick` : ''}</small
         >
-        ${row.source ? html`<small>${row.source}</small>` : nothing}
         ${row.doubt ? html`<p class="flag care">${icon('s-care', '')}<span>${row.doubt}</span></p>` : nothing}
       </td>
       <td>
@@ -124,6 +123,27 @@ export function pieces(app, id) {
         </div>
       </td>
     </tr>`;
+  }
+
+  /** What is asked next: another size, or the one that is being changed. @param {Batch} batch */
+  function asked(batch) {
+    return html`<details
+      class="fold noprint"
+      ?open=${adding || form.begun}
+      @toggle=${(/** @type {{ target: HTMLDetailsElement }} */ { target }) => (adding = target.open)}
+    >
+      <summary>${form.changes(batch) ? 'Change this size' : 'Add a size'}</summary>
+      ${form.draw(batch, true)}
+    </details>`;
+  }
+
+  /** @param {PieceSheet} sheet */
+  function reasons(sheet) {
+    return html`<p class="near">
+        Trimmed and patted dry. Pieces of one size stand together; the thickest part of each size is measured.
+      </p>
+      ${sheet.rows.map(({ name, source }) => (source ? html`<p class="src">${name}: ${source}</p>` : nothing))}
+      ${sheet.cautions.map(({ source }) => html`<p class="src">${source}</p>`)}`;
   }
 
   return { draw };

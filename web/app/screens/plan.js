@@ -1,6 +1,7 @@
 /** Plan back: when to begin so that everything is ready by a day, beside sleep and the hours in the blind. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
+import { HOUSE, rests } from '../rests.js';
 import { problemStrip } from '../widgets/answer.js';
 import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
@@ -19,12 +20,8 @@ import { clock, dayTime, dayWord, isoDay, midnight } from '../words/time.js';
 /** @typedef {import('../types').Rest} Rest */
 
 const HOUR_MS = 3_600_000;
-/** The core looks this much later than asked for. */
-const LATER_DAYS = 15;
 const PLACES = ['in the refrigerator', 'over the fire', 'on the rack'];
 const RACKS = ['Shelves of the refrigerator', 'Racks of the smoker'];
-/** Until something is set. @type {import('../types').House} */
-const HOUSE = { hours: ['22:30', '06:30', '', ''], room: [6, 1, 2], racks: [null, null] };
 
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function plan(app) {
@@ -44,14 +41,11 @@ export function plan(app) {
   function draw() {
     const open = app.shelf.open();
     const readyBy = new Date(`${text('day')}T${text('hour')}`).getTime();
-    const { hours } = house();
     const room = PLACES.map((_, at) => Number(form.text(`room-${at}`, String(house().room[at]))));
     const good = !Number.isNaN(readyBy) && room.every((n) => Number.isInteger(n) && n >= 0 && n <= 99);
     const wish = {
       ready_by: readyBy,
-      rests: good
-        ? [...daily(hours[0], hours[1], app.now(), readyBy), ...daily(hours[2], hours[3], app.now(), readyBy)]
-        : [],
+      rests: rests(app.settings, app.now()),
       room: /** @type {[number, number, number]} */ (room),
       holds: holds(),
     };
@@ -122,7 +116,7 @@ export function plan(app) {
               : html`<p class="gap">It is drawn here as soon as there is a batch.</p>`
       }
     </div>`;
-    return { title: 'Plan back', back: { href: '#/today', text: 'Today' }, view: [leaf, plate] };
+    return { title: 'Plan back', back: { href: '#/more', text: 'More' }, view: [leaf, plate] };
   }
 
   /** @param {string} key @param {number} at */
@@ -232,8 +226,8 @@ export function plan(app) {
       ${planned.length ? timeline(planned, back.places, app.shelf.batches, { rests, readyBy, now }) : nothing}
       ${back.batches.map((batch) => one(batch, now))}
       <p class="small block">
-        Times of the recipe, to the quarter of an hour. How long a step may wait is our own judgement. The clock never
-        draws a piece: the thermometer does.
+        Times as the cure clock and the recipe have them, to the quarter of an hour. How long a step may wait is our own
+        judgement. The clock never draws a piece: the thermometer does.
       </p>`;
   }
 
@@ -330,25 +324,4 @@ function weekOn(now) {
   const day = new Date(midnight(now));
   day.setDate(day.getDate() + 7);
   return isoDay(day.getTime());
-}
-
-/**
- * The same hours of every day, as clock times of this place: the core knows no time zone.
- * @param {string} begins `22:30`
- * @param {string} ends
- * @param {number} now
- * @param {number} end
- * @returns {Rest[]}
- */
-function daily(begins, ends, now, end) {
-  const [from, to] = [begins, ends].map((at) => at.split(':').map(Number));
-  if (from?.length !== 2 || to?.length !== 2) return [];
-  const at = (/** @type {number} */ day, /** @type {number[]} */ [hour = 0, minute = 0], later = 0) => {
-    const date = new Date(midnight(now));
-    date.setDate(date.getDate() + day + later);
-    return date.setHours(hour, minute);
-  };
-  const over = at(0, to) <= at(0, from) ? 1 : 0;
-  const days = Math.min(115, Math.ceil((end - now) / (24 * HOUR_MS)) + LATER_DAYS);
-  return Array.from({ length: days + 1 }, (_, n) => ({ from: at(n - 1, from), to: at(n - 1, to, over) }));
 }

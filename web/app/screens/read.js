@@ -1,6 +1,7 @@
 /** Read a recipe: what somebody wrote or said is pasted, each line says what it is taken for, and questions settle the rest. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
+import { READ, linkIn } from '../pasted.js';
 import { newId } from '../shelf.js';
 import { problemStrip } from '../widgets/answer.js';
 import { field } from '../widgets/field.js';
@@ -8,7 +9,8 @@ import { Form } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { pick } from '../widgets/pick.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
-import { copyOf, initials, withAim } from './recipes.js';
+import { DANGERS, TONGUES } from '../words/dangers.js';
+import { cardForm, copyOf, initials, withAim } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Asked} Asked */
@@ -18,9 +20,16 @@ import { copyOf, initials, withAim } from './recipes.js';
 /** Answers stand in the form beside what is typed, each under its question's own key. */
 const ANSWER = 'answer ';
 
+/** The card weighed for less than the text asks for, and a word of it for whoever gets it. @param {Recipe} recipe @param {string} aim */
+function lowered(recipe, aim) {
+  const was = recipe.cures.map((cure) => cure.aim).join(', ');
+  const says = `The text asked for cure at ${was}; it is weighed for ${aim}.`;
+  return { ...withAim(recipe, aim), notes: [recipe.notes, says].filter(Boolean).join('\n') };
+}
+
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function read(app) {
-  const form = new Form('f', 'read');
+  const form = new Form('f', READ);
 
   function draw() {
     const text = form.text('text');
@@ -34,7 +43,7 @@ export function read(app) {
     if (ok?.verdict) sayVerdict(app, ok.verdict);
 
     const leaf = html`<div class="leaf">
-      <h1 tabindex="-1">Read a recipe</h1>
+      <h1 tabindex="-1">Paste a recipe</h1>
       <p class="small near">
         Paste what somebody wrote or said. Each line says what it is taken for; nothing is guessed and nothing is left
         out.
@@ -55,10 +64,15 @@ export function read(app) {
           }}
         ></textarea>
       </div>
+      ${
+        linkIn(text)
+          ? html`<div class="gap"><a class="btn main wide" href="#${linkIn(text)}">This is a link: look at it</a></div>`
+          : nothing
+      }
       ${problems ? problemStrip(app, problems) : nothing}
       ${
         ok
-          ? html`${settle(ok.questions, ok.lines)}
+          ? html`${settle(ok.questions, ok.lines)} ${warned(ok)} ${keepIt(ok, open)}
               <section class="block">
                 <h2>As it was read</h2>
                 <p class="small near">
@@ -67,8 +81,7 @@ export function read(app) {
                 <ol class="lines-read">
                   ${ok.lines.map(row)}
                 </ol>
-              </section>
-              ${keepIt(ok.recipe, ok.says, open)}`
+              </section>`
           : nothing
       }
     </div>`;
@@ -87,7 +100,7 @@ export function read(app) {
         }
       </div>
     </div>`;
-    return { title: 'Read a recipe', back: { href: '#/recipes', text: 'Recipes' }, view: [leaf, plate] };
+    return { title: 'Paste a recipe', back: { href: '#/recipes', text: 'Recipes' }, view: [leaf, plate] };
   }
 
   /** @param {Asked[]} questions @param {ReadLine[]} lines */
@@ -132,6 +145,25 @@ export function read(app) {
     }`;
   }
 
+  /** Dangers in the text, and a language that it is not read in with confidence. @param {import('../types').Reading} reading */
+  function warned({ dangers, tongue }) {
+    const foreign = TONGUES[tongue];
+    if (dangers.length === 0 && !foreign) return nothing;
+    return html`<section class="block">
+      <h2>Take care</h2>
+      ${foreign ? html`<p class="gap">${foreign}</p>` : nothing}
+      <ul class="gap">
+        ${dangers.map(
+          (danger) =>
+            html`<li class="caution">
+              <p>${DANGERS[danger.key](danger)}</p>
+              ${danger.text ? html`<small>“${danger.text}”</small>` : nothing}
+            </li>`,
+        )}
+      </ul>
+    </section>`;
+  }
+
   /** @param {ReadLine} line */
   function row({ text, taken, says, grams: [low, usual, high], flag }) {
     const amount = low === undefined ? '' : low === high ? `${usual} g` : `${low} to ${high} g`;
@@ -143,27 +175,32 @@ export function read(app) {
     </li>`;
   }
 
-  /** @param {Recipe | null} recipe @param {string} says @param {number} open */
-  function keepIt(recipe, says, open) {
+  /** @param {import('../types').Reading} reading @param {number} open */
+  function keepIt({ recipe, says, meat }, open) {
     if (!recipe) {
       const head = open === 1 ? 'One thing to settle first' : open ? `${open} things to settle first` : 'No card yet';
       return html`<div class="block">${strip('ask', head, says)}</div>`;
     }
     // What the card itself would weigh, by the scale; the spoons of the text may say more or less.
-    const verdict = ask('card', { recipe, settings: app.settings }).ok?.verdict;
-    const bad = verdict?.mark === 'stop' || verdict?.mark === 'care';
+    const weight = meat?.text;
+    const verdict = ask('card', { recipe, settings: app.settings, ...(weight && { weight }) }).ok?.verdict;
+    const bad = verdict?.held || verdict?.mark === 'stop' || verdict?.mark === 'care';
     const aim = bad ? verdict.aim : null;
-    const asItIs = verdict?.held ? 'Keep it as it is: it will be held' : 'Keep it as it is';
+    const asItIs = verdict?.held ? 'Keep it as it is: no batch of it can be weighed' : 'Keep it as it is';
     return html`<section class="block">
       <h2>Keep it</h2>
       ${says ? html`<p class="small near">${says}</p>` : nothing}
       ${verdict && bad ? html`<div class="gap">${verdictStrip(verdict)}</div>` : nothing}
-      <form novalidate @submit=${(/** @type {Event} */ event) => keep(event, aim ? withAim(recipe, aim) : recipe)}>
+      <form
+        novalidate
+        @submit=${(/** @type {Event} */ event) => keep(event, aim ? lowered(recipe, aim) : recipe, weight)}
+      >
         ${field(form, { key: 'name', label: 'What it is called', look: 'words', stored: recipe.name }, { typed: app.draw })}
         ${
           aim
             ? html`<p class="small near">
-                The salt, the sugar and the spice stay as they were read; the cure is weighed for ${aim}.
+                The text asks for more cure than this. Salt and sugar in all, and the spice, stay as they were read; the
+                cure is weighed for ${aim}, and the card says so.
               </p>`
             : nothing
         }
@@ -178,7 +215,7 @@ export function read(app) {
                 <button
                   type="button"
                   class="btn quiet wide"
-                  @click=${(/** @type {Event} */ event) => keep(event, recipe)}
+                  @click=${(/** @type {Event} */ event) => keep(event, recipe, weight)}
                 >
                   ${asItIs}
                 </button>
@@ -189,18 +226,18 @@ export function read(app) {
     </section>`;
   }
 
-  /** @param {Event} event @param {Recipe} recipe */
-  async function keep(event, recipe) {
+  /** @param {Event} event @param {Recipe} recipe @param {string} [weight] of the text, for which the card is shown */
+  async function keep(event, recipe, weight) {
     event.preventDefault();
     const id = newId();
     const name = form.text('name', recipe.name).trim() || recipe.name;
     const card = copyOf(app, { ...recipe, name, tag: initials(name) ?? recipe.tag });
-    const kept = await app.act(() => app.shelf.store.put(`recipe/${id}`, card), {
+    const kept = await app.act(() => app.shelf.add(`recipe/${id}`, card), {
       says: `${card.name} is kept.`,
-      back: () => app.shelf.store.remove(`recipe/${id}`),
     });
     if (!kept) return;
     form.typed.forEach((key) => form.drop(key));
+    if (weight) new Form('f', cardForm(id)).type('weight', weight);
     app.go(`#/recipe/${id}`);
   }
 

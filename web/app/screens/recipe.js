@@ -8,10 +8,11 @@ import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { HandOn } from '../widgets/hand-on.js';
 import { tagMark } from '../widgets/icon.js';
+import { settle } from '../widgets/settle.js';
 import { cautions, evidence, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
 import { EATEN, METHODS, UNITS } from '../words/names.js';
 import { missing } from './batch.js';
-import { copyRecipe, deleteRecipe, withAim } from './recipes.js';
+import { cardForm, copyRecipe, deleteRecipe, withAim } from './recipes.js';
 import { begin } from './start.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -19,7 +20,7 @@ import { begin } from './start.js';
 
 /** @param {App} app @param {import('../router.js').Place} place @returns {import('../app.js').Screen} */
 export function recipe(app, { id }) {
-  const form = new Form();
+  const form = new Form('f', cardForm(id));
   const handOn = new HandOn(app);
 
   function draw() {
@@ -66,6 +67,7 @@ export function recipe(app, { id }) {
               }`
           : nothing
       }
+      ${verdict ? settle(verdict.may_hold, settled) : nothing}
       ${field(
         form,
         {
@@ -142,10 +144,8 @@ export function recipe(app, { id }) {
 
   /** @param {Recipe} card @param {string} name @param {Recipe['steps']} steps */
   function takeSteps(card, name, steps) {
-    const put = (/** @type {Recipe} */ now) => app.shelf.store.put(`recipe/${id}`, now);
-    return app.act(() => put({ ...card, steps }), {
+    return app.act(() => app.shelf.changeRecipe(id, () => ({ ...card, steps })), {
       says: `The steps of ${name} are on this card. Look at the times.`,
-      back: () => put(card),
       here: true,
     });
   }
@@ -154,12 +154,17 @@ export function recipe(app, { id }) {
   const aimAt = (aim) => {
     const recipe = app.shelf.recipes.get(id);
     if (!recipe) return;
-    const put = (/** @type {Recipe} */ now) => app.shelf.store.put(`recipe/${id}`, now);
-    return app.act(() => put(withAim(recipe, aim)), {
+    return app.act(() => app.shelf.changeRecipe(id, () => withAim(recipe, aim)), {
       says: `The card is set to ${aim}.`,
-      back: () => put(recipe),
       here: true,
     });
+  };
+
+  /** @param {(recipe: Recipe) => Recipe} change @param {string} says */
+  const settled = (change, says) => {
+    const recipe = app.shelf.recipes.get(id);
+    if (!recipe) return;
+    return app.act(() => app.shelf.changeRecipe(id, () => change(recipe)), { says, here: true });
   };
 
   const copy = async () => {

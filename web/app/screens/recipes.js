@@ -1,9 +1,12 @@
 /** Recipes: find one, write a new one, copy, delete, or open one that was handed on. */
 import { html, nothing } from 'lit-html';
+import { hearPaste } from '../pasted.js';
 import { newId } from '../shelf.js';
+import { door } from '../widgets/doors.js';
 import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { icon, tagMark } from '../widgets/icon.js';
+import { pinned } from '../widgets/pinned.js';
 import { METHODS, count } from '../words/names.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -40,18 +43,10 @@ export function recipes(app) {
 
   const write = async () => {
     const id = newId();
-    const kept = await app.act(() => app.shelf.store.put(`recipe/${id}`, BLANK), {
+    const kept = await app.act(() => app.shelf.add(`recipe/${id}`, BLANK), {
       says: 'A new card is begun.',
-      back: () => app.shelf.store.remove(`recipe/${id}`),
     });
     if (kept) app.go(`#/recipe/${id}/edit`);
-  };
-
-  const open = (/** @type {Event} */ event) => {
-    event.preventDefault();
-    const text = form.text('link').trim();
-    if (text) app.go(`#/open`, {});
-    if (text) pasted.text = text;
   };
 
   function draw() {
@@ -59,7 +54,6 @@ export function recipes(app) {
     const all = app.shelf.cards();
     const found = all.filter(([, recipe]) => `${recipe.name} ${recipe.tag}`.toLocaleLowerCase('en').includes(wanted));
     const view = html`<div class="leaf">
-      <h1 tabindex="-1">Recipes</h1>
       ${
         all.length >= MANY || wanted
           ? field(form, { key: 'search', label: 'Find a card', look: 'words' }, { typed: app.draw })
@@ -98,54 +92,50 @@ export function recipes(app) {
           ? html`<p class="gap">${wanted ? 'No card has that in its name.' : 'There is no card here yet.'}</p>`
           : nothing
       }
-      <div class="block pair">
+      ${pinned(html`<a class="btn main wide" href="#/read">Paste a recipe</a>`)}
+      <div class="doors slim block">
+        <button type="button" @click=${write}>
+          <span><b>Write a new recipe</b></span
+          >${icon('s-go')}
+        </button>
+        ${door('#/open', 'Open a link from a friend')}
         <button
           type="button"
-          class="btn quiet"
           aria-pressed=${tidying ? 'true' : 'false'}
           @click=${() => {
             tidying = !tidying;
             app.draw();
           }}
         >
-          ${tidying ? 'Done' : 'Copy or delete'}
+          <span><b>${tidying ? 'Done' : 'Copy or delete'}</b></span>
         </button>
-        <button type="button" class="btn main" @click=${write}>Write a new one</button>
       </div>
-      <form class="block" novalidate @submit=${open}>
-        <h2>Somebody gave you one?</h2>
-        ${field(
-          form,
-          {
-            key: 'link',
-            label: 'Paste the link or the code',
-            hint: 'It is shown first, and kept only if you say so.',
-            look: 'words',
-          },
-          { typed: app.draw },
-        )}
-        <div class="gap"><button type="submit" class="btn wide">Look at it</button></div>
-      </form>
     </div>`;
-    return { title: 'Recipes', back: { href: '#/today', text: 'Today' }, one: true, view };
+    return { title: 'Recipes', name: 'Recipes', one: true, view };
   }
 
-  return { draw };
+  let deaf = () => {};
+  return {
+    draw,
+    arrive() {
+      deaf = hearPaste(app);
+    },
+    leave: () => deaf(),
+  };
 }
-
-/** A link that was pasted, for the screen that opens it. */
-export const pasted = { text: '' };
 
 /** @param {App} app @param {Recipe} recipe @returns {Promise<string | null>} id of the copy */
 export async function copyRecipe(app, recipe) {
   const id = newId();
   const copy = copyOf(app, recipe);
-  const kept = await app.act(() => app.shelf.store.put(`recipe/${id}`, copy), {
+  const kept = await app.act(() => app.shelf.add(`recipe/${id}`, copy), {
     says: `${copy.name} is written.`,
-    back: () => app.shelf.store.remove(`recipe/${id}`),
   });
   return kept ? id : null;
 }
+
+/** What is typed on the card of a recipe: for how much meat. @param {string} id */
+export const cardForm = (id) => `card.${id}`;
 
 /**
  * Under a name of its own, and a tag of its own where the letters of the name have one.
@@ -165,7 +155,10 @@ export function copyOf(app, recipe) {
  * @param {string} aim
  * @returns {Recipe}
  */
-export const withAim = (recipe, aim) => ({ ...recipe, cures: recipe.cures.map((cure) => ({ ...cure, aim })) });
+export const withAim = (recipe, aim) => ({
+  ...recipe,
+  cures: recipe.cures.map((cure) => ({ ...cure, aim, follows: false })),
+});
 
 /**
  * The first letters of the first two words, where they make a tag: `SC` for `Snipe, cold board`.
@@ -178,21 +171,20 @@ export function initials(name) {
 /** @param {App} app @param {string} id */
 export function deleteRecipe(app, id) {
   const recipe = app.shelf.recipes.get(id);
-  return app.act(() => app.shelf.store.remove(`recipe/${id}`), {
+  return app.act(() => app.shelf.remove(`recipe/${id}`), {
     says: `${recipe?.name ?? 'The card'} is deleted. Batches begun with it keep their own copy.`,
-    back: () => app.shelf.store.put(`recipe/${id}`, recipe),
   });
 }
 
 /**
- * A name no other card has: `Hare, copy`, `Hare, copy 2`. Names end at 60 characters.
+ * A name no other card has: `Hare`, `Hare, copy`, `Hare, copy 2`. Names end at 60 characters.
  * @param {App} app
  * @param {string} name
  */
 function freeName(app, name) {
   const taken = new Set(app.shelf.cards().map(([, recipe]) => recipe.name));
-  for (let n = 1; ; n++) {
-    const end = n === 1 ? ', copy' : `, copy ${n}`;
+  for (let n = 0; ; n++) {
+    const end = ['', ', copy'][n] ?? `, copy ${n}`;
     const free = [...name].slice(0, 60 - end.length).join('') + end;
     if (!taken.has(free)) return free;
   }

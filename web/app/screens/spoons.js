@@ -22,7 +22,7 @@ export function spoons(app) {
   const thin = thinned(app);
   const draw = () => ({
     title: 'Spoon and scale',
-    back: { href: '#/today', text: 'Today' },
+    back: { href: '#/more', text: 'More' },
     view: [
       html`<div class="leaf">
         <h1 tabindex="-1">Spoon and scale</h1>
@@ -107,12 +107,7 @@ function ownSpoon(app) {
   const others = (/** @type {OwnSpoon} */ { item, tablespoon }) =>
     was().filter((one) => one.item !== item || one.tablespoon !== tablespoon);
   const set = (/** @type {OwnSpoon[]} */ list, /** @type {string} */ says) => {
-    const before = was();
-    return app.act(() => app.shelf.changeSettings({ spoons: list }), {
-      says,
-      back: () => app.shelf.changeSettings({ spoons: before }),
-      here: true,
-    });
+    return app.act(() => app.shelf.changeSettings({ spoons: list }), { says, here: true });
   };
 
   return () => {
@@ -246,12 +241,7 @@ function thinned(app) {
   const was = () => app.settings.mixes ?? [];
   const others = (/** @type {Cure} */ mix) => was().filter((one) => !sameMix(one, mix));
   const set = (/** @type {Cure[]} */ list, /** @type {string} */ says) => {
-    const before = was();
-    return app.act(() => app.shelf.changeSettings({ mixes: list }), {
-      says,
-      back: () => app.shelf.changeSettings({ mixes: before }),
-      here: true,
-    });
+    return app.act(() => app.shelf.changeSettings({ mixes: list }), { says, here: true });
   };
   return () => {
     const mass = UNITS[app.settings.units].mass;

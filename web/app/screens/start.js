@@ -30,7 +30,7 @@ export function start(app) {
       ${cards.length === 0 ? html`<p class="block">There is no recipe yet. Write one, or open a link.</p>` : ''}
       <div class="block"><a class="btn wide" href="#/recipes">All recipes, or a new one</a></div>
     </div>`;
-    return { title: 'Start a batch', back: { href: '#/today', text: 'Today' }, one: true, view };
+    return { title: 'Start a batch', back: { href: '#/today', text: 'Batches' }, one: true, view };
   }
 
   return { draw };
@@ -42,9 +42,8 @@ export async function begin(app, recipe) {
   const tag = app.shelf.freeTag(recipe.tag);
   /** @type {import('../types').Batch} */
   const batch = { tag, name: recipe.name, recipe, pieces: [], premix: false, ticks: [], closed: false };
-  const kept = await app.act(() => app.shelf.store.put(`batch/${id}`, batch), {
+  const kept = await app.act(() => app.shelf.add(`batch/${id}`, batch), {
     says: `Batch ${tag} is begun.`,
-    back: () => app.shelf.store.remove(`batch/${id}`),
   });
   if (kept) app.go(`#/batch/${id}/pieces`);
 }

@@ -7,7 +7,8 @@ import { field, wrong } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { choose, option } from '../widgets/pick.js';
-import { shortCode } from '../words/names.js';
+import { doubtWords, markOf } from '../words/doubts.js';
+import { shortCode, pieceName } from '../words/names.js';
 import { fullDate } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -15,6 +16,8 @@ import { fullDate } from '../words/time.js';
 /** @typedef {import('../types').LarderRow} LarderRow */
 
 const DAY_MS = 86_400_000;
+/** So many packs are drawn at first; more at a touch. The answer for a key that is typed comes at once then. */
+const IN_SIGHT = 40;
 
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function stock(app) {
@@ -22,16 +25,15 @@ export function stock(app) {
   const packed = new Form('packed', 'packs');
   let item = 'cure-1';
   /** More than one thing comes in at a time, so the form stays open. */
-  let more = false;
+  let stays = false;
   /** @type {string} the pack that is being given away */
   let giving = '';
-  const gift = new Form('gift');
+  const gift = new Form('gift', 'gift');
 
   /** @param {string} id @param {any} data @param {string} says */
   const keep = (id, data, says) =>
-    app.act(() => app.shelf.store.put(`stock/${id}`, data), {
+    app.act(() => app.shelf.add(`stock/${id}`, data), {
       says,
-      back: () => app.shelf.store.remove(`stock/${id}`),
     });
 
   const add = async () => {
@@ -52,7 +54,7 @@ export function stock(app) {
       };
       if (await keep(newId(), data, 'It is written down.')) {
         came.clear();
-        more = true;
+        stays = true;
       }
     }
     app.draw();
@@ -77,30 +79,47 @@ export function stock(app) {
 
   /** @param {string} id @param {string} to */
   const goes = (id, to) =>
-    app.act(() => app.shelf.store.change(`stock/${id}`, (one) => one && { ...one, to, gone: app.now() }), {
-      says: `Gone: ${to}.`,
-      back: () =>
-        app.shelf.store.change(`stock/${id}`, (one) => {
-          const { to: _to, gone: _gone, ...rest } = one;
-          return rest;
-        }),
-    });
+    app.act(() => app.shelf.changeStock(id, (one) => ({ ...one, to, gone: app.now() })), { says: `Gone: ${to}.` });
 
   /** @param {string} id @param {string} name */
   const remove = async (id, name) => {
-    const old = app.shelf.stock.get(id);
-    await app.act(() => app.shelf.store.remove(`stock/${id}`), {
+    await app.act(() => app.shelf.remove(`stock/${id}`), {
       says: `${name} is deleted.`,
-      back: () => app.shelf.store.put(`stock/${id}`, old),
     });
   };
 
+  /** @type {{ of: unknown[], answer: ReturnType<typeof ask<'larder'>> } | null} */
+  let last = null;
+  let packsShown = IN_SIGHT;
+  let goneShown = IN_SIGHT;
+
+  /** What is in the house: asked again where the stock, the batches, the settings or the minute is another. */
+  function larder() {
+    const { stock: here, batches: all } = app.shelf;
+    const minute = Math.floor(app.now() / 60_000);
+    const of = [app.settings, minute, ...here.keys(), ...here.values(), ...all.values()];
+    if (last && of.length === last.of.length && of.every((one, at) => one === last?.of[at])) return last.answer;
+    const things = [...here].map(([id, stock]) => ({ id, stock }));
+    const since = Math.min(...things.filter(({ stock }) => stock.item !== 'pack').map(({ stock }) => stock.at));
+    const ofPacks = new Set(things.map(({ stock }) => stock.batch));
+    // A batch that was done before anything came in took nothing of it; of those with a pack here the standing counts.
+    const batches = [...all]
+      .filter(([id, { ticks }]) => ofPacks.has(id) || ticks.some(({ at }) => at >= since))
+      .map(([id, batch]) => ({ id, batch }));
+    last = { of, answer: ask('larder', { stock: things, batches, now: app.now(), settings: app.settings }) };
+    return last.answer;
+  }
+
+  /** @param {number} left @param {() => void} show */
+  const more = (left, show) =>
+    left > 0
+      ? html`<button type="button" class="btn quiet wide gap noprint" @click=${() => (show(), app.draw())}>
+          Show ${left} more
+        </button>`
+      : nothing;
+
   function draw() {
-    const all = [...app.shelf.stock].map(([id, stock]) => ({ id, stock }));
-    const since = Math.min(...all.filter(({ stock }) => stock.item !== 'pack').map(({ stock }) => stock.at));
-    // A batch that was done before anything came in took nothing of it.
-    const batches = [...app.shelf.batches.values()].filter(({ ticks }) => ticks.some(({ at }) => at >= since));
-    const answer = ask('larder', { stock: all, batches, now: app.now(), settings: app.settings });
+    const answer = larder();
     const view = html`<div class="leaf">
       <h1 tabindex="-1">Stock</h1>
       ${answered(app, answer, ({ rows, packs, gone }) => [
@@ -113,7 +132,7 @@ export function stock(app) {
                 </ul>`
               : html`<p class="lead">Nothing is written down yet.</p>`
           }
-          <details class="block noprint" ?open=${more || came.typed.length > 0}>
+          <details class="block noprint" ?open=${stays || came.typed.length > 0}>
             <summary>Write down what came in</summary>
             ${errorSummary(came)}
             ${choose(
@@ -144,8 +163,9 @@ export function stock(app) {
           ${
             packs.length
               ? html`<ul class="days">
-                  ${packs.map(pack)}
-                </ul>`
+                    ${packs.slice(0, packsShown).map(pack)}
+                  </ul>
+                  ${more(packs.length - packsShown, () => (packsShown = packs.length))}`
               : html`<p>No pack is on the list.</p>`
           }
           <p class="small near noprint">
@@ -174,18 +194,21 @@ export function stock(app) {
           <h2>Who got what</h2>
           ${gone.length ? nothing : html`<p>Nothing was eaten or given away yet.</p>`}
           <ul class="days">
-            ${gone.map(
-              ({ name, weight, batch, to, gone }) =>
-                html`<li class="held">
-                  <b>${name}${code(batch)}, ${weight?.text ?? 'not weighed'}</b
-                  ><span>${to}, ${gone === null ? nothing : fullDate(gone)}</span>
-                </li>`,
-            )}
+            ${gone
+              .slice(0, goneShown)
+              .map(
+                ({ name, weight, batch, to, gone }) =>
+                  html`<li class="held">
+                    <b>${name}${code(batch)}, ${weight?.text ?? 'not weighed'}</b
+                    ><span>${to}, ${gone === null ? nothing : fullDate(gone)}</span>
+                  </li>`,
+              )}
           </ul>
+          ${more(gone.length - goneShown, () => (goneShown = gone.length))}
         </section>`,
       ])}
     </div>`;
-    return { title: 'Stock', back: { href: '#/today', text: 'Today' }, one: true, view };
+    return { title: 'Stock', back: { href: '#/today', text: 'Batches' }, one: true, view };
   }
 
   /** @param {LarderRow} row */
@@ -209,7 +232,10 @@ export function stock(app) {
   }
 
   /** @param {PackRow} row */
-  function pack({ id, name, weight, batch, frozen, until, over }) {
+  function pack({ id, name, weight, batch, frozen, until, over, doubts }) {
+    const of = app.shelf.batches.get(batch);
+    // What its batch is in doubt of stands in place of a date; a date that is past is told below.
+    const grave = doubts.find(({ kind }) => kind !== 'past_keeping');
     const by = frozen ? 'Frozen. Best by' : 'Use by';
     const day = until === null ? 'No use-by is written down.' : `${by} ${fullDate(until)}.`;
     const give = async () => {
@@ -221,9 +247,15 @@ export function stock(app) {
     return html`<li class="held">
       <b>${name}${code(batch)}, ${weight?.text ?? 'not weighed'}</b>
       ${
-        over
-          ? html`<span class="flag care">${icon('s-care', '')}<span>${day} That day is past.</span></span>`
-          : html`<span>${day}${until !== null && until - app.now() < 2 * DAY_MS ? ' Eat it next.' : ''}</span>`
+        grave && of
+          ? html`<span class="flag ${markOf(grave)}"
+              >${icon(`s-${markOf(grave)}`, '')}<span
+                >${doubtWords(grave, of, (piece) => pieceName(app, piece)).says}</span
+              ></span
+            >`
+          : over
+            ? html`<span class="flag care">${icon('s-care', '')}<span>${day} That day is past.</span></span>`
+            : html`<span>${day}${until !== null && until - app.now() < 2 * DAY_MS ? ' Eat it next.' : ''}</span>`
       }
       ${
         giving === id

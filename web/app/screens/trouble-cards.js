@@ -1,48 +1,42 @@
-/** Something went wrong: nine cards, each of which asks two or three things and says what to do. */
+/** Something went wrong: the list, and of each card the two lines to do now, then one question at a time. */
 import { html, nothing } from 'lit-html';
-import { ask } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
+import { door } from '../widgets/doors.js';
 import { icon, tagMark } from '../widgets/icon.js';
-import { pick } from '../widgets/pick.js';
-import { cautions, strip } from '../widgets/verdict.js';
-import { glue } from '../words/glue.js';
+import { thrownOut } from '../widgets/thrown-out.js';
+import { TroubleFlow } from '../widgets/trouble-flow.js';
 import { dayTime } from '../words/time.js';
+import { CARDS } from '../words/trouble.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Trouble} Trouble */
 
 /** @param {App} app @param {import('../router.js').Place} place @returns {import('../app.js').Screen} */
 export function troubleCards(app, { id: card }) {
-  /** @type {Map<string, string>} */
-  const chosen = new Map();
+  const flow = new TroubleFlow(app, card);
+  const { say } = flow;
   /** Batches in whose remarks it stands. @type {Set<string>} */
   const noted = new Set();
 
   function draw() {
-    const { ok, problems } = ask('trouble', { card, chosen: [...chosen] });
-    const open = ok?.cards.find(([key]) => key === card);
-    const back = open ? { href: '#/cards', text: 'All cards' } : { href: '#/today', text: 'Today' };
-    if (!ok || !open) return { title: 'Something went wrong', back, one: true, view: list(ok, problems) };
-    const [, head, lead] = open;
-    const leaf = html`<div class="leaf">
-      <h1 tabindex="-1">${head}</h1>
-      <p class="small near">${lead}</p>
-      ${ok.asks.map(([key, legend, options]) =>
-        pick({ name: key, legend, look: 'long', options, value: chosen.get(key) ?? '' }, (option) => {
-          chosen.set(key, option);
-          app.draw();
-          const said = ask('trouble', { card, chosen: [...chosen] }).ok?.answer;
-          if (said) app.say(`${said.word}. ${said.says} ${said.next}`, { urgent: said.mark === 'stop' });
-        }),
-      )}
-    </div>`;
-    const plate = html`<div class="plate">
-      <div class="stick">
-        <h2 class="low">What to do</h2>
-        ${ok.answer ? [answer(ok), noteOn(head, ok.answer)] : html`<p class="gap">Answer ${ok.asks.length === 2 ? 'both questions' : `all ${ok.asks.length} questions`}, and it stands here.</p>`}
-      </div>
-    </div>`;
-    return { title: head, back, view: [leaf, plate] };
+    const { ok, problems } = flow.sheet();
+    const open = ok?.cards.find((key) => key === card);
+    if (!ok || !open) {
+      const back = { href: '#/more', text: 'More' };
+      return { title: 'Something went wrong', back, one: true, view: list(card ? undefined : ok, problems) };
+    }
+    const { head, lead } = CARDS[open];
+    return {
+      title: say(head),
+      back: { href: '#/cards', text: 'Something went wrong' },
+      one: true,
+      view: html`<div class="leaf">
+        <h1 tabindex="-1">${say(head)}</h1>
+        <p class="small near">${say(lead)}</p>
+        ${ok.remedy ? flow.end(ok.remedy) : [flow.box('ask', 'Do this now', CARDS[open].now), flow.question(ok)]}
+        ${flow.given(ok)} ${ok.remedy ? [flow.why(ok, ok.remedy), noteOn(head, ok.remedy)] : nothing}
+      </div>`,
+    };
   }
 
   /** @param {Trouble | undefined} ok @param {import('../ask.js').Problem[] | undefined} problems */
@@ -52,40 +46,19 @@ export function troubleCards(app, { id: card }) {
       <p class="lead near">What happened?</p>
       ${problems ? problemStrip(app, problems) : nothing}
       <nav class="doors" aria-label="What happened">
-        ${ok?.cards.map(
-          ([key, head, lead]) =>
-            html`<a href="#/cards/${key}"
-              ><span><b>${head}</b><span class="small">${lead}</span></span
-              >${icon('s-go')}</a
-            >`,
-        )}
+        ${ok?.cards.map((key) => door(`#/cards/${key}`, say(CARDS[key].head), say(CARDS[key].lead)))}
       </nav>
     </div>`;
   }
 
-  /** @param {Trouble} sheet */
-  function answer({ answer: said, cautions: list }) {
-    if (!said) return nothing;
-    return html`${strip(said.mark, said.word, glue(said.says))}
-      <section class="block">
-        <h3>Next</h3>
-        <p>${glue(said.next)}</p>
-        <p class="src gap">${said.source}</p>
-      </section>
-      ${
-        /Check a dose/.test(said.next)
-          ? html`<div class="gap noprint"><a class="btn wide" href="#/dose">Check a dose</a></div>`
-          : nothing
-      }
-      ${cautions(list)}`;
-  }
-
-  /** What happened goes into the remarks of its batch, with the time. @param {string} head @param {{ word: string }} said */
-  function noteOn(head, { word }) {
+  /** What happened goes into the remarks of its batch, with the time. @param {string} head @param {import('../types').Remedy} remedy */
+  function noteOn(head, remedy) {
     const open = app.shelf.open();
     if (open.length === 0) return nothing;
+    const says = `${flow.say(head)}: ${flow.words(remedy).word}.`;
+    const out = remedy.act === 'throw_out';
     return html`<section class="block noprint">
-      <h3>Write it down with its batch</h3>
+      <h2>${out ? 'Which batch was it?' : 'Write it down with its batch'}</h2>
       <div class="doors" role="list">
         ${open.map(
           ([id, batch]) =>
@@ -94,12 +67,19 @@ export function troubleCards(app, { id: card }) {
                 noted.has(id)
                   ? html`<a class="tagged" href="#/batch/${id}/cure"
                       >${tagMark(batch.tag)}<span
-                        ><b>${batch.name}</b><span class="small">Noted. Go to it and log the refrigerator.</span></span
+                        ><b>${batch.name}</b><span class="small">It stands in its remarks.</span></span
                       >${icon('s-go')}</a
                     >`
-                  : html`<button type="button" class="tagged" @click=${() => note(id, batch, `${head}: ${word}.`)}>
+                  : html`<button
+                      type="button"
+                      class="tagged"
+                      @click=${() => (out ? putAway(id, says) : note(id, batch, says))}
+                    >
                       ${tagMark(batch.tag)}<span
-                        ><b>${batch.name}</b><span class="small">Add it to the remarks.</span></span
+                        ><b>${batch.name}</b
+                        ><span class="small"
+                          >${out ? 'I threw it out: put it away.' : 'Add it to the remarks.'}</span
+                        ></span
                       >
                     </button>`
               }
@@ -109,14 +89,18 @@ export function troubleCards(app, { id: card }) {
     </section>`;
   }
 
+  /** @param {string} id @param {string} says */
+  async function putAway(id, says) {
+    if (await thrownOut(app, id, `${dayTime(app.now(), app.now())} ${says}`)) app.go('#/today');
+  }
+
   /** @param {string} id @param {import('../types').Batch} batch @param {string} says */
   async function note(id, { notes }, says) {
     const line = `${dayTime(app.now(), app.now())} ${says}`;
-    const put = (/** @type {string | undefined} */ now) =>
-      app.shelf.changeBatch(id, (one) => ({ ...one, notes: now ?? '' }));
-    const kept = await app.act(() => put([notes, line].filter(Boolean).join('\n')), {
+    const now = [notes, line].filter(Boolean).join('\n');
+    const kept = await app.act(() => app.shelf.changeBatch(id, (one) => ({ ...one, notes: now })), {
       says: 'It stands in the remarks of the batch.',
-      back: () => put(notes).then(() => noted.delete(id)),
+      after: () => noted.delete(id),
     });
     if (kept) noted.add(id);
     app.draw();

@@ -1,23 +1,27 @@
-/** Weigh-out: the list in the order of weighing, the dose it makes, and the stop when that must not go on. */
+/** Weigh: how much to add now, what the scale shows then, and the dose it makes. A stop when that must not go on. */
 import { html, nothing } from 'lit-html';
 import { ask, failed } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
 import { stayAwake } from '../widgets/awake.js';
-import { batchHead, stateOf } from '../widgets/batch-head.js';
+import { batchHead, batchNote, stateOf } from '../widgets/batch-head.js';
+import { doors } from '../widgets/doors.js';
 import { ends, num } from '../widgets/figure.js';
-import { pick } from '../widgets/pick.js';
+import { pinned } from '../widgets/pinned.js';
+import { stageAction } from '../widgets/stage-view.js';
 import { PutInForm, putInNote } from '../widgets/put-in.js';
-import { Ticker, boxId } from '../widgets/tick.js';
-import { advice, cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
-import { weighLine } from '../widgets/weigh-line.js';
+import { settle } from '../widgets/settle.js';
+import { thrownOut } from '../widgets/thrown-out.js';
+import { Ticker, onceOnly } from '../widgets/tick.js';
+import { advice, dosePicture, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
+import { doseLine, inHand, lineAction, lineAnswer, poison } from '../widgets/weigh-answer.js';
+import { todoLine, weighLine } from '../widgets/weigh-line.js';
+import { basis, scale, weighWhy } from '../widgets/weigh-why.js';
 import { glue } from '../words/glue.js';
 import { withAim } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
-/** @typedef {import('../types').Coarse} Coarse */
-/** @typedef {import('../types').Premix} Premix */
-/** @typedef {import('../types').WeighLine} WeighLine */
+/** @typedef {import('../types').State} State */
 /** @typedef {import('../types').WeighSheet} WeighSheet */
 
 /** @param {App} app @param {string} id @returns {import('../app.js').Screen} */
@@ -29,244 +33,171 @@ export function weigh(app, id) {
 
   function draw() {
     const batch = /** @type {Batch} */ (app.shelf.batches.get(id));
-    const head = batchHead(id, batch, stateOf(app, id, batch), 'weigh');
-    return { title: `Weigh-out, ${batch.name}`, back: { href: '#/today', text: 'Today' }, view: sheet(batch, head) };
+    const state = stateOf(app, id, batch);
+    return {
+      title: `Weigh, ${batch.name}`,
+      ...batchHead(app, id, batch, state, 'weigh'),
+      view: [html`<h2 class="vh">Weigh</h2>`, sheet(batch, state)],
+    };
   }
 
-  /** @param {Batch} batch @param {unknown} head */
-  function sheet(batch, head) {
-    if (batch.pieces.length === 0) return nothingYet(head);
+  /** @param {Batch} batch @param {State | null} state */
+  function sheet(batch, state) {
+    if (batch.pieces.length === 0) {
+      return html`<div class="leaf answer">
+        <p class="say">No meat yet, so no figures.</p>
+        ${pinned(html`<a class="btn main" href="#/batch/${id}/pieces">Say how much meat</a>`)}
+      </div>`;
+    }
     const { ok, problems } = ask('weigh_out', { batch, settings: app.settings });
     if (!ok) {
-      return html`<div class="leaf">
-        ${head}
-        <section class="sec">
-          <h2>Weigh-out</h2>
-          <div class="gap">${problemStrip(app, problems)}</div>
-          ${failed(problems) ? nothing : html`<div class="block"><a class="btn wide" href="#/batch/${id}/pieces">Go to the pieces</a></div>`}
-        </section>
+      return html`<div class="leaf answer">
+        ${problemStrip(app, problems)}
+        ${failed(problems) ? nothing : html`<div class="block"><a class="btn wide" href="#/batch/${id}/pieces">Go to the pieces</a></div>`}
       </div>`;
     }
     sayVerdict(app, ok.verdict);
-    return ok.verdict.held ? held(batch, ok, head) : free(batch, ok, head);
+    return ok.verdict.held ? held(batch, ok, state) : free(batch, ok, state);
   }
 
-  /** @param {unknown} head */
-  function nothingYet(head) {
-    return html`<div class="leaf">
-      ${head}
-      <section class="sec">
-        <h2>Weigh-out</h2>
-        <p class="lead">Nothing is on the board yet, so there is nothing to work the list from.</p>
-        <div class="block"><a class="btn main wide" href="#/batch/${id}/pieces">Say what is on the board</a></div>
-      </section>
-    </div>`;
-  }
-
-  /** @param {Batch} batch @param {WeighSheet} sheet @param {unknown} head */
-  function free(batch, sheet, head) {
+  /** @param {Batch} batch @param {WeighSheet} sheet @param {State | null} state */
+  function free(batch, sheet, state) {
+    const { verdict, coarse } = sheet;
     // The ways out come before the list, unless those of the scale do.
-    const judged = html`<div class="gap">${verdictStrip(sheet.verdict)} ${putInNote(batch)}</div>`;
-    const above = sheet.verdict.mark === 'care' && !sheet.coarse;
-    const leaf = html`<div class="leaf">
-      ${head}
-      <section class="sec">
-        <h2>Weigh-out</h2>
-        ${sheet.coarse ? coarse(batch, sheet.coarse) : above ? [judged, nextSteps(sheet.verdict)] : nothing}
-        ${sheet.weighed ? nothing : notWeighed(sheet)} ${sheet.premix ? makePremix(sheet.premix) : nothing}
-        <p class="lead">Zero the scale <b>once</b>, with the empty bowl on it. Then only watch what it shows.</p>
-        ${list(batch, sheet)}
-      </section>
-      ${allIn(batch, sheet)} ${putIn.draw(batch)}
-    </div>`;
-    const plate = html`<div class="plate">
-      <div class="stick">
-        <h2>Dose</h2>
-        ${above ? nothing : judged} ${evidence(sheet.verdict)} ${facts(sheet)}
-        ${above ? nothing : nextSteps(sheet.verdict)}
-        <div class="block noprint acts">
-          <button type="button" class="btn quiet" @click=${() => print()}>Print this sheet</button>
-        </div>
-        ${scale()} ${cautions(sheet.verdict.cautions)}
-      </div>
-    </div>`;
-    return [leaf, plate];
+    const ways = coarse ? advice(coarse.ways) : verdict.mark === 'ok' ? nothing : nextSteps(verdict);
+    return html`<div class="leaf answer">${answer(batch, sheet, state?.doubts ?? [])}</div>
+      <div class="plate rest">
+        ${ways} ${sheet.premix ? makePremix(sheet.premix) : nothing} ${list(batch, sheet)}
+        ${weighWhy(sheet, batchNote(batch, state))} ${putIn.draw(batch)} ${scale(app)}
+        ${doors(
+          'Elsewhere',
+          html`<button type="button" class="noprint" @click=${() => print()}>
+            <span><b>Print this sheet</b></span>
+          </button>`,
+        )}
+      </div>`;
   }
 
-  /** Once everything is ticked, the way on. @param {Batch} batch @param {WeighSheet} sheet */
-  function allIn(batch, sheet) {
-    const all = [...sheet.bowl, ...sheet.vessel, ...sheet.todo].every(({ id: of }) =>
-      batch.ticks.some((tick) => tick.of === of),
-    );
-    if (!all) return nothing;
-    return html`<div class="block noprint">
-      <a class="btn main wide" href="#/batch/${id}/cure">All in. Go to the cure</a>
-    </div>`;
-  }
-
-  /** @param {Batch} batch @param {WeighSheet} sheet @param {unknown} head */
-  function held(batch, sheet, head) {
-    // Before any cure is on the meat there is nothing to throw out, and the list itself can change.
-    const on = Boolean(batch.put_in) || batch.ticks.some(({ of }) => of.startsWith('cure:'));
-    const leaf = html`<div class="leaf">
-      ${head}
-      <section class="sec">
-        <h2 class="vh">Weigh-out</h2>
-        ${verdictStrip(sheet.verdict)} ${putInNote(batch)} ${evidence(sheet.verdict)}
-      </section>
-      ${nextSteps(sheet.verdict)}
-      <div class="block noprint">
-        <h2>Ways out</h2>
-        <p class="small near">The batch stays held until its numbers change.</p>
-        <div class="pair one gap">
-          ${
-            sheet.verdict.aim
-              ? html`<button type="button" class="btn main" @click=${() => aimAt(batch, sheet.verdict.aim)}>
-                  Weigh for ${sheet.verdict.aim} in this batch
-                </button>`
-              : nothing
-          }
-          <button type="button" class="btn" @click=${() => putIn.show()}>
-            ${on ? 'Change what was put in' : 'I put in something else'}
-          </button>
-          <a class="btn" href="#/batch/${id}/pieces">Change the pieces</a>
-          ${on ? html`<button type="button" class="btn" @click=${throwOut}>I threw it out</button>` : nothing}
-        </div>
-      </div>
-      ${putIn.draw(batch)}
-    </div>`;
-    const plate = html`<div class="plate">
-      <div class="stick">
-        <h2>What it stands on</h2>
-        ${facts(sheet)} ${cautions(sheet.verdict.cautions)}
-        <details class="block">
-          <summary>The list, while the batch is held</summary>
-          <p class="small">Nothing can be ticked while the batch is held.</p>
-          ${list(batch, sheet)}
-        </details>
-        <div class="block noprint acts">
-          <button type="button" class="btn quiet" @click=${() => print()}>Print this card</button>
-        </div>
-      </div>
-    </div>`;
-    return [leaf, plate];
-  }
-
-  /** @param {Batch} batch @param {string | null} aim */
-  function aimAt({ recipe }, aim) {
-    if (!aim) return;
-    const put = (/** @type {import('../types').Recipe} */ now) =>
-      app.shelf.changeBatch(id, (one) => ({ ...one, recipe: now }));
-    return app.act(() => put(withAim(recipe, aim)), {
-      says: `This batch is weighed for ${aim}. The card is as it was.`,
-      back: () => put(recipe),
-    });
+  /** @param {Batch} batch @param {WeighSheet} sheet @param {import('../types').Doubt[]} doubts */
+  function answer(batch, sheet, doubts) {
+    const { verdict, coarse } = sheet;
+    const act = (/** @type {unknown} */ own) => stageAction(id, doubts, 'weigh', () => own);
+    const { line, todo, at, of } = inHand(sheet, batch);
+    // Of what was thrown out no dose is blessed.
+    const dose = batch.thrown_out ? nothing : coarse ? coarseStrip(batch, coarse) : doseLine(verdict, doubts);
+    const note = putInNote(batch);
+    if (line) {
+      const place = sheet.vessel.includes(line) ? 'measured' : 'in the bowl';
+      const care = verdict.mark === 'care' || Boolean(coarse);
+      return html`${lineAnswer(sheet, { line, at, of })}
+      ${
+        !sheet.weighed
+          ? notWeighed(sheet)
+          : sheet.can_tick
+            ? lineAction(line, place, care, () => ticker.set(id, line.tick))
+            : nothing
+      }
+      ${dose} ${note} ${line.is_cure ? poison(verdict) : nothing}`;
+    }
+    if (todo) {
+      return html`<p class="small noprint">All in, the bowl holds <b class="nowrap">${sheet.bowl_total.text}</b>.</p>
+        <h3 class="what noprint">${todo.text}</h3>
+        ${
+          sheet.can_tick
+            ? act(
+                pinned(
+                  html`<button
+                    type="button"
+                    class="btn main"
+                    @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && ticker.set(id, { of: todo.id })}
+                  >
+                    ${todo.id === 'rub' ? 'All of it is on' : 'Labelled'}: done just now
+                  </button>`,
+                ),
+              )
+            : nothing
+        }
+        ${verdict.mark === 'ok' ? verdict.next.map(({ head, text }) => html`<p class="reason">${glue(head)} ${glue(text)}</p>`) : nothing}
+        ${dose} ${note}`;
+    }
+    return html`<p class="small noprint">Everything here is ticked.</p>
+      <h3 class="what noprint">All in</h3>
+      ${act(pinned(html`<a class="btn main" href="#/batch/${id}/cure">All in. Go to the cure</a>`))} ${dose} ${note}`;
   }
 
   /** @param {Batch} batch @param {WeighSheet} sheet */
   function list(batch, sheet) {
-    const lines = [...sheet.bowl, ...sheet.vessel];
-    const hand = sheet.can_tick ? lines.find(({ ticked }) => ticked === null)?.id : undefined;
-    const draw = (/** @type {WeighLine[]} */ some, /** @type {string} */ place) =>
-      some.map((line) =>
-        weighLine({
-          id,
-          batch,
-          ticker,
-          line,
-          now: line.id === hand,
-          open: sheet.can_tick,
-          place,
-          care: sheet.verdict.mark === 'care',
-        }),
-      );
+    const { line: hand, todo: job } = inHand(sheet, batch);
+    const open = sheet.can_tick;
+    // On the screen what is done comes first; the order of weighing is that of the list itself.
+    const lines = (/** @type {import('../types').WeighLine[]} */ some) =>
+      [...some]
+        .sort((a, b) => Number(a.ticked === null) - Number(b.ticked === null))
+        .map((line) => weighLine({ id, batch, ticker, line, now: open && line === hand, open, bags: sheet.bags }));
     return html`<ol class="tally">
-        ${draw(sheet.bowl, 'in the bowl')}
+        ${lines(sheet.bowl)}
       </ol>
       <div class="sumline">
-        <b>All in, the bowl holds${sheet.weighed ? nothing : ', usually'}</b>${num(sheet.bowl_total)}
+        <b>All in, ${sheet.bags.length ? 'the bowls hold' : 'the bowl holds'}${sheet.weighed ? nothing : ', usually'}</b
+        >${num(sheet.bowl_total)}
       </div>
       ${
         sheet.vessel.length
-          ? html`<h3 class="block">In a vessel of its own</h3>
-              <p class="small near noprint">
-                Water goes on the kitchen scale, to the gram. If it does not cover the meat, take a narrower vessel or a
-                bag, or more of the same brine from the <a href="#/brine">brine bench</a>; never plain water.
+          ? html`<h3 class="gap">In a vessel of its own</h3>
+              <p class="small noprint">
+                Must it cover more? More of the same brine from the <a href="#/brine">brine bench</a>; never plain
+                water.
               </p>
               <ol class="tally">
-                ${draw(sheet.vessel, 'measured')}
+                ${lines(sheet.vessel)}
               </ol>`
-          : nothing
-      }
-      ${
-        sheet.bowl.some(({ spoon }) => spoon)
-          ? html`<p class="small spoonkey near">
-                Spoon lines run from the least to the most a level spoon may hold; the bold one is usual. They are there
-                to catch a slip, not to weigh by.
-              </p>
-              <details class="noprint">
-                <summary>Where the spoon figures come from</summary>
-                <ul class="small">
-                  ${sheet.bowl.map(({ name, spoon }) => (spoon ? html`<li><b>${name}:</b> ${spoon.source}</li>` : nothing))}
-                </ul>
-              </details>`
           : nothing
       }
       ${sheet.remarks.map((remark) => html`<p class="near">${glue(remark)}</p>`)}
       ${
         sheet.todo.length
-          ? html`<ol class="tally block">
-              ${sheet.todo.map(
-                ({ id: of, text }) =>
-                  html`<li class="line ${batch.ticks.some((tick) => tick.of === of) ? 'done' : ''}">
-                    ${ticker.box({ id, batch, mark: { of }, label: text, disabled: !sheet.can_tick })}
-                    <div class="nm"><label for=${boxId(id, of)}>${text}</label>${ticker.stamp(batch, of)}</div>
-                    ${ticker.wayBack(id, batch, of, text)}
-                  </li>`,
-              )}
-            </ol>`
+          ? html`<h3 class="gap">Then</h3>
+              <ol class="tally">
+                ${sheet.todo.map((todo) => todoLine({ id, batch, ticker, todo, now: open && todo === job, open }))}
+              </ol>`
           : nothing
       }`;
   }
 
   /** @param {WeighSheet} sheet */
   function notWeighed(sheet) {
-    return html`<div class="gap">
-      ${strip(
-        'ask',
-        'Not all is weighed',
-        html`Green weight lies anywhere from
-        ${sheet.green_range ? html`<b class="nowrap">${ends(sheet.green_range)}</b>` : sheet.green.text}. The list is
-        for planning; nothing can be ticked until every piece has been on the scale.`,
-        html`<div class="acts"><a class="btn less" href="#/batch/${id}/pieces">Weigh the pieces</a></div>`,
-      )}
-    </div>`;
-  }
-
-  /** @param {Batch} batch @param {Coarse} coarse */
-  function coarse(batch, coarse) {
-    const range = coarse.premix_range;
-    return html`<div class="gap">
+    return html`${pinned(html`<a class="btn main" href="#/batch/${id}/pieces">Weigh the pieces</a>`)}
+      <div class="gap">
         ${strip(
-          'care',
-          coarse.word,
-          glue(coarse.says),
-          coarse.premix_helps && !batch.premix
-            ? html`<div class="acts noprint">
-                <button type="button" class="btn less" @click=${() => setPremix(true)}>
-                  Work with a premix${range ? html`: ${range[0]} – ${range[1]} ppm` : nothing}
-                </button>
-              </div>`
-            : nothing,
+          'ask',
+          'Not all is weighed',
+          html`It is ${sheet.green_range ? html`<b class="nowrap">${ends(sheet.green_range)}</b>` : sheet.green.text} of
+          meat. Nothing can be ticked until every piece was on the scale.`,
         )}
-      </div>
-      <div class="noprint">${advice(coarse.ways)}</div>`;
+      </div>`;
   }
 
-  /** @param {Premix} premix */
+  /** @param {Batch} batch @param {import('../types').Coarse} coarse */
+  function coarseStrip(batch, coarse) {
+    const range = coarse.premix_range;
+    const parts = coarse.premix_parts;
+    const helps = parts !== null && !batch.premix;
+    return html`${
+        helps
+          ? pinned(
+              html`<button type="button" class="btn main" @click=${() => setPremix(true)}>
+                Use a 1-in-${parts} mix${range ? html`: ${range[0]}–${range[1]} ppm` : nothing}
+              </button>`,
+            )
+          : nothing
+      }
+      <div class="gap">${strip('care', coarse.word, glue(coarse.says))}</div>`;
+  }
+
+  /** @param {import('../types').Premix} premix */
   function makePremix(premix) {
     return html`<section class="block">
-      <h3>First make the premix, 1 part cure in ${premix.parts}</h3>
+      <h3>First make the 1-in-${premix.parts} mix</h3>
       ${advice(premix.steps)}
       <div class="acts gap noprint">
         <button type="button" class="btn quiet less" @click=${() => setPremix(false)}>Back to the neat cure</button>
@@ -274,59 +205,74 @@ export function weigh(app, id) {
     </section>`;
   }
 
-  /** @param {WeighSheet} sheet */
-  function facts(sheet) {
-    return html`<dl class="dl">
-      ${sheet.facts.map(
-        ({ label, value }) =>
-          html`<dt>${label}</dt>
-            <dd class=${value.length > 18 ? 'words' : ''}>${value}</dd>`,
-      )}
-    </dl>`;
-  }
-
-  function scale() {
-    return html`<details class="block noprint">
-      <summary>Another scale here?</summary>
-      ${pick(
-        {
-          name: 'scale',
-          legend: 'The smallest step your scale shows',
-          look: 'tight',
-          options: app.tables.scale_steps.map((step) => [step, step]),
-          value: app.settings.scale_step,
-        },
-        (step) => app.act(() => app.shelf.changeSettings({ scale_step: step })),
-      )}
-    </details>`;
-  }
-
   /** @param {boolean} premix */
   function setPremix(premix) {
-    const set = (/** @type {boolean} */ now) => app.shelf.changeBatch(id, (batch) => ({ ...batch, premix: now }));
-    return app.act(() => set(premix), {
-      says: premix ? 'The list works with a premix now.' : 'The list works with the neat cure now.',
-      back: () => set(!premix),
+    return app.act(() => app.shelf.changeBatch(id, (batch) => ({ ...batch, premix })), {
+      says: premix ? 'The list works with the mix now.' : 'The list works with the neat cure now.',
       here: true,
     });
   }
 
-  async function throwOut() {
-    const batch = app.shelf.batches.get(id);
-    const set = (/** @type {boolean} */ closed) => app.shelf.changeBatch(id, (one) => ({ ...one, closed }));
-    const kept = await app.act(() => set(true), {
-      says: `${batch?.name ?? 'The batch'} is put away as thrown out.`,
-      back: () => set(false),
+  /** @param {Batch} batch @param {WeighSheet} sheet @param {State | null} state */
+  function held(batch, sheet, state) {
+    const { verdict } = sheet;
+    // Before any cure is on the meat there is nothing to throw out, and the list itself can change.
+    const on = Boolean(batch.put_in) || batch.ticks.some(({ of }) => of.startsWith('cure:'));
+    return html`<div class="leaf answer">
+        ${verdictStrip(verdict)} ${putInNote(batch)}
+        ${settle(verdict.may_hold, (change, says) => settled(batch, change, says))} ${nextSteps(verdict)}
+      </div>
+      <div class="plate rest">
+        ${dosePicture(verdict)}
+        <div class="noprint">
+          <h2>Ways out</h2>
+          <p class="small near">The batch stays held until its numbers change.</p>
+          <div class="pair one gap">
+            ${
+              verdict.aim
+                ? html`<button type="button" class="btn main" @click=${() => aimAt(batch, verdict.aim)}>
+                    Weigh for ${verdict.aim} in this batch
+                  </button>`
+                : nothing
+            }
+            <button type="button" class="btn" @click=${() => putIn.show()}>
+              ${on ? 'Change what was put in' : 'I put in something else'}
+            </button>
+            <a class="btn" href="#/batch/${id}/pieces">Change the pieces</a>
+            ${on ? html`<button type="button" class="btn" @click=${throwOut}>I threw it out</button>` : nothing}
+          </div>
+        </div>
+        ${putIn.draw(batch)} ${basis(sheet, batchNote(batch, state))}
+        <details class="block">
+          <summary>The list, while the batch is held</summary>
+          <p class="small">Nothing can be ticked while the batch is held.</p>
+          ${list(batch, sheet)}
+        </details>
+        ${doors('Elsewhere', nothing)}
+      </div>`;
+  }
+
+  /** @param {Batch} batch @param {string | null} aim */
+  function aimAt({ recipe }, aim) {
+    if (!aim) return;
+    return app.act(() => app.shelf.changeBatch(id, (one) => ({ ...one, recipe: withAim(recipe, aim) })), {
+      says: `This batch is weighed for ${aim}. The card is as it was.`,
     });
-    if (kept) app.go('#/today');
+  }
+
+  /** @param {Batch} batch @param {(recipe: import('../types').Recipe) => import('../types').Recipe} change @param {string} says */
+  function settled({ recipe }, change, says) {
+    return app.act(() => app.shelf.changeBatch(id, (one) => ({ ...one, recipe: change(recipe) })), { says });
+  }
+
+  async function throwOut() {
+    if (await thrownOut(app, id)) app.go('#/today');
   }
 
   return {
     draw,
     arrive() {
       sleep = stayAwake();
-      const batch = app.shelf.batches.get(id);
-      if (batch?.ticks.length) document.querySelector('.line.now')?.scrollIntoView({ block: 'center' });
     },
     leave: () => sleep(),
   };

@@ -1,15 +1,18 @@
 /** Name, tag, day of the kill and remarks of a batch; putting it away and deleting it. */
 import { html, nothing } from 'lit-html';
+import { live } from 'lit-html/directives/live.js';
 import { ask } from '../ask.js';
 import { field } from './field.js';
 import { Form } from './form.js';
+import { takenUp } from './thrown-out.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
 
 /** @param {App} app @param {string} id */
 export function aboutBatch(app, id) {
-  const form = new Form('about');
+  const form = new Form('about', `about.${id}`);
+  const begun = form.typed.length > 0;
 
   /** @param {Partial<Batch>} part */
   const change = (part) => app.act(() => app.shelf.changeBatch(id, (batch) => ({ ...batch, ...part })));
@@ -30,19 +33,36 @@ export function aboutBatch(app, id) {
     app.draw();
   };
 
+  // What stood there when the typing began: what another tab writes meanwhile is kept beside it.
+  const typed = (/** @type {string} */ text) => {
+    if (!form.typed.includes('notes')) form.type('notes-were', app.shelf.batches.get(id)?.notes ?? '');
+    form.type('notes', text);
+  };
+  const noted = async () => {
+    const batch = app.shelf.batches.get(id);
+    if (!batch || !form.typed.includes('notes')) return;
+    const [notes, were] = [form.text('notes'), form.text('notes-were')];
+    const work = () => app.shelf.changeBatch(id, (one) => ({ ...one, notes }), { ...batch, notes: were });
+    if (!(await app.act(work))) return;
+    if (form.text('notes') === notes) for (const key of ['notes', 'notes-were']) form.drop(key);
+    else form.type('notes-were', notes);
+    app.draw();
+  };
+
+  const takeUp = () => app.act(() => app.shelf.changeBatch(id, takenUp));
+
   const remove = async () => {
     const batch = app.shelf.batches.get(id);
     if (!batch) return;
     app.go('#/today');
-    await app.act(() => app.shelf.store.remove(`batch/${id}`), {
+    await app.act(() => app.shelf.remove(`batch/${id}`), {
       says: `${batch.name} is deleted.`,
-      back: () => app.shelf.store.put(`batch/${id}`, batch),
     });
   };
 
   /** @param {Batch} batch */
   return (batch) =>
-    html`<details class="block noprint">
+    html`<details class="block noprint" ?open=${begun}>
       <summary>About this batch: name, tag, day of the kill</summary>
       ${field(form, { key: 'name', label: 'Name', stored: batch.name, look: 'words' }, { typed: app.draw, left: left('name', 'The name') })}
       ${field(
@@ -71,15 +91,16 @@ export function aboutBatch(app, id) {
         <textarea
           id="about-notes"
           rows="3"
-          .value=${batch.notes ?? ''}
-          @change=${(/** @type {{ target: HTMLTextAreaElement }} */ { target }) => change({ notes: target.value })}
+          .value=${live(form.text('notes', batch.notes))}
+          @input=${(/** @type {{ target: HTMLTextAreaElement }} */ { target }) => typed(target.value)}
+          @change=${noted}
         ></textarea>
       </div>
       <div class="block acts">
         ${
           batch.closed
-            ? html`<button type="button" class="btn quiet" @click=${() => change({ closed: false })}>
-                Take it up again
+            ? html`<button type="button" class="btn quiet" @click=${takeUp}>
+                ${batch.thrown_out ? 'It was not thrown out: take it up again' : 'Take it up again'}
               </button>`
             : nothing
         }

@@ -3,7 +3,8 @@ import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { STAGES, count } from '../words/names.js';
 import { clock, dayOfDate, fullDate } from '../words/time.js';
-import { icon, tagMark } from './icon.js';
+import { doubtStrip } from './doubts.js';
+import { icon } from './icon.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Stage} Stage */
@@ -34,37 +35,53 @@ export function running(state) {
 }
 
 /**
+ * The parts of a drawn screen that are the same on every stage of a batch.
+ * @param {import('../app.js').App} app
  * @param {string} id
  * @param {Batch} batch
  * @param {State | null} state
  * @param {string} shown the stage this screen is about
+ * @returns {Pick<import('../app.js').Drawn, 'back' | 'name' | 'head'>}
  */
-export function batchHead(id, batch, state, shown) {
+export function batchHead(app, id, batch, state, shown) {
+  return {
+    back: { href: '#/today', text: 'Batches', tag: batch.tag },
+    name: batch.name,
+    head: [rail(id, state, shown), state ? doubtStrip(app, id, batch, state.doubts, shown) : nothing],
+  };
+}
+
+/** @param {string} id @param {State | null} state @param {string} shown */
+function rail(id, state, shown) {
+  return html`<nav class="punch" aria-label="Stages of this batch">
+    <ol>
+      ${ORDER.map((stage) => {
+        const where = placeOn(stage, state);
+        return html`<li class=${where}>
+          <a href="#/batch/${id}/${stage}" aria-current=${stage === shown ? 'page' : nothing}
+            ><span class="hole">${icon('s-tick', '')}</span>${STAGES[stage]}${
+              where ? html`<span class="vh">${where === 'done' ? ', done' : ', in hand'}</span>` : nothing
+            }</a
+          >
+        </li>`;
+      })}
+    </ol>
+  </nav>`;
+}
+
+/**
+ * How many pieces, when killed, how far: under Why, and on paper.
+ * @param {Batch} batch
+ * @param {State | null} state
+ */
+export function batchNote(batch, state) {
   const pieces = batch.pieces.reduce((sum, piece) => sum + piece.count, 0);
-  return html`<div class="head">
-      ${tagMark(batch.tag)}
-      <h1 tabindex="-1">${batch.name}</h1>
-      <p>
-        ${pieces ? `${count(pieces, 'piece')}. ` : nothing}${
-          batch.killed ? `Killed ${dayOfDate(batch.killed)}. ` : nothing
-        }${state ? sentence(state.says) : nothing}${batch.closed ? ' Put away.' : nothing}
-        ${printed()}
-      </p>
-    </div>
-    <nav class="punch" aria-label="Stages of this batch">
-      <ol>
-        ${ORDER.map((stage) => {
-          const where = placeOn(stage, state);
-          return html`<li class=${where}>
-            <a href="#/batch/${id}/${stage}" aria-current=${stage === shown ? 'page' : nothing}
-              ><span class="hole">${icon('s-tick', '')}</span>${STAGES[stage]}${
-                where ? html`<span class="vh">${where === 'done' ? ', done' : ', in hand'}</span>` : nothing
-              }</a
-            >
-          </li>`;
-        })}
-      </ol>
-    </nav>`;
+  return html`<p class="small">
+    ${pieces ? `${batch.pieces.some(({ about }) => about) ? 'About ' : ''}${count(pieces, 'piece')}. ` : nothing}${
+      batch.killed ? `Killed ${dayOfDate(batch.killed)}. ` : nothing
+    }${state?.says ? sentence(state.says) : nothing}${batch.closed ? ' Put away.' : nothing}
+    ${printed()}
+  </p>`;
 }
 
 /** On paper, when it was printed. */

@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { count } from '../words/names.js';
+import { CALENDAR } from '../words/until.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -39,6 +40,7 @@ function asked(app, batches, which) {
   return ask('calendar', {
     batches: batches.map(([id, batch]) => ({ id, batch })),
     earlier: app.shelf.sent.filter(ownOf(batches, which)),
+    words: CALENDAR,
     now: app.now(),
     settings: app.settings,
   });

@@ -1,8 +1,7 @@
-/** The cure clock: what is to be said of it, and each size class with its bars, its profile and its times. */
+/** The cure clock: what is to be said of it, and under Why how each size class comes to its hour. */
 import { html, nothing } from 'lit-html';
 import { glue } from '../words/glue.js';
 import { about, dayTime } from '../words/time.js';
-import { bars } from './clock-bars.js';
 import { profile } from './clock-profile.js';
 import { icon } from './icon.js';
 import { strip } from './verdict.js';
@@ -10,55 +9,45 @@ import { strip } from './verdict.js';
 /** @typedef {import('../types').Class} Class */
 /** @typedef {import('../types').CureClock} CureClock */
 
-/** @param {CureClock} clock @param {number} now */
-export function clockNotes(clock, now) {
-  return html`<section class="block">
-    <h2>How long</h2>
-    <p class="lead">
-      A forecast, never a guarantee: eight in ten are through between earliest and latest. The cut has the last word.
-    </p>
-    ${clock.ended === null ? nothing : html`<p class="near">It came out ${dayTime(clock.ended, now)}.</p>`}
-    ${clock.notes.map(({ mark, word, says }) => html`<div class="gap">${strip(mark, word, glue(says))}</div>`)}
-  </section>`;
+/** The refrigerator and the rest that is no mere reason. @param {CureClock['notes']} notes */
+export function clockNotes(notes) {
+  return notes.map(({ mark, word, says }) => html`<div class="gap">${strip(mark, word, glue(says))}</div>`);
 }
 
-/** @param {CureClock} clock @param {number} now */
-export function clockClasses(clock, now) {
-  if (clock.classes.length === 0) return nothing;
-  return html`<section class="block">
-    <h2>By size class</h2>
-    ${clock.classes.map((one) => sizeClass(one, clock, now))}
-    <p class="legend">
-      <span
-        ><svg width="44" height="18" aria-hidden="true"><path class="fill" d="M0 18L28 2H44V18z" /></svg>Rising: may be
-        through. Full height: it is</span
-      >
-      <span
-        ><svg width="12" height="20" aria-hidden="true"><path class="mark" d="M6 0v20" /></svg>Now</span
-      >
+/** Under the fold. @param {CureClock} clock @param {number} now */
+export function clockWhy(clock, now) {
+  const { capped, recipe } = clock.until ?? {};
+  return html`<p>
+      The answer is the 9 in 10 hour of your thickest piece. Thickness sets the time; weight sets the dose. More cure
+      never makes it faster. A forecast, never a guarantee: the cut has the last word.
     </p>
-    <p class="small near">
+    ${recipe == null ? nothing : html`<p>By your recipe: ${dayTime(recipe, now)}.</p>`}
+    ${
+      capped
+        ? html`<p>
+            Raw meat stays in its cure until ${dayTime(capped.last, now)} at most. ${capped.source}
+            (${STATUS[capped.status] ?? capped.status}).
+          </p>`
+        : nothing
+    }
+    ${clock.classes.map((one) => sizeClass(one, clock, now))}
+    <p>
       A grey middle is a matter of looks only if it was kept cold and is cooked through. Raw or cold-smoked it is not
       acceptable.
-    </p>
-  </section>`;
+    </p>`;
 }
+
+/** @type {Record<string, string>} */
+const STATUS = { judgement: 'our own judgement' };
 
 /** @param {Class} one @param {CureClock} clock @param {number} now */
 function sizeClass(one, clock, now) {
-  const ready = one.colour ?? one.even;
   return html`<div class="class">
     <div class="row-h">
-      <h3>${icon(`k-${one.at % 6}`, 'key')}${one.name}</h3>
+      <h3>${icon(`k-${one.at % 6}`, 'key')}${one.name}, ${one.thickness}</h3>
       <span class="flag ${one.mark}">${icon(`s-${one.mark}`, '')}<span>${one.word}</span></span>
     </div>
     ${one.out === null ? nothing : html`<p class="near">It came out ${dayTime(one.out, now)}.</p>`}
-    <p class="say">
-      ${one.thickness}. ${one.colour ? 'Colour at the centre' : 'Evenly salted'}: likely
-      <b class="nowrap">${about(ready.likely, now)}</b>, at the latest
-      <b class="nowrap">${about(ready.latest, now)}</b>.
-    </p>
-    ${bars(one, Number(clock.begun), now)}
     <table class="tbl times">
       <caption class="vh">
         ${one.name}: forecast times
@@ -66,28 +55,29 @@ function sizeClass(one, clock, now) {
       <thead>
         <tr>
           <th scope="col"><span class="vh">What</span></th>
-          <th scope="col">Earliest</th>
-          <th scope="col">Likely</th>
-          <th scope="col">Latest</th>
+          <th scope="col">1 in 10 by</th>
+          <th scope="col">Half by</th>
+          <th scope="col">9 in 10 by</th>
         </tr>
       </thead>
       <tbody>
         ${one.colour ? times('Colour', one.colour, now) : nothing} ${times('Even salt', one.even, now)}
       </tbody>
     </table>
-    ${
-      one.soak
-        ? html`<p class="near">
-            <b>Soaking</b>, in water changed each half hour: ${one.soak.changed}.
-            ${one.soak.still ? html`In three times its weight of still water: ${one.soak.still}.` : html`Still water does not bring it so far.`}
-          </p>`
-        : nothing
-    }
-    <details class="gap">
-      <summary>Salt through it<span class="vh">, ${one.name}</span></summary>
-      ${profile(one, clock, now)} ${rules(one)}
-    </details>
+    ${profile(one, clock, now)} ${rules(one)}
   </div>`;
+}
+
+/** @param {CureClock} clock */
+export function soaking({ classes }) {
+  return classes.map(({ soak, name }) =>
+    soak
+      ? html`<p class="near">
+          <b>Soaking ${name}</b>, in water changed each half hour: ${soak.changed}.
+          ${soak.still ? html`In three times its weight of still water: ${soak.still}.` : html`Still water does not bring it so far.`}
+        </p>`
+      : nothing,
+  );
 }
 
 /** @param {string} what @param {import('../types').Span3} span @param {number} now */

@@ -155,8 +155,6 @@ export class CutForm {
 
   /** @param {Finding[]} learned @param {string} says */
   #put(learned, says) {
-    const before = this.app.settings.learned ?? [];
-    const set = (/** @type {Finding[]} */ now) => this.app.shelf.changeSettings({ learned: now });
-    return this.app.act(() => set(learned), { says, back: () => set(before), here: true });
+    return this.app.act(() => this.app.shelf.changeSettings({ learned }), { says, here: true });
   }
 }

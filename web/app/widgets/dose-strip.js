@@ -19,12 +19,13 @@ export function doseStrip(verdict) {
   const [x, anchor] = share < 0.3 ? ['0', 'start'] : share > 0.7 ? ['100%', 'end'] : [at(typical), 'middle'];
   // On a long axis the two marks come close, and their words need a row each.
   const close = axis > 300;
+  const near = (limit - least) / axis < 0.25;
   const words = close
     ? svg`<text class="b" x=${at(limit)} dx="4" y="119">Limit ${limit}</text>
         <path class="at" d="M0 0"/><text class="b" x=${at(least)} dx="4" y="137">Least ${least}</text>
         <line class="at" x1=${at(least)} x2=${at(least)} y1="96" y2="138"/>`
-    : svg`<text class="b" x=${at(least)} y="119" text-anchor="middle">Least ${least}</text>
-        <text class="b" x=${at(limit)} y="119" text-anchor="middle">Limit ${limit}</text>`;
+    : svg`<text class="b" x=${at(least)} y="119" text-anchor=${near ? 'end' : 'middle'}>Least ${least}</text>
+        <text class="b" x=${at(limit)} y="119" text-anchor=${near ? 'start' : 'middle'}>Limit ${limit}</text>`;
   const foot = close ? 156 : 137;
   return html`<svg
     class="strip-ppm ${mark} ${close ? 'tall' : ''}"

@@ -19,12 +19,16 @@ const AIM = '150 ppm';
 export function cureFields({ app, form, set, left }) {
   const rows = new Rows(form, 'cures');
   // A mix is chosen as it was made; the pantry's word for it says nothing of that.
-  const agents = app.tables.ingredients.filter(({ group, nitrite }) => group === 'cure' && nitrite);
+  // The pure salts are no home cure: they stand here only where a recipe that was read has one.
+  const all = app.tables.ingredients.filter(({ group, key }) => group === 'cure' && key !== 'cure-made');
+  const agents = all.filter(({ key, nitrite }) => nitrite && !key.startsWith('pure-'));
+  const byPacket = all.filter(({ key }) => key === 'cure-packet');
 
   /** @param {number} at @param {Partial<Cure>} part @returns {(recipe: Recipe) => Recipe} */
   const put = (at, part) => (recipe) => ({
     ...recipe,
-    cures: recipe.cures.map((cure, n) => (n === at ? { ...cure, ...part } : cure)),
+    // What is typed is judged as it stands: from then on the aim no longer follows the rule.
+    cures: recipe.cures.map((cure, n) => (n === at ? { ...cure, follows: false, ...part } : cure)),
   });
 
   const add = () => {
@@ -80,16 +84,20 @@ export function cureFields({ app, form, set, left }) {
           hint: mixes.length ? undefined : 'A premix or stock that you keep under Spoon and scale stands here too.',
           value,
           options: [
-            ...agents.map(({ key: item, name }) => option(item, name, item === value)),
+            ...[...agents, ...byPacket, ...all.filter(({ key }) => key === value && key.startsWith('pure-'))].map(
+              ({ key: item, name }) => option(item, name, item === value),
+            ),
             ...mixes.map(mixName).map((name) => option(name, name, name === value)),
           ],
         },
         (item) => {
-          const agent = agents.find((a) => a.key === item);
+          const agent = [...agents, ...byPacket].find((a) => a.key === item);
           const fresh = agent ? freshCure(agent) : mixes.find((mix) => mixName(mix) === item);
           if (!fresh) return;
           for (const part of ['nitrite', 'nitrate']) form.drop(`${key}-${part}`);
-          set((recipe) => ({ ...recipe, cures: recipe.cures.with(at, { ...fresh, aim: cure.aim }) }));
+          // What a packet says is typed: until then the figures stay.
+          const figures = agent?.nitrite === '' ? { nitrite: cure.nitrite, nitrate: cure.nitrate } : {};
+          set((recipe) => ({ ...recipe, cures: recipe.cures.with(at, { ...fresh, ...figures, aim: cure.aim }) }));
         },
       )}
       <div class="twofold">

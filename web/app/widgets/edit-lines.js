@@ -1,9 +1,11 @@
 /** Everything beside the cure: what, how much, of what. */
 import { html, nothing } from 'lit-html';
+import { HOLDS } from '../words/may-hold.js';
 import { BASES, GROUPS, UNITS } from '../words/names.js';
 import { field } from './field.js';
-import { choose, option } from './pick.js';
+import { choose, option, pick } from './pick.js';
 import { Rows, moved, rowActs } from './rows.js';
+import { withHolds } from './settle.js';
 
 /** @typedef {import('../screens/edit.js').Editor} Editor */
 /** @typedef {import('../types').Line} Line */
@@ -89,9 +91,25 @@ export function lineFields({ app, form, set, left }) {
           },
         )}
       </div>
+      ${line.name ? packet(line, line.name, at, key) : nothing}
       ${line.item === 'own' ? allergens(line, at, key) : nothing}
       ${rowActs({ name, at, length, move: (to) => move(at, to), remove: () => remove(at, name) })}
     </div>`;
+  }
+
+  /** @param {Line} line @param {string} name @param {number} at @param {string} key */
+  function packet(line, name, at, key) {
+    return pick(
+      {
+        name: form.id(`${key}-agent`),
+        legend: 'Does its packet say nitrite, nitrate, or E249 to E252?',
+        hint: line.agent === 'yes' ? 'Then it goes under cure, with its per cent. Remove it here.' : undefined,
+        look: 'snug',
+        options: /** @type {[keyof typeof HOLDS, string][]} */ (Object.entries(HOLDS)),
+        value: line.agent ?? 'unknown',
+      },
+      (agent) => set(withHolds(at, name, agent), `${name}: ${HOLDS[agent]}.`),
+    );
   }
 
   /** @param {Line} line @param {number} at @param {string} key */

@@ -1,5 +1,6 @@
-/** Before the fire: the smoker, who will eat, where to pull, by which rule. */
+/** Before the fire: the smoker, who will eat, when to take out, by which rule. */
 import { html, nothing } from 'lit-html';
+import { ASKED } from '../words/fire.js';
 import { glue } from '../words/glue.js';
 import { field } from './field.js';
 import { Form } from './form.js';
@@ -25,13 +26,12 @@ export class FireBefore {
   draw(batch, sheet) {
     const fire = batch.fire ?? UNLIT;
     const set = (/** @type {Partial<Fire>} */ some) => this.change((now) => ({ ...now, ...some }));
-    const begun = fire.readings.length > 0;
     const unit = this.app.settings.units === 'us' ? '°F' : '°C';
     const asked = fire.at_risk !== undefined;
     const send = (/** @type {Event} */ event) => {
       event.preventDefault();
       const read = this.#target.read(
-        [{ key: 'target', label: 'Pull at', kind: 'temperature', unit, optional: true, stored: fire.target ?? '' }],
+        [{ key: 'target', label: 'Take out at', kind: 'temperature', unit, optional: true, stored: fire.target ?? '' }],
         this.app.settings.units,
       );
       if (!read) return this.app.draw();
@@ -41,8 +41,14 @@ export class FireBefore {
     };
     const rules = [...new Map(sheet.classes.map((one) => [one.rule, one])).values()];
     const lower = sheet.classes.some((one) => one.no_lower === '');
-    return html`<details class="block fold" ?open=${!asked || !begun}>
-      <summary><h2>Before the fire</h2></summary>
+    return html`<details class="fold noprint">
+      <summary>
+        <span
+          >Before the fire<span class="small"
+            >${asked ? 'fan, water pan, who eats it' : 'not said yet: who eats it'}</span
+          ></span
+        >
+      </summary>
       <p>
         Rinsed, dried to a pellicle, the probe in the thickest part of the largest piece and another in the smallest.
       </p>
@@ -90,6 +96,13 @@ export class FireBefore {
       ${rules.map(
         (one) =>
           html`<p class="caution"><b class="nowrap">${one.consumer.text}</b> ${glue(one.rule)}</p>
+            ${
+              one.record.needed.by === 'consumer'
+                ? nothing
+                : html`<p class="caution">
+                    <b class="nowrap">${one.needed.text}</b> ${glue(ASKED[one.record.needed.by])}
+                  </p>`
+            }
             ${one.no_lower ? html`<p class="small">${glue(one.no_lower)}</p>` : nothing}`,
       )}
       ${
@@ -97,8 +110,8 @@ export class FireBefore {
           ? html`<form class="gap" novalidate @submit=${send}>
               ${field(this.#target, {
                 key: 'target',
-                label: 'Pull at',
-                hint: 'Empty: the consumer temperature. Below it only time at temperature counts, by the table and on its conditions.',
+                label: 'Take out at',
+                hint: 'Empty: the consumer temperature. Below it only time at temperature counts, by the table and on its conditions. Whole red game: from 62.8 °C (145 °F) on, with 3 minutes of rest.',
                 unit,
                 stored: fire.target ?? '',
                 optional: true,

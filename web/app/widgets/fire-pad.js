@@ -3,6 +3,7 @@ import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { clock, dayTime } from '../words/time.js';
 import { icon } from './icon.js';
+import { pinned } from './pinned.js';
 import { strip } from './verdict.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -13,37 +14,43 @@ import { strip } from './verdict.js';
 const MINUTE = 60_000;
 const KEYS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '0'];
 const MOST = 5;
+/** What the air beside the meat is called. */
+export const SMOKER = 'Smoker';
 
 export class FirePad {
-  /** @type {number | null} place of the class, null for the cabinet */
-  #of = 0;
+  /** @type {string | null} id of the class, null for the cabinet; empty: the first */
+  #of = '';
+  /** @type {Batch['pieces']} as they were drawn */
+  #pieces = [];
   #digits = '';
   /** @type {number | null} when, or null for now */
   #at = null;
   #wrong = '';
   /** What was most likely meant, where a decimal point is missing. */
   #meant = '';
-  /** @type {number | null} the reading that the next one stands in for */
+  /** @type {string | null} id of the reading that the next one stands in for */
   #corrects = null;
+  /** The steps of the clock are in sight. */
+  #timing = false;
 
   /**
    * @param {App} app
-   * @param {(reading: FireReading, corrects: number | null) => Promise<boolean>} log
+   * @param {(reading: FireReading, corrects: string | null) => Promise<boolean>} log
    */
   constructor(app, log) {
     this.app = app;
     this.log = log;
   }
 
-  /** @param {FireReading} reading @param {number} place */
-  correct(reading, place) {
-    this.#of = reading.class ?? null;
+  /** @param {FireReading} reading */
+  correct(reading) {
+    this.#of = reading.class === undefined ? null : (this.#pieces[reading.class]?.id ?? '');
     this.#at = reading.at;
     this.#digits = '';
-    this.#corrects = place;
+    this.#corrects = reading.id ?? null;
+    this.#timing = true;
     this.app.draw();
-    document.getElementById('pad')?.scrollIntoView({ block: 'start' });
-    document.getElementById('pad-head')?.focus({ preventScroll: true });
+    document.getElementById('pad-head')?.focus();
   }
 
   #unit() {
@@ -65,6 +72,19 @@ export class FirePad {
   #shift(by) {
     this.#at = (this.#at ?? this.app.now()) + by;
     this.app.draw();
+  }
+
+  /** From what is typed, or from the last reading. @param {number} by @param {number | undefined} tenths */
+  #step(by, tenths) {
+    const from = this.#digits === '' ? (tenths ?? 0) / 10 : Number(this.#digits);
+    this.#wrong = '';
+    this.#digits = String(Math.round((from + by) * 10) / 10);
+    this.app.draw();
+  }
+
+  /** Whether something is typed and not logged. */
+  get begun() {
+    return this.#digits !== '';
   }
 
   /** @param {string} digits */
@@ -92,28 +112,53 @@ export class FirePad {
     }
     /** @type {FireReading} */
     const reading = { temperature: value, at: this.#at ?? this.app.now() };
-    if (this.#of !== null) reading.class = this.#of;
+    const place = this.#place();
+    if (place !== null) reading.class = place;
     const corrects = this.#corrects;
     const digits = this.#digits;
     // The keys are free for the next piece before this one is stored; if it cannot be kept, it comes back.
-    [this.#digits, this.#at, this.#corrects] = ['', null, null];
+    [this.#digits, this.#at, this.#corrects, this.#timing] = ['', null, null, false];
     if (!(await this.log(reading, corrects))) {
       [this.#digits, this.#at, this.#corrects] = [digits, reading.at, corrects];
       this.app.draw();
     }
   }
 
-  /** @param {FireSheet} sheet */
-  draw(sheet) {
-    if (this.#of !== null && this.#of >= sheet.classes.length) this.#of = sheet.classes.length ? 0 : null;
+  /** Place of the chosen class; null for the cabinet. */
+  #place() {
+    return this.#of === null ? null : this.#pieces.findIndex(({ id }) => id === this.#of);
+  }
+
+  /**
+   * Where the probe is: until it is said, in the piece that is asked about first.
+   * @param {FireSheet} sheet @param {Batch['pieces']} pieces @param {number} [first]
+   */
+  which(sheet, pieces, first = 0) {
+    this.#pieces = pieces;
+    if (this.#place() === -1) this.#of = (pieces[first] ?? pieces[0])?.id ?? null;
+    return html`<fieldset class="probe noprint">
+      <legend>Probe is in</legend>
+      <div class="pick pieces">
+        ${sheet.classes.map((one, place) => this.#choice(place, one.name, `k-${place % 6}`))}
+        ${this.#choice(null, SMOKER, '')}
+      </div>
+    </fieldset>`;
+  }
+
+  /**
+   * Display and keys, and the button that logs.
+   * @param {FireSheet} sheet
+   * @param {{ pin: boolean, steps?: boolean }} how pin: it is the action of the screen; steps: beside it a row that goes on
+   * from the last reading
+   */
+  keys(sheet, { pin, steps = false }) {
+    const { last, name } = this.#chosen(sheet);
     const unit = this.#unit();
     const now = this.app.now();
-    const at = this.#at ?? now;
-    const chosen = this.#of === null ? undefined : sheet.classes[this.#of];
-    const last = chosen ? chosen.points.at(-1) : sheet.cabinet.at(-1);
-    const said = this.#digits ? `Log ${this.#digits} ${unit}` : 'Log the reading';
-    return html`<section class="block noprint" id="pad" aria-labelledby="pad-head">
-      <h2 id="pad-head" tabindex="-1">${this.#corrects === null ? 'Add a reading' : 'Correct a reading'}</h2>
+    return html`<section class="noprint" id="pad" aria-labelledby="pad-head">
+      <h2 id="pad-head" class=${this.#corrects === null ? 'vh' : ''} tabindex="-1">
+        ${this.#corrects === null ? 'Add a reading' : 'Correct a reading'}
+      </h2>
       ${
         this.#corrects === null
           ? nothing
@@ -128,35 +173,20 @@ export class FirePad {
               </button>
             </p>`
       }
-      <fieldset class="gap">
-        <legend class="vh">Which piece</legend>
-        <div class="pick pieces">
-          ${sheet.classes.map((one, place) => this.#choice(place, html`<b>${one.name}</b>`, `k-${place % 6}`))}
-          ${this.#choice(null, html`<b>Cabinet</b>`, '')}
-        </div>
-      </fieldset>
       <div class="show">
+        ${this.#clock(now)}
         <span class="cap"
-          >${chosen ? 'Coldest piece, thickest part.' : 'The air beside the meat.'}${
-            last ? html`<br />Last: ${last.tenths / 10} ${unit} at ${clock(last.at)}` : nothing
-          }</span
+          >${last ? html`Last ${last.tenths / 10} ${unit}<br />at ${clock(last.at)}` : html`${name}:<br />not read`}</span
         >
         <output class="num" for="pad-keys">${this.#digits || '–'}<span class="u">${unit}</span></output>
       </div>
-      <div class="timebar" role="group" aria-label="When it was read">
-        <button type="button" @click=${() => this.#shift(-MINUTE)}>−1<span class="vh"> minute</span></button>
-        <button type="button" @click=${() => this.#shift(-10 * MINUTE)}>−10<span class="vh"> minutes</span></button>
-        <div>
-          <span class="num">${Math.abs(at - now) > 12 * 60 * MINUTE ? dayTime(at, now) : clock(at)}</span
-          >${this.#at === null ? html`<span>now</span>` : nothing}
-        </div>
-        <button type="button" @click=${() => this.#shift(MINUTE)}>+1<span class="vh"> minute</span></button>
-      </div>
+      ${this.#timing ? this.#timebar(now) : nothing}
       <div class="keys" id="pad-keys" role="group" aria-label="Temperature keys">
         ${KEYS.map(
           (key) =>
             html`<button
               type="button"
+              class=${key === '.' ? 'point' : key === '0' ? 'nought' : ''}
               aria-label=${key === '.' ? 'Decimal point' : key}
               @click=${() => this.#press(key)}
             >
@@ -165,41 +195,93 @@ export class FirePad {
         )}
         <button type="button" class="w" @click=${() => this.#press('rub')}>Delete</button>
       </div>
-      ${
-        this.#wrong
-          ? html`<div class="gap" role="alert">
-              ${strip(
-                'stop',
-                'Not logged',
-                this.#meant ? `${this.#digits} ${unit} is out of reach of a smoker and an oven.` : this.#wrong,
-                this.#meant
-                  ? html`<div class="acts">
-                      <button type="button" class="btn" @click=${() => this.#itWas(this.#meant)}>
-                        It was ${this.#meant} ${unit}
-                      </button>
-                    </div>`
-                  : nothing,
-              )}
-            </div>`
-          : nothing
-      }
-      <button type="button" class="btn wide gap log ${this.#digits ? 'main' : ''}" @click=${() => this.#send()}>
-        ${said}
-      </button>
+      ${this.#wrong ? this.#notLogged(unit) : nothing} ${this.#log(name, last, pin, steps)}
     </section>`;
   }
 
-  /** @param {number | null} place @param {unknown} words @param {string} mark */
-  #choice(place, words, mark) {
+  /** @param {FireSheet} sheet */
+  #chosen({ classes, cabinet }) {
+    const of = this.#place();
+    const one = of === null ? undefined : classes[of];
+    return { last: (one ? one.points : cabinet).at(-1), name: one?.name ?? SMOKER };
+  }
+
+  /** @param {string} name @param {import('../types').FirePoint | undefined} last @param {boolean} pin @param {boolean} steps */
+  #log(name, last, pin, steps) {
+    const said = this.#digits ? `Log ${this.#digits} ${this.#unit()}, ${name}` : 'Log the reading';
+    const button = html`<button type="button" class="btn ${pin ? 'main' : 'wide gap'}" @click=${() => this.#send()}>
+      ${said}
+    </button>`;
+    if (!pin) return button;
+    const row = html`<div class="stepper" role="group" aria-label="Reading, from the last one">
+      ${[-10, -1].map((by) => this.#stepButton(by, last?.tenths))}
+      <span class="num" aria-hidden="true">${this.#digits || '–'}</span>
+      ${[1, 10].map((by) => this.#stepButton(by, last?.tenths))}
+    </div>`;
+    return pinned(button, steps && last ? row : nothing);
+  }
+
+  /** @param {number} by @param {number | undefined} tenths */
+  #stepButton(by, tenths) {
+    return html`<button type="button" @click=${() => this.#step(by, tenths)}>
+      ${by < 0 ? `−${-by}` : `+${by}`}<span class="vh"> degrees</span>
+    </button>`;
+  }
+
+  /** When it was read; a touch brings the steps of the clock. @param {number} now */
+  #clock(now) {
+    const at = this.#at ?? now;
+    const said = Math.abs(at - now) > 12 * 60 * MINUTE ? dayTime(at, now) : clock(at);
+    return html`<button
+      type="button"
+      class="when"
+      aria-expanded=${this.#timing ? 'true' : 'false'}
+      aria-label="${said}${this.#at === null ? ' now' : ''}, when it was read. Press to change."
+      @click=${() => ((this.#timing = !this.#timing), this.app.draw())}
+    >
+      ${said} ${this.#at === null ? html`<small>now</small>` : nothing}
+    </button>`;
+  }
+
+  /** @param {number} now */
+  #timebar(now) {
+    return html`<div class="timebar" role="group" aria-label="When it was read">
+      <button type="button" @click=${() => this.#shift(-10 * MINUTE)}>−10<span class="vh"> minutes</span></button>
+      <button type="button" @click=${() => this.#shift(-MINUTE)}>−1<span class="vh"> minute</span></button>
+      <div><span class="num">${clock(this.#at ?? now)}</span></div>
+      <button type="button" @click=${() => this.#shift(MINUTE)}>+1<span class="vh"> minute</span></button>
+    </div>`;
+  }
+
+  /** @param {string} unit */
+  #notLogged(unit) {
+    return html`<div class="gap" role="alert">
+      ${strip(
+        'stop',
+        'Not logged',
+        this.#meant ? `${this.#digits} ${unit} is out of reach of a smoker and an oven.` : this.#wrong,
+        this.#meant
+          ? html`<div class="acts">
+              <button type="button" class="btn" @click=${() => this.#itWas(this.#meant)}>
+                It was ${this.#meant} ${unit}
+              </button>
+            </div>`
+          : nothing,
+      )}
+    </div>`;
+  }
+
+  /** @param {number | null} place @param {string} name @param {string} mark */
+  #choice(place, name, mark) {
     const choose = () => {
-      this.#of = place;
+      this.#of = place === null ? null : (this.#pieces[place]?.id ?? null);
       this.#wrong = '';
       this.app.draw();
     };
-    return html`<label class="two"
-      ><input type="radio" name="pad-of" .checked=${this.#of === place} @change=${choose} />${
+    return html`<label
+      ><input type="radio" name="pad-of" .checked=${this.#place() === place} @change=${choose} />${
         mark ? html`<span class="key">${icon(mark, '')}</span>` : nothing
-      }<span>${words}</span></label
+      }<b>${name}</b></label
     >`;
   }
 }

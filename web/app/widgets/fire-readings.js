@@ -1,7 +1,9 @@
 /** Every reading of a log, and the questions about them. */
 import { html, nothing } from 'lit-html';
+import { newId } from '../shelf.js';
 import { glue } from '../words/glue.js';
 import { clock, dayTime } from '../words/time.js';
+import { SMOKER } from './fire-pad.js';
 import { strip } from './verdict.js';
 
 /** @typedef {import('../types').Batch} Batch */
@@ -13,23 +15,23 @@ import { strip } from './verdict.js';
  * @typedef {{
  *   change: (change: (fire: Fire) => Fire) => Promise<unknown>,
  *   mark: (place: number, what: Partial<FireReading>, says?: string) => Promise<unknown>,
- *   correct: (reading: FireReading, place: number) => void,
+ *   correct: (reading: FireReading) => void,
  * }} Acts
  */
 
 /** Questions about readings. @param {Batch} batch @param {FireSheet} sheet @param {Acts} acts */
 export function doubts(batch, sheet, acts) {
   const all = batch.fire?.readings ?? [];
-  return sheet.doubts.map(({ reading: place, says, choices }) => {
+  return sheet.doubts.map(({ reading: place, odd, says, choices }) => {
     const reading = all[place];
     if (!reading) return nothing;
-    const name = reading.class === undefined ? 'Cabinet' : sheet.classes[reading.class]?.name;
+    const name = reading.class === undefined ? SMOKER : sheet.classes[reading.class]?.name;
     const meant = (/** @type {string} */ temperature) =>
       acts.change((fire) => ({
         ...fire,
         readings: [
           ...fire.readings.map((one, at) => (at === place ? { ...one, struck: true } : one)),
-          { ...reading, temperature, sure: true },
+          { ...reading, id: newId(), temperature, sure: true },
         ],
       }));
     return html`<div class="block" role="status">
@@ -41,8 +43,15 @@ export function doubts(batch, sheet, acts) {
           ${choices.map(
             (text) => html`<button type="button" class="btn" @click=${() => meant(text)}>It was ${text}</button>`,
           )}
-          <button type="button" class="btn" @click=${() => acts.mark(place, { sure: true })}>It is right</button>
-          <button type="button" class="btn" @click=${() => acts.correct(reading, place)}>Correct it</button>
+          ${
+            // No meat is hotter than boiling water, whoever says so.
+            odd === 'boiling'
+              ? nothing
+              : html`<button type="button" class="btn" @click=${() => acts.mark(place, { sure: true })}>
+                  It is right
+                </button>`
+          }
+          <button type="button" class="btn" @click=${() => acts.correct(reading)}>Correct it</button>
           <button type="button" class="btn" @click=${() => acts.mark(place, { struck: true }, 'Struck out.')}>
             Strike it out
           </button>
@@ -59,8 +68,8 @@ const IN_SIGHT = 8;
 export function readings(batch, sheet, now, acts) {
   const rows = (batch.fire?.readings ?? []).map((reading, place) => ({ reading, place })).reverse();
   if (rows.length === 0) return nothing;
-  return html`<section class="block">
-    <h2>Readings</h2>
+  return html`<details class="fold readings-log">
+    <summary>All ${rows.length} readings</summary>
     <table class="tbl near">
       <caption class="vh">
         Every reading, the newest first
@@ -75,7 +84,7 @@ export function readings(batch, sheet, now, acts) {
       </thead>
       <tbody>
         ${rows.map(({ reading, place }, at) => {
-          const name = reading.class === undefined ? 'Cabinet' : (sheet.classes[reading.class]?.name ?? 'gone');
+          const name = reading.class === undefined ? SMOKER : (sheet.classes[reading.class]?.name ?? 'gone');
           const which = `${name}, ${reading.temperature} at ${clock(reading.at)}`;
           return html`<tr class="${reading.struck ? 'struck' : ''} ${at < IN_SIGHT ? '' : 'older'}">
             <td>${dayTime(reading.at, now)}${reading.struck ? html`<span class="vh">, struck out</span>` : nothing}</td>
@@ -91,7 +100,7 @@ export function readings(batch, sheet, now, acts) {
                     >
                       Count it<span class="vh"> again: ${which}</span>
                     </button>`
-                  : html`<button type="button" class="btn quiet less" @click=${() => acts.correct(reading, place)}>
+                  : html`<button type="button" class="btn quiet less" @click=${() => acts.correct(reading)}>
                       Correct<span class="vh"> ${which}</span>
                     </button>`
               }
@@ -107,10 +116,10 @@ export function readings(batch, sheet, now, acts) {
           </button>`
         : nothing
     }
-  </section>`;
+  </details>`;
 }
 
 /** @param {Event} event */
 function showAll({ target }) {
-  /** @type {HTMLElement} */ (target).closest('section')?.classList.add('all');
+  /** @type {HTMLElement} */ (target).closest('details')?.classList.add('all');
 }

@@ -8,8 +8,7 @@ import { count } from '../words/names.js';
 export function smoker(app, { fires, says, tells }) {
   const all = app.settings.smoked ?? [];
   const put = (/** @type {Smoked[]} */ smoked, /** @type {string} */ said) => {
-    const set = (/** @type {Smoked[]} */ now) => app.shelf.changeSettings({ smoked: now });
-    return app.act(() => set(smoked), { says: said, back: () => set(all), here: true });
+    return app.act(() => app.shelf.changeSettings({ smoked }), { says: said, here: true });
   };
   const fresh = tells && !all.some(({ at }) => at === tells.at);
   if (!fresh && all.length === 0) return nothing;

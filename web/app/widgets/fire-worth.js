@@ -9,7 +9,15 @@ import { strip } from './verdict.js';
 /** @typedef {import('../types').FireSheet} FireSheet */
 
 /** @type {Record<import('../types').FireState, import('../types').Mark>} */
-const MARKS = { made_it: 'ok', by_table: 'care', not_yet: 'care', cannot_say: 'ask' };
+export const MARKS = {
+  made_it: 'ok',
+  by_table: 'care',
+  not_yet: 'care',
+  colder: 'care',
+  dried_first: 'stop',
+  cannot_say: 'ask',
+  in_doubt: 'ask',
+};
 
 /** @param {FireClass} one @param {number} place */
 export function worth(one, place) {
@@ -30,22 +38,6 @@ export function worth(one, place) {
         : nothing
     }
     <div class="gap" role="status">${strip(MARKS[one.state], one.word, glue(one.says))}</div>
-    ${one.come_up ? html`<p class="caution gap">${glue(one.come_up)}</p>` : nothing}
-  </section>`;
-}
-
-/** What the heat does not settle, before what it is worth. @param {FireSheet} sheet */
-export function stillOpen({ open, classes }) {
-  if (open.length === 0 || classes.every(({ points }) => points.length === 0)) return nothing;
-  return html`<section class="block">
-    ${strip(
-      'care',
-      'Heat is not all',
-      'What follows speaks of the heat only. Still open:',
-      html`<ul class="dots">
-        ${open.map((says) => html`<li>${glue(says)}</li>`)}
-      </ul>`,
-    )}
   </section>`;
 }
 
@@ -58,23 +50,12 @@ export function rules({ classes }) {
   </section>`;
 }
 
-/** Chilling by the published options: the first in sight, the others at hand. @param {FireClass} one @param {number} place @param {number} now */
-export function chill(one, place, now) {
-  const [first] = one.chill;
-  if (!first) return nothing;
-  const own = one.chill.filter(({ name }) => name === first.name);
-  const others = one.chill.filter(({ name }) => name !== first.name);
+/** Chilling by every published option, with its source. @param {FireClass} one @param {number} place @param {number} now */
+export function chillWays(one, place, now) {
+  if (one.chill.length === 0) return nothing;
   return html`<section class="block">
     <h2>${shape(place)}${one.name}: chill</h2>
-    ${stages('The way to chill that comes first', own, now)}
-    ${
-      others.length
-        ? html`<details ?open=${own.some(({ late }) => late)}>
-            <summary>The other published ways</summary>
-            ${stages('Other published ways to chill', others, now)}
-          </details>`
-        : nothing
-    }
+    ${stages('Published ways to chill', one.chill, now)}
     <p class="small">
       One way that holds to its end is enough. Expected: in a refrigerator at 3 °C, alone on its shelf, by a model; the
       readings decide.

@@ -1,6 +1,7 @@
 /** What is typed in a form and not stored yet, and what could not be read. */
 import { html, nothing } from 'lit-html';
 import { ask, failed } from '../ask.js';
+import { draftOf, keepDraft } from '../drafts.js';
 import { count } from '../words/names.js';
 import { icon } from './icon.js';
 
@@ -17,16 +18,12 @@ export class Form {
 
   /**
    * @param {string} [name] begins the ids of its fields, so that two forms on one screen keep apart
-   * @param {string} [screen] where given, what is typed outlives the screen and a reload, until it is stored
+   * @param {string} [screen] where given, what is typed outlives the screen, a reload and a kill, until it is stored
    */
   constructor(name = 'f', screen = '') {
     this.#name = name;
-    this.#draft = screen && `cure-reckoner.draft.${screen}`;
-    try {
-      this.#texts = new Map(JSON.parse((screen && sessionStorage.getItem(this.#draft)) || '[]'));
-    } catch {
-      // A browser that keeps nothing begins with empty fields.
-    }
+    this.#draft = screen.replaceAll('.', '-');
+    if (screen) this.#texts = new Map(draftOf(this.#draft));
   }
 
   /** What is typed and not stored, by key. */
@@ -35,12 +32,7 @@ export class Form {
   }
 
   #keep() {
-    if (!this.#draft) return;
-    try {
-      sessionStorage.setItem(this.#draft, JSON.stringify([...this.#texts]));
-    } catch {
-      // It lives as long as the screen then.
-    }
+    if (this.#draft) keepDraft(this.#draft, [...this.#texts]);
   }
 
   /** @param {string} key @returns {string} id of its element */

@@ -1,7 +1,9 @@
 /** What stands around every screen: the way back, the light, and the bars that wait for an answer. */
 import { html, nothing } from 'lit-html';
-import { LIGHTS, lightNow, setLight } from './light.js';
-import { icon } from './icon.js';
+import { door } from './doors.js';
+import { icon, tagMark } from './icon.js';
+import { lightButton } from './light.js';
+import { places } from './places.js';
 
 /** @typedef {import('../app.js').App} App */
 
@@ -9,39 +11,34 @@ import { icon } from './icon.js';
  * @param {App} app
  * @param {import('../app.js').Drawn} drawn
  */
-export function frame(app, { back, one = false, view }) {
-  return html`<a class="skip" href="#main" @click=${toMain}>Skip to the card</a>
-    <header class="top">
-      ${
-        back
-          ? html`<a class="back" href=${back.href}>${icon('s-back', '')}${back.text}</a>`
-          : html`<span class="back">Cure Reckoner</span>`
-      }
-      ${lights(app)}
-    </header>
+export function frame(app, { back, name, head, peek, one = false, view }) {
+  return html`<a class="skip" href="#main" @click=${toMain}>Skip to the answer</a>
+    <div class="masthead">
+      <header class="top ${head ? 'within' : ''}">
+        ${back ? wayOut(back) : name ? nothing : html`<span class="back">Cure Reckoner</span>`}
+        ${name ? html`<h1 tabindex="-1">${name}</h1>` : nothing} ${lightButton(app.draw)}
+      </header>
+      ${head ?? places(app.here)} ${peek ?? nothing}
+    </div>
     <aside class="bars" aria-label="Notices">${bars(app)}</aside>
-    <main id="main" tabindex="-1" class="spread ${one ? 'one' : ''}">${view}</main>`;
+    <main id="main" tabindex="-1" class="spread ${one ? 'one' : ''} ${head ? 'stage' : ''}">${view}</main>
+    ${
+      // A screen of a batch has it among rows of its own, as have these two.
+      head || ['cards', 'how-much'].includes(app.here)
+        ? nothing
+        : html`<footer class="doors slim foot noprint">${door('#/cards', 'Something went wrong')}</footer>`
+    }`;
 }
 
-/** @param {App} app */
-function lights(app) {
-  const now = lightNow();
-  return html`<div class="light" role="group" aria-label="Screen light">
-    ${LIGHTS.map(
-      ([light, word]) =>
-        html`<button
-          type="button"
-          aria-pressed=${light === now ? 'true' : 'false'}
-          @click=${() => {
-            setLight(light);
-            app.draw();
-          }}
-        >
-          ${word}
-        </button>`,
-    )}
-  </div>`;
+/** Out of a batch by its tag. @param {NonNullable<import('../app.js').Drawn['back']>} back */
+function wayOut({ href, text, tag }) {
+  return html`<a class="back" href=${href}
+    >${icon('s-back', '')}${tag ? html`<span class="vh">${text}, from batch </span>${tagMark(tag)}` : text}</a
+  >`;
 }
+
+const OLD =
+  'This tab is old. Something that a newer version of this page stored is left alone and not shown here. Reload to see it.';
 
 /** @param {App} app */
 function bars(app) {
@@ -53,9 +50,12 @@ function bars(app) {
           ['Later', () => ((app.update = null), app.draw())],
         ])
       : nothing,
+    !trouble && app.shelf.store.newer > 0 ? notice('', OLD, [['Reload', () => location.reload()]]) : nothing,
     trouble
       ? notice('stop', trouble.message, [
-          ['Try again', () => app.shelf.store.retry()],
+          trouble.kind === 'newer'
+            ? ['Reload', () => location.reload()]
+            : [trouble.kind === 'cleared' ? 'Put it back' : 'Try again', () => app.shelf.store.retry()],
           ['Export the file', () => app.go('#/keep')],
         ])
       : nothing,

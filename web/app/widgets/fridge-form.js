@@ -9,6 +9,7 @@ import { choose, option } from './pick.js';
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').FridgeReading} FridgeReading */
 /** @typedef {import('../types').Seen} Seen */
+/** @typedef {import('../types').Thermometer} Thermometer */
 
 /** @type {Record<Seen, string>} */
 const SEEN = {
@@ -18,6 +19,9 @@ const SEEN = {
   power_off: 'The power went',
   power_on: 'The power is back',
 };
+
+/** @type {Record<Thermometer, string>} */
+const OF = { fridge: 'In the fridge', meat: 'In the meat', room: 'In the room' };
 
 export class FridgeForm {
   #form;
@@ -33,6 +37,7 @@ export class FridgeForm {
   draw(batch) {
     const form = this.#form;
     const what = /** @type {Seen} */ (form.text('what', 'read'));
+    const of = /** @type {Thermometer} */ (form.text('of', 'fridge'));
     const log = batch.fridge ?? [];
     const units = UNITS[this.app.settings.units];
     const late = form.problem('at');
@@ -48,7 +53,7 @@ export class FridgeForm {
             </ul>`
           : nothing
       }
-      <form novalidate @submit=${(/** @type {Event} */ e) => this.#send(e, what)}>
+      <form novalidate @submit=${(/** @type {Event} */ e) => this.#send(e, what, of)}>
         ${errorSummary(form)}
         ${choose(
           {
@@ -72,6 +77,18 @@ export class FridgeForm {
             optional: what !== 'read',
           },
           { typed: this.app.draw },
+        )}
+        ${choose(
+          {
+            id: 'fridge-of',
+            label: 'Where the thermometer was',
+            value: of,
+            options: Object.entries(OF).map(([key, word]) => option(key, word, key === of)),
+          },
+          (now) => {
+            form.type('of', now);
+            this.app.draw();
+          },
         )}
         <div class="field ${late ? 'bad' : ''}">
           <label for="fridge-at">When<span class="opt"> (empty: just now)</span></label>
@@ -98,21 +115,23 @@ export class FridgeForm {
     return html`<li>
       <span
         ><b class="nowrap">${when}</b>
-        ${says}${reading.reads ? html` <b class="nowrap">${reading.reads}</b>` : nothing}</span
+        ${says}${reading.reads ? html` <b class="nowrap">${reading.reads}</b>` : nothing}${
+          reading.of ? html`, ${OF[reading.of].toLowerCase()}` : nothing
+        }</span
       >
       <button
         type="button"
         class="btn less"
         aria-label="Take out the entry of ${when}"
-        @click=${() => this.#put((batch.fridge ?? []).toSpliced(at, 1), batch, 'The entry is out of the log.')}
+        @click=${() => this.#put((batch.fridge ?? []).toSpliced(at, 1), 'The entry is out of the log.')}
       >
         Take out
       </button>
     </li>`;
   }
 
-  /** @param {Event} event @param {Seen} what */
-  async #send(event, what) {
+  /** @param {Event} event @param {Seen} what @param {Thermometer} of */
+  async #send(event, what, of) {
     event.preventDefault();
     const form = this.#form;
     const batch = /** @type {Batch} */ (this.app.shelf.batches.get(this.id));
@@ -138,18 +157,22 @@ export class FridgeForm {
     }
     /** @type {FridgeReading} */
     const reading = { at, what };
-    if (values.reads) reading.reads = values.reads;
+    if (values.reads) {
+      reading.reads = values.reads;
+      if (of !== 'fridge') reading.of = of;
+    }
     const log = [...(batch.fridge ?? []), reading].sort((a, b) => a.at - b.at);
-    if (await this.#put(log, batch, `In the log: ${SEEN[what]}${values.reads ? ` ${values.reads}` : ''}.`)) {
+    if (await this.#put(log, `In the log: ${SEEN[what]}${values.reads ? ` ${values.reads}` : ''}.`)) {
       form.clear();
       this.app.draw();
     }
   }
 
-  /** @param {FridgeReading[]} now @param {Batch} batch @param {string} says */
-  #put(now, batch, says) {
-    const set = (/** @type {FridgeReading[]} */ log) =>
-      this.app.shelf.changeBatch(this.id, (one) => ({ ...one, fridge: log }));
-    return this.app.act(() => set(now), { says, back: () => set(batch.fridge ?? []), here: true });
+  /** @param {FridgeReading[]} now @param {string} says */
+  #put(now, says) {
+    return this.app.act(() => this.app.shelf.changeBatch(this.id, (one) => ({ ...one, fridge: now })), {
+      says,
+      here: true,
+    });
   }
 }

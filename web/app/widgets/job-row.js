@@ -16,7 +16,7 @@ import { icon, tagMark } from './icon.js';
  */
 export function jobRow({ app, ticker, job, batch, tickable, first }) {
   // Weighing is not one tick but a list of its own, and what is early is asked about on its stage.
-  const boxed = tickable && job.id !== 'weigh' && !job.early;
+  const boxed = tickable && !['weigh', 'cure:0'].includes(job.id) && !job.early;
   return html`<li class="day ${first ? 'first' : ''}">
     <span class="when">${when(job, app.now())}</span>
     <a class="job" href="#/batch/${job.batch}/${job.stage}"

@@ -1,7 +1,10 @@
 /** Labels as they are printed: sized in millimetres, black on white, on a sheet to cut or on narrow tape. */
 import { html, nothing } from 'lit-html';
+import { doubtWords } from '../words/doubts.js';
+import { KEEP } from '../words/labels.js';
 import { shortCode } from '../words/names.js';
-import { fullDate } from '../words/time.js';
+import { clock, fullDate } from '../words/time.js';
+import { BY } from '../words/until.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Paper} Paper */
@@ -17,6 +20,7 @@ import { fullDate } from '../words/time.js';
  * @property {'a4' | 'letter' | 'tape'} stock
  * @property {Link | null | undefined} link
  * @property {number} now
+ * @property {(piece: import('../types').Piece) => string} nameOf what a size class is called
  */
 
 const QUIET = 4;
@@ -29,7 +33,7 @@ export function sheetOf(sheet) {
 }
 
 /** @param {Sheet} sheet @param {number} at */
-function label({ paper, batch, id, count, weights, to, link, now }, at) {
+function label({ paper, batch, id, count, weights, to, link, now, nameOf }, at) {
   const weight = paper.weight ?? weights[at];
   const of = { bag: 'Bag', pack: 'Pack', gift: 'Gift' }[paper.kind];
   return html`<article class="lbl ${paper.kind}" aria-label="${of} label ${at + 1} of ${count}">
@@ -48,8 +52,11 @@ function label({ paper, batch, id, count, weights, to, link, now }, at) {
       </div>
       ${link && link.qr_size ? square(link) : nothing}
     </div>
-    <p class="use">${paper.keep}${paper.until === null ? nothing : html` <b>${fullDate(paper.until)}</b>`}</p>
-    <p class="fine">${paper.basis}</p>
+    ${paper.doubts.length ? doubtBox(paper, batch, nameOf) : nothing}
+    <p class="use">
+      ${KEEP[paper.keep](paper.until !== null)}${paper.until === null ? nothing : html` <b>${fullDate(paper.until)}${paper.kind === 'bag' ? ` ${clock(paper.until)}` : nothing}</b>`}
+    </p>
+    <p class="fine">${paper.by ? BY[paper.by] : paper.basis}</p>
     <dl>
       ${
         paper.made === null
@@ -70,6 +77,20 @@ function label({ paper, batch, id, count, weights, to, link, now }, at) {
     )}
     <p class="foot">${paper.foot.join(' ')}</p>
   </article>`;
+}
+
+/** What holds it, in a box above where a date would stand. @param {Paper} paper @param {Batch} batch @param {Sheet['nameOf']} nameOf */
+function doubtBox({ doubts }, batch, nameOf) {
+  // A label has room for two; what is past mending needs but one. The gravest stand first.
+  const shown = doubts.slice(0, doubts[0]?.weight === 'forbids' ? 1 : 2);
+  const more = doubts.length - shown.length;
+  return html`<div class="box-doubt">
+    ${shown.map((doubt) => {
+      const { says, deed } = doubtWords(doubt, batch, nameOf);
+      return html`<p><b>${says}</b> ${deed}</p>`;
+    })}
+    ${more ? html`<p>And ${more} more in doubt.</p>` : nothing}
+  </div>`;
 }
 
 /** A day is written as a day; what is empty gets a line to write on. @param {string} label @param {string} value */

@@ -1,4 +1,6 @@
-/** Day, dark or red light. It belongs to the device, so it is kept beside the records and not among them. */
+/** Day, dark or red light, a press a step. It belongs to the device, so it is kept beside the records and not among them. */
+import { html } from 'lit-html';
+import { icon } from './icon.js';
 
 /** @typedef {'day' | 'dark' | 'red'} Light */
 
@@ -7,7 +9,7 @@ const KEY = 'cure-reckoner.theme';
 export const LIGHTS = [
   ['day', 'Day'],
   ['dark', 'Dark'],
-  ['red', 'Red light'],
+  ['red', 'Red'],
 ];
 /** @type {Record<Light, string>} */
 const GROUND = { day: '#dde4dd', dark: '#0b100e', red: '#000000' };
@@ -33,4 +35,17 @@ export function setLight(light) {
 /** The browser's own frame takes the colour of the page, so that it does not shine at night. */
 export function paintEdge() {
   document.querySelector('meta[name="theme-color"]')?.setAttribute('content', GROUND[lightNow()]);
+}
+
+/** @param {() => void} draw */
+export function lightButton(draw) {
+  const at = LIGHTS.findIndex(([light]) => light === lightNow());
+  const word = LIGHTS[at]?.[1];
+  const press = () => {
+    setLight(LIGHTS[(at + 1) % LIGHTS.length]?.[0] ?? 'day');
+    draw();
+  };
+  return html`<button type="button" class="light" aria-label="Screen light: ${word}. Press to change." @click=${press}>
+    ${icon('s-light', '')}<span>${word}</span>
+  </button>`;
 }

@@ -21,8 +21,22 @@ export function outcome(app, id) {
       if (!read) return app.draw();
       text = read[key] ?? '';
     }
-    const change = (/** @type {Batch} */ batch) => ({ ...batch, after: { ...batch.after, [key]: text || undefined } });
-    if (await app.act(() => app.shelf.changeBatch(id, change))) form.drop(key);
+    const batch = app.shelf.batches.get(id);
+    if (!batch) return;
+    const put = (/** @type {string} */ now) => (/** @type {Batch} */ one) => ({
+      ...one,
+      after: { ...one.after, [key]: now || undefined },
+    });
+    // What stood there when the typing began: what another tab writes meanwhile is kept beside it.
+    const seen = put(form.text(`${key}-was`))(batch);
+    if (await app.act(() => app.shelf.changeBatch(id, put(text), seen)))
+      [key, `${key}-was`].forEach((one) => form.drop(one));
+    app.draw();
+  };
+
+  /** @param {keyof CameOut} key */
+  const typed = (key) => () => {
+    if (!form.typed.includes(`${key}-was`)) form.type(`${key}-was`, app.shelf.batches.get(id)?.after?.[key] ?? '');
     app.draw();
   };
 
@@ -32,7 +46,7 @@ export function outcome(app, id) {
       field(
         form,
         { key, label, hint, stored: after?.[key], look: 'words', optional: true },
-        { typed: app.draw, left: left(key) },
+        { typed: typed(key), left: left(key) },
       );
     return html`<details class="block noprint" ?open=${Boolean(after)}>
       <summary>What came out, for next time</summary>
@@ -46,7 +60,7 @@ export function outcome(app, id) {
           look: 'small',
           optional: true,
         },
-        { typed: app.draw, left: left('out') },
+        { typed: typed('out'), left: left('out') },
       )}
       ${words('cut', 'How the cut looked')} ${words('taste', 'Taste, in three words')}
       ${words('change', 'What to change', 'It stands on the next batch of this recipe.')}

@@ -127,9 +127,11 @@ export class PackBook {
   async #put({ count, weights, until, out, frozen, done }) {
     const { app, id } = this;
     const name = app.shelf.batches.get(id)?.name ?? '';
+    /** @type {import('../shelf.js').Move[]} */
     const packs = Array.from({ length: count }, (_, at) => ({
       key: `stock/${newId()}`,
-      data: {
+      from: undefined,
+      to: {
         item: 'pack',
         name,
         weight: weights[at] ?? UNWEIGHED,
@@ -139,26 +141,13 @@ export class PackBook {
         ...(until === null ? {} : { until }),
       },
     }));
-    const noted = Boolean(out) && !app.shelf.batches.get(id)?.after?.out;
-    const came = (/** @type {string | undefined} */ weight) => ({
-      key: `batch/${id}`,
-      fn: (/** @type {any} */ batch) => batch && { ...batch, after: { ...batch.after, out: weight } },
+    const batch = app.shelf.batches.get(id);
+    if (out && batch && !batch.after?.out) {
+      packs.push({ key: `batch/${id}`, from: batch, to: { ...batch, after: { ...batch.after, out } } });
+    }
+    const kept = await app.act(() => app.shelf.move(packs), {
+      says: `${counted(count, 'pack')} went into the ${frozen ? 'freezer' : 'refrigerator'}.`,
     });
-    const kept = await app.act(
-      () =>
-        app.shelf.store.changeTogether([
-          ...packs.map(({ key, data }) => ({ key, fn: () => data, blind: true })),
-          ...(noted ? [came(out ?? undefined)] : []),
-        ]),
-      {
-        says: `${counted(count, 'pack')} went into the ${frozen ? 'freezer' : 'refrigerator'}.`,
-        back: () =>
-          Promise.all([
-            ...packs.map(({ key }) => app.shelf.store.remove(key)),
-            ...(noted ? [app.shelf.store.changeTogether([came(undefined)])] : []),
-          ]),
-      },
-    );
     if (kept) done();
     app.draw();
   }
@@ -190,9 +179,8 @@ export class PackBook {
       to,
       gone: app.now(),
     };
-    const kept = await app.act(() => app.shelf.store.put(key, data), {
+    const kept = await app.act(() => app.shelf.move([{ key, from: old, to: data }]), {
       says: `Written down: ${to} has it.`,
-      back: () => (old ? app.shelf.store.put(key, old) : app.shelf.store.remove(key)),
     });
     if (kept) {
       this.#form.clear();

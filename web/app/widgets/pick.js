@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { wrong } from './field.js';
+import { KINDS } from '../words/names.js';
 import { icon } from './icon.js';
 
 /**
@@ -81,4 +82,22 @@ export function chooseCut(app, value, put) {
     },
     put,
   );
+}
+
+/**
+ * The cuts of the table by their kind, and one that is in none.
+ * @param {import('../app.js').App} app
+ * @param {string} value
+ */
+export function cutOptions({ tables }, value) {
+  const of = (/** @type {typeof tables.cuts} */ cuts) => cuts.map(({ key, name }) => option(key, name, key === value));
+  return [
+    option('', 'Choose', value === ''),
+    Object.entries(KINDS).map(([kind, word]) => {
+      const cuts = tables.cuts.filter((one) => one.kind === kind);
+      return cuts.length ? html`<optgroup label=${word}>${of(cuts)}</optgroup>` : nothing;
+    }),
+    of(tables.cuts.filter(({ kind }) => !(kind in KINDS))),
+    option('own', 'Something else', value === 'own'),
+  ];
 }

@@ -1,6 +1,7 @@
 /** The form that adds a size class to a batch, or changes or removes one. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
+import { newId } from '../shelf.js';
 import { KINDS, UNITS, statusWords } from '../words/names.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
@@ -14,6 +15,8 @@ const OWN = 'own';
 
 export class PieceForm {
   #form;
+  /** What the next class will be called: sent twice it is one and the same. */
+  #fresh = newId();
 
   /** @param {App} app @param {string} id */
   constructor(app, id) {
@@ -27,10 +30,15 @@ export class PieceForm {
     return this.#form.typed.length > 0;
   }
 
-  /** @returns {number | null} the class that is being changed; null: a new one */
-  get #editing() {
-    const at = this.#form.text('at');
-    return at ? Number(at) : null;
+  /** Whether a class is being changed, rather than a new one added. @param {Batch} batch */
+  changes(batch) {
+    return this.#editing(batch) >= 0;
+  }
+
+  /** @param {Batch} batch @returns {number} place of the class that is being changed; -1: a new one */
+  #editing({ pieces }) {
+    const id = this.#form.text('id');
+    return id ? pieces.findIndex((one) => one.id === id) : -1;
   }
 
   /** @param {number} at */
@@ -38,19 +46,18 @@ export class PieceForm {
     this.#form.clear();
     const piece = this.app.shelf.batches.get(this.id)?.pieces[at];
     if (!piece) return;
-    this.#form.type('at', String(at));
+    this.#form.type('id', piece.id ?? '');
     this.#form.type('cut', piece.cut);
     this.#form.type('of', piece.each ? 'each' : 'all');
     this.app.draw();
-    document.getElementById('piece-h')?.scrollIntoView({ block: 'start' });
-    document.getElementById('piece-h')?.focus({ preventScroll: true });
+    document.getElementById('piece-h')?.focus();
   }
 
   /** @param {Batch} batch @param {boolean} any a class is there already */
   draw(batch, any) {
     // The class may have been removed in another tab meanwhile.
-    if (this.#editing !== null && !batch.pieces[this.#editing]) this.#form.clear();
-    const old = batch.pieces[this.#editing ?? -1];
+    if (this.#form.text('id') && this.#editing(batch) < 0) this.#form.drop('id');
+    const old = batch.pieces[this.#editing(batch)];
     const units = UNITS[this.app.settings.units];
     // Cautions and temperatures go by the species, so the first one is never guessed.
     const cut = this.#form.text('cut', batch.pieces.at(-1)?.cut);
@@ -66,9 +73,7 @@ export class PieceForm {
 
     return html`<form @submit=${(/** @type {Event} */ e) => this.#send(e, batch, cut)} novalidate>
       ${errorSummary(form)}
-      <h2 id="piece-h" tabindex="-1">
-        ${old ? 'Change this size class' : any ? 'Add a size class' : 'What is on the board'}
-      </h2>
+      <h2 id="piece-h" tabindex="-1">${old ? 'Change this size' : any ? 'Add a size' : 'How much meat'}</h2>
       ${choose(
         {
           id: 'f-cut',
@@ -110,6 +115,7 @@ export class PieceForm {
         {
           key: 'count',
           label: 'How many pieces',
+          hint: old?.about ? 'Reckoned from the weight: count them.' : undefined,
           unit: 'pieces',
           keys: 'numeric',
           stored: String(old?.count ?? 1),
@@ -172,6 +178,18 @@ export class PieceForm {
       )}
       ${pick(
         {
+          name: 'bone',
+          legend: 'Bone',
+          options: [
+            ['out', 'out'],
+            ['in', 'in, and weighed along'],
+          ],
+          value: form.text('bone', old?.bone_in ? 'in' : 'out'),
+        },
+        put('bone'),
+      )}
+      ${pick(
+        {
           name: 'thawed',
           legend: 'Before the cure it was',
           options: [
@@ -182,6 +200,23 @@ export class PieceForm {
         },
         put('thawed'),
       )}
+      ${
+        batch.pieces.length > (old ? 1 : 0)
+          ? field(
+              form,
+              {
+                key: 'bag',
+                label: 'Bag it lies in',
+                hint: 'A size in a bag of its own is weighed out by itself.',
+                keys: 'numeric',
+                stored: String(bagOf(old) + 1),
+                stepper: ['One bag back', 'Next bag'],
+                least: 1,
+              },
+              on,
+            )
+          : nothing
+      }
       <div class="block">
         <button type="submit" class="btn wide ${this.begun || !any ? 'main' : ''}">
           ${old ? 'Save the change' : 'Add to the card'}
@@ -210,12 +245,14 @@ export class PieceForm {
   /** @param {Event} event @param {Batch} batch @param {string} cut */
   async #send(event, batch, cut) {
     event.preventDefault();
-    const old = batch.pieces[this.#editing ?? -1];
+    const place = this.#editing(batch);
+    const old = batch.pieces[place];
     const units = UNITS[this.app.settings.units];
     const values = this.#form.read(
       [
         { key: 'name', label: 'The name', kind: 'name', optional: cut !== OWN, stored: old?.name },
         { key: 'count', label: 'How many pieces', kind: 'count', stored: String(old?.count ?? 1) },
+        { key: 'bag', label: 'Bag', kind: 'count', stored: String(bagOf(old) + 1) },
         { key: 'weight', label: 'Weight', kind: 'mass', unit: units.mass, optional: true, stored: old?.weight ?? '' },
         {
           key: 'thickness',
@@ -234,13 +271,22 @@ export class PieceForm {
       return focusErrors();
     }
     /** @type {Piece} */
-    const piece = { cut, count: Number(values.count), each: this.#form.text('of') === 'each' };
+    const piece = {
+      id: old?.id ?? this.#fresh,
+      cut,
+      count: Number(values.count),
+      each: this.#form.text('of') === 'each',
+    };
+    // A number that was reckoned from the weight stays so until somebody counts.
+    if (old?.about && !this.#form.typed.includes('count')) piece.about = true;
     if (values.name) piece.name = values.name;
     if (values.weight) piece.weight = values.weight;
     if (values.thickness) piece.thickness = values.thickness;
     if (this.#form.text('skin', old?.skin ? 'on' : 'off') === 'on') piece.skin = true;
+    if (this.#form.text('bone', old?.bone_in ? 'in' : 'out') === 'in') piece.bone_in = true;
+    if (Number(values.bag) > 1) piece.bag = Number(values.bag) - 1;
     if (this.#form.text('thawed', old?.thawed ? 'thawed' : 'fresh') === 'thawed') piece.thawed = true;
-    const at = this.#editing ?? batch.pieces.length;
+    const at = old ? place : batch.pieces.length;
     const pieces = batch.pieces.toSpliced(at, 1, piece);
     const { ok, problems } = ask('pieces', { pieces, settings: this.app.settings });
     if (problems) {
@@ -252,7 +298,6 @@ export class PieceForm {
       return focusErrors();
     }
     const kept = await this.#store(
-      batch,
       pieces,
       old
         ? 'The size class is changed.'
@@ -271,28 +316,28 @@ export class PieceForm {
 
   /** @param {Batch} batch */
   async #remove(batch) {
-    if (this.#editing === null) return;
-    const { pieces, fire, ticks } = batch;
-    const put = (/** @type {Partial<Batch>} */ some) =>
-      this.app.shelf.changeBatch(this.id, (one) => ({ ...one, ...some }));
-    const gone = without(batch, this.#editing);
+    const at = this.#editing(batch);
+    if (at < 0) return;
+    const gone = without(batch, at);
     const says = gone.fire ? 'The size class and its readings are removed.' : 'The size class is removed.';
-    const back = () => put(fire ? { pieces, fire, ticks } : { pieces, ticks });
-    if (await this.app.act(() => put(gone), { says, back, here: true })) this.#leave();
+    const work = () => this.app.shelf.changeBatch(this.id, (one) => ({ ...one, ...gone }));
+    if (await this.app.act(work, { says, here: true })) this.#leave();
   }
 
   #leave() {
     this.#form.clear();
+    this.#fresh = newId();
     this.app.draw();
   }
 
-  /** @param {Batch} batch @param {Piece[]} pieces @param {string} says */
-  #store(batch, pieces, says) {
-    const before = batch.pieces;
-    const put = (/** @type {Piece[]} */ now) => this.app.shelf.changeBatch(this.id, (one) => ({ ...one, pieces: now }));
-    return this.app.act(() => put(pieces), { says, back: () => put(before), here: true });
+  /** @param {Piece[]} pieces @param {string} says */
+  #store(pieces, says) {
+    return this.app.act(() => this.app.shelf.changeBatch(this.id, (one) => ({ ...one, pieces })), { says, here: true });
   }
 }
+
+/** The bag a size lies in; nought while all lie in one. @param {Piece | undefined} piece */
+const bagOf = (piece) => piece?.bag ?? 0;
 
 /**
  * A batch without one of its size classes: what the log of the fire says of the others stays with them.

@@ -52,17 +52,24 @@ export function withPutIn({ put_in: _, also: __, ...rest }, put_in, also) {
   return put_in ? { ...rest, put_in, ...(also && { also }) } : rest;
 }
 
+/** The weight of the cure that is ticked. @param {Batch} batch */
+const cureIn = ({ ticks }) => ticks.find(({ of }) => of.startsWith('cure:'))?.weight;
+
 export class PutInForm {
   open = false;
 
-  #form = new Form();
+  #form;
   /** @type {Measure | null} */
   #measure = null;
+  /** @type {'instead' | 'beside' | null} */
+  #instead = null;
 
   /** @param {App} app @param {string} id */
   constructor(app, id) {
     this.app = app;
     this.id = id;
+    this.#form = new Form('f', `put-in.${id}`);
+    this.open = this.#form.typed.length > 0;
   }
 
   show() {
@@ -76,6 +83,7 @@ export class PutInForm {
     const [text, unit] = measureOf(batch.put_in?.amount ?? ' tsp');
     const measure = this.#measure ?? unit;
     const on = { typed: this.app.draw };
+    const ticked = cureIn(batch);
     return html`<details
       class="block noprint"
       ?open=${this.open}
@@ -126,6 +134,28 @@ export class PutInForm {
           },
           on,
         )}
+        ${
+          ticked
+            ? html`<div id=${this.#form.id('instead')} tabindex="-1">
+                ${pick(
+                  {
+                    name: 'instead',
+                    legend: `${ticked} is ticked as in`,
+                    options: [
+                      ['instead', 'This went in instead'],
+                      ['beside', 'This went in as well'],
+                    ],
+                    value: this.#replaces(batch),
+                  },
+                  (now) => {
+                    this.#instead = now || null;
+                    this.#form.drop('instead');
+                    this.app.draw();
+                  },
+                )}
+              </div>`
+            : nothing
+        }
         <div class="block pair">
           ${
             batch.put_in
@@ -142,6 +172,11 @@ export class PutInForm {
         </div>
       </form>
     </details>`;
+  }
+
+  /** Whether it went in for what is ticked or as well; nobody guesses that. @param {Batch} batch @returns {'instead' | 'beside' | ''} */
+  #replaces({ put_in }) {
+    return this.#instead ?? (put_in ? (put_in.instead ? 'instead' : 'beside') : '');
   }
 
   /** What the packet says, as far as it is known: of what was put in, or of the recipe's cure. @param {Batch} batch */
@@ -180,12 +215,18 @@ export class PutInForm {
       ],
       this.app.settings.units,
     );
-    if (!values?.amount) {
+    const asked = cureIn(batch) && !this.#replaces(batch);
+    if (asked) {
+      const message = `${cureIn(batch)} is ticked as in. Say whether this went in instead, or as well.`;
+      this.#form.mark([{ code: 'missing', field: 'instead', message }]);
+    }
+    if (asked || !values?.amount) {
       this.app.draw();
       return focusErrors();
     }
     /** @type {PutIn} */
     const now = { amount: values.amount, step: this.app.settings.scale_step };
+    if (cureIn(batch) && this.#replaces(batch) === 'instead') now.instead = true;
     if (values.nitrite) now.nitrite = values.nitrite;
     if (values.nitrate) now.nitrate = values.nitrate;
     // Of the same strength it is the same mix.
@@ -196,12 +237,12 @@ export class PutInForm {
 
   /** @param {Batch} batch @param {PutIn | undefined} now @param {string} says */
   async put(batch, now, says) {
-    const set = (/** @type {PutIn | undefined} */ put_in) =>
-      this.app.shelf.changeBatch(this.id, (was) => withPutIn(was, put_in, batch.also));
-    const kept = await this.app.act(() => set(now), { says, back: () => set(batch.put_in), here: true });
+    const work = () => this.app.shelf.changeBatch(this.id, (was) => withPutIn(was, now, batch.also));
+    const kept = await this.app.act(work, { says, here: true });
     if (!kept) return;
     this.#form.clear();
     this.#measure = null;
+    this.#instead = null;
     this.open = false;
     this.app.draw();
     document.querySelector('.verdict')?.scrollIntoView({ block: 'nearest' });

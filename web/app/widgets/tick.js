@@ -39,7 +39,7 @@ export class Ticker {
           this.app.shelf.changeBatch(id, (batch) =>
             batch.ticks.some(({ of }) => of === mark.of) ? batch : { ...batch, ticks: [...batch.ticks, tick] },
           ),
-        says ? { says, back: () => this.#without(id, mark.of) } : undefined,
+        says ? { says } : undefined,
       ),
     );
   }

@@ -1,7 +1,8 @@
 /** Export of everything as a file, and import with a plan first. */
 import { html, nothing } from 'lit-html';
-import { exportAll, importAll } from '../backup.js';
+import { Incomplete, Unread, download, exportAll, importAll } from '../backup.js';
 import { count } from '../words/names.js';
+import { recordName } from '../words/record.js';
 import { clock, fullDate } from '../words/time.js';
 import { icon } from './icon.js';
 import { strip } from './verdict.js';
@@ -19,6 +20,8 @@ const SUMS = {
 
 /** How this device is set is not replaced without a word, not even where nothing was set yet. */
 const NO_CHOICE = /** @type {const} */ ({ settings: 'mine' });
+/** So many of each kind are shown; more at a touch. */
+const IN_SIGHT = 40;
 
 export class Transfer {
   /** @type {Plan | null} */
@@ -27,6 +30,11 @@ export class Transfer {
   #refusal = null;
   /** @type {Record<string, 'mine' | 'theirs'>} */
   #choices = { ...NO_CHOICE };
+  #inSight = IN_SIGHT;
+  /** @type {string | null} what was done with the last file */
+  #did = null;
+  /** @type {{ what: string, share: number, stop: AbortController } | null} what takes its time now */
+  #busy = null;
 
   /** @param {App} app @param {() => unknown} done called when something was exported or imported */
   constructor(app, done) {
@@ -50,8 +58,41 @@ export class Transfer {
           @change=${(/** @type {{ target: HTMLInputElement }} */ { target }) => this.#look(target)}
         />
       </div>
-      ${this.#refusal ? html`<div class="gap">${strip('care', 'Not taken', this.#refusal)}</div>` : nothing}
+      ${this.#busy ? this.#progress(this.#busy) : nothing}
+      ${this.#refusal ? html`<div class="gap">${strip('care', 'Not done', this.#refusal)}</div>` : nothing}
+      ${this.#did ? html`<div class="gap" role="status" id="transfer-did">${strip('ok', 'Done', this.#did)}</div>` : nothing}
       ${this.#plan ? this.#shown(this.#plan) : nothing}`;
+  }
+
+  /** @param {{ what: string, share: number, stop: AbortController }} busy */
+  #progress({ what, share, stop }) {
+    return html`<div class="gap" role="group" aria-label=${what}>
+      <p class="near" id="busy-says">${what}: ${Math.floor(share * 100)} %</p>
+      <progress class="wide" aria-labelledby="busy-says" max="1" .value=${share}></progress>
+      <button type="button" class="btn quiet" @click=${() => stop.abort()}>Cancel</button>
+    </div>`;
+  }
+
+  /**
+   * Does something that takes its time, with its progress in sight.
+   * @template T
+   * @param {string} what
+   * @param {(watch: import('../backup.js').Watch) => Promise<T>} work
+   * @returns {Promise<T>}
+   */
+  async #watched(what, work) {
+    const stop = new AbortController();
+    const progress = (/** @type {number} */ share) => {
+      if (stop.signal.aborted) return;
+      this.#busy = { what, share, stop };
+      this.app.draw();
+    };
+    try {
+      return await work({ progress, signal: stop.signal });
+    } finally {
+      this.#busy = null;
+      this.app.draw();
+    }
   }
 
   /** @param {Plan} plan */
@@ -68,10 +109,27 @@ export class Transfer {
         new here, ${same.length} the same as here, ${asked.length} to choose, ${unreadable.length} that cannot be read.
       </p>
       <ul class="rows">
-        ${fresh.map((row) => html`<li><b>${nameOf(row)}</b>: new here, will be stored.</li>`)}
-        ${asked.map((row) => this.#choice(row))}
-        ${unreadable.map((row) => html`<li><b>${row.key}</b>: cannot be read, since ${row.reason}. It is left out.</li>`)}
+        ${asked.slice(0, this.#inSight).map((row) => this.#choice(row))}
+        ${fresh.slice(0, this.#inSight).map((row) => html`<li><b>${nameOf(row)}</b>: new here, will be stored.</li>`)}
+        ${unreadable
+          .slice(0, this.#inSight)
+          .map((row) => html`<li><b>${nameOf(row)}</b>: cannot be read, since ${row.reason}. It is left out.</li>`)}
       </ul>
+      ${
+        Math.max(fresh.length, asked.length, unreadable.length) > this.#inSight
+          ? html`<button
+              type="button"
+              class="btn quiet wide gap"
+              @click=${() => {
+                this.#inSight += IN_SIGHT * 5;
+                this.app.draw();
+              }}
+            >
+              Show more of them
+            </button>`
+          : nothing
+      }
+      ${asked.length > 1 ? this.#all(asked) : nothing}
       <div class="pair gap">
         <button type="button" class="btn quiet" @click=${() => this.#drop()}>Leave all as it is</button>
         ${
@@ -81,6 +139,18 @@ export class Transfer {
         }
       </div>
     </section>`;
+  }
+
+  /** @param {Row[]} rows */
+  #all(rows) {
+    const set = (/** @type {'mine' | 'theirs'} */ now) => {
+      for (const { key } of rows) this.#choices[key] = now;
+      this.app.draw();
+    };
+    return html`<div class="acts gap">
+      <button type="button" class="btn quiet" @click=${() => set('mine')}>Mine for all ${rows.length}</button>
+      <button type="button" class="btn quiet" @click=${() => set('theirs')}>The file's for all ${rows.length}</button>
+    </div>`;
   }
 
   /** @param {Row} row */
@@ -111,14 +181,24 @@ export class Transfer {
   }
 
   async #export() {
+    const { shelf } = this.app;
+    this.#did = this.#refusal = null;
     await this.app.act(async () => {
-      const { name, text } = await exportAll(this.app.shelf.store);
-      const url = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-      const link = Object.assign(document.createElement('a'), { href: url, download: name });
-      link.click();
-      // The browser has begun to read it by then.
-      setTimeout(() => URL.revokeObjectURL(url), 60_000);
+      try {
+        const file = await this.#watched('Writing the file', (watch) =>
+          exportAll(shelf.store, { shown: shelf.shown, ...watch }),
+        );
+        download(file);
+        const { batches, recipes, stock } = file.holds;
+        this.#did =
+          `The file holds ${count(batches, 'batch', 'batches')} of ${shelf.shown.batches}, ` +
+          `${count(recipes, 'recipe')} of ${shelf.shown.recipes} and ${stock} of ${shelf.shown.stock} in the stock.`;
+      } catch (error) {
+        if (!(error instanceof Incomplete || error instanceof Unread)) throw error;
+        this.#refusal = error.message;
+      }
     });
+    this.app.say(this.#did ?? this.#refusal ?? '');
     this.done();
   }
 
@@ -127,7 +207,9 @@ export class Transfer {
     const file = input.files?.[0];
     if (!file) return;
     this.#drop();
-    const { plan, problem } = await importAll(this.app.shelf.store, await file.text());
+    const { plan, problem } = await this.#watched('Reading the file', async (watch) =>
+      importAll(this.app.shelf.store, await file.text(), watch),
+    );
     this.#plan = plan ?? null;
     this.#refusal = problem?.message ?? null;
     input.value = '';
@@ -147,6 +229,8 @@ export class Transfer {
     this.#drop();
     this.#refusal = null;
     this.app.forgetUndo();
+    this.#did = says;
+    this.app.draw();
     this.app.say(says);
     this.done();
   }
@@ -154,23 +238,19 @@ export class Transfer {
   #drop() {
     this.#plan = null;
     this.#refusal = null;
+    this.#did = null;
+    this.#inSight = IN_SIGHT;
     this.#choices = { ...NO_CHOICE };
     this.app.draw();
   }
 }
 
 /** @param {Row} row */
-function nameOf({ key, theirs, mine }) {
-  const data = theirs?.data ?? mine?.data;
-  const kind = key.startsWith('batch/')
-    ? 'Batch'
-    : key.startsWith('recipe/')
-      ? 'Recipe'
-      : key.startsWith('stock/')
-        ? 'Stock'
-        : 'Settings';
-  const day = kind === 'Batch' ? `, ${fullDate(Date.parse((theirs ?? mine)?.at ?? ''))}` : '';
-  return typeof data?.name === 'string' ? `${kind} ${data.tag} ${data.name}${day}` : kind;
+function nameOf({ key, theirs, mine, called }) {
+  const record = theirs ?? mine;
+  if (!record) return recordName(key, { name: called });
+  const day = key.startsWith('batch/') ? `, ${fullDate(Date.parse(record.at))}` : '';
+  return recordName(key, record.data) + day;
 }
 
 /** @param {import('../records.js').Rec | undefined} record */

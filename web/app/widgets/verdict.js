@@ -27,19 +27,29 @@ export function verdictStrip(verdict) {
   return strip(verdict.mark, verdict.word, glue(verdict.says));
 }
 
-/** The picture with what it stands on: basis, rule and source. @param {Verdict} verdict */
+/** Where the dose lies. @param {Verdict} verdict */
+export function dosePicture(verdict) {
+  return html`<figure class="gap">${doseStrip(verdict)}</figure>`;
+}
+
+/** What it stands on: basis, rule and source. @param {Verdict} verdict */
+export function basedOn(verdict) {
+  return html`${nitrate(verdict)}
+    <p class="src">${verdict.basis} ${verdict.profile}. ${glue(verdict.source)}</p>`;
+}
+
+/** The picture with what it stands on. @param {Verdict} verdict */
 export function evidence(verdict) {
   return html`<figure class="gap">
-    ${doseStrip(verdict)}
-    ${
-      verdict.nitrate && verdict.nitrate.high > 0
-        ? html`<p class="near">
-            Nitrate going in: <b class="nowrap">${verdict.nitrate.low} – ${verdict.nitrate.high} ppm</b>
-          </p>`
-        : nothing
-    }
+    ${doseStrip(verdict)} ${nitrate(verdict)}
     <figcaption class="src">${verdict.basis} ${verdict.profile}. ${glue(verdict.source)}</figcaption>
   </figure>`;
+}
+
+/** @param {Verdict} verdict */
+function nitrate({ nitrate: going }) {
+  if (!going || going.high <= 0) return nothing;
+  return html`<p class="near">Nitrate going in: <b class="nowrap">${going.low} – ${going.high} ppm</b></p>`;
 }
 
 /** @param {Advice[]} list */

@@ -79,7 +79,7 @@ function lane(state, batch, y, { at, begin, end, now }) {
     ${
       state.held
         ? svg`<rect x="0" y=${y + 34} width="100%" height="34" fill="url(#hatch-held)"/>
-            <text class="b held" x="8" y=${y + 92}>${state.says}</text>`
+            <text class="b held" x="8" y=${y + 92}>Held</text>`
         : svg`<rect class="lane" x="0" y=${y + 34} width="100%" height="34"/>
             ${long.map(({ from, to }) => wedge(parseFloat(at(from)), parseFloat(at(to)), y + 34))}
             <line class="foot" x1="0" x2="100%" y1=${base} y2=${base}/>

@@ -1,65 +1,66 @@
-/** One thing to weigh: what to add, what the scale will show, and the spoon that would catch a slip. */
+/** A line of the weigh-out in the list: what it is, how much, and when it was ticked. On paper also what the scale shows. */
 import { html, nothing } from 'lit-html';
 import { glue } from '../words/glue.js';
 import { ends, num } from './figure.js';
 import { icon } from './icon.js';
-import { boxId, onceOnly } from './tick.js';
+import { boxId } from './tick.js';
 
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').BagList} BagList */
 /** @typedef {import('../types').WeighLine} WeighLine */
-/** @typedef {import('../types').Spoon} Spoon */
+/** @typedef {import('./tick.js').Ticker} Ticker */
 
 /**
  * @param {object} spec
  * @param {string} spec.id of the batch
- * @param {import('../types').Batch} spec.batch
- * @param {import('./tick.js').Ticker} spec.ticker
+ * @param {Batch} spec.batch
+ * @param {Ticker} spec.ticker
  * @param {WeighLine} spec.line
- * @param {boolean} spec.now the line in hand
+ * @param {boolean} spec.now the line in hand, which stands above the list
  * @param {boolean} spec.open ticks may be set
- * @param {string} spec.place `in the bowl`, `in its vessel`
- * @param {boolean} spec.care the dose is not plainly in range, so that the tick of a cure is not what is offered first
+ * @param {BagList[]} spec.bags where the sizes are bagged apart: what of it goes into each
  */
-export function weighLine({ id, batch, ticker, line, now, open, place, care }) {
-  const ticked = line.ticked !== null;
-  return html`<li class="line ${ticked ? 'done' : now ? 'now' : ''}">
+export function weighLine({ id, batch, ticker, line, now, open, bags }) {
+  const apart = ofEachBag(bags, line);
+  return html`<li class="line ${line.ticked !== null ? 'done' : now ? 'now' : ''}">
     ${ticker.box({ id, batch, mark: line.tick, label: `${line.name}, ${line.add.text}`, disabled: !open })}
-    <div class="nm"><label for=${boxId(id, line.id)}>${line.name}</label>${ticker.stamp(batch, line.id)}</div>
+    <div class="nm">
+      <label for=${boxId(id, line.id)}>${line.name}</label>${ticker.stamp(batch, line.id)}
+      ${apart.map(({ bag, one }) => html`<small class="nowrap">Bag ${bag + 1}: ${one.add.text}</small> `)}
+    </div>
     <div class="fig">
       <div>
-        <span class="cap">${line.range ? 'Estimate' : ticked ? 'Added' : 'Add'}</span>
+        <span class="cap paper-only">Add</span>
         ${line.range ? html`<span class="num add long">${ends(line.range)}</span>` : num(line.add, 'add')}
       </div>
       ${
-        line.reads && !line.range
-          ? html`<div class="reads"><span class="cap">Scale will show</span>${num(line.reads, 'window')}</div>`
+        line.reads && !line.range && !apart.length
+          ? html`<div class="reads paper-only"><span class="cap">Scale shows</span>${num(line.reads, 'window')}</div>`
           : nothing
       }
     </div>
-    ${line.range ? html`<p class="why">Usually ${line.add.text}. Weigh all pieces first.</p>` : nothing}
-    ${line.spoon ? spoonLine(line.spoon, line.is_cure) : nothing}
-    ${line.why ? html`<p class="why">${glue(line.why)}</p>` : nothing}
     ${line.changed ? html`<p class="flag care">${icon('s-care', '')}<span>${glue(line.changed)}</span></p>` : nothing}
     ${ticker.wayBack(id, batch, line.id, line.name)}
-    ${
-      now && open
-        ? html`<button
-            type="button"
-            class="btn ${care && line.is_cure ? '' : 'main'}"
-            @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && ticker.set(id, line.tick)}
-          >
-            Tick: ${line.add.text} is ${place}
-          </button>`
-        : nothing
-    }
   </li>`;
 }
 
-/** @param {Spoon} spoon @param {boolean} cure */
-function spoonLine({ unit, low, typical, high }, cure) {
-  return html`<p class="spoon">
-    ${unit[0]?.toUpperCase()}${unit.slice(1)}<span class="lth"
-      ><span class="vh">at least</span>${low}<i></i><span class="vh">usually</span><b>${typical}</b><i></i
-      ><span class="vh">at most</span>${high}</span
-    >${cure ? html`<span class="loose">Weigh this one: a spoon is too loose.</span>` : nothing}
-  </p>`;
+/** What of a line goes into each bag. @param {BagList[]} bags @param {WeighLine} line */
+export function ofEachBag(bags, line) {
+  return bags.flatMap(({ bag, green, bowl, vessel, outcome, nitrite }) => {
+    const one = [...bowl, ...vessel].find(({ id }) => id === line.id);
+    return one ? [{ bag, green, outcome, nitrite, one }] : [];
+  });
+}
+
+/**
+ * A job after the weighing.
+ * @param {{ id: string, batch: Batch, ticker: Ticker, todo: import('../types').Todo, now: boolean, open: boolean }} spec
+ */
+export function todoLine({ id, batch, ticker, todo: { id: of, text }, now, open }) {
+  const done = batch.ticks.some((tick) => tick.of === of);
+  return html`<li class="line ${done ? 'done' : now ? 'now' : ''}">
+    ${ticker.box({ id, batch, mark: { of }, label: text, disabled: !open })}
+    <div class="nm"><label for=${boxId(id, of)}>${text}</label>${ticker.stamp(batch, of)}</div>
+    ${ticker.wayBack(id, batch, of, text)}
+  </li>`;
 }

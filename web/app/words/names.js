@@ -50,7 +50,14 @@ export const BASES = {
 export const KINDS = { bird: 'Birds', red: 'Deer and other red game', boar: 'Wild boar', hare: 'Hare and rabbit' };
 
 /** @type {Record<import('../types').Group, string>} */
-export const GROUPS = { cure: 'Curing agents', salt: 'Salt', sugar: 'Sugar', liquid: 'Liquids', spice: 'Spices' };
+export const GROUPS = {
+  cure: 'Curing agents',
+  salt: 'Salt',
+  sugar: 'Sugar',
+  liquid: 'Liquids',
+  fat: 'Fat',
+  spice: 'Spices',
+};
 
 /** @type {Record<'metric' | 'us', { mass?: string, length: string, temperature: string }>} */
 export const UNITS = {
@@ -58,6 +65,14 @@ export const UNITS = {
   // A US weight is pounds and ounces together, so a bare number there means nothing.
   us: { length: 'in', temperature: '°F' },
 };
+
+/**
+ * What a size class is called: the cook's own word, or the table's.
+ * @param {{ tables: { cuts: { key: string, name: string }[] } }} app
+ * @param {import('../types').Piece} piece
+ */
+export const pieceName = ({ tables }, { cut, name }) =>
+  name || (tables.cuts.find(({ key }) => key === cut)?.name ?? 'it');
 
 /**
  * @param {number} n

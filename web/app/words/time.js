@@ -1,32 +1,44 @@
-/** Clock times: 24 hours, day before month, always with a day. */
+/** Clock times and days as the person's own country writes them, always with a day. */
+import { HOUR12, LOCALE } from '../locale.js';
 
 const DAY_MS = 86_400_000;
 /** @param {Intl.DateTimeFormatOptions} options */
-const format = (options) => new Intl.DateTimeFormat('en-GB', options);
-const CLOCK = format({ hour: '2-digit', minute: '2-digit', hourCycle: 'h23' });
+const format = (options) => new Intl.DateTimeFormat(LOCALE, options);
+const CLOCK = format(
+  HOUR12
+    ? { hour: 'numeric', minute: '2-digit', hour12: true }
+    : { hour: '2-digit', minute: '2-digit', hourCycle: 'h23' },
+);
 const WEEKDAY = format({ weekday: 'short' });
 const LONG_DAY = format({ weekday: 'long', day: 'numeric', month: 'short' });
 const SHORT_DAY = format({ weekday: 'short', day: 'numeric', month: 'short' });
+const DAY = format({ day: 'numeric', month: 'short' });
 const WITH_YEAR = format({ day: 'numeric', month: 'short', year: 'numeric' });
 
 /** @param {number} ms */
 export function clock(ms) {
-  return CLOCK.format(ms);
+  // Between hour and half of the day some browsers put a narrow space that no keyboard has.
+  return CLOCK.format(ms).replace(/\s/g, '\u00a0');
 }
 
-/** @param {number} ms @returns {string} `Wednesday 18 Nov` */
+/** @param {number} ms @returns {string} `Wednesday 18 Nov`, `Wednesday Nov 18` */
 export function longDay(ms) {
   return plain(LONG_DAY.format(ms));
 }
 
-/** @param {number} ms @returns {string} `Wed 18 Nov` */
+/** @param {number} ms @returns {string} `Wed 18 Nov`, `Wed Nov 18` */
 export function shortDay(ms) {
   return plain(SHORT_DAY.format(ms));
 }
 
-/** @param {number} ms @returns {string} `18 Nov 2026` */
+/** @param {number} ms @returns {string} `18 Nov`, `Nov 18` */
+export function dayOf(ms) {
+  return plain(DAY.format(ms));
+}
+
+/** @param {number} ms @returns {string} `18 Nov 2026`, `Nov 18, 2026` */
 export function fullDate(ms) {
-  return plain(WITH_YEAR.format(ms));
+  return WITH_YEAR.format(ms).replace('Sept', 'Sep');
 }
 
 /**
@@ -48,6 +60,15 @@ export function dayWord(ms, now) {
 export function dayTime(ms, now) {
   const days = Math.abs(Math.round((midnight(ms) - midnight(now)) / DAY_MS));
   return `${days < 7 ? WEEKDAY.format(ms) : shortDay(ms)} ${clock(ms)}`;
+}
+
+/**
+ * The time alone where the day is that of now, with its day where it is another.
+ * @param {number} ms
+ * @param {number} now
+ */
+export function nearTime(ms, now) {
+  return midnight(ms) === midnight(now) ? clock(ms) : dayTime(ms, now);
 }
 
 /**

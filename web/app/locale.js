@@ -1,0 +1,36 @@
+/** What the browser says of the place: words for times, and the units and the rule of a page that has none yet. */
+
+/** @typedef {import('./types').Settings} Settings */
+
+/** Countries under the rules of the Union, and those that have taken them over. */
+const UNION = 'AT BE BG HR CY CZ DK EE FI FR DE GR HU IE IT LV LT LU MT NL PL PT RO SK SI ES SE IS LI NO'.split(' ');
+/** @type {Record<string, string>} */
+const RULES = { US: 'us-home', CA: 'ca', GB: 'uk', AU: 'anz', NZ: 'anz' };
+
+const language = navigator.language || 'en-GB';
+/** The country, where the browser names it or its language is mostly of one. */
+export const REGION = region();
+/** The page speaks English, so its days and months do; which English is the person's own. */
+export const LOCALE = /^en\b/i.test(language) ? language : 'en-GB';
+/** Twelve hours or twenty-four, by the person's own language. */
+export const HOUR12 = new Intl.DateTimeFormat(language, { hour: 'numeric' }).resolvedOptions().hour12 ?? false;
+
+/**
+ * Settings of a new page in this place.
+ * @param {Settings} settings the core's own
+ * @param {{ key: string }[]} profiles rules that there are
+ * @returns {Settings}
+ */
+export function localSettings(settings, profiles) {
+  const wanted = RULES[REGION] ?? (UNION.includes(REGION) ? 'eu' : settings.profile);
+  const profile = profiles.some(({ key }) => key === wanted) ? wanted : settings.profile;
+  return { ...settings, profile, units: REGION === 'US' ? 'us' : 'metric' };
+}
+
+function region() {
+  try {
+    return new Intl.Locale(language).maximize().region ?? '';
+  } catch {
+    return '';
+  }
+}

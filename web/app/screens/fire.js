@@ -1,0 +1,166 @@
+/** Fire: who comes out next, which piece the probe is in, and a reading in two taps. */
+import { html, nothing } from 'lit-html';
+import { problemStrip } from '../widgets/answer.js';
+import { stayAwake } from '../widgets/awake.js';
+import { batchHead, batchNote } from '../widgets/batch-head.js';
+import { calendarButton } from '../widgets/calendar.js';
+import { forbidden } from '../widgets/doubts.js';
+import { doors } from '../widgets/doors.js';
+import { fireChart } from '../widgets/fire-chart.js';
+import { FireLog } from '../widgets/fire-log.js';
+import { firstOut, nextOut, outTable, outlooks } from '../widgets/fire-next.js';
+import { doubts, readings } from '../widgets/fire-readings.js';
+import { smoker } from '../widgets/fire-smoker.js';
+import { published, rules, worth } from '../widgets/fire-worth.js';
+import { pinned } from '../widgets/pinned.js';
+import { StageJobs } from '../widgets/stage-jobs.js';
+import { stageAction } from '../widgets/stage-view.js';
+import { Ticker, onceOnly } from '../widgets/tick.js';
+import { why } from '../widgets/why.js';
+import { glue } from '../words/glue.js';
+
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').FireSheet} FireSheet */
+/** @typedef {import('../widgets/stage-jobs.js').Seen} Seen */
+
+/** @param {import('../app.js').App} app @param {string} id @returns {import('../app.js').Screen} */
+export function fire(app, id) {
+  const ticker = new Ticker(app);
+  const jobs = new StageJobs(app, id, 'fire', ticker);
+  const log = new FireLog(app, id);
+
+  function draw() {
+    const batch = /** @type {Batch} */ (app.shelf.batches.get(id));
+    const seen = jobs.look(batch);
+    // Before the meat is in the cure there is nothing to log, unless something was logged already.
+    const lit = batch.fire !== undefined || (seen.begun && !seen.held);
+    const { ok, problems } = lit ? log.ask(batch) : { ok: undefined, problems: undefined };
+    const wrong = problems ?? seen.problems;
+    return {
+      title: `Fire, ${batch.name}`,
+      ...batchHead(app, id, batch, seen.state, 'fire'),
+      view: [
+        html`<h2 class="vh">Fire</h2>`,
+        wrong
+          ? html`<div class="leaf answer">${problemStrip(app, wrong)}</div>`
+          : ok?.classes.length
+            ? burning(batch, ok, seen)
+            : waiting(batch, seen),
+      ],
+    };
+  }
+
+  /** Nothing to log yet. @param {Batch} batch @param {Seen} seen */
+  function waiting(batch, seen) {
+    const { state, here, hand } = seen;
+    const own = () =>
+      here && !seen.held ? pinned(jobs.done(batch, here)) : hand ? pinned(jobs.goTo(hand.stage)) : nothing;
+    return html`<div class="leaf answer">
+        ${
+          here
+            ? jobs.answer(here)
+            : html`<p class="say">No clock yet</p>
+                <p class="under">The times begin when the meat is in the cure.</p>`
+        }
+        ${stageAction(id, state?.doubts ?? [], 'fire', own)}
+        ${here?.caution ? html`<p class="caution gap noprint">${glue(here.caution)}</p>` : nothing}
+      </div>
+      <div class="plate rest">
+        ${seen.jobs.length ? jobs.rows(batch, seen) : jobs.toRead(batch, seen)}
+        ${why('fire', html`${batchNote(batch, state)} ${calendarButton(app, [[id, batch]], 'one')}`)}
+        ${doors('Elsewhere', nothing)}
+      </div>`;
+  }
+
+  /** @param {Batch} batch @param {FireSheet} sheet @param {Seen} seen */
+  function burning(batch, sheet, seen) {
+    const now = app.now();
+    const all = seen.state?.doubts ?? [];
+    const read = sheet.classes.some(({ points }) => points.length > 0) || sheet.cabinet.length > 0;
+    // Drying comes before the heat: till then its job is what is in hand, and a reading may be logged below.
+    const heat = read || (seen.here && /^(?:smoke|cook|dry_out)$/.test(doOf(batch, seen.here.id)));
+    const answer = heat ? nextOut(sheet, now) : seen.here ? jobs.answer(seen.here) : ahead(seen);
+    const { pad } = log;
+    // The log is the action, unless something else has to be done first, or the next one has to come out.
+    const out = firstOut(sheet);
+    const other = pad.begun
+      ? undefined
+      : !heat
+        ? seen.here
+          ? jobs.done(batch, seen.here)
+          : seen.hand && jobs.goTo(seen.hand.stage)
+        : out?.reached
+          ? takenOut(out)
+          : out
+            ? undefined
+            : seen.hand && seen.hand.stage !== 'fire'
+              ? jobs.goTo(seen.hand.stage)
+              : seen.here && !seen.held
+                ? jobs.done(batch, seen.here)
+                : undefined;
+    const action = other ? stageAction(id, all, 'fire', () => pinned(other)) : nothing;
+    const pin = !other && !forbidden(all) && stageAction(id, all, 'fire', () => 'log') === 'log';
+    return html`<div class="leaf answer">
+        ${doubts(batch, sheet, log.acts)} ${answer} ${action}
+        ${!heat && seen.here?.caution ? html`<p class="caution gap noprint">${glue(seen.here.caution)}</p>` : nothing}
+        ${pad.which(sheet, batch.pieces, sheet.order[0])}
+      </div>
+      <div class="leaf act">${pad.keys(sheet, { pin })}</div>
+      <div class="plate rest">
+        ${outTable(
+          sheet,
+          now,
+          (of, name) => ticker.set(id, { of }, `${name} is out. Now chill it.`),
+          (of) => ticker.take(id, of),
+        )}
+        <p class="caution gap"><b>One probe reads one piece:</b> log each size before it comes out.</p>
+        ${jobs.rows(batch, seen)} ${smoker(app, sheet.smoker)} ${why('fire', reasons(batch, sheet, seen, now))}
+        ${log.before.draw(batch, sheet)} ${readings(batch, sheet, now, log.acts)} ${doors('Elsewhere', nothing)}
+      </div>`;
+  }
+
+  /** @param {Seen} seen */
+  function ahead({ hand, jobs: all }) {
+    const first = all.find(({ ticked }) => ticked === null);
+    if (!hand || !first) return nothing;
+    return html`<p class="small">Before the fire: ${hand.head}.</p>
+      ${jobs.answer(first)}`;
+  }
+
+  /** What a job does. @param {Batch} batch @param {string} job its id */
+  const doOf = ({ recipe }, job) => recipe.steps[Number(job.split(':')[1])]?.do ?? '';
+
+  /** @param {import('../types').FireClass} one */
+  function takenOut({ record, name }) {
+    const of = `pull:${record.place}`;
+    const press = (/** @type {MouseEvent} */ e) =>
+      onceOnly(e) && ticker.set(id, { of }, `${name} is out. Now chill it.`);
+    return html`<button type="button" class="btn main" @click=${press}>${name} is out</button>`;
+  }
+
+  /** @param {Batch} batch @param {FireSheet} sheet @param {Seen} seen @param {number} now */
+  function reasons(batch, sheet, seen, now) {
+    return html`${batchNote(batch, seen.state)} ${jobs.cautions(seen)} ${fireChart(sheet, now, app.settings.units)}
+    ${outlooks(sheet)} ${sheet.classes.map(worth)} ${rules(sheet)} ${published(sheet, false)}
+    ${sheet.cautions.map((text) => html`<p class="caution gap">${glue(text)}</p>`)}
+    ${calendarButton(app, [[id, batch]], 'one')}`;
+  }
+
+  return { draw, ...watch(app) };
+}
+
+/** The clock on the pad and the windows go on while nobody touches it, and the screen does not sleep. @param {import('../app.js').App} app */
+export function watch(app) {
+  let timer = 0;
+  let sleep = () => {};
+  return {
+    arrive() {
+      sleep = stayAwake();
+      timer = setInterval(() => app.draw(), 30_000);
+    },
+    leave() {
+      clearInterval(timer);
+      sleep();
+    },
+  };
+}

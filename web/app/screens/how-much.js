@@ -1,0 +1,222 @@
+/**
+ * How much: the weight, the cut and what the bag says; cure, salt and until when as they are typed. Nothing is asked
+ * before the answer, and nothing is a batch before it is saved as one.
+ */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { newId } from '../shelf.js';
+import { problemStrip } from '../widgets/answer.js';
+import { door, doors } from '../widgets/doors.js';
+import { field } from '../widgets/field.js';
+import { Form } from '../widgets/form.js';
+import { answerRows, answerDoubt, answerVerdict, answerWhy, peek } from '../widgets/how-much-answer.js';
+import { choose, cutOptions, pick } from '../widgets/pick.js';
+import { pinned } from '../widgets/pinned.js';
+import { thickStep } from '../widgets/thick-step.js';
+import { sayVerdict } from '../widgets/verdict.js';
+import { HOW_MUCH, USUAL_NITRITE, weighIn, weightField, weightText } from '../widgets/weight-field.js';
+import { why } from '../widgets/why.js';
+import { inAll, reason } from '../words/until.js';
+import { initials } from './recipes.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Draft} Draft */
+/** @typedef {import('../types').Until} Until */
+/** @typedef {import('../types').WeighSheet} WeighSheet */
+
+/** @param {App} app @returns {import('../app.js').Screen} */
+export function howMuch(app) {
+  const form = new Form('f', HOW_MUCH);
+  const units = () => /** @type {'us' | 'metric'} */ (form.text('units', app.settings.units));
+  const settings = () => ({ ...app.settings, units: units() });
+
+  /** @returns {import('../widgets/form.js').Read[]} */
+  const fields = () => [
+    {
+      key: 'weight',
+      label: 'Meat',
+      kind: 'mass',
+      unit: 'g',
+      stored: weightText(form, units()),
+      optional: true,
+    },
+    { key: 'nitrite', label: 'Cure bag', kind: 'printed', unit: '%', stored: USUAL_NITRITE },
+  ];
+
+  /** What is typed, as the core has it; nothing while it cannot be read. */
+  function reckoned() {
+    const values = form.read(fields(), units(), { quiet: true });
+    if (!values) return null;
+    const cut = form.text('cut');
+    const thickness = form.text('thick');
+    return ask('draft', {
+      settings: settings(),
+      premix: form.text('premix') === 'yes',
+      ...(cut && { cut }),
+      ...(values.weight && { weight: values.weight }),
+      ...(values.nitrite && { nitrite: values.nitrite }),
+      ...(thickness && { thickness }),
+    });
+  }
+
+  function draw() {
+    const now = app.now();
+    const answer = reckoned();
+    const draft = answer?.ok;
+    const weighed = draft?.batch.pieces.length ? draft : null;
+    const out = weighed && ask('weigh_out', { batch: weighed.batch, settings: settings() });
+    const sheet = out?.ok;
+    const clock =
+      weighed && sheet && form.text('cut')
+        ? ask('cure_clock', { batch: weighed.batch, now, settings: settings() }).ok
+        : undefined;
+    const comes = clock?.until ?? null;
+    const until = comes?.at ?? null;
+    if (sheet) sayVerdict(app, sheet.verdict);
+    const problems = answer?.problems ?? out?.problems;
+
+    const view = [
+      html`<form class="leaf asked" novalidate @submit=${(/** @type {Event} */ event) => event.preventDefault()}>
+        ${questions(draft)}
+      </form>`,
+      html`<section class="leaf answered" aria-label="Answer">
+        ${sheet ? answerDoubt(sheet) : nothing}
+        ${problems ? problemStrip(app, problems) : answerRows({ sheet, time: { until, now, under: comes && under(draft, comes, now) } })}
+        ${sheet ? [answerVerdict(sheet), scale(sheet)] : problems ? nothing : hint()}
+        ${sheet ? action(sheet, draft) : nothing}
+        ${
+          sheet
+            ? why(
+                'how-much',
+                answerWhy({ sheet, clock, now, source: draft?.source ?? '', usual: draft?.thick?.usual ?? false }),
+              )
+            : nothing
+        }
+      </section>`,
+      html`<div class="leaf ways">
+        ${doors('Other ways in', [door('#/read', 'Paste a recipe'), door('#/dose', 'I already put cure on it')])}
+        ${sheet ? nothing : html`<p class="small near">${app.offline ? 'Ready offline. ' : nothing}Nothing leaves this device.</p>`}
+      </div>`,
+    ];
+    return { title: 'How much cure?', name: 'How much cure?', peek: sheet && peek(sheet, until, now), view };
+  }
+
+  /** @param {Draft | undefined} draft */
+  function questions(draft) {
+    const on = { typed: app.draw, left };
+    const put = (/** @type {string} */ key) => (/** @type {string} */ value) => {
+      form.type(key, value);
+      app.draw();
+    };
+    const cut = form.text('cut');
+    return html`${weightField(form, { label: 'Meat, trimmed', units: units(), turn: () => turn(draft) }, on)}
+      <div class="twofold">
+        ${choose({ id: 'f-cut', label: 'Cut', value: cut, options: cutOptions(app, cut) }, (key) => {
+          form.type('cut', key);
+          // The usual thickness is that of the cut.
+          form.drop('thick');
+          app.draw();
+        })}
+        ${field(form, { key: 'nitrite', label: 'Cure bag says', unit: '%', stored: USUAL_NITRITE }, on)}
+      </div>
+      ${cut ? thickStep(draft?.thick ?? null, units(), put('thick')) : nothing}`;
+  }
+
+  /** What cannot be read is said once the field is left. */
+  function left() {
+    form.read(fields(), units());
+    app.draw();
+  }
+
+  /** @param {Draft | undefined} draft */
+  function turn(draft) {
+    weighIn(form, units() === 'us' ? 'metric' : 'us', draft?.weight);
+    const thick = form.text('thick');
+    // On the steps of the other rule.
+    if (thick) form.type('thick', reckoned()?.ok?.thick?.now ?? thick);
+    app.draw();
+    document.getElementById('f-weight')?.focus();
+  }
+
+  function hint() {
+    return html`<p class="near">Type the weight. The figures appear as you type.</p>`;
+  }
+
+  /** How long that is and what comes after; and where raw meat keeps no longer, that. @param {Draft | undefined} draft @param {Until} until @param {number} now */
+  function under(draft, until, now) {
+    const fridge = units() === 'us' ? '36–40 °F' : '2–4 °C';
+    const cook = draft?.cook ? `, then cook to ${draft.cook.text}` : '';
+    return `${inAll(now, until.at, now)} at ${fridge}${cook}${until.capped ? `. ${reason(until, now)}` : ''}`;
+  }
+
+  /** A fourth question, only where its answer moves the dose. @param {WeighSheet} sheet */
+  function scale({ coarse, premix }) {
+    if (!coarse && !premix && app.settings.scale_step === '0.1 g') return nothing;
+    return pick(
+      {
+        name: 'scale',
+        legend: 'Scale shows steps of',
+        look: 'tight',
+        options: app.tables.scale_steps.map((step) => [step, step]),
+        value: app.settings.scale_step,
+      },
+      (scale_step) => app.act(() => app.shelf.changeSettings({ scale_step })),
+    );
+  }
+
+  /** @param {WeighSheet} sheet @param {Draft | undefined} draft */
+  function action({ coarse, verdict, premix }, draft) {
+    const save = (/** @type {string} */ look) =>
+      html`<button type="button" class="btn ${look} wide" @click=${() => draft && keep(draft)}>
+        Save as a batch
+      </button>`;
+    if (coarse?.premix_parts && !premix) {
+      const mix = () => {
+        form.type('premix', 'yes');
+        app.draw();
+      };
+      return [
+        pinned(
+          html`<button type="button" class="btn main wide" @click=${mix}>
+            Use a 1-in-${coarse.premix_parts} mix
+          </button>`,
+        ),
+        html`<div class="gap">${save('quiet')}</div>`,
+      ];
+    }
+    if (verdict.held) return html`<div class="gap">${save('quiet')}</div>`;
+    const plain = () => {
+      form.drop('premix');
+      app.draw();
+    };
+    return [
+      pinned(save('main')),
+      premix
+        ? html`<div class="gap">
+            <button type="button" class="btn quiet wide" @click=${plain}>Weigh the cure itself</button>
+          </div>`
+        : nothing,
+    ];
+  }
+
+  /** @param {Draft} draft */
+  async function keep({ batch }) {
+    const id = newId();
+    const tag = app.shelf.freeTag(initials(batch.name) ?? batch.recipe.tag);
+    const typed = form.typed.map((key) => /** @type {[string, string]} */ ([key, form.text(key)]));
+    const kept = await app.act(() => app.shelf.add(`batch/${id}`, { ...batch, tag }), {
+      says: `Saved as batch ${tag}.`,
+      after: () => {
+        // What was typed stands there again: the way back never ends on an empty page.
+        const again = new Form('f', HOW_MUCH);
+        for (const [key, text] of typed) again.type(key, text);
+        app.go('#/how-much', { replace: true });
+      },
+    });
+    if (!kept) return;
+    form.clear();
+    app.go(`#/batch/${id}/weigh`);
+  }
+
+  return { draw };
+}

@@ -1,0 +1,145 @@
+/** Pack: chill first, by its own clock; what is weighed and labelled waits until it reads cold. */
+import { html, nothing } from 'lit-html';
+import { problemStrip } from '../widgets/answer.js';
+import { batchHead, batchNote } from '../widgets/batch-head.js';
+import { calendarButton } from '../widgets/calendar.js';
+import { chillAnswer, chillRows, chilling } from '../widgets/chill.js';
+import { door, doors } from '../widgets/doors.js';
+import { forbidden } from '../widgets/doubts.js';
+import { fireChart } from '../widgets/fire-chart.js';
+import { FireLog } from '../widgets/fire-log.js';
+import { doubts, readings } from '../widgets/fire-readings.js';
+import { chillWays, published } from '../widgets/fire-worth.js';
+import { outcome } from '../widgets/outcome.js';
+import { pinned } from '../widgets/pinned.js';
+import { StageJobs } from '../widgets/stage-jobs.js';
+import { stageAction } from '../widgets/stage-view.js';
+import { Ticker } from '../widgets/tick.js';
+import { why } from '../widgets/why.js';
+import { glue } from '../words/glue.js';
+import { watch } from './fire.js';
+
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').FireSheet} FireSheet */
+/** @typedef {import('../widgets/stage-jobs.js').Seen} Seen */
+
+/** @param {import('../app.js').App} app @param {string} id @returns {import('../app.js').Screen} */
+export function pack(app, id) {
+  const ticker = new Ticker(app);
+  const jobs = new StageJobs(app, id, 'pack', ticker);
+  const log = new FireLog(app, id);
+  const after = outcome(app, id);
+
+  function draw() {
+    const batch = /** @type {Batch} */ (app.shelf.batches.get(id));
+    const seen = jobs.look(batch);
+    const { ok, problems } = batch.fire ? log.ask(batch) : { ok: undefined, problems: undefined };
+    const wrong = problems ?? seen.problems;
+    // Out of the fire: from there on the chill is read.
+    const out = ok?.classes.some(({ pulled }) => pulled !== null) ? ok : undefined;
+    return {
+      title: `Pack, ${batch.name}`,
+      ...batchHead(app, id, batch, seen.state, 'pack'),
+      view: [
+        html`<h2 class="vh">Pack</h2>`,
+        wrong
+          ? html`<div class="leaf answer">${problemStrip(app, wrong)}</div>`
+          : out
+            ? fromFire(batch, out, seen)
+            : plain(batch, seen),
+      ],
+    };
+  }
+
+  /** Nothing was read over a fire. @param {Batch} batch @param {Seen} seen */
+  function plain(batch, seen) {
+    return html`<div class="leaf answer">${jobAnswer(batch, seen)}</div>
+      <div class="plate rest">
+        ${seen.jobs.length ? jobs.rows(batch, seen) : jobs.toRead(batch, seen)}
+        ${why('pack', html`${batchNote(batch, seen.state)} ${jobs.cautions(seen)} ${calendarButton(app, [[id, batch]], 'one')}`)}
+        ${after(batch)} ${elsewhere(batch)}
+      </div>`;
+  }
+
+  /** @param {Batch} batch @param {FireSheet} sheet @param {Seen} seen */
+  function fromFire(batch, sheet, seen) {
+    const now = app.now();
+    const all = seen.state?.doubts ?? [];
+    const [first] = chilling(sheet);
+    const warm = first !== undefined;
+    const pin = warm && !forbidden(all) && stageAction(id, all, 'pack', () => 'log') === 'log';
+    const { pad } = log;
+    return html`<div class="leaf answer">
+        ${doubts(batch, sheet, log.acts)} ${warm ? chillAnswer(sheet, now) : jobAnswer(batch, seen)}
+        ${warm && !pin ? stageAction(id, all, 'pack', () => nothing) : nothing}
+        ${pad.which(sheet, batch.pieces, first?.place)}
+      </div>
+      <div class="leaf act">${pad.keys(sheet, { pin, steps: true })}</div>
+      <div class="plate rest">
+        ${chillRows(sheet, now)} ${jobs.rows(batch, seen)}
+        ${why(
+          'pack',
+          html`${batchNote(batch, seen.state)} ${jobs.cautions(seen)} ${fireChart(sheet, now, app.settings.units)}
+          ${sheet.classes.map((one, place) => chillWays(one, place, now))} ${published(sheet, true)}
+          ${sheet.cautions.map((text) => html`<p class="caution gap">${glue(text)}</p>`)}
+          ${calendarButton(app, [[id, batch]], 'one')}`,
+        )}
+        ${readings(batch, sheet, now, log.acts)} ${warm ? nothing : log.after.draw(batch, sheet)} ${after(batch)}
+        ${elsewhere(batch)}
+      </div>`;
+  }
+
+  /** The job in hand, or what is left once all is ticked. @param {Batch} batch @param {Seen} seen */
+  function jobAnswer(batch, seen) {
+    const { state, here, hand, held } = seen;
+    if (state?.finished && !batch.closed) return finish(batch);
+    if (here) {
+      return html`${jobs.answer(here)}
+      ${stageAction(id, state?.doubts ?? [], 'pack', () => (held ? nothing : pinned(jobs.done(batch, here))))}
+      ${here.caution ? html`<p class="caution gap noprint">${glue(here.caution)}</p>` : nothing}`;
+    }
+    const [first] = seen.jobs.filter(({ ticked }) => ticked === null);
+    return html`${
+      first && hand
+        ? html`<p class="small">Before that: ${hand.head}.</p>
+            ${jobs.answer(first)}`
+        : html`<p class="say">No clock yet</p>
+            <p class="under">The times begin when the meat is in the cure.</p>`
+    }
+    ${stageAction(id, state?.doubts ?? [], 'pack', () => (hand ? pinned(jobs.goTo(hand.stage)) : nothing))}`;
+  }
+
+  /** @param {Batch} batch */
+  function finish(batch) {
+    const set = () => app.shelf.changeBatch(id, (one) => ({ ...one, closed: true }));
+    const putAway = async () => {
+      const kept = await app.act(set, { says: `${batch.name} is put away.` });
+      if (kept) app.go('#/today');
+    };
+    const packed = [...app.shelf.stock.values()].some((one) => one.batch === id);
+    const away = html`<button type="button" class="btn ${packed ? 'main' : 'quiet wide gap'}" @click=${putAway}>
+      Put the batch away
+    </button>`;
+    return html`<p class="say">Every step is ticked</p>
+      ${
+        packed
+          ? pinned(away)
+          : html`${pinned(
+              html`<a class="btn main" href="#/batch/${id}/labels">Label the packs and put them on the list</a>`,
+            )}
+            ${away}`
+      }`;
+  }
+
+  /** @param {Batch} batch */
+  function elsewhere(batch) {
+    const same = app.shelf.cards().find(([, recipe]) => recipe.name === batch.recipe.name);
+    return doors(
+      'Next',
+      html`${door(`#/batch/${id}/labels`, 'Labels and tags')}
+      ${same ? door(`#/recipe/${same[0]}`, 'Send this recipe') : nothing}`,
+    );
+  }
+
+  return { draw, ...watch(app) };
+}

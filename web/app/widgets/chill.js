@@ -1,0 +1,62 @@
+/** The chill as an answer: which size has to be how cold by when, and what follows when it is missed. */
+import { html, nothing } from 'lit-html';
+import { IN_TIME, LOST, UNSEEN } from '../words/chill.js';
+import { dayTime, nearTime } from '../words/time.js';
+import { shape } from './icon.js';
+
+/** @typedef {import('../types').FireClass} FireClass */
+/** @typedef {import('../types').FireSheet} FireSheet */
+
+/** What has to be read cold and was not yet; the one whose time ends first comes first. @param {FireSheet} sheet */
+export function chilling({ classes }) {
+  const until = (/** @type {FireClass} */ { record }) =>
+    record.chill.is === 'running' ? record.chill.until : Infinity;
+  return classes
+    .map((one, place) => ({ one, place }))
+    .filter(({ one }) => one.pulled !== null && one.record.chill.is !== 'done')
+    .sort((a, b) => until(a.one) - until(b.one));
+}
+
+/** The stage of the chill that is running, and the one after it. @param {FireClass} one */
+function stageOf({ record, chill }) {
+  const until = record.chill.is === 'running' ? record.chill.until : null;
+  const at = chill.findIndex((row) => row.until !== null && row.until === until);
+  const next = chill[at + 1];
+  return { until, row: chill[at], then: next?.name === chill[at]?.name ? next : undefined };
+}
+
+/** @param {FireSheet} sheet @param {number} now */
+export function chillAnswer(sheet, now) {
+  const [first] = chilling(sheet);
+  if (!first) return nothing;
+  const { until, row, then } = stageOf(first.one);
+  if (until === null) {
+    const late = first.one.record.chill.is === 'late';
+    return html`<p class="say">
+        ${first.one.name}${late ? html` cooled too slowly` : html`: no reading of the chill in time`}
+      </p>
+      <p class="reason">${late ? LOST : UNSEEN}</p>`;
+  }
+  return html`<p class="say">Chill ${first.one.name}${row ? html`: ${row.stage}` : nothing}</p>
+    <p class="big">by ${dayTime(until, now)}</p>
+    <p class="under">${then ? html`then ${then.stage}. ` : nothing}Weigh and label it once it reads cold.</p>
+    <p class="reason">${IN_TIME}</p>`;
+}
+
+/** Each size, and where its chill stands. @param {FireSheet} sheet @param {number} now */
+export function chillRows(sheet, now) {
+  const rows = sheet.classes.flatMap((one, place) => (one.chill.length ? [{ one, place }] : []));
+  return html`<ul class="now-at" aria-label="How the chill stands">
+    ${rows.map(({ one, place }) => {
+      const { until, row } = stageOf(one);
+      const at = one.points.at(-1);
+      return html`<li>
+        <span>${shape(place)}${one.name}</span
+        >${at && one.last ? html`<span class="small">${one.last.text} at ${nearTime(at.at, now)}</span>` : nothing}<span
+          class="what"
+          >${{ done: 'read cold', late: 'late' }[String(one.record.chill.is)] ?? (until ? `by ${nearTime(until, now)}` : 'not seen')}</span
+        >
+      </li>`;
+    })}
+  </ul>`;
+}

@@ -1,0 +1,44 @@
+/** What is known of a dose before anything is typed: of its batch, or of what stands on the first screen. */
+import { ask } from '../ask.js';
+import { Form } from './form.js';
+import { HOW_MUCH, USUAL_NITRITE, weightText } from './weight-field.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Method} Method */
+/** @typedef {import('../types').Eaten} Eaten */
+
+/**
+ * What is known of the meat and the cure: of the batch, or of what stands on the first screen.
+ * @param {App} app
+ * @param {string} id
+ * @returns {{ green?: string, nitrite?: string, cut?: string, method?: Method, eaten?: Eaten, says?: string }}
+ */
+export function knownOf(app, id) {
+  const batch = app.shelf.batches.get(id);
+  const name = (/** @type {string | undefined} */ cut) => app.tables.cuts.find(({ key }) => key === cut)?.name;
+  const told = (/** @type {(string | undefined)[]} */ parts) => parts.filter(Boolean).join(', ');
+  if (batch) {
+    const sheet = batch.pieces.length ? ask('pieces', { pieces: batch.pieces, settings: app.settings }).ok : undefined;
+    const green = sheet?.weighed ? sheet.green.text : undefined;
+    const cuts = new Set(batch.pieces.map(({ cut }) => cut));
+    const [cut] = cuts.size === 1 ? cuts : [];
+    const nitrite = batch.recipe.cures[0]?.nitrite.replace(/\s*%$/, '');
+    const { method, eaten } = batch.recipe;
+    return {
+      method,
+      eaten,
+      ...(green && { green }),
+      ...(nitrite && { nitrite }),
+      ...(cut && name(cut) && { cut }),
+      says: told([green, batch.name, nitrite && `cure ${nitrite} %`]),
+    };
+  }
+  const first = new Form('f', HOW_MUCH);
+  const units = /** @type {'us' | 'metric'} */ (first.text('units', app.settings.units));
+  const typed = weightText(first, units);
+  if (!typed) return {};
+  const green = units === 'metric' && /^[\d.,]+$/.test(typed) ? `${typed} g` : typed;
+  const cut = name(first.text('cut')) ? first.text('cut') : undefined;
+  const nitrite = first.text('nitrite', USUAL_NITRITE);
+  return { green, nitrite, ...(cut && { cut }), says: told([green, name(cut), `cure ${nitrite} %`]) };
+}

@@ -1,0 +1,141 @@
+/** Who comes out of the fire next, and when: the answer of its screen; and all of them in a table. */
+import { html, nothing } from 'lit-html';
+import { glue } from '../words/glue.js';
+import { clock, dayTime, midnight, nearTime } from '../words/time.js';
+import { MARKS } from './fire-worth.js';
+import { icon, shape } from './icon.js';
+
+/** @typedef {import('../types').FireClass} FireClass */
+/** @typedef {import('../types').FireSheet} FireSheet */
+
+/** The first that is still over the fire. @param {FireSheet} sheet */
+export const firstOut = ({ classes, order }) => (order[0] === undefined ? undefined : classes[order[0]]);
+
+/** @param {FireSheet} sheet */
+const isLit = ({ classes }) => classes.some(({ points }) => points.length > 0);
+
+/** @param {FireSheet} sheet @param {number} now */
+export function nextOut(sheet, now) {
+  const one = firstOut(sheet);
+  if (!one) return html`<p class="say">All are out</p>`;
+  const window = one.outlook?.window;
+  const take = html`Take out at
+    <b class="nowrap">${one.target.text}</b>${one.hold ? `, held ${one.hold} by the table` : nothing}.`;
+  if (one.reached) {
+    return html`<p class="say">Take it out now: ${one.name}</p>
+      <p class="under">at its target since ${nearTime(one.reached, now)}. ${lastRead(one, now)}</p>`;
+  }
+  if (!isLit(sheet)) {
+    return html`<p class="say">First out: ${one.name}</p>
+      <p class="under">
+        ${window ? html`usually ${long(window[0] - now)} to ${long(window[2] - now)} in the heat. ` : nothing}${take}
+      </p>`;
+  }
+  return html`<p class="say">
+      Next out: ${one.name}${window ? html`, <span class="nowrap">${span(window, now)}</span>` : nothing}
+    </p>
+    <p class="under">
+      ${window ? html`likely ${nearTime(window[1], now)}. ` : `${one.outlook ? 'Not within a day' : one.no_outlook}. `}${take}
+      ${lastRead(one, now)}
+    </p>`;
+}
+
+/** How old the last reading of it is. @param {FireClass} one @param {number} now */
+function lastRead({ last, points, probe, pulled }, now) {
+  const at = points.at(-1)?.at;
+  if (last && at) return html`<span class="nowrap">Read ${last.text}</span> at ${nearTime(at, now)}.`;
+  return probe && !pulled ? html`<b>Not measured: put the probe in before it comes out.</b>` : 'Not read yet.';
+}
+
+/**
+ * @param {FireSheet} sheet
+ * @param {number} now
+ * @param {(of: string, name: string) => unknown} out
+ * @param {(of: string) => unknown} back
+ */
+export function outTable(sheet, now, out, back) {
+  const { classes, order } = sheet;
+  const places = [...order, ...classes.keys()].filter((place, at, all) => all.indexOf(place) === at);
+  // Before the first reading there is no fire to count from.
+  const lit = isLit(sheet);
+  return html`<h2>Who comes out when</h2>
+    <table class="tbl near">
+      <caption class="vh">
+        Sizes, the first to come out first
+      </caption>
+      <thead>
+        <tr>
+          <th scope="col">Size</th>
+          <th scope="col">${lit ? 'Out between' : 'Usually takes'}</th>
+        </tr>
+      </thead>
+      <tbody>
+        ${places.map((place) => {
+          const one = classes[place];
+          if (!one) return nothing;
+          const of = `pull:${place}`;
+          const act = one.pulled ? () => back(of) : () => out(of, one.name);
+          return html`<tr>
+            <td>
+              ${shape(place)}${one.name}<small>${one.pulled ? nothing : lastRead(one, now)} ${wordOf(one)}</small>
+            </td>
+            <td>
+              ${when(one, lit, now)}
+              ${
+                lit || one.pulled
+                  ? html`<button type="button" class="btn quiet less noprint near" @click=${act}>
+                      ${one.pulled ? 'Not out' : 'Is out'}<span class="vh">: ${one.name}</span>
+                    </button>`
+                  : nothing
+              }
+            </td>
+          </tr>`;
+        })}
+      </tbody>
+    </table>
+    ${classes.map(({ come_up: up, name }, place) =>
+      up ? html`<p class="reason">${shape(place)}<b>${name}.</b> ${glue(up)}</p>` : nothing,
+    )}`;
+}
+
+/** What can be said of it, once it was read; that it is not hot yet, its figures say. @param {FireClass} one */
+function wordOf({ state, word, points }) {
+  if (points.length === 0 || state === 'not_yet') return nothing;
+  return html`<span class="flag ${MARKS[state]}">${icon(`s-${MARKS[state]}`, '')}${word}</span>`;
+}
+
+/** @param {FireClass} one @param {boolean} lit @param {number} now */
+function when(one, lit, now) {
+  const window = one.outlook?.window;
+  if (one.pulled) return html`out ${nearTime(one.pulled, now)}`;
+  if (one.reached) return html`<b>now</b>`;
+  if (!window) return one.outlook ? 'not within a day' : html`<small>${one.no_outlook}</small>`;
+  if (!lit) return html`<span>${long(window[0] - now)} to ${long(window[2] - now)}</span>`;
+  return html`<span class="nowrap">${span(window, now)}</span><small>likely ${nearTime(window[1], now)}</small>`;
+}
+
+/** What each time is worked from, and what to know. @param {FireSheet} sheet */
+export function outlooks({ classes }) {
+  return classes.map(({ outlook, name, reached, pulled }, place) =>
+    outlook && !reached && !pulled
+      ? html`<div class="near">
+          <p>${shape(place)}<b>${name}.</b> ${outlook.from}</p>
+          <ul class="dots">
+            ${outlook.notes.map((note) => html`<li class="small">${glue(note)}</li>`)}
+          </ul>
+        </div>`
+      : nothing,
+  );
+}
+
+/** About so long, for a forecast. @param {number} ms */
+function long(ms) {
+  const minutes = Math.max(5, Math.round(ms / 300_000) * 5);
+  return minutes < 90 ? `${minutes} min` : `${Math.round(minutes / 30) / 2} h`;
+}
+
+/** Both ends of a window, each with its day where they differ. @param {[number, number, number]} window @param {number} now */
+export function span([low, , high], now) {
+  const whole = midnight(low) !== midnight(high);
+  return whole ? `${dayTime(low, now)} – ${dayTime(high, now)}` : `${clock(low)}–${clock(high)}`;
+}

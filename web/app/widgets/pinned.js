@@ -1,0 +1,33 @@
+/**
+ * The one filled action of a screen, at the thumb. Upright it is pinned at the foot, on its side at the foot of the right
+ * half; in a low or narrow window, with large text and on a desk it stands in the flow, straight after the answer. What
+ * it leads to is said by the caller: a screen whose answer is a choice or a stop has none.
+ */
+import { html, nothing } from 'lit-html';
+
+/**
+ * @param {unknown} action a button or a link of the classes `btn main`
+ * @param {unknown} [steps] one row of buttons that change the figure of the action
+ */
+export function pinned(action, steps = nothing) {
+  return html`<div class="pin noprint">${steps}${action}</div>`;
+}
+
+/** How high a part is while it stays on the screen; 0 where it goes with the rest. @param {string} part */
+function staying(part) {
+  const element = /** @type {HTMLElement | null} */ (document.querySelector(part));
+  const stays = element && ['fixed', 'sticky'].includes(getComputedStyle(element).position);
+  return stays ? element.offsetHeight : 0;
+}
+
+/** The page pads its foot by what is pinned there, and the focus scrolls clear of it and of the head. */
+export function clearPinned() {
+  const { style } = document.documentElement;
+  for (const [name, part] of [
+    ['--head-h', '.masthead'],
+    ['--pin-h', '.pin'],
+  ]) {
+    const now = `${staying(String(part))}px`;
+    if (style.getPropertyValue(String(name)) !== now) style.setProperty(String(name), now);
+  }
+}

@@ -1,0 +1,62 @@
+/** What in a recipe may be a cure, each with its question, until somebody settles it. */
+import { html, nothing } from 'lit-html';
+import { HOLDS, MAY_HOLD } from '../words/may-hold.js';
+import { glue } from '../words/glue.js';
+
+/** @typedef {import('../types').MayHold} MayHold */
+/** @typedef {import('../types').Recipe} Recipe */
+
+/**
+ * @param {MayHold[]} list
+ * @param {(change: (recipe: Recipe) => Recipe, says: string) => unknown} put stores a change of the recipe
+ */
+export function settle(list, put) {
+  if (list.length === 0) return nothing;
+  return html`<section class="block noprint">
+    <h2>To settle</h2>
+    ${list.map((one) => {
+      const words = glue(MAY_HOLD[one.why](one.name));
+      return html`<div class="group" role="group" aria-label=${one.name}>
+        <p class="near">${words}</p>
+        <div class="acts gap">${acts(one, put)}</div>
+      </div>`;
+    })}
+  </section>`;
+}
+
+/**
+ * @param {MayHold} one
+ * @param {(change: (recipe: Recipe) => Recipe, says: string) => unknown} put
+ */
+function acts({ why, at, name }, put) {
+  const button = (/** @type {string} */ word, /** @type {() => unknown} */ act) =>
+    html`<button type="button" class="btn quiet less" @click=${act}>${word}</button>`;
+  if (why === 'not_read') return button('No, it calls for none', () => put(withoutUnread(name), `${name}: no cure.`));
+  const say = (/** @type {'none' | 'yes'} */ agent) => () =>
+    put(withHolds(at, name, agent), `${name}: ${HOLDS[agent]}.`);
+  // What a name says is cleared by the right name, and not by a touch.
+  if (why === 'name_says_so') return nothing;
+  return html`${button('No', say('none'))} ${why === 'not_asked' ? button('Yes', say('yes')) : nothing}`;
+}
+
+/**
+ * @param {number} at
+ * @param {string} name
+ * @param {import('../types').Holds} agent
+ * @returns {(recipe: Recipe) => Recipe}
+ */
+export function withHolds(at, name, agent) {
+  return (recipe) => ({
+    ...recipe,
+    lines: recipe.lines.map((line, n) => (n === at && line.name === name ? { ...line, agent } : line)),
+  });
+}
+
+/** What is settled stays on the card as a remark. @param {string} text @returns {(recipe: Recipe) => Recipe} */
+function withoutUnread(text) {
+  return ({ unread = [], notes = '', ...recipe }) => ({
+    ...recipe,
+    notes: [notes, text].filter(Boolean).join('\n').slice(0, 2000),
+    unread: unread.filter((one) => one !== text),
+  });
+}

@@ -1,0 +1,148 @@
+/** The jobs of one stage: where the batch stands, the rows to tick, and the one in hand as an answer. */
+import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { glue } from '../words/glue.js';
+import { STAGES } from '../words/names.js';
+import { dayTime } from '../words/time.js';
+import { running } from './batch-head.js';
+import { cardSteps } from './card.js';
+import { icon } from './icon.js';
+import { boxId, onceOnly } from './tick.js';
+
+/** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').Job} Job */
+/** @typedef {import('../types').Stage} Stage */
+/** @typedef {import('../types').State} State */
+/** @typedef {ReturnType<StageJobs['look']>} Seen */
+
+/** Where the steps belong, for a batch that has no jobs yet. @param {import('../types').Do} act */
+const stageOf = (act) =>
+  ['cure', 'rinse', 'soak'].includes(act) ? 'cure' : ['chill', 'pack'].includes(act) ? 'pack' : 'fire';
+
+export class StageJobs {
+  /** @param {App} app @param {string} id @param {Stage} stage @param {import('./tick.js').Ticker} ticker */
+  constructor(app, id, stage, ticker) {
+    this.app = app;
+    this.id = id;
+    this.stage = stage;
+    this.ticker = ticker;
+  }
+
+  /** @param {Batch} batch */
+  look(batch) {
+    const { app, id, stage } = this;
+    const { ok, problems } = ask('next', { batches: [{ id, batch }], now: app.now(), settings: app.settings });
+    const state = ok?.batches[0] ?? null;
+    const jobs = state?.jobs.filter((job) => job.stage === stage) ?? [];
+    const hand = state?.jobs.find(({ ticked, passed }) => ticked === null && !passed);
+    return {
+      state,
+      problems,
+      jobs,
+      hand,
+      held: state?.held ?? false,
+      runs: running(state),
+      /** In hand and of this stage. */
+      here: hand?.stage === stage ? hand : undefined,
+      /** The cure is on, so there is a clock. */
+      begun: state !== null && !['pieces', 'weigh'].includes(state.stage),
+      over: jobs.length > 0 && jobs.every(({ ticked, passed }) => ticked !== null || passed),
+    };
+  }
+
+  /**
+   * All jobs of the stage; of the one in hand, and of what runs, also how. What to take care of stands where a hand can still do
+   * otherwise: at the answer, and under Why.
+   * @param {Batch} batch @param {Seen} seen
+   * @param {{ whole?: boolean }} [how] whole: how each is done, not only the one in hand
+   */
+  rows(batch, seen, { whole = false } = {}) {
+    if (seen.jobs.length === 0) return nothing;
+    return html`<ol class="tally">
+      ${seen.jobs.map((job) => this.#row(batch, job, seen, whole))}
+    </ol>`;
+  }
+
+  /** @param {Batch} batch @param {Job} job @param {Seen} seen @param {boolean} whole */
+  #row(batch, job, { here, held, runs }, whole) {
+    const { app, id, ticker } = this;
+    const now = job === here && !held;
+    const own = batch.ticks.some((tick) => tick.of === job.id);
+    const more = whole || now || job === runs ? '' : 'paper-only';
+    // The first step begins with the last tick of the weigh-out, so there is nothing to tick.
+    const given = job.ticked !== null && !own;
+    return html`<li class="line ${job === runs ? 'begun' : job.ticked !== null ? 'done' : now ? 'now' : ''}">
+      ${
+        given
+          ? html`<span class="box given">${icon('s-tick', '')}</span>
+              <div class="nm"><b>${job.head}</b><span class="stamp">${dayTime(job.ticked ?? 0, app.now())}</span></div>`
+          : html`${ticker.box({ id, batch, mark: { of: job.id }, label: job.head, disabled: held, early: job.early })}
+              <div class="nm"><label for=${boxId(id, job.id)}>${job.head}</label>${ticker.stamp(batch, job.id)}</div>`
+      }
+      ${
+        job === runs
+          ? html`<p class="text">Ends <b class="nowrap">${dayTime(Number(job.ends), app.now())}</b></p>`
+          : nothing
+      }
+      ${
+        job.passed
+          ? html`<p class="flag care">${icon('s-care', '')}<span>Passed over: a later step is ticked.</span></p>`
+          : nothing
+      }
+      ${job.ticked === null && !job.passed && job.due !== null ? this.#due(job, whole || now) : nothing}
+      ${job.text ? html`<p class="text ${more}">${glue(job.text)}</p>` : nothing}
+      ${job.caution ? html`<p class="caution ${whole ? '' : 'paper-only'}">${glue(job.caution)}</p>` : nothing}
+      ${ticker.wayBack(id, batch, job.id, job.head)} ${ticker.ahead(id, job)}
+    </li>`;
+  }
+
+  /** @param {Job} job @param {boolean} whole with its end */
+  #due({ due, ends, now }, whole) {
+    const at = this.app.now();
+    return html`<p class="text">
+      <b class="nowrap">${dayTime(Number(due), at)}</b>${
+        whole && ends !== null && ends !== due ? html`, ends <b class="nowrap">${dayTime(ends, at)}</b>` : nothing
+      }${now ? html` <span class="flag now">due</span>` : nothing}
+    </p>`;
+  }
+
+  /** A job as the answer of its screen: what, by when, how. @param {Job} job */
+  answer({ head, due, ends, now, text }) {
+    const at = this.app.now();
+    return html`<p class="say">${head}</p>
+      ${due === null ? nothing : html`<p class="big">${now ? 'Due ' : nothing}${dayTime(due, at)}</p>`}
+      ${ends !== null && ends !== due ? html`<p class="under">ends ${dayTime(ends, at)}</p>` : nothing}
+      ${text ? html`<p class="reason">${glue(text)}</p>` : nothing}`;
+  }
+
+  /** What to take care of in this stage, each once. @param {Seen} seen */
+  cautions({ jobs }) {
+    const texts = new Set(jobs.flatMap(({ caution }) => caution ?? []));
+    return [...texts].map((text) => html`<p class="caution gap noprint">${glue(text)}</p>`);
+  }
+
+  /** The button that ticks it. @param {Batch} batch @param {Job} job */
+  done(batch, { id: of, head, ends, early }) {
+    const press = (/** @type {MouseEvent} */ e) => onceOnly(e) && this.ticker.turn(this.id, batch, { of }, { early });
+    return html`<button type="button" class="btn main" @click=${press}>
+      ${head}: ${ends === null ? 'done' : 'begun'} just now
+    </button>`;
+  }
+
+  /** The way to the stage that is in hand. @param {Stage} stage */
+  goTo(stage) {
+    return html`<a class="btn main" href="#/batch/${this.id}/${stage}">Go to ${STAGES[stage]}</a>`;
+  }
+
+  /** The steps of the recipe, where there is no job yet. @param {Batch} batch @param {Seen} seen */
+  toRead({ recipe }, { held }) {
+    const steps = ask('card', { recipe, settings: this.app.settings }).ok?.steps;
+    const own = steps?.filter((_, at) => stageOf(recipe.steps[at]?.do ?? 'rest') === this.stage) ?? [];
+    if (own.length === 0) return html`<p class="lead">This recipe has nothing to do in this stage.</p>`;
+    return html`<p class="lead">
+        ${held ? 'Nothing goes on until the doubt is cleared. Then:' : 'To read, until the meat is in the cure:'}
+      </p>
+      ${cardSteps(own)}`;
+  }
+}

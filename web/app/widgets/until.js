@@ -1,0 +1,86 @@
+/** Until when it stays in its cure: the hour, one reason, what is asked, and each size where sizes differ. */
+import { html, nothing } from 'lit-html';
+import { pieceName } from '../words/names.js';
+import { about, dayTime } from '../words/time.js';
+import { inAll, reason } from '../words/until.js';
+import { bars } from './clock-bars.js';
+import { icon } from './icon.js';
+import { onceOnly } from './tick.js';
+import { strip } from './verdict.js';
+
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').By} By */
+/** @typedef {import('../types').CureClock} CureClock */
+
+/** @param {import('../app.js').App} app @param {string} id @param {Batch} batch @param {CureClock} clock */
+export function untilAnswer(app, id, batch, { until, begun, ended }) {
+  const now = app.now();
+  if (ended !== null) return html`<p class="near">It came out ${dayTime(ended, now)}.</p>`;
+  if (!until) return nothing;
+  return html`<section class="until">
+    <h2>Leave it in until</h2>
+    <p class="big"><b class="nowrap">${dayTime(until.at, now)}</b></p>
+    <p class="small">${inAll(begun ?? now, until.at, now)}</p>
+    <p class="near">${reason(until, now)}</p>
+    ${thickness(app, id, batch, until.needs_thickness)} ${which(app, id, batch, until)}
+  </section>`;
+}
+
+/** @param {import('../app.js').App} app @param {string} id @param {Batch} batch @param {number[]} missing */
+function thickness(app, id, batch, missing) {
+  if (missing.length === 0) return nothing;
+  const names = missing.flatMap((at) => batch.pieces[at] ?? []).map((piece) => pieceName(app, piece));
+  return strip(
+    'ask',
+    'How thick is it?',
+    `${names.join(', ')}: type the thickest part, and the clock says how long.`,
+    html`<div class="acts"><a class="btn less" href="#/batch/${id}/pieces">Type the thickness</a></div>`,
+  );
+}
+
+/** Recipe and clock say two times: one question. @param {import('../app.js').App} app @param {string} id @param {Batch} batch @param {import('../types').Until} until */
+function which(app, id, batch, { clock, recipe, differs }) {
+  if (!differs || clock === null || recipe === null) return nothing;
+  const now = app.now();
+  const by = (/** @type {By} */ by) => (/** @type {MouseEvent} */ e) =>
+    onceOnly(e) && app.act(() => app.shelf.changeBatch(id, (one) => ({ ...one, by })));
+  const other = batch.by === 'recipe' ? 'clock' : 'recipe';
+  if (batch.by)
+    return html`<p class="small near noprint">
+      You go by the ${batch.by}.
+      <button type="button" class="btn quiet less" @click=${by(other)}>
+        Go by the ${other}: ${dayTime(other === 'clock' ? clock : recipe, now)}
+      </button>
+    </p>`;
+  return strip(
+    'ask',
+    `The recipe says ${dayTime(recipe, now)}`,
+    `The clock says ${dayTime(clock, now)}. Which do you go by?`,
+    html`<div class="acts noprint">
+      <button type="button" class="btn less" @click=${by('clock')}>The clock</button>
+      <button type="button" class="btn less" @click=${by('recipe')}>The recipe</button>
+      <button type="button" class="btn quiet less" @click=${by('clock')}>Not sure</button>
+    </div>`,
+  );
+}
+
+/** A row for each size, with its slope. @param {CureClock} clock @param {number} now */
+export function sizes({ until, classes, begun }, now) {
+  const rows = until?.classes ?? [];
+  if (rows.length < 2) return nothing;
+  return html`<section class="block">
+    <h2>${rows.some(({ first }) => first) ? 'Smaller pieces can come out sooner' : 'Each size'}</h2>
+    ${rows.map((row) => {
+      const one = classes.find(({ at }) => at === row.class);
+      return html`<div class="size">
+        <div class="row-h">
+          <h3>${icon(`k-${row.class % 6}`, 'key')}${row.name}</h3>
+          <b class="nowrap">${about(row.until, now)}</b>
+        </div>
+        ${row.until <= now ? html`<p class="small">can come out now</p>` : nothing}
+        ${one ? bars(one, row, Number(begun), now) : nothing}
+      </div>`;
+    })}
+    <p class="small">Slope: may be cured. Full height: 9 in 10 are.</p>
+  </section>`;
+}

@@ -1,0 +1,67 @@
+/** Why these grams: the sum behind each line, what a spoon of it holds, what the dose stands on, and which scale. */
+import { html, nothing } from 'lit-html';
+import { glue } from '../words/glue.js';
+import { factList } from './facts.js';
+import { pick } from './pick.js';
+import { basedOn, cautions, dosePicture, nextSteps } from './verdict.js';
+import { why } from './why.js';
+
+/** @typedef {import('../types').WeighSheet} WeighSheet */
+
+/** @param {WeighSheet} sheet @param {unknown} note */
+export function weighWhy(sheet, note) {
+  const { verdict } = sheet;
+  const said = verdict.mark === 'ok';
+  return why(
+    'weigh',
+    html`${note} ${said ? html`<p class="near">${glue(verdict.says)}</p>` : nothing} ${dosePicture(verdict)}
+    ${basedOn(verdict)} ${factList(sheet.facts)} ${said ? nextSteps(verdict) : nothing} ${lines(sheet)}
+    ${cautions(verdict.cautions)}`,
+  );
+}
+
+/** The same where the dose holds the batch: what is said of it stands above. @param {WeighSheet} sheet @param {unknown} note */
+export function basis(sheet, note) {
+  return why(
+    'weigh',
+    html`${note} ${basedOn(sheet.verdict)} ${factList(sheet.facts)} ${cautions(sheet.verdict.cautions)}`,
+  );
+}
+
+/** @param {WeighSheet} sheet */
+function lines({ bowl, vessel }) {
+  const rows = [...bowl, ...vessel].filter(({ why: how, spoon, range }) => how || spoon || range);
+  if (rows.length === 0) return nothing;
+  return html`<dl class="sums">
+      ${rows.map(
+        ({ name, why: how, spoon, range, add }) =>
+          html`<dt>${name}</dt>
+            <dd>
+              ${range ? html`Usually ${add.text}. ` : nothing}${how ? html`${glue(how)} ` : nothing}${
+                spoon
+                  ? html`<span class="nowrap">${spoon.low}–${spoon.high} ${spoon.unit}</span>
+                      <span class="noprint">${spoon.source}</span>`
+                  : nothing
+              }
+            </dd>`,
+      )}
+    </dl>
+    ${rows.some(({ spoon }) => spoon) ? html`<p class="small near">A spoon shows a slip. It is never a way to weigh.</p>` : nothing}`;
+}
+
+/** @param {import('../app.js').App} app */
+export function scale(app) {
+  return html`<details class="fold noprint">
+    <summary>Another scale here?</summary>
+    ${pick(
+      {
+        name: 'scale',
+        legend: 'The smallest step your scale shows',
+        look: 'tight',
+        options: app.tables.scale_steps.map((step) => [step, step]),
+        value: app.settings.scale_step,
+      },
+      (step) => app.act(() => app.shelf.changeSettings({ scale_step: step })),
+    )}
+  </details>`;
+}

@@ -1,0 +1,86 @@
+/** A weight of meat in one box or in two, with the other way of weighing at the end of the frame. */
+import { html, nothing } from 'lit-html';
+import { live } from 'lit-html/directives/live.js';
+import { wrong } from './field.js';
+
+/** @typedef {import('./form.js').Form} Form */
+/** @typedef {import('../types').BothWays} BothWays */
+/** @typedef {'metric' | 'us'} System */
+
+/** The form under which what is typed is kept; the dose begins with the same. */
+export const HOW_MUCH = 'how-much';
+/** What most bags of the first cure say. */
+export const USUAL_NITRITE = '6.25';
+
+/** What is in the boxes, as one text in the grammar of the core. @param {Form} form @param {System} units */
+export function weightText(form, units) {
+  // A box of nought is a box that nobody has filled yet.
+  const typed = (/** @type {string} */ key) => form.text(key).trim().replace(/^0+$/, '');
+  if (units === 'metric') return typed('grams');
+  const [pounds, ounces] = [typed('pounds'), typed('ounces')];
+  // Whoever types a unit into a box means it.
+  if (/[a-z]/i.test(pounds + ounces)) return `${pounds} ${ounces}`.trim();
+  return [pounds && `${pounds} lb`, ounces && `${ounces} oz`].filter(Boolean).join(' ');
+}
+
+/**
+ * Writes what is typed in the other way of weighing.
+ * @param {Form} form
+ * @param {System} to
+ * @param {BothWays | null | undefined} weight what was typed, both ways; nothing where it could not be read
+ */
+export function weighIn(form, to, weight) {
+  for (const key of ['grams', 'pounds', 'ounces']) form.drop(key);
+  form.type('units', to);
+  if (!weight) return;
+  if (to === 'metric') form.type('grams', weight.grams);
+  else {
+    form.type('pounds', weight.pounds);
+    form.type('ounces', weight.ounces);
+  }
+}
+
+/**
+ * @param {Form} form
+ * @param {{ label: string, units: System, turn: () => void }} spec turn: to the other way of weighing
+ * @param {{ typed: () => void, left: () => void }} on
+ */
+export function weightField(form, { label, units, turn }, { typed, left }) {
+  const problem = form.problem('weight');
+  const id = form.id('weight');
+  /** @param {string} key @param {string} name @param {string} unit @param {string} [at] */
+  const box = (key, name, unit, at = form.id(key)) =>
+    html`<span class="part"
+      ><input
+        id=${at}
+        type="text"
+        inputmode="decimal"
+        autocomplete="off"
+        enterkeyhint="done"
+        aria-label="${label}, ${name}"
+        aria-invalid=${problem ? 'true' : nothing}
+        aria-describedby=${problem ? `${id}-err` : nothing}
+        .value=${live(form.text(key))}
+        @input=${(/** @type {{ target: HTMLInputElement }} */ { target }) => {
+          form.type(key, target.value);
+          typed();
+        }}
+        @change=${left}
+        @focus=${(/** @type {{ target: HTMLInputElement }} */ { target }) => target.select()}
+      /><span class="unit" aria-hidden="true">${unit}</span></span
+    >`;
+  return html`<div class="field ${problem ? 'bad' : ''}">
+    <label for=${id}>${label}</label>
+    ${problem ? wrong(`${id}-err`, problem.message) : nothing}
+    <div class="nf weight">
+      ${units === 'us' ? [box('pounds', 'pounds', 'lb', id), box('ounces', 'ounces', 'oz')] : box('grams', 'grams', 'g', id)}
+      <button
+        type="button"
+        aria-label=${units === 'us' ? 'g, weigh in grams' : 'lb, weigh in pounds and ounces'}
+        @click=${turn}
+      >
+        ${units === 'us' ? 'g' : 'lb'}
+      </button>
+    </div>
+  </div>`;
+}

@@ -1,0 +1,33 @@
+/** Words for the dangers that a text tells to do, each with its figure and the rule's. */
+
+/** @typedef {import('../types').Danger} Danger */
+
+/** Degrees of both scales, of °F as they come. @param {string | null} fahrenheit */
+const degrees = (fahrenheit) =>
+  fahrenheit === null ? '' : `${Math.round(Number(fahrenheit))} °F (${Math.round((Number(fahrenheit) - 32) / 1.8)} °C)`;
+
+/** @type {Record<import('../types').DangerKey, (danger: Danger) => string>} */
+export const DANGERS = {
+  temperature_danger: ({ figure, rule }) =>
+    `${degrees(figure)} for hours: germs grow above ${degrees(rule)}. Keep it colder, or do not eat it.`,
+  botulism: () => 'Without air and without cold the botulism germ grows. Keep it cold, or freeze it.',
+  cook_low: ({ figure, rule }) => `${degrees(figure)} is under ${degrees(rule)} for this meat. Cook it to that.`,
+  cure_over: ({ figure, rule }) => `${figure} ppm is over the limit of ${rule}.`,
+  cure_under: ({ figure, rule }) => `${figure} ppm: it needs ${rule}.`,
+  two_agents: () => 'More than one cure in it: all of it counts.',
+  pure_agent: () => 'Pure nitrite: one gram too much can poison. Use a cure mix with its % printed on the bag.',
+  nitrate_present: () => 'Nitrate works slowly, and the rule gives no least for it. Nitrite is not the same.',
+  not_cooked: () => 'Nothing in it cooks the meat. Cook it through before anyone eats it.',
+  parasite: () => 'This meat can hold parasites. Only heat is sure to kill them.',
+  cold_smoke: ({ figure }) =>
+    figure === null ? 'Cold smoke cooks nothing.' : `${degrees(figure)} is cold smoke: it cooks nothing.`,
+  cure_unread: () => 'This may be a cure, and it is not counted.',
+};
+
+/** @type {Record<import('../types').Tongue, string>} */
+export const TONGUES = {
+  english: '',
+  german: 'This text is German. What could be read stands below; nothing is assured of it. Check each line.',
+  french: 'This text is French. What could be read stands below; nothing is assured of it. Check each line.',
+  other: 'This text is not English. What could be read stands below; nothing is assured of it. Check each line.',
+};

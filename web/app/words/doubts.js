@@ -1,0 +1,138 @@
+/** Words for what is in doubt on a batch. The core gives keys and figures; here they become what is said and done. */
+
+/** @typedef {import('../types').Batch} Batch */
+/** @typedef {import('../types').Doubt} Doubt */
+/** @typedef {import('../types').Kind} Kind */
+/** @typedef {import('../types').Clears} Clears */
+/** @typedef {import('../types').Mark} Mark */
+
+/**
+ * What a doubt says: a fact in a few words. `who` is the size class, or nothing.
+ * @typedef {{ who: string, time: string, read: string, needed: string, line: string }} Told
+ */
+
+/** @type {Record<Kind, (told: Told) => string>} */
+const SAYS = {
+  thrown_out: () => 'it was thrown out',
+  eaten_raw: () => 'Bird, hare, boar and bear are never eaten raw: no cure kills what lives in them',
+  hanging_unproven: () => 'Hung for months and eaten raw: whether that is sound cannot be said here',
+  recipe_too_warm: () => 'The recipe cures it above 4 °C (40 °F)',
+  not_weighed: () => 'not all pieces are weighed',
+  not_reckoned: () => 'the dose cannot be reckoned',
+  cure_not_in: () => 'it is in the bag, and no cure is ticked',
+  may_be_cure: ({ line }) => `${line || 'a line of the recipe'} may be a cure that nobody counted`,
+  dose_over: () => 'Too much cure',
+  dose_may_be_over: ({ who }) => `${who} may have too much cure`,
+  dose_low: () => 'too little cure to count as cured',
+  dose_may_be_low: ({ who }) => `${who} may have too little cure`,
+  dose_unknown: () => 'the dose cannot be judged',
+  too_warm: ({ time }) => `${time} above 4 °C (40 °F)`,
+  may_be_too_warm: ({ time }) => `perhaps ${time} above 4 °C (40 °F): nobody read it in between`,
+  warm: ({ time }) => `${time} above 4 °C (40 °F) so far`,
+  power_off: ({ time }) => `${time} without power`,
+  frozen: () => 'it is frozen',
+  not_rinsed: () => 'it is not ticked as rinsed',
+  in_cure: () => 'it is still in the cure',
+  out_early: ({ who }) => `${who}: its least of cure may not have gone in, so it keeps as cooked meat does`,
+  not_read: ({ who, needed }) => `${who} was not read at ${needed}`,
+  reading_in_question: ({ who }) => `a reading of ${who} is in question`,
+  in_fire: ({ who }) => `${who} is not ticked as out of the fire`,
+  not_hot: ({ who, read, needed }) => `${who} read ${read}, needs ${needed}`,
+  dried_first: ({ who, needed }) => `${who} was dried before it read ${needed}`,
+  colder_since: ({ who, read, needed }) => `${who} read ${read} after it was hot, needs ${needed}`,
+  partly_cooked: ({ who, read, needed }) => `${who} came out at ${read}, needs ${needed}`,
+  partly_abandoned: ({ who, needed }) =>
+    `${who} cooled or stood before it read ${needed}; half cooked it is not finished`,
+  slow_up: ({ who, time }) => `${who}: ${time} between 4 and 60 °C (40 and 140 °F), 4 h is the most`,
+  up_unseen: ({ who, read }) => `${who} was first read at ${read}: how long it was warm is not known`,
+  chilling: ({ who }) => `${who} was not read cold yet`,
+  chill_late: ({ who, time }) => `${who} cooled too slowly, ${time}`,
+  chill_unread: ({ who }) => `${who} was not read cold in time`,
+  past_keeping: () => 'its keeping time is over',
+  dryness_untold: () => 'dried, but how far is not noted: no date can be given',
+};
+
+/** @type {Record<Clears, (told: Told) => string>} */
+const DEEDS = {
+  nothing: () => 'Throw it out. Do not taste it.',
+  next_time: () => 'Next time read it before it warms.',
+  eat_soon: () => 'Eat it yourself soon, or freeze it. Give none away.',
+  change_recipe: () => 'Choose cooked, or another recipe.',
+  weigh_pieces: () => 'Weigh every size.',
+  say_cure: () => 'Say whether cure went in, and how much. Add none before you know.',
+  read_packet: () => 'Read its packet: nitrite, nitrate, E249 to E252?',
+  mend_dose: () => 'Read what to do under Weigh.',
+  say_cold: () => 'Type when it was last read cold. If nobody knows, throw it out.',
+  cool_now: () => 'Cool it now, and read it within the hour.',
+  thaw: () => 'Thaw it in the fridge, then log it.',
+  rinse: () => 'Rinse it, or tick that it is rinsed.',
+  take_out: () => 'Take it out and tick it.',
+  cook_through: ({ needed }) => `Cook it to ${needed}.`,
+  answer_reading: () => 'Answer the question at the reading.',
+  read_hot: ({ needed }) => `Read the coldest piece at ${needed}, or heat it through before anyone eats it.`,
+  finish_now: ({ needed }) => `Cook it to ${needed} now, without a pause. Do not chill it first.`,
+  chill: () => 'Chill it, and read the warmest piece cold.',
+};
+
+/** What is still to be done and is no doubt to be told at the head of a batch. @type {Partial<Record<Kind, true>>} */
+const UNDER_WAY = {
+  not_weighed: true,
+  in_cure: true,
+  in_fire: true,
+  not_hot: true,
+  chilling: true,
+  // It only shortens the date on the label, and stands there.
+  out_early: true,
+};
+
+/** @param {Doubt} doubt @returns {boolean} true where it is only what comes next */
+export const underWay = (doubt) => UNDER_WAY[doubt.kind] ?? false;
+
+/** @param {Doubt} doubt @returns {Mark} */
+export const markOf = ({ weight }) => (weight === 'forbids' ? 'stop' : weight === 'holds' ? 'ask' : 'care');
+
+/** @param {number | null} minutes @returns {string} `45 min`, `10 h` */
+function lasted(minutes) {
+  if (minutes === null) return '';
+  if (minutes < 120) return `${minutes} min`;
+  return minutes < 72 * 60 ? `${Math.floor(minutes / 60)} h` : `${Math.floor(minutes / 1440)} d`;
+}
+
+/**
+ * What is said of a doubt, and the deed that clears it.
+ * @param {Doubt} doubt
+ * @param {Batch} batch
+ * @param {(piece: import('../types').Piece) => string} nameOf
+ * @returns {{ says: string, deed: string }}
+ */
+export function doubtWords(doubt, batch, nameOf) {
+  const piece = doubt.class === null ? undefined : batch.pieces[doubt.class];
+  const line = doubt.line === null ? undefined : batch.recipe.lines[doubt.line];
+  const told = {
+    who: piece ? nameOf(piece) : 'it',
+    time: lasted(doubt.minutes),
+    read: doubt.read?.text ?? '',
+    needed: doubt.needed?.text ?? '',
+    line: line?.name ?? '',
+  };
+  const fact = SAYS[doubt.kind](told);
+  const says =
+    doubt.weight === 'forbids'
+      ? `Do not eat: ${fact}.`
+      : doubt.weight === 'holds'
+        ? `In doubt: ${fact}.`
+        : `${fact.charAt(0).toUpperCase()}${fact.slice(1)}.`;
+  // What is thrown out already asks for no deed.
+  return { says, deed: doubt.kind === 'thrown_out' ? '' : DEEDS[doubt.clears](told) };
+}
+
+/**
+ * What a list says of a batch that is held: the gravest of its doubts.
+ * @param {Doubt[]} doubts
+ * @param {Batch} batch
+ * @param {(piece: import('../types').Piece) => string} nameOf
+ */
+export function heldWords(doubts, batch, nameOf) {
+  const first = doubts.find((doubt) => !underWay(doubt));
+  return first ? doubtWords(first, batch, nameOf).says : '';
+}

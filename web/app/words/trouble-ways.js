@@ -1,0 +1,274 @@
+/** Where the cards for when something went wrong end: two lines and a reason, by the core's keys. `[here|there]` as in `trouble.js`. */
+
+const THROW = 'Wrap it and [bin|trash] it, away from children and dogs.';
+const WASH = 'Wash hands and all it touched.';
+
+/**
+ * What to do in two lines, and the reason.
+ * @type {Record<import('../types').Way, { lines: [string, string], why: string }>}
+ */
+export const WAYS = {
+  poison_call: {
+    lines: [
+      'Call [your poison centre|1-800-222-1222] now, signs or not.',
+      'Blue, faint, short of breath: [your emergency number|911] first, say nitrite.',
+    ],
+    why: 'Nitrite acts within an hour, and the first signs may come late. Tell them what the bag says and about how much.',
+  },
+  poison_baby: {
+    lines: [
+      'Call [your poison centre|1-800-222-1222] now, signs or not.',
+      'Blue, faint, short of breath: [your emergency number|911] first, say nitrite.',
+    ],
+    why: 'No food cured with nitrite for a baby: its blood is soon short of oxygen.',
+  },
+  poison_over: {
+    lines: [
+      'Call [your poison centre|1-800-222-1222] now, signs or not.',
+      'Blue, faint, short of breath: [your emergency number|911] first, say nitrite.',
+    ],
+    why: 'The limit is 200 ppm. Meat that was not weighed may hold many times that.',
+  },
+  ate_in_range: {
+    lines: ['Watch for a day.', 'Any sign: call [your poison centre|1-800-222-1222].'],
+    why: 'Cured meat in range holds at most 200 ppm.',
+  },
+  dose_hold: {
+    lines: [
+      'Check the dose now, with what went on.',
+      'Cannot find out what or how much? [Throw it away|Throw it out].',
+    ],
+    why: 'The name of a cure says little: the bag has to say its %. A heaped spoon is not level spoons: weigh it, or it is not known.',
+  },
+  dose_thin: {
+    lines: ['Rub all of it over the meat, old and new.', 'Check the dose again before it goes cold.'],
+    why: 'The dose check says how much more meat brings it to the aim. After an hour too much has gone in.',
+  },
+  dose_out: {
+    lines: [THROW, 'Start again with fresh meat.'],
+    why: 'What has gone in stays in. Rinsing, soaking and cooking take out no known amount. The limit is 200 ppm.',
+  },
+  dose_top_up: {
+    lines: ['Open the dose check: it says what is missing.', 'Mix it with a spoon of salt. Rub it in once.'],
+    why: 'Under 120 ppm a cure does not do its work. Over 200 ppm it harms.',
+  },
+  dose_raw: {
+    lines: ['Add no cure. Treat it as raw meat.', 'Cook it through today.'],
+    why: 'How much is in is not known, so more could be too much, and what is there is not counted.',
+  },
+  dose_old: {
+    lines: [THROW, WASH],
+    why: 'Too little cure, and past the days that raw meat keeps: birds 2, other game 3.',
+  },
+  power_unknown: { lines: [THROW, WASH], why: 'If it is not known how cold it was, it is not eaten.' },
+  power_long: {
+    lines: [THROW, WASH],
+    why: 'After 4 hours without power meat from a fridge goes out, whatever it reads when it is cold again. Cure does not change that.',
+  },
+  power_cold: {
+    lines: ['Keep the door shut till the power is back.', 'Log the gap with the batch.'],
+    why: 'A shut fridge stays cold for about 4 hours.',
+  },
+  power_ice: {
+    lines: ['Freeze it again now, or cook it.', 'Write the day on it.'],
+    why: 'With ice crystals or at [4 °C|40 °F] it may be frozen again. It loses juice.',
+  },
+  power_thawed: {
+    lines: [THROW, WASH],
+    why: 'A shut freezer holds 24 hours half full, 48 hours full. Without ice crystals or a reading no one can tell.',
+  },
+  power_chill: {
+    lines: ['Put it on ice now. Read it within the hour.', 'Cook it through today.'],
+    why: 'Under 2 hours above [4 °C|40 °F], under 1 hour where it is hotter than [32 °C|90 °F].',
+  },
+  power_warm: {
+    lines: [THROW, WASH],
+    why: 'Above [4 °C|40 °F] for 2 hours, or 1 hour where it is hotter than [32 °C|90 °F]. Neither cure nor heat mends it.',
+  },
+  warm_never: {
+    lines: ['Keep it at [2 to 4 °C|36 to 40 °F].', 'Leave a thermometer beside it.'],
+    why: 'Up to [4 °C|40 °F] its times hold.',
+  },
+  warm_chill: {
+    lines: ['Put it on ice now. Read it within the hour.', 'Log the gap with the batch.'],
+    why: 'Under 2 hours above [4 °C|40 °F], under 1 hour where it is hotter than [32 °C|90 °F].',
+  },
+  warm_out: {
+    lines: [THROW, WASH],
+    why: 'Above [4 °C|40 °F] for 2 hours, or 1 hour where it is hotter than [32 °C|90 °F]. Neither cure nor heat mends it.',
+  },
+  thaw_old: {
+    lines: [THROW, WASH],
+    why: 'Raw meat keeps 2 days (birds, hare, [mince|ground meat]) or 3 (other game), thawed meat no longer.',
+  },
+  thaw_cold: {
+    lines: ['Cook it or freeze it again in time.', 'Write the day on it.'],
+    why: 'Thawed in the fridge it may be frozen again. It loses juice.',
+  },
+  thaw_at_once: {
+    lines: ['Cook it through now.', 'Do not freeze it raw again.'],
+    why: 'In water or a microwave parts of it get warm before the middle thaws.',
+  },
+  thaw_room: {
+    lines: ['Cook it through now.', 'Next time thaw it in the fridge.'],
+    why: 'Out for under 2 hours, or 1 hour where it is hotter than [32 °C|90 °F].',
+  },
+  thaw_out: {
+    lines: [THROW, WASH],
+    why: 'The outside is warm for hours while the middle thaws. 2 hours are the most, 1 hour above [32 °C|90 °F].',
+  },
+  froze_cure: {
+    lines: ['Thaw it in the fridge. Turn it once more.', 'Add the frozen hours to its time.'],
+    why: 'Below [1 °C|34 °F] the cure stands still. The dose is in the bag.',
+  },
+  froze_after: {
+    lines: ['Thaw it on a rack in the fridge.', 'Then go on where it was.'],
+    why: 'Frost harms the look. It kills no worms in boar and bear.',
+  },
+  forgot_in: {
+    lines: ['Add no more cure.', 'Go by its time in the cure.'],
+    why: 'The tick has its time, and the bag is lighter by as much.',
+  },
+  forgot_likely: {
+    lines: ['Add no more cure.', 'Check the dose with the grams that are gone.'],
+    why: 'A second dose of 150 ppm makes 300. The limit is 200.',
+  },
+  forgot_not_in: {
+    lines: ['Weigh the cure for this meat now.', 'Rub it in, and tick it.'],
+    why: 'The bag is as heavy as before, so none is in.',
+  },
+  forgot_both: {
+    lines: ['Add no cure.', 'Cook it through today.'],
+    why: 'It may hold a dose: a second one makes 300 ppm, limit 200. It may hold none: then it is raw meat. [Colour|Color] does not tell.',
+  },
+  forgot_old: {
+    lines: [THROW, WASH],
+    why: 'It may be raw meat past its days: birds 2, other game 3. More cure could make 300 ppm, limit 200.',
+  },
+  sat_warm: {
+    lines: [THROW, WASH],
+    why: 'Above [4 °C|40 °F] for 2 hours, or not known. Cure does not make up for it.',
+  },
+  sat_old: { lines: [THROW, WASH], why: 'Cured raw meat keeps 5 to 7 days past its cure. The shorter counts.' },
+  sat_strong: {
+    lines: ['Take it out of the brine.', 'Check the dose with water, salt, cure and hours.'],
+    why: 'A strong brine goes on giving: small pieces can reach 600 to 1680 ppm. Limit 200. Soaking takes out no known amount.',
+  },
+  sat_even: {
+    lines: ['Rinse it. Fry a slice, taste.', 'Slimy or sour: [throw it away|throw it out].'],
+    why: 'Weighed for this meat, the dose cannot grow. It evens out.',
+  },
+  leak_little: {
+    lines: ['New bag, all the liquid, on a tray.', 'Turn it. Wash the shelf.'],
+    why: 'A spoonful takes only its own share of cure with it.',
+  },
+  leak_late: {
+    lines: ['Cook it through today.', 'Do not count it as cured.'],
+    why: 'Most has gone in, but how much is not known. 120 ppm is the least that counts.',
+  },
+  leak_raw: {
+    lines: ['Add no cure, no new brine.', 'Cook it through today.'],
+    why: 'How much ran out is not known. 120 ppm is the least that counts.',
+  },
+  leak_old: { lines: [THROW, WASH], why: 'Too little cure may be in it, and it is past the days raw meat keeps.' },
+  brine_pour: {
+    lines: ['Pour it down the drain. Rinse.', 'Mix new brine for the next meat.'],
+    why: 'What is left of salt and cure in it is not known, and it is full of raw juice.',
+  },
+  brine_used: {
+    lines: [THROW, 'Pour the brine down the drain.'],
+    why: 'Its cure is not known, and it holds the germs of the first meat.',
+  },
+  brine_move: {
+    lines: ['Move meat and brine to a clean tub.', 'Gray, green or metallic: [throw it away|throw it out].'],
+    why: 'Salt and cure eat aluminium, copper, iron and zinc, and the metal goes into the meat.',
+  },
+  brine_metal: { lines: [THROW, 'Pour the brine down the drain.'], why: 'How much metal went in is not known.' },
+  stall_more_heat: {
+    lines: ['Oven at [150 °C|300 °F], or more fire, now.', 'Read it before the 4 hours are over.'],
+    why: 'Through [4 to 60 °C|40 to 140 °F] within 4 hours, all pieces.',
+  },
+  stall_finish: {
+    lines: ['Leave it in the heat, or use an oven.', 'Take it out by the reading, not the clock.'],
+    why: 'Past [60 °C|140 °F] bacteria do not grow. Water leaving the meat holds it back.',
+  },
+  stall_out: {
+    lines: [THROW, WASH],
+    why: 'Over 4 hours between [4 and 60 °C|40 and 140 °F]. More heat does not take out the poison.',
+  },
+  fire_slow: {
+    lines: [THROW, WASH],
+    why: 'Over 4 hours between [4 and 60 °C|40 and 140 °F]. More heat does not take out the poison.',
+  },
+  fire_relight: {
+    lines: ['Relight it, or use an oven, now.', 'Go on to the same reading as planned.'],
+    why: 'At [60 °C|140 °F] or hotter bacteria do not grow.',
+  },
+  fire_oven: {
+    lines: ['Oven at [150 °C|300 °F], now.', 'Read it every 15 minutes.'],
+    why: 'Under 1 hour is the most: a smoker is hotter than [32 °C|90 °F] without its fire.',
+  },
+  fire_out: { lines: [THROW, WASH], why: 'Lukewarm for 1 hour or more in a box hotter than [32 °C|90 °F].' },
+  early_cooled: {
+    lines: [THROW, WASH],
+    why: 'Partly cooked and cooled, bacteria live and grow. A second heat does not undo it.',
+  },
+  early_finish: {
+    lines: ['Back into the heat now.', 'Take it out by the reading.'],
+    why: 'Partly cooked meat is finished at once, never chilled and finished later.',
+  },
+  early_out: { lines: [THROW, WASH], why: 'Partly cooked and out for 2 hours, or 1 hour above [32 °C|90 °F].' },
+  cool_now: {
+    lines: ['Cut it thinner. Ice water, or ice around it.', 'Read the middle of the thickest piece.'],
+    why: 'From [57 °C|135 °F] to [21 °C|70 °F] in 2 hours, to [5 °C|41 °F] in 6.',
+  },
+  cool_met: { lines: ['Keep it cold.', 'Log both readings with the batch.'], why: 'Both marks were met.' },
+  cool_stood: { lines: [THROW, WASH], why: 'Out for 1 hour where it is hotter than [32 °C|90 °F].' },
+  cool_slow: {
+    lines: [THROW, WASH],
+    why: 'Not at [21 °C|70 °F] in 2 hours, or not at [5 °C|41 °F] in 6. Heating it again does not undo it.',
+  },
+  pack_doctor: {
+    lines: ['Call a doctor or [your poison centre|1-800-222-1222] now.', 'Keep the pack, shut, for them.'],
+    why: 'Signs come after 6 hours to 10 days. Hard to see, speak, swallow or breathe: [your emergency number|911].',
+  },
+  pack_out: {
+    lines: [THROW, WASH],
+    why: 'A blown pack may hold botulism. Slime and [mould|mold] on cooked or cured meat: all of it goes.',
+  },
+  vacuum_old: {
+    lines: [THROW, WASH],
+    why: 'Vacuum bags keep 10 days in a fridge at most. Botulism grows without air.',
+  },
+  vacuum_cold: {
+    lines: ['Keep it at [3 °C|38 °F] or colder, or freeze it.', 'Eat it within the 10 days.'],
+    why: 'Botulism without air grows from [3.3 °C|38 °F] on.',
+  },
+  vacuum_open: {
+    lines: ['Cut the bag open. Put the meat on ice.', 'Heat it through and eat it today.'],
+    why: 'Under 2 hours warm, under 1 hour above [32 °C|90 °F].',
+  },
+  vacuum_out: {
+    lines: [THROW, WASH],
+    why: 'Warm without air, botulism can grow. Nothing shows it, and the limit of 2 hours (1 hour above [32 °C|90 °F]) is past.',
+  },
+  oil_old: {
+    lines: [THROW, WASH],
+    why: 'Garlic and herbs under oil keep 2 to 3 days in the fridge. The shorter counts.',
+  },
+  oil_cold: {
+    lines: ['Back in the fridge now.', 'Write the day on it.'],
+    why: 'Botulism grows under oil, without air.',
+  },
+  oil_out: { lines: [THROW, WASH], why: 'Out of the fridge for 2 hours, or 1 hour above [32 °C|90 °F].' },
+};
+
+/** The acts after which the one dose screen has the figures. @type {Set<import('../types').Way>} */
+export const DOSE_WAYS = new Set([
+  'dose_hold',
+  'dose_thin',
+  'dose_top_up',
+  'forgot_likely',
+  'sat_strong',
+  'poison_over',
+]);

@@ -1,0 +1,45 @@
+/** How long it stays in its cure, in words. */
+import { dayOf, dayTime } from './time.js';
+
+/** @typedef {import('../types').Until} Until */
+
+const HOUR = 3_600_000;
+
+/** What a time rests on, on a bag's label. @type {Record<import('../types').Basis, string>} */
+export const BY = {
+  forecast: 'long enough for slow pieces this thick, 9 in 10, to cure to the middle',
+  recipe: 'by the time in the recipe',
+  usual: 'as is usual: the recipe gives no time',
+  published: 'by a published time',
+};
+
+/** What is no job and stands in the calendar all the same. @type {import('../types').CalendarWords} */
+export const CALENDAR = {
+  two_hours: 'Below 21 °C (70 °F) by now?',
+  cold: 'Below 5 °C (41 °F) by now?',
+  ready: 'Ready',
+};
+
+/** Hours up to three days, then days. @param {number} ms */
+const long = (ms) => (ms > 72 * HOUR ? `${Math.round(ms / HOUR / 24)} days` : `${Math.round(ms / HOUR)} h`);
+
+/**
+ * `1 Dec, about 40 h in all, 16 h to go`
+ * @param {number} begun
+ * @param {number} at
+ * @param {number} now
+ */
+export function inAll(begun, at, now) {
+  const left = at - now;
+  const over = left < HOUR || now - begun < HOUR ? '' : `, ${long(left)} to go`;
+  return `${dayOf(at)}, about ${long(at - begun)} in all${over}`;
+}
+
+/** The one reason. @param {Until} until @param {number} now */
+export function reason({ capped, kind, through }, now) {
+  if (capped)
+    return `Raw meat is kept no longer in it. ${kind === 'forecast' ? `9 in 10 would take until ${dayTime(capped.wants, now)}: its middle may stay grey.` : ''}`;
+  if (kind === 'recipe') return 'That is the time of the recipe.';
+  if (kind === 'usual') return 'The recipe gives no time: this is usual.';
+  return `Long enough for slow pieces this thick, 9 in 10, to ${through === 'even' ? 'salt evenly' : 'cure to the middle'}.`;
+}
