@@ -13,7 +13,8 @@ const ENTRY = `
   import { openStore } from './store.js';
   import * as backup from './backup.js';
   import * as core from './core.js';
-  Object.assign(window, { openStore, backup, core });
+  import { Shelf, newId } from './shelf.js';
+  Object.assign(window, { openStore, backup, core, Shelf, newId });
   document.documentElement.dataset.ready = '';
 `;
 

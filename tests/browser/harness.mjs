@@ -1,5 +1,4 @@
 // A real browser, the built page, and a server that can be stopped.
-import { execFileSync } from 'node:child_process';
 import { mkdtempSync, readdirSync, readFileSync } from 'node:fs';
 import { rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -14,7 +13,15 @@ import { serve } from '../../scripts/serve.mjs';
 
 export const dist = fileURLToPath(new URL('../../dist/', import.meta.url));
 export const single = pathToFileURL(join(dist, 'cure-reckoner.html')).href;
-export const phone = { viewport: { width: 390, height: 844 }, deviceScaleFactor: 2, hasTouch: true, isMobile: true };
+/** A place with grams and the 24-hour clock, whose own rule is not in the table, so that the default one judges. */
+const LOCALE = 'en-ZA';
+export const phone = {
+  viewport: { width: 390, height: 844 },
+  deviceScaleFactor: 2,
+  hasTouch: true,
+  isMobile: true,
+  locale: LOCALE,
+};
 export { pause };
 
 const QUIET = [
@@ -65,12 +72,18 @@ export async function open(t, { profile = scratch(t), ...options } = {}) {
   return context;
 }
 
-/** The browser loses its power: kill -9 to every process that works in `profile`. */
+/** The browser loses its power: SIGKILL to every process that works in `profile`. */
 export async function cutPower(context, profile) {
   const closed = new Promise((done) => context.once('close', done));
   const pids = browsersOf(profile);
   if (pids.length === 0) throw new Error(`no browser works in ${profile}`);
-  execFileSync('kill', ['-9', ...pids]);
+  for (const pid of pids) {
+    try {
+      process.kill(Number(pid), 'SIGKILL');
+    } catch (error) {
+      if (error.code !== 'ESRCH') throw error; // It has ended with the one before it.
+    }
+  }
   await closed;
   while (browsersOf(profile).length > 0) await pause(10);
 }
@@ -107,7 +120,14 @@ export async function storedForOffline(page) {
 export async function violations(page) {
   await page.evaluate(axe.source);
   const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-  const found = await page.evaluate((tags) => axe.run(document, { runOnly: tags }), tags);
+  const found = await page.evaluate(async (tags) => {
+    // What happens to lie under a bar that stays on the screen axe takes for covered, though it scrolls clear of it.
+    const bars = [...document.querySelectorAll('.pin, .masthead, .places')];
+    for (const bar of bars) bar.style.position = 'static';
+    const found = await axe.run(document, { runOnly: tags });
+    for (const bar of bars) bar.style.position = '';
+    return found;
+  }, tags);
   return found.violations.flatMap(({ id, nodes }) =>
     nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')}: ${failureSummary}`),
   );

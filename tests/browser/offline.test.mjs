@@ -1,8 +1,10 @@
 // After one visit the page starts with the server gone; a new version announces itself and loses nothing.
 import assert from 'node:assert/strict';
-import { cpSync, readFileSync, writeFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
+import { WAYS } from '../../scripts/packed.mjs';
 import { dist, host, open, scratch, storedForOffline, usable, visit } from './harness.mjs';
 
 test('after one visit it starts with the server stopped and the browser closed in between', async (t) => {
@@ -72,8 +74,13 @@ function release(folder) {
     const text = readFileSync(file, 'utf8');
     assert.ok(text.includes(from), `${name} holds ${from}`);
     writeFileSync(file, text.replace(from, to));
+    // What lies packed beside it is the old one.
+    for (const { ending } of WAYS) rmSync(file + ending, { force: true });
   };
   change('index.html', '<html ', '<html data-version="new" ');
-  const [digest] = readFileSync(join(folder, 'sw.js'), 'utf8').match(/\b[0-9a-f]{16}\b/);
-  change('sw.js', digest, '0123456789abcdef');
+  const [version] = readFileSync(join(folder, 'sw.js'), 'utf8').match(/\b[0-9a-f]{16}\b/);
+  change('sw.js', version, '0123456789abcdef');
+  // The worker takes none but the page of its own version.
+  const digest = (name) => createHash('sha256').update(readFileSync(name)).digest('hex');
+  change('sw.js', digest(join(dist, 'index.html')), digest(join(folder, 'index.html')));
 }

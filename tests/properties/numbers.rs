@@ -84,6 +84,46 @@ proptest! {
         }
     }
 
+    /// Weights typed with a plus between them are the sum of each, with a unit each or one for all; and the sum reads back.
+    #[test]
+    fn a_sum_is_the_sum_of_its_parts(
+        parts in prop::collection::vec((1u32..=9999, 0u32..=9), 2..=6),
+        units in prop::collection::vec(prop::sample::select(vec!["g", "kg", "oz", "lb"]), 6),
+        gap in prop::sample::select(vec!["", " "]),
+        at_end in any::<bool>(),
+    ) {
+        let numbers: Vec<String> = parts.iter().map(|(whole, tenth)| format!("{whole}.{tenth}")).collect();
+        let plus = format!("{gap}+{gap}");
+        let unit = |i: usize| if at_end { units[0] } else { units[i] };
+        let each: Vec<String> = numbers.iter().enumerate().map(|(i, n)| format!("{n}{gap}{}", unit(i))).collect();
+        let typed = if at_end { format!("{}{gap}{}", numbers.join(&plus), units[0]) } else { each.join(&plus) };
+        let sum: Option<Decimal> = each.iter().map(|text| Mass::read(text, None).ok().map(Mass::base)).sum();
+        match (Mass::read(&typed, Some("oz")), sum) {
+            (Ok(value), Some(sum)) => {
+                prop_assert_eq!(value.base(), sum, "{}", typed);
+                reads_back(value)?;
+            }
+            // Nothing is taken by way of a sum that is refused by itself: not above a tonne, and not too long a text.
+            (Err(_), sum) => prop_assert!(
+                typed.len() > cure_reckoner::quantity::MOST_TEXT || sum.is_none_or(|s| s > cure_reckoner::quantity::MassKind::facts().max),
+                "{}", typed
+            ),
+            (Ok(_), None) => prop_assert!(false, "{} has a part that is refused alone", typed),
+        }
+    }
+
+    /// Without any unit it takes that of the field, and without that it is asked for.
+    #[test]
+    fn a_bare_sum_takes_the_unit_of_the_field(parts in prop::collection::vec(1u32..=9999, 2..=6)) {
+        let typed = parts.iter().map(u32::to_string).collect::<Vec<_>>().join("+");
+        let sum: u32 = parts.iter().sum();
+        prop_assert_eq!(Mass::read(&typed, Some("g")).map(Mass::base), Ok(Decimal::from(sum)));
+        prop_assert_eq!(
+            Mass::read(&typed, None).map_err(|p| p.code),
+            Err(cure_reckoner::quantity::Code::NoUnit)
+        );
+    }
+
     /// A thousand and one and a half are never taken for each other.
     #[test]
     fn one_comma_before_three_digits_is_asked_about(head in 1u32..1000, tail in 0u32..1000) {

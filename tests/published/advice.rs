@@ -113,7 +113,7 @@ fn what_can_still_be_thinned_goes_by_how_the_brine_gets_in() {
         }
         check(&ask)
     };
-    let short = json!({"take": "10 %", "cut": "mallard-breast", "thickness": "26 mm", "stays": "1 h"});
+    let short = json!({"take": "10 %", "cut": "mallard-breast", "thickness": "120 mm", "stays": "1 h"});
     let picked = brine("pick_up", &short);
     assert!(
         next(&picked, "head")

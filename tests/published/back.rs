@@ -1,6 +1,6 @@
 //! Planning back, by recipes and hours worked out by hand.
 
-use cure_reckoner_tests::{batch, ok, problems, rub, settings};
+use cure_reckoner_tests::{batch, ok, problems, rub, settings, weighed_in};
 use serde_json::{Value, json};
 
 const HOUR: i64 = 3_600_000;
@@ -158,6 +158,7 @@ fn batches_take_turns_at_the_fire() {
 fn what_is_begun_is_not_moved() {
     let mut begun = breasts();
     begun["ticks"] = json!([{"of": "rub", "at": NOW - 30 * HOUR}]);
+    let begun = weighed_in(begun, NOW - 31 * HOUR);
     let plan = plan(&[begun], 60, &[], [1, 1, 1], json!([]));
     let batch = &plan["batches"][0];
     assert_eq!((batch["fits"].as_bool(), &batch["start"]), (Some(true), &Value::Null));

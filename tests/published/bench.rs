@@ -237,7 +237,7 @@ fn nitrate_in_the_bucket() {
     };
     let two = ok(&ask(
         "us-home",
-        "boar-belly",
+        "boar-loin",
         json!({"nitrite": "6.25 %", "nitrate": "4 %", "aim": "150 ppm"}),
     ));
     let verdict = &two["verdict"];
@@ -258,7 +258,7 @@ fn nitrate_in_the_bucket() {
     let saltpetre = |ppm: &str| {
         ok(&ask(
             "us-home",
-            "boar-belly",
+            "boar-loin",
             json!({"nitrite": "0 %", "nitrate": "98 %", "aim": ppm}),
         ))
     };

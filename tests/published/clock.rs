@@ -21,6 +21,12 @@ pub fn breast(thickness: &str) -> Value {
     json!({"cut": "mallard-breast", "count": 4, "thickness": thickness})
 }
 
+/// A breast of so many times a lens of 25 mm and 95 g: thicker, and alike in shape.
+fn alike(times: f64) -> Value {
+    let grams = 95.0 * times.powi(3);
+    json!({"cut": "mallard-breast", "count": 4, "thickness": format!("{:.1} mm", 25.0 * times), "weight": format!("{grams:.1} g"), "each": true})
+}
+
 pub fn leg(thickness: &str, weight: &str) -> Value {
     json!({"cut": "fallow-haunch", "count": 1, "thickness": thickness, "weight": weight})
 }
@@ -49,11 +55,11 @@ pub fn words(clock: &Value) -> Vec<&str> {
 #[test]
 fn waterfowl_breasts_in_practice() {
     // One day for small goose-sized breasts, a day and a half for mixed ones (common practice, no source).
-    let clock = clock_of(&cured(json!([breast("25 mm"), breast("38 mm")]), "36 h"), 1.0);
+    let clock = clock_of(&cured(json!([alike(1.0), alike(1.52)]), "54 h"), 1.0);
     let (small, large) = (at(&clock, 0, "colour", "likely"), at(&clock, 1, "colour", "likely"));
     println!("25 mm {small:.1} h, 38 mm {large:.1} h");
     assert!((12.0..=60.0).contains(&small) && (12.0..=60.0).contains(&large) && small < large);
-    // With the square of the thickness, at one temperature.
+    // With the square of the thickness, at one temperature and one shape.
     assert!((large / small - (38.0_f64 / 25.0).powi(2)).abs() < 0.01);
     for class in 0..2 {
         for of in ["colour", "even"] {
@@ -62,8 +68,8 @@ fn waterfowl_breasts_in_practice() {
             assert!((likely / early - 2.5).abs() < 0.01 && (late / likely - 2.5).abs() < 0.01);
         }
     }
-    assert!(words(&clock).contains(&"Small pieces out first"));
-    assert!(words(&clock).contains(&"The planned rinse may be early"));
+    // It goes by the clock: no planned hour stands against it.
+    assert!(!words(&clock).iter().any(|word| word.starts_with("The planned rinse")));
 }
 
 #[test]
@@ -79,13 +85,17 @@ fn frozen_and_skin() {
         (even(&fresh) / even(&with("thawed")) - 1.3).abs() < 0.001,
         "frozen and thawed: 1.3 (published)"
     );
-    // Open on one side: twice as far, four times as long.
-    assert!((even(&with("skin")) / even(&fresh) - 4.0).abs() < 0.001);
+    // Open on one side it is twice as far, four times as long for a flat piece. A lens is less flat for that distance, so
+    // its colour takes less than four times as long; its salt has to even out across it either way.
+    let colour = |clock: &Value| at(clock, 0, "colour", "likely");
+    let longer = colour(&with("skin")) / colour(&fresh);
+    assert!((2.5..4.0).contains(&longer), "{longer}");
 }
 
 #[test]
 fn by_the_boundary_of_the_method() {
-    let rubbed = cured(json!([breast("25 mm")]), "36 h");
+    // A cube, so that the rub lies on six equal faces.
+    let rubbed = cured(json!([leg("25 mm", "16.4 g")]), "36 h");
     let mut brine = rubbed.clone();
     brine["recipe"]["method"] = json!("cover_brine");
     // Water of the brine as much as water in the meat, 74 %: alpha 1.
@@ -94,8 +104,8 @@ fn by_the_boundary_of_the_method() {
         {"item": "salt-sea-fine", "share": {"of": "meat_and_water", "amount": "2 %"}}
     ]);
     let [dose, bath] = [&rubbed, &brine].map(|batch| at(&clock_of(batch, 0.0), 0, "even", "likely"));
-    // Centre at 90 %: Fo 0.3035 and 0.6546 (computed); the curve has 20 cells.
-    assert!((bath / dose / (0.6546 / 0.3035) - 1.0).abs() < 0.01, "{dose} {bath}");
+    // Centre at 90 %: Fo 0.3035 and, by the finite differences of `joints.rs`, 0.3253 (computed).
+    assert!((bath / dose / (0.3253 / 0.3035) - 1.0).abs() < 0.01, "{dose} {bath}");
     // By pick-up a longer stay is a higher dose: no clock tells anybody to wait.
     let mut pick_up = brine.clone();
     pick_up["recipe"]["method"] = json!("pick_up");
@@ -133,13 +143,14 @@ fn profile_rules_and_soaking() {
         "saltier outside: {now:?}"
     );
     assert_eq!(class["goal"], "2.2 %");
-    // 7 days per inch for two inches at 2e-10: 95 % at the centre of a slab at 4 °C (computed); a block is quicker.
+    // 7 days per inch for two inches at 2e-10: 95 % at the centre of a slab at 4 °C (computed). This block is three times as
+    // wide as it is thick: its two broad faces have three fifths of the rub, and next to nothing comes from the others yet.
     let rule = &class["rules"][0];
     assert_eq!(
         (rule["name"].as_str(), rule["gives"].as_str()),
         (Some("7 days per inch"), Some("14 d"))
     );
-    assert!((94..=100).contains(&rule["centre"].as_i64().unwrap()), "{rule}");
+    assert!((55..=60).contains(&rule["centre"].as_i64().unwrap()), "{rule}");
     assert!(class["soak"]["changed"].is_string() && class["soak"]["still"].is_string());
     // Still water, three times the meat: cannot take out nine tenths.
     assert!(ask(48, "0.25 %")["classes"][0]["soak"]["still"].is_null());
@@ -148,7 +159,8 @@ fn profile_rules_and_soaking() {
 
 #[test]
 fn the_date_cannot_be_met() {
-    let batch = cured(json!([leg("100 mm", "2700 g")]), "3 d");
+    let mut batch = cured(json!([leg("100 mm", "2700 g")]), "3 d");
+    batch["by"] = json!("recipe");
     let clock = clock_of(&batch, 10.0);
     let note = clock["notes"]
         .as_array()

@@ -1,7 +1,7 @@
 //! The cure clock by the refrigerator: frozen hours, warm ones, hours without power.
 
 use crate::clock::{HOUR, RUB, at, breast, clock_of, cured, words};
-use cure_reckoner_tests::{ok, problems, settings};
+use cure_reckoner_tests::{ok, problems, settings, weighed_in};
 use serde_json::{Value, json};
 
 #[test]
@@ -57,8 +57,11 @@ fn the_refrigerator_as_it_was() {
 /// Meat above 40 °F for 2 hours or more, or nobody knows how long, is thrown out: FoodSafety.gov, power outages, quoted.
 #[test]
 fn a_warm_reading_counts_back_to_the_last_cold_one() {
+    // The clock's note, whether the batch is held, its doubts of the warmth in minutes, and how many jobs it has today.
     let warm_at = |minutes: i64, then: i64| {
-        let mut batch = cured(json!([breast("38 mm")]), "72 h");
+        let mut class = breast("38 mm");
+        class["weight"] = json!("1330 g");
+        let mut batch = weighed_in(cured(json!([class]), "72 h"), RUB - HOUR);
         batch["fridge"] = json!([
             {"at": RUB + HOUR, "what": "read", "reads": "38 F"},
             {"at": RUB + HOUR + minutes * 60_000, "what": "read", "reads": "48 F"}
@@ -74,44 +77,63 @@ fn a_warm_reading_counts_back_to_the_last_cold_one() {
             .find(|n| n["word"] == "It was too warm")
             .cloned()
             .unwrap();
-        let cautions = list["jobs"].as_array().unwrap().iter().filter(|j| j["stage"] == "cure");
-        let held = cautions.filter(|j| j["caution"].as_str().is_some_and(|c| c.contains("thrown out")));
+        let state = &list["batches"][0];
+        let doubts = state["doubts"].as_array().unwrap().iter();
+        let warm: Vec<_> = doubts
+            .filter(|d| d["stage"] == "cure" && d["kind"].as_str().unwrap().contains("warm"))
+            .map(|d| (d["kind"].clone(), d["weight"].clone(), d["minutes"].clone()))
+            .collect();
+        assert_eq!(warm.len(), 1, "{state}");
+        let jobs = list["jobs"].as_array().unwrap().len();
         (
             note["mark"].clone(),
             note["says"].as_str().unwrap().to_owned(),
-            held.count(),
+            (state["held"].clone(), warm[0].clone(), jobs > 0),
         )
     };
-    // A night that nobody read: as long as it may have been.
-    let (mark, says, cautions) = warm_at(9 * 60, 0);
+    let doubt = |kind: &str, weight: &str, minutes: u32| (json!(kind), json!(weight), json!(minutes));
+    // A night that nobody read: as long as it may have been. It is held, and nothing on it goes on.
+    let (mark, says, standing) = warm_at(9 * 60, 0);
     assert_eq!(mark, "stop");
     assert!(says.starts_with("Above 4 °C (40 °F) now, and up to 9 h more"), "{says}");
-    assert!(says.contains("is thrown out") && cautions > 0, "{says}");
+    assert!(says.contains("is thrown out"), "{says}");
+    assert_eq!(standing, (json!(true), doubt("may_be_too_warm", "holds", 540), false));
     // Half an hour since it was cold, and twenty minutes since.
-    let (mark, says, cautions) = warm_at(30, 20);
+    let (mark, says, standing) = warm_at(30, 20);
     assert_eq!(mark, "care");
     assert!(
         says.starts_with("20 min above") && says.contains("up to 30 min more"),
         "{says}"
     );
-    assert!(says.contains("can still be used") && cautions == 0, "{says}");
+    assert!(says.contains("can still be used"), "{says}");
+    assert_eq!(standing, (json!(false), doubt("warm", "warns", 50), true));
+    // Left so for long enough it is too long: two hours in all may be, and two hours since it was read are past mending.
+    let (mark, _, standing) = warm_at(30, 90);
+    assert_eq!(mark, "stop");
+    assert_eq!(standing, (json!(true), doubt("may_be_too_warm", "holds", 120), false));
+    let (mark, _, standing) = warm_at(30, 120);
+    assert_eq!(mark, "stop");
+    assert_eq!(
+        (standing.0, standing.1.0, standing.1.1, standing.2),
+        (json!(true), json!("too_warm"), json!("forbids"), false)
+    );
     // What is frozen through is not warmed by a warm thermometer, and what is read after the cure is another matter.
-    let warm_words = |readings: Value, rinsed: bool| {
+    let warm_words = |readings: Value, rinsed: bool, hours: f64| {
         let mut batch = cured(json!([breast("38 mm")]), "72 h");
         batch["fridge"] = readings;
         if rinsed {
             let ticks = batch["ticks"].as_array_mut().unwrap();
             ticks.push(json!({"of": "step:1", "at": RUB + 2 * HOUR}));
         }
-        words(&clock_of(&batch, 20.0)).contains(&"It was too warm")
+        words(&clock_of(&batch, hours)).contains(&"It was too warm")
     };
     let read = |hours: i64, reads: &str| json!({"at": RUB + hours * HOUR, "what": "read", "reads": reads});
     let frozen = json!([read(1, "38 F"), {"at": RUB + 2 * HOUR, "what": "frozen"}, read(12, "48 F")]);
-    assert!(!warm_words(frozen, false));
+    assert!(!warm_words(frozen.clone(), false, 12.0));
+    // What stands in the warmth is not frozen for long: from that reading on it counts.
+    assert!(warm_words(frozen, false, 20.0));
     let later = json!([read(1, "38 F"), read(12, "48 F")]);
-    assert!(warm_words(later.clone(), false) && !warm_words(later, true));
-    // Left so for long enough it is too long.
-    assert_eq!(warm_at(30, 90).0, "stop");
+    assert!(warm_words(later.clone(), false, 20.0) && !warm_words(later, true, 20.0));
 }
 
 #[test]

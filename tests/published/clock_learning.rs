@@ -51,9 +51,11 @@ fn front(series: &Series, fo: f64) -> Option<f64> {
 fn cut(chance: &mut Chance, series: &Series, hidden: f64) -> Finding {
     let thickness = 20.0 + (40.0 * chance.even()).round();
     let half = thickness / 2000.0;
+    // As thick as it is wide: the one lens that has a series of its own, the ball.
+    let grams = 1.05 * std::f64::consts::PI / 6.0 * (thickness / 10.0).powi(3);
     let d = (hidden + BETWEEN * chance.normal()).exp() * 1e-10;
     // Taken out between a third of the time that is likely at the table's speed and one and a half times it.
-    let likely = 0.0955 * half * half / (0.7 * 4e-10) / 3600.0;
+    let likely = 0.0639 * half * half / (0.7 * 4e-10) / 3600.0;
     let hours = (likely * (1.0 / 3.0) * 4.5_f64.powf(chance.even())).round().max(1.0);
     // The refrigerator stands at 4 °C, where D is counted.
     let fo = 0.7 * d * hours * 3600.0 / (half * half);
@@ -62,7 +64,7 @@ fn cut(chance: &mut Chance, series: &Series, hidden: f64) -> Finding {
         .filter(|mm| *mm >= 1.0 && *mm < thickness);
     let batch = json!({
         "tag": "TR", "name": "Trial", "recipe": rub("6.25 %", "150 ppm", "2.2 %"),
-        "pieces": [{"cut": "mallard-breast", "count": 1, "thickness": format!("{thickness} mm")}],
+        "pieces": [{"cut": "mallard-breast", "count": 1, "thickness": format!("{thickness} mm"), "weight": format!("{grams:.1} g")}],
         "fridge": [{"at": 0, "what": "read", "reads": "4 °C"}],
         "ticks": [{"of": "rub", "at": 0}]
     });
@@ -77,7 +79,7 @@ fn cut(chance: &mut Chance, series: &Series, hidden: f64) -> Finding {
 #[test]
 fn bands_hold_and_narrow() {
     let mut chance = Chance(20_261_126);
-    let series = Series::new(Shape::Slab, Around::Dose);
+    let series = Series::new(Shape::Sphere, Around::Dose);
     let prior = Speed::table("bird");
     let (mut held, mut widths) = ([0_u32; CUTS], [0.0; CUTS]);
     for _ in 0..COOKS {

@@ -4,7 +4,7 @@ use cure_reckoner::dose::{Whole, cure_for, ingoing};
 use cure_reckoner::pantry::Agent;
 use cure_reckoner::quantity::{Mass, Range};
 use cure_reckoner::recipe::Method;
-use cure_reckoner_tests::{batch, exact, ok, rub, settings, weigh_out};
+use cure_reckoner_tests::{batch, exact, ok, rub, settings, weigh_out, weighed_in};
 use rust_decimal::{Decimal, dec};
 use serde_json::json;
 
@@ -24,6 +24,7 @@ fn whole(method: Method, green: Decimal, pickle: Decimal, take: Decimal) -> Whol
         green: Range::point(green),
         pickle: Range::point(pickle),
         take,
+        fo: None,
     }
 }
 
@@ -218,7 +219,21 @@ fn mince_through_the_door() {
         .iter()
         .filter_map(|c| c["key"].as_str())
         .collect();
-    assert!(keys.contains(&"mince-160") && !keys.contains(&"red-145"), "{keys:?}");
+    assert_eq!(keys, ["nitrite-locked", "weigh-it", "keep-cold", "local-rules"]);
+    // How hot it must get stands at the fire, and it is the rule for mince alone.
+    let mut cooked = recipe.clone();
+    cooked["steps"] = json!([{"do": "cook", "lasts": "1 h", "at": "110 °C"}]);
+    let mut mince = batch(&cooked, 1, "25 lb");
+    mince["ticks"] = json!([{"of": "rub", "at": 2}]);
+    let mince = weighed_in(mince, 1);
+    let list =
+        ok(&json!({"next": {"batches": [{"id": "b", "batch": mince}], "now": 3, "settings": settings("0.1 g")}}));
+    let said = list["jobs"][0]["caution"].as_str().expect("a caution");
+    assert!(
+        said.starts_with("Mince, all through: red game 71.1 °C (160 °F); bird, boar, bear and hare 73.9 °C"),
+        "{said}"
+    );
+    assert!(!said.contains("whole cuts"), "{said}");
     let linked = ok(&json!({"link": {"recipe": recipe, "base": "https://larder.example/"}}));
     assert_eq!(
         ok(&json!({"open_link": {"text": linked["code"]}}))["recipe"]["method"],

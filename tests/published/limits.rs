@@ -1,6 +1,6 @@
 //! Limits and leasts: each boundary, from just inside to just outside.
 
-use cure_reckoner::dose::{Basis, Ingoing, Outcome, Rule, find, rule};
+use cure_reckoner::dose::{Basis, Ingoing, Outcome, Rule, Status, find, rule};
 use cure_reckoner::pantry::Belly::{self, Bare, No, RindOn};
 use cure_reckoner::quantity::Range;
 use cure_reckoner::recipe::Eaten;
@@ -129,15 +129,20 @@ fn edge(rule: &Rule, nitrate: Decimal) -> (Outcome, Outcome) {
 #[test]
 fn every_limit_at_its_edge() {
     let rows = [
-        // 9 CFR 424.21(c): 1 oz to 100 lb, dry. Quoted.
-        ("us-plant", Method::Rub, No, dec!(625), Outcome::Over),
+        // 9 CFR 424.21(c): 200 ppm in the finished product, beside 1 oz to 100 lb, dry. Quoted.
+        ("us-plant", Method::Rub, No, dec!(200), Outcome::Over),
         // 9 CFR 424.21(c): 2 lb to 100 gallons of pickle at 10 %, ten pounds to the gallon. Quoted.
         ("us-plant", Method::CoverBrine, No, dec!(200), Outcome::Over),
         ("us-plant", Method::PickUp, No, dec!(200), Outcome::Over),
         ("us-plant", Method::Pumped, No, dec!(200), Outcome::Over),
         ("us-plant", Method::PumpedAndCovered, No, dec!(200), Outcome::Over),
-        // 9 CFR 424.21(c): 1/4 oz to 100 lb, chopped. Quoted.
-        ("us-plant", Method::Ground, No, dec!(156.25), Outcome::Over),
+        // 9 CFR 424.21(c): 1/4 oz to 100 lb, chopped, 156.25. Quoted; down to whole ppm.
+        ("us-plant", Method::Ground, No, dec!(156), Outcome::Over),
+        // The limits for bacon, at home too. Quoted.
+        ("us-home", Method::Rub, Bare, dec!(200), Outcome::Over),
+        ("us-home", Method::CoverBrine, Bare, dec!(120), Outcome::Over),
+        ("us-home", Method::Pumped, RindOn, dec!(108), Outcome::Over),
+        ("us-home", Method::Ground, Bare, dec!(200), Outcome::Over),
         // 9 CFR 424.22(b), bacon. Quoted.
         ("us-plant", Method::Rub, Bare, dec!(200), Outcome::Over),
         ("us-plant", Method::CoverBrine, Bare, dec!(120), Outcome::Over),
@@ -158,9 +163,9 @@ fn every_limit_at_its_edge() {
         // Regulation (EC) 1333/2008; UK SI 2007/1778. Published.
         ("uk", Method::CoverBrine, No, dec!(150), Outcome::Over),
         // Regulation (EU) 2023/2108, 80 ppm as ion. Basis quoted, figures from memory.
-        ("eu", Method::Rub, No, dec!(119.9778), Outcome::Over),
+        ("eu", Method::Rub, No, dec!(119), Outcome::Over),
         // Codex GSFA, INS 249 and 250, 80 ppm left as ion. Published.
-        ("codex", Method::Rub, No, dec!(119.9778), Outcome::CannotTell),
+        ("codex", Method::Rub, No, dec!(119), Outcome::CannotTell),
         // Standard 1.3.1, Schedule 15. From memory.
         ("anz", Method::Rub, No, dec!(125), Outcome::Over),
     ];
@@ -178,13 +183,36 @@ fn every_limit_at_its_edge() {
 /// NO2 is 0.66679 of NaNO2 by weight, and NO3 0.72951 of NaNO3. Computed from the standard atomic weights.
 #[test]
 fn ions_as_salts() {
-    assert_eq!((dec!(80) / dec!(0.66679)).round_dp(4), of("eu", Method::Rub, No).limit);
-    assert_eq!(
-        (dec!(80) / dec!(0.66679)).round_dp(4),
-        of("codex", Method::Rub, No).limit
-    );
+    // Down to whole ppm, which is what is shown.
+    for key in ["eu", "codex"] {
+        assert_eq!((dec!(80) / dec!(0.66679)).floor(), of(key, Method::Rub, No).limit);
+    }
     let nitrate = of("eu", Method::Rub, No).nitrate.expect("a limit on nitrate");
-    assert_eq!((dec!(90) / dec!(0.72951)).round_dp(4), nitrate);
+    assert_eq!((dec!(90) / dec!(0.72951)).floor(), nitrate);
+}
+
+/// Every figure in the table is whole.
+#[test]
+fn limits_are_whole_ppm() {
+    let methods = [
+        Method::Rub,
+        Method::Ground,
+        Method::CoverBrine,
+        Method::PickUp,
+        Method::Pumped,
+        Method::PumpedAndCovered,
+    ];
+    for key in ["us-home", "us-plant", "ca", "uk", "eu", "codex", "anz"] {
+        for (method, belly) in methods.iter().flat_map(|m| [No, Bare, RindOn].map(|b| (*m, b))) {
+            let rule = of(key, method, belly);
+            let figures = [Some(rule.limit), rule.nitrate, Some(rule.least), rule.ascorbate];
+            assert!(
+                figures.iter().flatten().all(Decimal::is_integer),
+                "{key} {method:?} {belly:?}"
+            );
+            assert!(rule.least < rule.limit);
+        }
+    }
 }
 
 /// Where nitrite and nitrate are added together, both count against the one limit.
@@ -278,7 +306,7 @@ fn a_limit_from_memory_is_not_the_only_support() {
         let found = find(ingoing, &lax, Eaten::Cooked);
         (found.outcome, found.word)
     };
-    assert_eq!(found("published", dec!(300)), (Outcome::InRange, "In range"));
-    assert_eq!(found("memory", dec!(300)), (Outcome::CannotTell, "Cannot tell"));
-    assert_eq!(found("memory", dec!(150)), (Outcome::InRange, "In range"));
+    assert_eq!(found(Status::Published, dec!(300)), (Outcome::InRange, "In range"));
+    assert_eq!(found(Status::Memory, dec!(300)), (Outcome::CannotTell, "Cannot tell"));
+    assert_eq!(found(Status::Memory, dec!(150)), (Outcome::InRange, "In range"));
 }

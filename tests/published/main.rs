@@ -4,20 +4,28 @@
 //! the source), computed (worked out from the published figures), common practice (no source).
 
 mod advice;
+mod assured;
 mod back;
 mod bag;
 mod bench;
+mod bowl;
 mod brines;
 mod calendar;
 mod calibrated;
 mod checked;
+mod chills;
 mod clock;
 mod clock_fridge;
 mod clock_learning;
 mod clock_plan;
+mod cold;
+mod cuts;
 mod dose;
+mod draft;
 mod fire_log;
+mod fire_needed;
 mod fire_smoker;
+mod joints;
 mod labels;
 mod limits;
 mod link;
@@ -38,4 +46,5 @@ mod transport_series;
 mod trouble;
 mod units;
 mod weigh_out;
+mod went_in;
 mod yields;

@@ -1,8 +1,8 @@
 //! Time and temperature against the published tables. The rows stand in `data/`, as printed, with their status.
 
 use cure_reckoner::safety::{
-    COME_UP, GAP, JERKY, Left, Stage, Table, VACUUM_COLD, Wish, come_up, consumer, credit, for_plants,
-    frozen_long_enough, left, may_go_lower, options, trichinae_seconds,
+    COME_UP, GAP, JERKY, Left, NoLower, Scope, Stage, Table, VACUUM_COLD, Wish, come_up, consumer, credit,
+    frozen_long_enough, least, left, may_go_lower, most, of, options, trichinae_seconds,
 };
 
 const MEAT: &str = include_str!("data/cooking-meat.csv");
@@ -148,28 +148,70 @@ fn readings_too_far_apart_count_nothing_between() {
     assert_eq!(credit(Table::Bird, &[(600.0, 140.0), (0.0, 140.0)], 0.0), 0.0);
 }
 
-/// USDA FSIS safe temperature chart (2025, published), game from extension charts and the Food Code (quoted).
+/// Birds: USDA FSIS chart (2025, published). Red game, whole and minced: FSIS, Game from Farm to Table (rev. 2011, quoted);
+/// 145 °F and 3 minutes is the chart for farmed cuts, by choice only. Boar, bear and kin: CDC, MMWR 73(20), 2024 (published;
+/// 160 °F before). Hare and other wild game: FDA Food Code 2022, 3-401.11 (quoted).
 #[test]
 fn consumer_temperatures_and_who_may_go_lower() {
-    let at = |kind, minced| consumer(kind).at(minced);
-    assert_eq!((at("bird", false), at("bird", true)), (165.0, 165.0));
-    assert_eq!(
-        (at("red", false), at("red", true), consumer("red").rest),
-        (145.0, 160.0, 3.0)
-    );
-    assert_eq!((at("boar", false), at("boar", true)), (160.0, 160.0));
-    assert_eq!(at("hare", false), 165.0);
-    // What it is nobody knows: the warmest.
-    assert_eq!((at("own", false), at("bear from next door", false)), (165.0, 165.0));
-    let wish = |at_risk, minced| Wish { at_risk, minced };
-    assert_eq!(may_go_lower(consumer("bird"), wish(false, false)), Ok(Table::Bird));
-    assert_eq!(may_go_lower(consumer("red"), wish(false, false)), Ok(Table::Meat70));
-    for kind in ["bird", "red", "boar", "hare", "own"] {
-        assert!(may_go_lower(consumer(kind), wish(true, false)).is_err(), "{kind}");
-        assert!(may_go_lower(consumer(kind), wish(false, true)).is_err(), "{kind}");
+    let printed = |kind| {
+        let row = consumer(kind);
+        (row.whole, row.minced, row.choice, row.rest)
+    };
+    assert_eq!(printed("bird"), (165.0, 165.0, None, 0.0));
+    assert_eq!(printed("red"), (160.0, 160.0, Some(145.0), 3.0));
+    assert_eq!(printed("boar"), (165.0, 165.0, None, 0.0));
+    assert_eq!(printed("hare"), (165.0, 165.0, None, 0.0));
+    // What it is nobody knows: the strictest, and it is the row that says so, whatever stands last.
+    for kind in ["own", "bear from next door", "", "Bird"] {
+        assert_eq!(
+            (consumer(kind).kind, printed(kind)),
+            ("own", (165.0, 165.0, None, 0.0)),
+            "{kind}"
+        );
     }
-    for kind in ["boar", "hare", "own"] {
-        assert!(may_go_lower(consumer(kind), wish(false, false)).is_err(), "{kind}");
+    let wish = |at_risk, minced, dried| Wish { at_risk, minced, dried };
+    let nobody = wish(Some(false), false, false);
+    assert_eq!(may_go_lower(consumer("bird"), nobody), Ok(Table::Bird));
+    assert_eq!(may_go_lower(consumer("red"), nobody), Ok(Table::Meat70));
+    assert_eq!(may_go_lower(consumer("boar"), nobody), Err(NoLower::Parasites));
+    assert_eq!(may_go_lower(consumer("hare"), nobody), Err(NoLower::NoTable));
+    assert_eq!(may_go_lower(consumer("own"), nobody), Err(NoLower::NoTable));
+    for kind in ["bird", "red", "boar", "hare", "own"] {
+        let lower = |wish| may_go_lower(consumer(kind), wish);
+        assert_eq!(lower(wish(None, false, false)), Err(NoLower::NotAsked), "{kind}");
+        assert_eq!(lower(wish(Some(true), false, false)), Err(NoLower::AtRisk), "{kind}");
+        assert_eq!(lower(wish(Some(false), true, false)), Err(NoLower::Minced), "{kind}");
+        assert_eq!(lower(wish(Some(false), false, true)), Err(NoLower::Dried), "{kind}");
+    }
+}
+
+/// The least that has to be read: the °F, or the °C that USDA prints beside it. USDA prints 165 °F as 73.9 °C, 160 as 71.1,
+/// 145 as 62.8.
+#[test]
+fn a_least_is_met_in_the_scale_it_was_read_in() {
+    let enough = |read: f64, printed: f64| read >= least(printed);
+    // To the hundredth of a degree Fahrenheit, as readings are kept.
+    let celsius = |c: f64| ((c * 1.8 + 32.0) * 100.0).round() / 100.0;
+    for (printed, met, short) in [
+        (165.0, [165.0, celsius(73.9), celsius(74.0)], [164.9, celsius(73.8)]),
+        (160.0, [160.0, celsius(71.1), celsius(72.0)], [159.9, celsius(71.0)]),
+        (145.0, [145.0, celsius(62.8), celsius(63.0)], [144.9, celsius(62.7)]),
+    ] {
+        for read in met {
+            assert!(enough(read, printed), "{read} {printed}");
+        }
+        for read in short {
+            assert!(!enough(read, printed), "{read} {printed}");
+        }
+    }
+    // And a most is never rounded up: 80 °F is 26.67 °C, 70 is 21.11, 41 is 5, 40 is 4.44, 38 is 3.33.
+    for (printed, tenth) in [(80.0, 26.6), (70.0, 21.1), (41.0, 5.0), (40.0, 4.4), (38.0, 3.3)] {
+        assert!(
+            (most(printed) - celsius(tenth)).abs() < 1e-9,
+            "{printed}: {}",
+            most(printed)
+        );
+        assert!(most(printed) <= printed);
     }
 }
 
@@ -206,105 +248,143 @@ fn every_row_for_trichinae() {
 fn coming_up() {
     assert_eq!(COME_UP, 4.0);
     let h = 3600.0;
+    let come_up = |points: &[(f64, f64)], lit, now| come_up(points, points, lit, now);
     let seen = [(0.0, 38.0), (h, 60.0), (3.0 * h, 120.0)];
-    let up = come_up(&seen, 3.5 * h, 2.0).expect("warming");
+    let up = come_up(&seen, None, 3.5 * h).expect("warming");
     assert_eq!((up.hours, up.hot, up.unseen), (3.5, false, false));
     // Never seen cold: from the first reading on, and said to be so.
-    let up = come_up(&seen[1..], 3.5 * h, 2.0).expect("warming");
+    let up = come_up(&seen[1..], None, 3.5 * h).expect("warming");
     assert_eq!((up.hours, up.unseen), (2.5, true));
-    // It stops where it was read hot by more than the thermometer's error.
-    let hot = [(0.0, 38.0), (2.0 * h, 141.0), (2.5 * h, 142.0), (9.0 * h, 38.0)];
-    let up = come_up(&hot, 9.0 * h, 2.0).expect("warming");
-    assert_eq!((up.hours, up.hot), (2.5, true));
-    assert_eq!(come_up(&[(0.0, 38.0)], h, 2.0), None);
-    assert_eq!(come_up(&[], h, 2.0), None);
+    // It stops where it was read hot, at the printed figure.
+    let hot = |f: f64| [(0.0, 38.0), (2.0 * h, f), (2.5 * h, 142.0)];
+    let up = |f| come_up(&hot(f), None, 9.0 * h).expect("warming");
+    assert_eq!((up(140.0).hours, up(140.0).hot), (2.0, true));
+    assert_eq!((up(139.9).hours, up(139.9).hot), (2.5, true));
+    // A colder piece read later is still on its way; one that is 130 °F or more is not.
+    let with = |f: f64| [(0.0, 38.0), (2.0 * h, 141.0), (2.5 * h, f), (4.5 * h, 150.0)];
+    let up = |f| come_up(&with(f), None, 9.0 * h).expect("warming");
+    assert_eq!((up(129.9).hours, up(130.0).hours), (4.5, 2.0));
+    // It counts from when it was lit, where it was cold until then; else from its first reading: the outside warms first.
+    let late = [(0.0, 38.0), (h, 39.0), (5.0 * h, 150.0)];
+    let hours = |lit| come_up(&late, lit, 9.0 * h).expect("warming").hours;
+    assert_eq!((hours(None), hours(Some(h)), hours(Some(6.0 * h))), (5.0, 4.0, 5.0));
+    assert_eq!(come_up(&[(0.0, 38.0)], None, h), None);
+    assert_eq!(come_up(&[], None, h), None);
 }
 
-/// The options as printed: start, end, hours, hours in all. Food Code 3-501.14(A) and FSIS Appendix B 1999, options 1
-/// and 3, published; 100 ppm of ingoing nitrite for the last.
+/// The options a home is judged by, as printed: start, end, hours, hours in all. Food Code 3-501.14(A) and FSIS
+/// Stabilization Guideline 2021, option 1, published. Whatever went in as cure: the option for cured meat of 1999 was
+/// withdrawn on 14 December 2022 (86 FR 71007, FSIS Notice 66-22, published), that of 2021 is for plants.
 #[test]
 fn options_for_chilling() {
-    let print = |ppm| {
-        let rows = options(ppm).map(|s| (s.key, s.start, s.end, s.hours, s.total));
-        rows.collect::<Vec<_>>()
-    };
+    let print = |scope| -> Vec<_> { of(scope).map(|s| (s.key, s.start, s.end, s.hours, s.total)).collect() };
     let home = [
         ("food-code", 135.0, 70.0, Some(2.0), Some(6.0)),
         ("food-code", 70.0, 41.0, Some(4.0), Some(6.0)),
-        ("plant-1", 130.0, 80.0, Some(1.5), Some(6.5)),
-        ("plant-1", 80.0, 40.0, Some(5.0), Some(6.5)),
+        ("option-1", 130.0, 80.0, Some(1.5), Some(6.5)),
+        ("option-1", 80.0, 40.0, Some(5.0), Some(6.5)),
     ];
+    assert_eq!(print(Scope::Home), home);
+    assert_eq!(options().count(), home.len());
     let cured = [
-        ("plant-3", 130.0, 80.0, Some(5.0), Some(15.0)),
-        ("plant-3", 80.0, 45.0, Some(10.0), Some(15.0)),
+        ("cured-1999", 130.0, 80.0, Some(5.0), Some(15.0)),
+        ("cured-1999", 80.0, 45.0, Some(10.0), Some(15.0)),
     ];
-    assert_eq!(print(None), home);
-    assert_eq!(print(Some(99.9)), home);
-    assert_eq!(print(Some(100.0)), [&home[..], &cured[..]].concat());
+    assert_eq!(print(Scope::History), cured);
+    // Since 2021 it wants erythorbate or ascorbate too (250 ppm, from memory).
+    let now: Vec<_> = of(Scope::Plants).filter(|s| s.key == "cured-2021").collect();
+    assert_eq!(now.len(), 2);
+    for stage in now {
+        assert_eq!((stage.nitrite, stage.erythorbate), (Some(100.0), Some(250.0)));
+    }
 }
 
-/// Every row as printed is in the table with its figures; each stage is done when its end is read in its time, and too
-/// slow a minute later. Which of them a home is judged by hangs on the nitrite that went in, and on nothing else.
+/// Every row as printed is in the table with its figures; each stage is done when its end is read in its time, and not a
+/// minute later.
 #[test]
 fn every_row_for_chilling() {
-    let key = |id: &str| match id {
-        "FC" => "food-code".to_owned(),
-        other => other.replace('B', "plant-"),
+    let keys = |id: &str| match id {
+        "FC" => vec!["food-code"],
+        "B1" => vec!["option-1"],
+        "B2" => vec!["option-2"],
+        "B3" => vec!["cured-2021", "cured-1999"],
+        other => vec![match other {
+            "B4a" => "salty-a",
+            "B4b" => "salty-b",
+            _ => "salty-c",
+        }],
     };
     let optional = |cell: &str| (!cell.is_empty()).then(|| number(cell));
-    let all: Vec<&Stage> = options(Some(150.0)).chain(for_plants(Some(150.0))).collect();
+    let all: Vec<&Stage> = [Scope::Home, Scope::Plants, Scope::History]
+        .into_iter()
+        .flat_map(of)
+        .collect();
     let mut seen = 0;
     for row in rows(COOLING) {
-        let mut of = all.iter().filter(|s| s.key == key(row[0]));
-        let place = row[7].parse::<usize>().expect("a stage") - 1;
-        let first = of.clone().next().expect("an option").start;
-        let stage = of.nth(place).expect("a stage");
-        let found = (stage.start, stage.end, stage.hours, stage.total);
-        let printed = (number(row[8]), number(row[9]), optional(row[10]), optional(row[11]));
-        assert_eq!(found, printed, "{row:?}");
-        let needs = (stage.nitrite, stage.brine, stage.activity);
-        assert_eq!(needs, (optional(row[3]), optional(row[5]), optional(row[6])), "{row:?}");
-        if let Some(hours) = stage.hours {
-            let points = |hours: f64| [(0.0, stage.start), (hours * 3600.0, stage.end)];
-            let at = |hours: f64| left(stage, first, &points(hours), 30.0 * 3600.0, 0.0);
-            assert_eq!(at(hours), Left::Done(hours), "{row:?}");
-            assert!(matches!(at(hours + 1.0 / 60.0), Left::Late(_)), "{row:?}");
+        for key in keys(row[0]) {
+            let mut of = all.iter().filter(|s| s.key == key);
+            let place = row[7].parse::<usize>().expect("a stage") - 1;
+            let first = of.clone().next().expect("an option").start;
+            let stage = of.nth(place).expect("a stage");
+            let found = (stage.start, stage.end, stage.hours, stage.total);
+            let printed = (number(row[8]), number(row[9]), optional(row[10]), optional(row[11]));
+            assert_eq!(found, printed, "{row:?}");
+            let needs = (stage.nitrite, stage.brine, stage.activity);
+            assert_eq!(needs, (optional(row[3]), optional(row[5]), optional(row[6])), "{row:?}");
+            if let Some(hours) = stage.hours {
+                let points = |hours: f64| [(0.0, stage.start), (hours * 3600.0, stage.end)];
+                let at = |hours: f64| left(stage, first, &points(hours), &points(hours), 30.0 * 3600.0);
+                let done = Left::Done {
+                    took: hours,
+                    at: hours * 3600.0,
+                };
+                assert_eq!(at(hours), done, "{row:?}");
+                assert!(matches!(at(hours + 1.0 / 60.0), Left::Unseen(..)), "{row:?}");
+            }
+            seen += 1;
         }
-        seen += 1;
     }
-    assert_eq!((seen, all.len()), (12, 12));
-    let keys = |nitrite| {
-        let mut keys: Vec<&str> = for_plants(nitrite).map(|s| s.key).collect();
-        keys.dedup();
-        keys
-    };
-    let salty = ["plant-4a", "plant-4b", "plant-4c"];
-    assert_eq!(keys(Some(150.0)), [&["plant-2"][..], &salty].concat());
-    assert_eq!(keys(None), [&["plant-2", "plant-3"][..], &salty].concat());
+    assert_eq!((seen, all.len()), (14, 14));
 }
 
 fn stage(i: usize) -> &'static Stage {
-    options(None).nth(i).expect("a stage")
+    options().nth(i).expect("a stage")
 }
 
+/// The clock of a stage: by the longer reading it is done, by the shorter one late, and between them nobody saw.
 #[test]
 fn time_left_while_it_chills() {
     let h = 3600.0;
     let first = stage(0);
     let points = [(0.0, 150.0), (0.5 * h, 137.0), (h, 120.0)];
-    // The clock runs from the last reading that was surely warm.
-    assert_eq!(left(first, 135.0, &points, 2.0 * h, 2.0), Left::Running(0.5));
-    assert_eq!(left(first, 135.0, &points, 3.0 * h, 2.0), Left::Running(-0.5));
-    // Not read since: it may have cooled at once. A later stage waits for a reading below its start.
-    assert_eq!(left(first, 135.0, &points[..2], h, 2.0), Left::Running(1.5));
-    assert_eq!(left(stage(1), 135.0, &points, h, 2.0), Left::NotBegun);
+    // The clock runs from the last reading above the start.
+    assert_eq!(left(first, 135.0, &points, &points, 2.0 * h), Left::Running(0.5));
+    // Not read since: it may have cooled at once. A later stage waits for a reading at its start.
+    assert_eq!(left(first, 135.0, &points[..2], &points[..2], h), Left::Running(1.5));
+    assert_eq!(left(first, 135.0, &points, &points, 3.0 * h), Left::Unseen(2.5, 2.0));
+    assert_eq!(left(stage(1), 135.0, &points, &points, h), Left::NotBegun);
     let done = [(0.0, 150.0), (h, 100.0), (2.0 * h, 68.0), (6.5 * h, 39.0)];
-    assert_eq!(left(first, 135.0, &done, 7.0 * h, 2.0), Left::Done(2.0));
-    // 70 to 41 °F in 4.5 h is too long, and so are 6.5 h in all.
-    assert!(matches!(left(stage(1), 135.0, &done, 7.0 * h, 2.0), Left::Late(_)));
-    // 70.5 °F is not surely 70.
-    let near = [(0.0, 150.0), (h, 100.0), (1.9 * h, 70.5)];
-    assert!(matches!(left(first, 135.0, &near, 1.9 * h, 2.0), Left::Running(_)));
+    assert_eq!(
+        left(first, 135.0, &done, &done, 7.0 * h),
+        Left::Done { took: 2.0, at: 2.0 * h }
+    );
+    // 70 to 41 °F in up to 5.5 h, and 6.5 h in all, is over; whether it was cold in time nobody saw.
+    assert_eq!(left(stage(1), 135.0, &done, &done, 7.0 * h), Left::Unseen(5.5, 4.0));
+    // At the true limit: 70 °F is there, 70.1 is not; 41 is cold, 41.1 is not.
+    let at = |stage, points: &[(f64, f64)], now| left(stage, 135.0, points, points, now);
+    let near = |f| at(first, &[(0.0, 150.0), (h, 100.0), (1.9 * h, f)], 1.9 * h);
+    assert!(matches!(near(70.0), Left::Done { .. }) && matches!(near(70.1), Left::Running(_)));
+    let cold = |f| at(stage(1), &[(0.0, 150.0), (h, 69.0), (4.0 * h, f)], 4.0 * h);
+    assert!(matches!(cold(41.0), Left::Done { .. }) && matches!(cold(41.1), Left::Running(_)));
+    // Read warm after its time had run since it was surely below the start: late, whatever lay between.
+    let late = [(0.0, 150.0), (h, 130.0), (3.1 * h, 75.0), (4.0 * h, 60.0)];
+    assert!(matches!(left(first, 135.0, &late, &late, 4.0 * h), Left::Late(least, 2.0) if (least - 2.1).abs() < 1e-9));
+    // A warmer piece read after a cold one counts.
+    let two = [(0.0, 150.0), (h, 69.0), (2.2 * h, 72.0), (2.3 * h, 60.0)];
+    assert!(!matches!(left(first, 135.0, &two, &two, 3.0 * h), Left::Done { .. }));
+    // Warmed again: the clock does not begin again.
+    let again = [(0.0, 150.0), (h, 100.0), (2.0 * h, 140.0), (3.5 * h, 65.0)];
+    assert_eq!(left(first, 135.0, &again, &again, 4.0 * h), Left::Unseen(3.5, 2.0));
 }
 
 /// USDA FSIS, jerky and food safety: heat first, then dry; packs at 38 °F or colder. Published.

@@ -1,6 +1,6 @@
 //! Slips that cooks make, each answered so that nobody is hurt. Common practice, no source, unless said.
 
-use cure_reckoner_tests::{batch, exact, ok, problems, rub, settings, texts, weigh_out};
+use cure_reckoner_tests::{batch, exact, ok, problems, rub, settings, texts, weigh_out, weighed_in};
 use serde_json::{Value, json};
 
 fn trial() -> Value {
@@ -134,9 +134,13 @@ fn a_packet_that_cannot_be() {
         (Some("No cure in it"), Some(true))
     );
     assert_eq!(none["next"][0]["head"], "Treat it as fresh meat.");
-    for strong in ["62.5 %", "625 %"] {
-        assert_eq!(problems(&ask(strong))[0]["field"], "put_in.nitrite", "{strong}");
-    }
+    assert_eq!(problems(&ask("625 %"))[0]["field"], "put_in.nitrite");
+    // A comma too far right could be true: then it is judged, and held.
+    let strong = ok(&ask("62.5 %"));
+    assert_eq!(
+        (strong["word"].as_str(), strong["held"].as_bool()),
+        (Some("Stop: over the limit"), Some(true))
+    );
 }
 
 /// A cure under another name does not slip past the verdict.
@@ -187,27 +191,33 @@ fn pieces_without_a_figure_are_weighed_first() {
     assert_eq!(next(&geese)["jobs"][0]["head"], "Say what is on the board");
 }
 
-/// What the user named may be boar or bear: the caution stands.
+/// What the user named may be boar or bear, or a bird: at the fire both rules stand (CDC, MMWR 73(20), 2024, and USDA FSIS
+/// safe temperature chart, 2025, published). At the dose only what can still be done otherwise there is said.
 #[test]
 fn unnamed_meat_gets_the_cautions_that_hurt_most() {
     let mut own = trial();
-    own["pieces"] = json!([{"cut": "own", "name": "Bear ham", "count": 1, "weight": "2 kg"}, {"cut": "mallard-breast", "count": 2, "weight": "200 g"}]);
-    let keys: Vec<String> = weigh_out(&own, "0.1 g")["verdict"]["cautions"]
-        .as_array()
-        .expect("cautions")
-        .iter()
-        .map(|c| c["key"].as_str().unwrap_or_default().to_owned())
-        .collect();
-    for key in [
-        "nitrite-locked",
-        "weigh-it",
-        "keep-cold",
-        "boar-160",
-        "birds-165",
-        "local-rules",
-    ] {
-        assert!(keys.iter().any(|k| k == key), "{key} in {keys:?}");
-    }
+    own["recipe"]["steps"] = json!([{"do": "smoke", "lasts": "4 h", "at": "110 °C"}]);
+    let heat = |pieces: Value| {
+        let mut batch = own.clone();
+        batch["pieces"] = pieces;
+        let sheet = weigh_out(&batch, "0.1 g");
+        let cautions = sheet["verdict"]["cautions"].as_array().expect("cautions").iter();
+        let keys: Vec<_> = cautions.filter_map(|c| c["key"].as_str()).collect();
+        assert_eq!(keys, ["nitrite-locked", "weigh-it", "keep-cold", "local-rules"]);
+        batch["ticks"] = json!([{"of": "rub", "at": 2000}]);
+        let list = next(&weighed_in(batch, 1000));
+        let said = list["jobs"][0]["caution"].as_str().expect("a caution").to_owned();
+        let boar = said.contains("Wild boar, bear and their kin: 73.9 °C (165 °F) all through");
+        (
+            boar,
+            said.contains("Cook every bird, wild ones too, to 73.9 °C (165 °F)"),
+        )
+    };
+    let bear = json!({"cut": "own", "name": "Bear ham", "count": 1, "weight": "2 kg"});
+    let duck = json!({"cut": "mallard-breast", "count": 2, "weight": "200 g"});
+    assert_eq!(heat(json!([bear, duck])), (true, true));
+    assert_eq!(heat(json!([bear])), (true, true));
+    assert_eq!(heat(json!([duck])), (false, true));
 }
 
 /// Names hold no characters that turn or hide text, and are one line.

@@ -20,7 +20,9 @@ fn ticked(at: i64, nitrite: &str, weight: &str) -> Value {
 }
 
 fn ask(stock: &[Value], batches: &[Value]) -> Value {
-    ok(&json!({"larder": {"stock": stock, "batches": batches, "now": 100 * DAY, "settings": settings("0.1 g")}}))
+    let entry = |(i, batch): (usize, &Value)| json!({"id": format!("b{i}"), "batch": batch});
+    let named: Vec<Value> = batches.iter().enumerate().map(entry).collect();
+    ok(&json!({"larder": {"stock": stock, "batches": named, "now": 100 * DAY, "settings": settings("0.1 g")}}))
 }
 
 #[test]

@@ -245,36 +245,3 @@ fn of_second_order() {
         }
     }
 }
-
-#[test]
-fn equivalent_bodies() {
-    let close = |found: f64, wanted: f64| assert!((found - wanted).abs() < 2e-3, "{found} for {wanted}");
-    close(Body::brick([20.0, f64::INFINITY, f64::INFINITY]), 0.0);
-    close(Body::oval([30.0, 30.0, f64::INFINITY]), 1.0);
-    close(Body::oval([30.0, 30.0, 30.0]), 2.0);
-    // A brick under a constant surface is the product of three slabs. What counts is when the centre is at 90 %.
-    let slab = Series::new(Shape::Slab, Around::Constant);
-    for edges in [[1.0, 1.0, 1.0], [1.0, 1.0, 5.0], [1.0, 2.0, 3.0], [1.0, 3.0, 9.0]] {
-        let lacks = |fo: f64| {
-            edges
-                .iter()
-                .map(|edge: &f64| 1.0 - slab.at(fo / edge.powi(2), 0.0))
-                .product::<f64>()
-        };
-        let exact = (1..30_000)
-            .map(|n| f64::from(n) * 1e-4)
-            .find(|fo| *fo > 0.1 && lacks(*fo) <= 0.1)
-            .unwrap();
-        let mut field = Field::new(&Body::new(Body::brick(edges), 80), 0.0);
-        let mut fo = 0.0;
-        while field.centre() < 0.9 {
-            field.step(0.0005, Surface::Held(1.0));
-            fo += 0.0005;
-        }
-        println!(
-            "brick {edges:?}: exponent {:.3}, centre at 90 %: Fo {fo:.4}, exact {exact:.4}",
-            Body::brick(edges)
-        );
-        assert!((fo / exact - 1.0).abs() < 0.07, "{edges:?}: {fo} for {exact}");
-    }
-}

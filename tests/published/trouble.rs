@@ -1,137 +1,299 @@
-//! The cards for when something went wrong: every way through each of them ends in an answer with a source.
+//! The cards for when something went wrong, every cell of them, against a plain table of published rules
+//! (`data/trouble.csv`) that was written from the sources and knows nothing of how the cards ask.
 
 use cure_reckoner_tests::{ok, problems};
 use serde_json::{Value, json};
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
-fn ask(card: &str, chosen: &[(String, String)]) -> Value {
+type Cell = BTreeMap<String, String>;
+
+/// A rule of the table: card, answers of which one has to be given to each, acts that are allowed there.
+struct Rule {
+    card: String,
+    answers: Vec<(String, Vec<String>)>,
+    must: Vec<String>,
+    source: String,
+    status: String,
+}
+
+fn rules() -> Vec<Rule> {
+    let list = |text: &str| text.split('/').map(str::to_owned).collect::<Vec<_>>();
+    csv::ReaderBuilder::new()
+        .comment(Some(b'#'))
+        .from_reader(include_str!("data/trouble.csv").as_bytes())
+        .records()
+        .map(|row| {
+            let row = row.expect("a row");
+            let pair = |pair: &str| {
+                let (ask, any) = pair.split_once('=').expect("a question and answers");
+                (ask.to_owned(), list(any))
+            };
+            Rule {
+                card: row[0].into(),
+                answers: row[1].split('&').map(pair).collect(),
+                must: list(&row[2]),
+                source: row[3].into(),
+                status: row[4].into(),
+            }
+        })
+        .collect()
+}
+
+impl Rule {
+    fn fits(&self, card: &str, cell: &Cell) -> bool {
+        let given = |(ask, any): &(String, Vec<String>)| any.contains(&cell[ask]);
+        self.card == card && self.answers.iter().all(given)
+    }
+}
+
+fn ask(card: &str, cell: &Cell) -> Value {
+    let chosen: Vec<_> = cell.iter().collect();
     ok(&json!({"trouble": {"card": card, "chosen": chosen}}))
 }
 
-/// The answer to choices written `ask=option`.
-fn answer(card: &str, chosen: &str) -> Value {
-    let pairs: Vec<_> = chosen
-        .split('&')
-        .filter_map(|c| c.split_once('='))
-        .map(|(a, o)| (a.into(), o.into()))
-        .collect();
-    ask(card, &pairs)["answer"].clone()
+fn cards() -> Vec<String> {
+    let sheet = ask("", &Cell::new());
+    let cards = sheet["cards"].as_array().expect("cards").iter();
+    cards.map(|c| c.as_str().expect("a key").to_owned()).collect()
 }
 
-/// Every row of choices a card allows.
-fn ways(asks: &[Value]) -> Vec<Vec<(String, String)>> {
-    asks.iter().fold(vec![Vec::new()], |ways, one| {
-        let key = one[0].as_str().expect("a key");
-        let options = one[2].as_array().expect("options");
-        ways.iter()
-            .flat_map(|way| {
-                options.iter().map(move |o| {
-                    let mut more: Vec<(String, String)> = way.clone();
-                    more.push((key.to_owned(), o[0].as_str().expect("a key").to_owned()));
+/// Every question a card can ask with its answers, found by answering in every way.
+fn questions(card: &str) -> BTreeMap<String, Vec<String>> {
+    let mut found = BTreeMap::new();
+    let mut open = vec![Cell::new()];
+    while let Some(cell) = open.pop() {
+        let Some((key, choices)) = question(&ask(card, &cell)) else {
+            continue;
+        };
+        for choice in &choices {
+            let mut more = cell.clone();
+            assert!(
+                more.insert(key.clone(), choice.clone()).is_none(),
+                "{card} asks {key} twice"
+            );
+            open.push(more);
+        }
+        found.insert(key, choices);
+    }
+    found
+}
+
+fn question(sheet: &Value) -> Option<(String, Vec<String>)> {
+    let open = sheet["question"].as_array()?;
+    let choices = open[1].as_array().expect("answers").iter();
+    let choices = choices.map(|c| c.as_str().expect("a key").to_owned()).collect();
+    Some((open[0].as_str().expect("a key").to_owned(), choices))
+}
+
+/// Every row of answers to these questions.
+fn cells(questions: &BTreeMap<String, Vec<String>>) -> Vec<Cell> {
+    questions.iter().fold(vec![Cell::new()], |cells, (key, choices)| {
+        let longer = |cell: &Cell| {
+            choices
+                .iter()
+                .map(|choice| {
+                    let mut more = cell.clone();
+                    more.insert(key.clone(), choice.clone());
                     more
                 })
-            })
-            .collect()
+                .collect::<Vec<_>>()
+        };
+        cells.iter().flat_map(longer).collect()
     })
 }
 
+/// Under an hour is under two: nobody who is sure of the first can be unsure of the second.
+fn can_be(cell: &Cell) -> bool {
+    let is = |ask: &str, choice: &str| cell.get(ask).is_some_and(|c| c == choice);
+    !cell.contains_key("warm_2h") || !is("warm_1h", "under_1h") || is("warm_2h", "under_2h")
+}
+
+/// How far an act keeps meat from being eaten.
+fn weight(act: &str) -> u8 {
+    match act {
+        "call_poison_centre" | "get_medical_help" => 4,
+        // Nothing of it is eaten, for good or until it is weighed.
+        "throw_out" | "throw_out_brine" | "weigh_again" => 3,
+        "thin_now" | "cook_now" | "finish_now" | "chill_now" => 2,
+        "go_on_if" => 1,
+        other => panic!("{other} is no act"),
+    }
+}
+
+fn act(sheet: &Value) -> &str {
+    sheet["remedy"]["act"].as_str().expect("an act")
+}
+
 #[test]
-fn every_way_through_every_card_ends_in_an_answer() {
-    let cards = ask("", &[])["cards"].as_array().expect("cards").clone();
-    assert_eq!(cards.len(), 9);
+fn every_cell_of_every_card_keeps_to_the_published_rule() {
+    let rules = rules();
+    let cards = cards();
+    assert_eq!(cards.len(), 17);
+    let mut seen = 0;
     let mut used = BTreeSet::new();
     for card in &cards {
-        let key = card[0].as_str().expect("a key");
-        let open = ask(key, &[]);
-        let asks = open["asks"].as_array().expect("asks");
-        assert!((2..=3).contains(&asks.len()) && open["answer"].is_null(), "{key}");
-        for way in ways(asks) {
-            let sheet = ask(key, &way);
-            let answer = &sheet["answer"];
-            for part in ["word", "says", "next", "source"] {
-                assert!(
-                    answer[part].as_str().is_some_and(|t| !t.is_empty()),
-                    "{key} {way:?}: {part}"
-                );
+        let questions = questions(card);
+        for cell in cells(&questions) {
+            if !can_be(&cell) {
+                continue;
             }
-            let status = [
-                "published",
-                "quoted",
-                "computed",
-                "uncontrolled",
-                "from memory",
-                "judgement",
-                "no source",
-            ];
-            let source = answer["source"].as_str().expect("text");
-            assert!(status.iter().any(|s| source.contains(s)), "{key} {way:?}: {source}");
-            assert!(["ok", "care", "stop", "ask"].contains(&answer["mark"].as_str().expect("text")));
-            assert!(sheet["cautions"].to_string().contains("food-safety authority"));
-            used.insert(answer.to_string());
+            let sheet = ask(card, &cell);
+            let fitting: Vec<usize> = (0..rules.len()).filter(|&i| rules[i].fits(card, &cell)).collect();
+            assert!(!fitting.is_empty(), "no rule for {card} {cell:?}");
+            for i in fitting {
+                assert!(
+                    rules[i].must.iter().any(|must| must == act(&sheet)),
+                    "{card} {cell:?}: {}, but {:?} by {}",
+                    act(&sheet),
+                    rules[i].must,
+                    rules[i].source
+                );
+                used.insert(i);
+            }
+            seen += 1;
+        }
+    }
+    // Each rule was put to the test, and each names its source and how it is known.
+    assert_eq!(used.len(), rules.len());
+    assert!(seen > 3_000, "{seen} cells");
+    let known = ["published", "quoted", "memory", "judgement", "common practice"];
+    assert!(
+        rules
+            .iter()
+            .all(|r| !r.source.is_empty() && known.contains(&r.status.as_str()))
+    );
+}
+
+#[test]
+fn not_sure_is_as_careful_as_the_worst_answer() {
+    for card in &cards() {
+        let questions = questions(card);
+        for cell in cells(&questions).iter().filter(|cell| can_be(cell)) {
+            let here = weight(act(&ask(card, cell)));
+            for (key, choices) in &questions {
+                assert!(
+                    choices.len() <= 3 && choices.last().is_some_and(|c| c == "unsure"),
+                    "{key} {choices:?}"
+                );
+                let mut unsure = cell.clone();
+                unsure.insert(key.clone(), "unsure".into());
+                if can_be(&unsure) {
+                    assert!(
+                        weight(act(&ask(card, &unsure))) >= here,
+                        "{card} {cell:?}: not sure of {key} is let off"
+                    );
+                }
+            }
+        }
+    }
+}
+
+/// One question at a time, never the same twice, at most five of them, and then an end: no card leads to a card.
+#[test]
+fn every_way_through_every_card_ends() {
+    let mut ends = BTreeSet::new();
+    for card in &cards() {
+        let mut open = vec![Cell::new()];
+        while let Some(cell) = open.pop() {
+            let sheet = ask(card, &cell);
+            assert_eq!(
+                sheet["answered"].as_array().expect("a list").len(),
+                cell.len(),
+                "{card} {cell:?}"
+            );
+            assert!(cell.len() <= 5, "{card} {cell:?} asks on");
+            let Some((key, choices)) = question(&sheet) else {
+                let remedy = &sheet["remedy"];
+                assert!(weight(act(&sheet)) > 0);
+                let conditions = remedy["only_if"].as_array().expect("a list").len();
+                if act(&sheet) == "go_on_if" {
+                    assert!(conditions > 0, "{card} {cell:?} goes on without a condition");
+                }
+                assert!(
+                    sheet["source"].as_str().is_some_and(|s| !s.is_empty()) && sheet["status"].is_string(),
+                    "{remedy}"
+                );
+                assert!(sheet["cautions"].to_string().contains("food-safety authority"));
+                ends.insert(remedy["way"].to_string());
+                continue;
+            };
+            assert!(sheet["remedy"].is_null());
+            for choice in choices {
+                let mut more = cell.clone();
+                more.insert(key.clone(), choice);
+                open.push(more);
+            }
         }
     }
     // No row stands behind another that always comes first.
-    let rows = include_str!("../../crate/tables/trouble-answers.csv")
-        .lines()
-        .filter(|l| !l.starts_with('#'))
-        .count();
-    assert_eq!(used.len(), rows - 1);
+    let rows = csv::ReaderBuilder::new()
+        .comment(Some(b'#'))
+        .from_reader(include_str!("../../crate/tables/trouble-answers.csv").as_bytes())
+        .records()
+        .map(|row| format!("{:?}", &row.expect("a row")[2]))
+        .collect::<BTreeSet<_>>();
+    assert_eq!(ends, rows);
 }
 
-/// FoodSafety.gov, quoted: refrigerator 4 hours, freezer 24 half full and 48 full, above 40 °F for 2 hours discard.
+/// The longer it was warm, the hotter the air, the longer the power was off: never a milder act.
 #[test]
-fn warmth_is_not_made_up_for_by_a_cure() {
-    for (card, chosen) in [
-        ("warm", "reads=warm&long=long"),
-        ("warm", "reads=unknown&long=unknown"),
-        ("power", "where=fridge&long=h24&reads=shut"),
-        ("power", "where=freezer&long=more&reads=shut"),
-        ("power", "where=freezer&long=h4&reads=open"),
-        ("fire", "reads=warm&long=long"),
-        // University of Nebraska extension, published: 40 to 140 °F within 4 hours.
-        ("stall", "reads=low&long=h6&kind=worked"),
-        ("stall", "reads=low&long=h6&kind=whole"),
-    ] {
-        assert_eq!(answer(card, chosen)["mark"], "stop", "{card} {chosen}");
+fn worse_is_never_milder() {
+    let worse = [
+        ("warm_1h", "under_1h", "over_1h"),
+        ("warm_2h", "under_2h", "over_2h"),
+        ("air_90", "no", "yes"),
+        ("out_4h", "under_4h", "over_4h"),
+        ("reads_40", "cold", "warm"),
+        ("got_40", "cold", "warm"),
+        ("past_140_4h", "yes", "no"),
+        ("fire_1h", "under_1h", "over_1h"),
+        ("at_70_2h", "yes", "no"),
+        ("at_41_6h", "yes", "no"),
+        ("raw_days", "within", "longer"),
+        ("on_1h", "under_1h", "over_1h"),
+        ("vac_days", "up_to_10d", "over_10d"),
+        ("oil_2d", "up_to_2d", "over_2d"),
+    ];
+    let mut compared = 0;
+    for card in &cards() {
+        for cell in cells(&questions(card)).iter().filter(|cell| can_be(cell)) {
+            for (key, better, bad) in worse {
+                if cell.get(key).is_some_and(|c| c == better) {
+                    let mut then = cell.clone();
+                    then.insert(key.into(), bad.into());
+                    if can_be(&then) {
+                        let (before, after) = (ask(card, cell), ask(card, &then));
+                        assert!(weight(act(&before)) <= weight(act(&after)), "{card} {cell:?}: {key}");
+                        compared += 1;
+                    }
+                }
+            }
+        }
     }
-    assert_eq!(answer("power", "where=freezer&long=more&reads=cold")["mark"], "ok");
+    assert!(compared > 1_000, "{compared}");
 }
 
-/// No answer asks for more cure where some may be in, and none promises to soak nitrite out.
 #[test]
-fn no_answer_doubles_a_dose() {
-    for chosen in [
-        "tick=not&jar=less&since=d1",
-        "tick=none&jar=unknown&since=d1",
-        "tick=ticked&jar=same&since=d1",
-    ] {
-        let said = answer("forgot", chosen);
-        assert!(
-            !said["next"].as_str().expect("text").contains("Weigh the cure out"),
-            "{chosen}: {said}"
-        );
-    }
-    // 150 and 150 make 300 ppm; 21 CFR 172.175, published: 200.
-    assert!(
-        answer("forgot", "tick=none&jar=unknown&since=d1")["says"]
-            .as_str()
-            .expect("text")
-            .contains("300, over the limit of 200")
+fn what_must_be_named_is_named() {
+    let hazard = |card: &str, chosen: Value| {
+        let sheet = ok(&json!({"trouble": {"card": card, "chosen": chosen}}));
+        sheet["remedy"]["hazard"].clone()
+    };
+    assert_eq!(
+        hazard(
+            "vacuum",
+            json!([
+                ["vac_days", "up_to_10d"],
+                ["got_40", "warm"],
+                ["air_90", "no"],
+                ["warm_2h", "over_2h"]
+            ])
+        ),
+        "botulism"
     );
-    let sat = answer("sat", "method=strong&over=d2&cold=cold");
-    assert_eq!(sat["mark"], "stop");
-    assert!(
-        sat["next"]
-            .as_str()
-            .expect("text")
-            .contains("does not bring it back in range")
-    );
-    assert!(
-        answer("dose", "way=over&meat=no")["next"]
-            .as_str()
-            .expect("text")
-            .contains("no known amount")
-    );
+    assert_eq!(hazard("oil", json!([["oil_2d", "over_2d"]])), "botulism");
+    assert_eq!(hazard("pack", json!([["pack_eaten", "no"]])), "botulism");
+    assert_eq!(hazard("eaten", json!([["ate_what", "unsure"]])), "nitrite");
 }
 
 #[test]
@@ -139,7 +301,11 @@ fn what_no_card_has_is_refused() {
     let code =
         |card: &str, chosen: Value| problems(&json!({"trouble": {"card": card, "chosen": chosen}}))[0]["code"].clone();
     assert_eq!(code("flood", json!([])), "unknown");
-    assert_eq!(code("froze", json!([["stage", "moon"]])), "unknown");
-    // Half an answer is none.
-    assert!(answer("froze", "stage=cure").is_null());
+    assert_eq!(code("froze", json!([["froze_where", "moon"]])), "unknown");
+    // An answer of another question is none.
+    assert_eq!(code("froze", json!([["froze_where", "over_4h"]])), "unknown");
+    assert_eq!(code("froze", json!([["stage", "in_cure"]])), "unknown");
+    // What was answered to another card's question is left alone.
+    let sheet = ok(&json!({"trouble": {"card": "froze", "chosen": [["jar", "same"]]}}));
+    assert_eq!(sheet["question"][0], "froze_where");
 }

@@ -97,6 +97,12 @@ fn what_people_type() {
         ("5 lb. 3 oz.", "2353.010419375"),
         ("12", "12"),
         ("1480G", "1480"),
+        ("112+98+140", "350"),
+        ("112 + 98 + 140 g", "350"),
+        ("1.2+0,3 kg", "1500"),
+        ("3 oz + 112 g", "197.048569375"),
+        ("1 lb 2 oz + 3 oz", "595.339985625"),
+        ("1+1/2 lb", "680.388555"),
     ] {
         assert_eq!(mass(text), grams, "{text}");
     }
@@ -157,6 +163,15 @@ fn what_is_refused() {
         "5 g 3",
         "٣ g",
         "1,48,0 g",
+        "112+",
+        "+112",
+        "112++98",
+        "112 g + 98",
+        "112 + 98 g + 3",
+        "1 + 2 lb 3 oz",
+        "112-98",
+        "112*2",
+        "(112+98)",
     ] {
         assert!(
             matches!(code(text), Err(Code::NotRead | Code::WrongUnit)),
@@ -165,6 +180,11 @@ fn what_is_refused() {
         );
     }
     assert_eq!(code("12 stone"), Err(Code::WrongUnit));
+    assert_eq!(code("112+1,480"), Err(Code::AmbiguousNumber));
+    assert_eq!(code("600 kg + 401 kg"), Err(Code::TooLarge));
+    assert_eq!(code("112+-5"), Err(Code::TooSmall));
+    assert!(Length::read("26+3 mm", None).is_err(), "one thickness is no sum");
+    assert!(Span::read("12 h + 12 h", None).is_err(), "nor is a time");
     assert_eq!(code("-5 g"), Err(Code::TooSmall));
     assert_eq!(code("1001 kg"), Err(Code::TooLarge));
     assert_eq!(code("  "), Err(Code::Missing));

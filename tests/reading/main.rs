@@ -1,4 +1,7 @@
 //! The recipe reader against lines and texts of our own writing, with what each is to be read as.
 
+mod agents;
 mod corpus;
+mod others;
+mod recipes;
 mod texts;

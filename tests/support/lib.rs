@@ -57,6 +57,24 @@ pub fn weigh_out(batch: &Value, step: &str) -> Value {
     ok(&json!({"weigh_out": {"batch": batch, "settings": settings(step)}}))
 }
 
+/// The batch with everything of its list ticked as the page ticks it: weighed on a scale of 0.1 g and put in at `at`.
+#[track_caller]
+pub fn weighed_in(mut batch: Value, at: i64) -> Value {
+    let sheet = weigh_out(&batch, "0.1 g");
+    let lines = ["bowl", "vessel"]
+        .into_iter()
+        .flat_map(|list| sheet[list].as_array().expect("lines").clone());
+    let mut ticks: Vec<Value> = lines
+        .map(|mut line| {
+            line["tick"]["at"] = json!(at);
+            line["tick"].take()
+        })
+        .collect();
+    ticks.extend(batch["ticks"].as_array().into_iter().flatten().cloned());
+    batch["ticks"] = json!(ticks);
+    batch
+}
+
 /// Texts of one key in a list of lines: `adds(sheet, "bowl")` gives `["3.5 g", …]`.
 pub fn texts(sheet: &Value, list: &str, key: &str) -> Vec<String> {
     let lines = sheet[list].as_array().expect("a list of lines");

@@ -122,7 +122,7 @@ fn held(text: &str, reading: &Reading) {
         .split(|c: char| !c.is_alphanumeric())
         .filter(|w| !w.is_empty() && !joints.contains(w))
     {
-        assert!(shown.contains(word), "“{word}” is not shown");
+        assert!(shown.contains(word), "“{word}” is not shown of {text:?}");
     }
     for line in &reading.lines {
         let grams: Vec<f64> = line.grams.iter().map(|g| g.parse().expect("a number")).collect();

@@ -3,8 +3,17 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { begin, goTo, kept, startDemo, texts, weighOut } from './steps.mjs';
 
+const SATURDAY = [2026, 10, 14];
+const DAYS = ['Sat', 'Sun', 'Mon', 'Tue'];
+/** Day and clock time in a line, as minutes since that Saturday began. */
+function minutes(line) {
+  const [, day, hours, min] = /\b(Sat|Sun|Mon|Tue) (\d\d):(\d\d)\b/.exec(line);
+  return (DAYS.indexOf(day) * 24 + Number(hours)) * 60 + Number(min);
+}
+
 test('the demo batch from the board to the label, and then put away', async (t) => {
   const page = await begin(t);
+  await page.clock.setFixedTime(new Date(...SATURDAY, 18));
   const batch = await startDemo(page);
   const today = () => goTo(page, '#/today');
   await today();
@@ -19,19 +28,46 @@ test('the demo batch from the board to the label, and then put away', async (t) 
   await page.getByRole('heading', { name: 'Cure', exact: true }).waitFor();
 
   await today();
-  // The thin ones come out first, by the cure clock; then the turns.
-  const [thin, turn] = await texts(page.locator('.day'));
-  assert.match(thin, /\d\d:\d\d Take out 4 Teal/);
-  assert.match(turn, /\d\d:\d\d Turn the pieces/);
+  // What comes next by the clock stands first, whatever it is.
+  const listed = await texts(page.locator('.day'));
+  const due = listed.map(minutes);
+  assert.deepEqual(
+    due,
+    due.toSorted((a, b) => a - b),
+  );
+  assert.match(listed[0], /Turn the pieces/);
+  // Turned every 12 h, so about 06:00, and at no hour of the night.
+  assert.ok(due[0] >= 30 * 60 && due[0] <= 31 * 60, listed[0]);
+  // Thin ones come out before thick ones, and those by the rinse.
+  const out = ['Take out 4 Teal', 'Take out 4 Mallard, small', 'Rinse off the cure'];
+  assert.deepEqual(
+    listed.slice(1).map((line) => out.find((head) => line.includes(head))),
+    out,
+  );
   // Hours off: they are opened, not ticked.
   assert.equal(await page.locator('.day .box input').count(), 0);
 
   const boxes = page.locator('.line [data-tick]');
   const open = page.locator('.line [data-tick]:not(:checked)');
   await goTo(page, `#/batch/${batch}/cure`);
+  // The same hours on the screen of the cure: none earlier there, and each job at its own.
+  const there = await texts(page.locator('.line:has([data-tick])'));
+  assert.equal(due[0], Math.min(...there.map(minutes)));
+  for (const head of ['Turn the pieces', ...out]) {
+    const [here] = listed.filter((line) => line.includes(head));
+    assert.equal(minutes(here), minutes(there.find((line) => line.startsWith(head))), head);
+  }
+  for (const [size, head] of [
+    ['4 Teal', out[0]],
+    ['4 Mallard, small', out[1]],
+    ['8 Mallard, large', out[2]],
+  ]) {
+    const [row] = await texts(page.locator('.size', { hasText: size }));
+    assert.equal(minutes(row), minutes(there.find((line) => line.startsWith(head))), size);
+  }
   const before = await open.count();
   await page.locator('[data-tick="turn:0:0"]').click();
-  await page.getByText(/It is due in 1[12](\.\d)? h\. Now all the same\?/).waitFor();
+  await page.getByText(/It is due in 12\.5 h\. Now all the same\?/).waitFor();
   await page.getByRole('button', { name: 'Not yet' }).click();
   assert.equal(await open.count(), before, 'what is early is asked about, and No is no');
 
@@ -44,7 +80,7 @@ test('the demo batch from the board to the label, and then put away', async (t) 
       await page.waitForFunction((n) => document.querySelectorAll('.line [data-tick]:not(:checked)').length < n, left);
     }
     assert.ok(await boxes.count());
-    if (stage !== 'pack') await page.getByRole('link', { name: /^Go to (the fire|pack)$/ }).waitFor();
+    if (stage !== 'pack') await page.getByRole('link', { name: /^Go to (Fire|Pack)$/ }).waitFor();
   }
   await page.getByRole('button', { name: 'Put the batch away' }).click();
   await page.getByText('is put away.').waitFor();

@@ -20,6 +20,8 @@ test('says what is missing, then gives the verdict as it is typed, and more wate
   await page.getByLabel('tablespoon', { exact: true }).check();
   await page.getByLabel('I already put in').fill('1');
   assert.match(await page.locator('.verdict').innerText(), /Stop: over the limit/);
+  assert.match(await page.locator('.verdict').innerText(), /Do not cook or taste it/);
+  await page.getByText('Why / Source').click();
   assert.match((await texts(page.locator('.steps li')))[0], /Do not cook it or taste it/);
 
   await page.getByLabel('In a brine').check();
@@ -79,7 +81,7 @@ test('two agents on one piece: nitrite and nitrate are each summed, and both are
   await page.getByLabel('Nitrate printed on the second').fill('98');
   assert.match((await texts(page.locator('.verdict')))[0], /^In range.*2\.4 g of cure and 0\.4 g of cure on 1000 g/);
   // 0.35 to 0.45 g of 98 % on 1000 g, half a step of 0.1 g either way, shown outward.
-  assert.match((await texts(page.locator('.plate')))[0], /Nitrate going in: 342 – 442 ppm/);
+  assert.match((await texts(page.locator('.answered')))[0], /Nitrate going in: 342 – 442 ppm/);
   assert.deepEqual(await violations(page), []);
   await page.getByLabel('How much of the second').fill('0.8');
   assert.match((await texts(page.locator('.verdict')))[0], /^Stop: over the limit/);

@@ -1,43 +1,41 @@
 // Labels and tags: every field is on the paper, no word is cut off, and each square is read by another decoder.
 import assert from 'node:assert/strict';
-import { execFileSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, readdirSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import jsqr from 'jsqr';
 import { PNG } from 'pngjs';
 import { phone, scan } from '../harness.mjs';
-import { begin, goTo, startDemo, texts } from './steps.mjs';
-
-/** Pages of the print, with their sizes in mm, and the words on it in all. */
-async function printed(page, name, layout) {
-  const pdf = await page.pdf({ preferCSSPageSize: true });
-  const file = join(mkdtempSync(join(process.env.KEEP_PRINTS ?? tmpdir(), 'labels-')), `${name}.pdf`);
-  writeFileSync(file, pdf);
-  const pages = pdf.toString('latin1').match(/\/MediaBox\s*\[[^\]]*\]/g);
-  const sizes = pages.map((box) =>
-    box
-      .match(/[\d.]+/g)
-      .slice(2)
-      .map((pt) => Math.round((pt / 72) * 25.4)),
-  );
-  const words = execFileSync('pdftotext', ['-layout', file, '-'], { encoding: 'utf8' }).replace(/\s+/g, ' ');
-  return { sizes, words, squares: squaresOn(file, layout) };
-}
+import { read } from '../paper.mjs';
+import { finished, putLabels } from './finished.mjs';
+import { begin, goTo, setting, startDemo, texts } from './steps.mjs';
 
 const DPI = 200;
 
+/** Pages of the print, with their sizes in mm, the words on it in all, and what the squares say. */
+async function printed(page, name, layout) {
+  const pdf = await page.pdf({ preferCSSPageSize: true });
+  if (process.env.KEEP_PRINTS) writeFileSync(join(process.env.KEEP_PRINTS, `${name}.pdf`), pdf);
+  const pages = await read(pdf, DPI);
+  const words = pages
+    .map((each) => each.words)
+    .join(' ')
+    .replace(/\s+/g, ' ');
+  return {
+    sizes: pages.map(({ size }) => size),
+    words,
+    squares: squaresOn(
+      pages.map(({ picture }) => picture),
+      layout,
+    ),
+  };
+}
+
 /** What the square on each of five labels says on the rendered pages, read by a decoder that is not ours. */
-function squaresOn(pdf, { margin, across, high, rows }) {
-  const folder = mkdtempSync(join(tmpdir(), 'pages-'));
-  execFileSync('pdftoppm', ['-r', String(DPI), '-png', pdf, join(folder, 'p')]);
-  const pages = readdirSync(folder)
-    .sort()
-    .map((name) => PNG.sync.read(readFileSync(join(folder, name))));
+function squaresOn(pictures, { margin, across, high, rows }) {
   return Array.from({ length: 5 }, (_, at) => {
     const [row, column] = [Math.floor(at / across) % rows, at % across];
-    const page = pages[Math.floor(at / (across * rows))];
+    const page = pictures[Math.floor(at / (across * rows))];
     // The decoder looks for one square, so it is shown one label at a time.
     const left = margin + column * (WIDE + GAP);
     const box = [left, margin + row * (high + GAP), left + WIDE, margin + row * (high + GAP) + high];
@@ -63,6 +61,13 @@ async function onLabels(t) {
   await goTo(page, `#/batch/${id}/pack`);
   await page.getByRole('link', { name: /Labels and tags/ }).tap();
   await page.locator('.lbl').first().waitFor();
+  return page;
+}
+
+/** The same of a batch that is done: cooked, chilled, packed. */
+async function onFinished(t, how) {
+  const page = await begin(t, phone);
+  await putLabels(page, finished(how));
   return page;
 }
 
@@ -93,7 +98,8 @@ for (const [paper, kind] of [
   ['Gift tag', 'gift'],
 ]) {
   test(`${paper}: on three stocks, whole, and every square is read`, async (t) => {
-    const page = await onLabels(t);
+    // A tag to give is there when it may be given.
+    const page = kind === 'gift' ? await onFinished(t) : await onLabels(t);
     await choose(page, paper);
     await page.getByLabel('How many').fill('5');
     await page.locator('.lbl').nth(4).waitFor();
@@ -141,14 +147,68 @@ test('weights go onto the packs in order, what is left out gets a line, and a wr
 });
 
 test('a gift of birds has a line to sign under US rules, and under another law none', async (t) => {
-  const page = await onLabels(t);
+  const page = await onFinished(t);
   await choose(page, 'Gift tag');
   assert.match(await page.locator('.lbl').innerText(), /signature/);
   assert.match(await page.locator('.cautions').innerText(), /Check your state/);
-  await goTo(page, '#/keep');
-  await page.getByLabel('Canada', { exact: true }).check();
+  await setting(page, 'Canada');
   await page.goBack();
   await choose(page, 'Gift tag');
   assert.doesNotMatch(await page.locator('.lbl').innerText(), /signature/);
   assert.match(await page.locator('.cautions').innerText(), /Check your law/);
 });
+
+/** What forbids it: readings of each class, and what the label then says. */
+const BARRED = {
+  'taken out at 60 °C and chilled': [
+    [
+      [0, 3],
+      [30, 22],
+      [60, 45],
+      [121, 60],
+      [140, 52],
+      [210, 19],
+      [300, 9],
+      [420, 3],
+    ],
+    /DO NOT EAT\./,
+  ],
+  'hot enough, and six hours from 45 to 20 °C': [
+    [
+      [0, 3],
+      [30, 22],
+      [60, 45],
+      [90, 62],
+      [120, 76],
+      [150, 45],
+      [330, 30],
+      [450, 20],
+    ],
+    /DO NOT EAT\./,
+  ],
+};
+
+for (const [what, [course, says]] of Object.entries(BARRED)) {
+  test(`${what}: no date, no "cooked" and no gift tag on any stock, and what forbids it stands there whole`, async (t) => {
+    const page = await onFinished(t, { course });
+    await choose(page, 'Gift tag');
+    await page.locator('.lbl').first().waitFor({ state: 'detached' });
+    assert.equal(await page.locator('.lbl').count(), 0, 'a gift tag of what is barred');
+    await choose(page, 'Finished packs');
+    await page.getByLabel('How many').fill('5');
+    await page.locator('.lbl').nth(4).waitFor();
+    for (const [stock, size, across] of STOCKS) {
+      await choose(page, stock);
+      assert.equal(await page.locator('.lbl').count(), 5);
+      await page.emulateMedia({ media: 'print' });
+      assert.equal(await clipped(page), 0, stock);
+      const { height } = await page.locator('.lbl').first().boundingBox();
+      const name = `barred-${what.slice(0, 5).trim()}-${stock.slice(0, 4).trim()}`;
+      const { sizes, words } = await printed(page, name, laidOut(size, across, height));
+      await page.emulateMedia({ media: null });
+      assert.deepEqual(sizes[0], size);
+      assert.equal(words.match(new RegExp(says, 'g'))?.length, 5, `${stock}: ${words}`);
+      assert.doesNotMatch(words, /Use by|Best before|Cooked: to/i, stock);
+    }
+  });
+}

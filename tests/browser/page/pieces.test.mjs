@@ -1,7 +1,7 @@
 // What is typed in: wrong, readable two ways, in other units, and taken back.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { addPieces, begin, goTo, kept, setting, startBatch, startDemo, texts, weighOut } from './steps.mjs';
+import { addPieces, begin, goTo, kept, openWhy, setting, startBatch, startDemo, texts, weighOut } from './steps.mjs';
 
 test('what does not read is said on top and at the field in the same words, and nothing is stored', async (t) => {
   const page = await begin(t);
@@ -62,7 +62,8 @@ test('without a weight there is a range with its source, and nothing can be tick
   await addPieces(page, { cut: 'Mallard breast', count: '16' });
   const [row] = await texts(page.locator('.tbl tbody tr'));
   assert.match(row, /\d+ – \d+ g not weighed yet/);
-  assert.match(row, /memory/);
+  await openWhy(page);
+  assert.match((await texts(page.locator('.why .src')))[0], /^Mallard breast: .*memory/);
   await weighOut(page, batch);
   await page.getByText('Not all is weighed').waitFor();
   assert.equal(await page.locator('[data-tick]:enabled').count(), 0);

@@ -15,8 +15,8 @@ test('all that is begun has a latest start, no task falls into the night, and on
   const page = await begin(t);
   await startBatch(page, /Saltmarsh duck breasts/);
   await startBatch(page, /Marsh hare/);
-  await goTo(page, '#/today');
-  await page.getByRole('link', { name: /^Plan back/ }).tap();
+  await goTo(page, '#/more');
+  await page.getByRole('link', { name: /^Ready by a day/ }).tap();
   await page.getByLabel('Ready by').fill(await dateIn(page, 8));
   await page.getByText('It can be ready', { exact: true }).waitFor();
   assert.match((await texts(page.locator('.verdict.ok p')))[0], /^Begin by .* at the latest\.$/);

@@ -9,13 +9,45 @@ export async function begin(t, { at = '', ...options } = {}) {
   return visit(context, address + at);
 }
 
+/** Waits until all that was done is stored and drawn: what a box shows before may still have to reach the store. */
+export async function settled(page) {
+  await page.locator('html:not([data-saving])').waitFor({ state: 'attached' });
+}
+
+/** Presses the light on until it is the one that is wanted. */
+export async function light(page, name) {
+  const button = page.getByRole('button', { name: /^Screen light/ });
+  for (let n = 0; (await button.innerText()).trim() !== name; n += 1) {
+    assert.ok(n < 3, `no light of the name ${name}`);
+    await button.click();
+  }
+}
+
 export async function goTo(page, hash) {
-  await page.evaluate((to) => (location.hash = to), hash);
-  await page.locator('main h1').first().waitFor();
+  await settled(page);
+  await page.evaluate(
+    (to) =>
+      new Promise((done) => {
+        if (location.hash === to) return done();
+        // The page's own listener came first, so the screen is drawn by then.
+        addEventListener('hashchange', () => done(), { once: true });
+        location.hash = to;
+      }),
+    hash,
+  );
+  await page.locator('h1').first().waitFor();
+}
+
+/** To one of the four places, by its own word. */
+export async function place(page, word) {
+  await settled(page);
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: word, exact: true }).click();
+  await page.locator(`.places [aria-current]`, { hasText: word }).waitFor();
 }
 
 export async function startDemo(page) {
-  await page.getByRole('button', { name: 'Try the demo batch' }).click();
+  await goTo(page, '#/more');
+  await page.getByRole('button', { name: 'Try it with sample meat' }).click();
   await page.getByRole('heading', { name: 'Pieces', exact: true }).waitFor();
   return /batch\/([^/]+)/.exec(page.url())[1];
 }
@@ -41,10 +73,21 @@ export async function weighOut(page, batch) {
   await page.locator('.tally').first().waitFor();
 }
 
-/** Ticks a line of the weigh-out, and waits until it is stored: only then has it its time. */
+/** Opens what is folded under the answer. */
+export async function openWhy(page) {
+  await page.getByText('Why / Source', { exact: true }).click();
+}
+
+/** A second tap at one place so soon counts as a slip of the hand: lines move up under it once one is ticked. */
+const TWICE_MS = 600;
+let tapped = 0;
+
+/** Ticks a line, and waits until it is stored: only then has it its time. */
 export async function tick(page, of) {
+  await page.waitForTimeout(Math.max(0, tapped + TWICE_MS - Date.now()));
   const box = page.locator(`[data-tick="${of}"]`);
   await box.check();
+  tapped = Date.now();
   await page.locator('.line', { has: box }).locator('.stamp').waitFor();
 }
 
@@ -59,19 +102,40 @@ export async function putIn(page, amount, measure) {
   await page.getByRole('button', { name: 'Judge what went in' }).click();
 }
 
+/** What was logged over the fire and in the chill. */
+export const readingRows = (page) => page.locator('table:has(caption:text("Every reading")) tbody tr');
+
+/** Types a reading of one piece on the pad, and logs it. */
+export async function logReading(page, piece, digits) {
+  const rows = readingRows(page);
+  const before = await rows.count();
+  await page.locator('.probe label').filter({ hasText: piece }).tap();
+  for (const key of digits) {
+    await page
+      .locator('#pad-keys')
+      .getByRole('button', { name: key === '.' ? 'Decimal point' : key, exact: true })
+      .tap();
+  }
+  await page.getByRole('button', { name: `Log ${digits} °C` }).tap();
+  await rows.nth(before).waitFor({ state: 'attached' });
+}
+
 export const setting = async (page, name) => {
   await goTo(page, '#/keep');
   await page.getByLabel(name, { exact: true }).check();
+  await settled(page);
 };
 
 /** Text of all that matches, spaces made plain; waits until something does. */
 export async function texts(locator) {
+  await settled(locator.page());
   await locator.first().waitFor();
   return (await locator.allInnerTexts()).map((text) => text.replace(/\s+/g, ' ').trim());
 }
 
-/** What is kept under keys of this beginning. */
-export function kept(page, prefix) {
+/** What is kept under keys of this beginning, once all that was done is stored. */
+export async function kept(page, prefix) {
+  await settled(page);
   return page.evaluate(
     (from) =>
       new Promise((done) => {

@@ -4,7 +4,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { host, open, phone, scan, storedForOffline, visit } from '../harness.mjs';
-import { kept, texts } from './steps.mjs';
+import { kept, logReading, settled, texts } from './steps.mjs';
 
 /** With `KEEP_SHOTS` set, every station is kept there as a picture to look at. */
 async function look(page, name) {
@@ -16,19 +16,22 @@ const heading = (page, name) => page.getByRole('heading', { name, exact: true })
 const button = (page, name) => page.getByRole('button', { name });
 const at = (page, time) => page.clock.setFixedTime(new Date(time));
 
-/** Back to Today by the arrow at the head, from wherever that leads over. */
+/** Back to Batches: out of the labels to the batch and out of that by its tag, then by the place. */
 async function toToday(page) {
-  while (!(await page.title()).startsWith('Today')) {
-    const before = page.url();
-    await page.locator('header a').first().tap();
-    await page.waitForFunction((url) => location.href !== url, before);
+  const back = page.locator('header a').first();
+  while ((await page.locator('.places').count()) === 0) {
+    const way = await back.getAttribute('href');
+    await back.tap();
+    await page.waitForFunction((way) => document.querySelector('header a')?.getAttribute('href') !== way, way);
   }
-  await page.locator('.doors').first().waitFor();
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Batches' }).tap();
+  await page.locator('.places [aria-current]', { hasText: 'Batches' }).waitFor();
 }
 
-async function door(page, name) {
+async function door(page, name, place = 'More') {
   await toToday(page);
-  await page.getByRole('link', { name }).tap();
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place }).tap();
+  await page.locator('main').getByRole('link', { name }).tap();
   await page.locator('main h1').first().waitFor();
 }
 
@@ -56,14 +59,14 @@ async function toPlan(page, what, hunters, each, recipe) {
 async function weighed(page, classes) {
   for (const [name, weight, thickness] of classes) {
     await button(page, `Weigh the ${name}`).tap();
-    await heading(page, 'Change this size class');
+    await heading(page, 'Change this size');
     await page.getByLabel('Weight of all of them').fill(weight);
     await page.getByLabel('Thickest part').fill(thickness);
     await button(page, 'Save the change').tap();
     await page.getByRole('row', { name: new RegExp(`${name}.*${thickness} mm thick`, 's') }).waitFor();
   }
-  await page.getByRole('link', { name: 'Go to weigh-out' }).tap();
-  await heading(page, 'Weigh-out');
+  await page.getByRole('link', { name: 'Go to Weigh' }).tap();
+  await heading(page, 'Weigh');
 }
 
 /** Ticks what is to be ticked in sight, one after the other; what is early is meant so. */
@@ -99,7 +102,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   const wide = () => page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
 
   // What is in the house.
-  await door(page, /^Stock/);
+  await door(page, /^Freezer and stock/, 'Batches');
   await page.getByText('Write down what came in').tap();
   await cameIn(page, 'Cure no. 1', 'How much', '20 g');
   await cameIn(page, 'Fine sea salt', 'How much', '1000 g');
@@ -107,7 +110,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await look(page, '01-stock');
 
   // The bag: three recipes.
-  await door(page, /^Plan the bag/);
+  await door(page, /^Shopping list/);
   await toPlan(page, 'Mallard breast (from memory)', '3', '4', 'Saltmarsh duck breasts');
   await toPlan(page, 'Teal breast, green-winged (from memory)', '3', '2', 'Saltmarsh duck breasts');
   await toPlan(page, 'Wild boar belly (from memory)', '1', '1', 'Wild boar belly, smoked');
@@ -185,9 +188,9 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await at(page, '2026-11-15T08:30');
   await door(page, /^Something went wrong/);
   await page.getByRole('link', { name: /^It froze/ }).tap();
-  await page.getByLabel('In the cure').tap();
-  await page.getByLabel('Hard all through').tap();
-  await page.getByText('The clock stands still', { exact: true }).waitFor();
+  await button(page, 'In the cure').tap();
+  await page.getByText('Go on with care', { exact: true }).waitFor();
+  await page.waitForTimeout(600);
   await button(page, /Wild boar belly, smoked/).tap();
   await page.getByRole('link', { name: /Wild boar belly, smoked/ }).waitFor();
   await look(page, '08-card-froze');
@@ -199,13 +202,8 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await page.locator('.readings li').first().waitFor();
   await look(page, '09-frozen-logged');
 
-  // The ducks go their way; every step is ticked at its hour.
-  for (const [time, stage] of [
-    ['2026-11-16T05:30', 'Cure'],
-    ['2026-11-17T12:00', 'Fire'],
-    ['2026-11-17T21:00', 'Pack'],
-  ]) {
-    await at(page, time);
+  // The ducks go their way: the refrigerator is read in the morning and before they come out.
+  const ducks = async (stage) => {
     await toToday(page);
     await page
       .getByRole('link', { name: /Saltmarsh duck breasts/ })
@@ -213,9 +211,69 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
       .tap();
     await page.getByRole('navigation', { name: 'Stages of this batch' }).getByRole('link', { name: stage }).tap();
     await heading(page, stage);
-    await tickAll(page);
-    await look(page, `10-${stage.toLowerCase()}`);
+  };
+  for (const time of ['2026-11-15T09:00', '2026-11-16T05:30']) {
+    await at(page, time);
+    await ducks('Cure');
+    const before = await page.locator('.readings li').count();
+    await page.getByLabel('What you saw').selectOption({ label: 'The thermometer reads' });
+    await page.getByLabel('Temperature').fill('3');
+    await button(page, 'Put it in the log').tap();
+    await page.locator('.readings li').nth(before).waitFor({ state: 'attached' });
   }
+  await tickAll(page);
+  await look(page, '10-cure');
+
+  // Each step is ticked when it begins.
+  const begins = async (time, step) => {
+    await at(page, time);
+    await ducks('Fire');
+    const box = page.locator(`[data-tick="step:${step}"]`);
+    await box.tap();
+    const sure = button(page, 'Yes, now');
+    if (await sure.count()) await sure.tap();
+    await page.locator('.line', { has: box }).locator('.stamp').waitFor();
+  };
+  // A day uncovered, then over the fire: every size is read until it is hot all through, and comes out.
+  await begins('2026-11-16T06:00', 2);
+  await begins('2026-11-17T08:00', 3);
+  await page.locator('summary', { hasText: 'Before the fire' }).tap();
+  await page.locator('label', { hasText: 'Fan' }).tap();
+  await page.locator('label', { hasText: 'Nobody at risk' }).tap();
+  await settled(page);
+  const sizes = ['Mallard breast', 'Teal breast'];
+  const readAll = async (course) => {
+    for (const [time, celsius] of course) {
+      await at(page, `2026-11-17T${time}`);
+      for (const size of sizes) await logReading(page, size, celsius);
+    }
+  };
+  await readAll([
+    ['08:00', '3'],
+    ['08:30', '22'],
+    ['09:00', '45'],
+    ['09:30', '62'],
+  ]);
+  await begins('2026-11-17T09:40', 4);
+  await readAll([['10:00', '76']]);
+  for (const size of sizes) {
+    await button(page, new RegExp(`^Is out ?: ${size}`)).tap();
+    await button(page, new RegExp(`^Not out ?: ${size}`)).waitFor();
+  }
+  await look(page, '10-fire');
+
+  // Down to 21 °C within two hours and to 4 °C in four more, and then into the packs.
+  await ducks('Pack');
+  await readAll([
+    ['10:20', '66'],
+    ['11:30', '19'],
+    ['13:00', '9'],
+    ['15:00', '3'],
+  ]);
+  await at(page, '2026-11-17T21:00');
+  await ducks('Pack');
+  await tickAll(page);
+  await look(page, '10-pack');
 
   // From the last tick to the labels, to the list of the freezer, to the gift.
   await page.getByRole('link', { name: 'Label the packs and put them on the list' }).tap();
@@ -244,7 +302,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   );
   await button(page, 'It was given to The neighbour: write it down').tap();
   await page.getByText('Written down: The neighbour has it.').waitFor();
-  await door(page, /^Stock/);
+  await door(page, /^Freezer and stock/, 'Batches');
   assert.equal(await page.locator('section').filter({ hasText: 'Freezer and larder' }).locator('li').count(), 3);
   await button(page, /^Given away/)
     .first()
@@ -279,7 +337,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await at(page, '2027-11-13T16:00');
   await page.reload();
   await page.locator('html[data-ready]').waitFor({ state: 'attached' });
-  await door(page, /^Plan the bag/);
+  await door(page, /^Shopping list/);
   await toPlan(page, 'Mallard breast (from memory)', '2', '4', 'Saltmarsh duck breasts');
   const [row] = await texts(page.locator('.plate .rows').first().locator('> li'));
   // 2640 g of 24 breasts: 110 g each, so 16 of them 1760 g.
@@ -294,7 +352,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await look(page, '16-next-year-pieces');
 
   // And the year before lies in the book with its weights.
-  await door(page, /^All batches/);
+  await door(page, /^All batches/, 'Batches');
   await page
     .getByLabel('Year')
     .selectOption({ label: /2026/ })

@@ -2,11 +2,25 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { usable } from '../harness.mjs';
-import { addPieces, begin, kept, putIn, setting, startBatch, startDemo, texts, weighOut } from './steps.mjs';
+import { addPieces, begin, kept, openWhy, putIn, setting, startBatch, startDemo, texts, weighOut } from './steps.mjs';
 
 const add = (page) => texts(page.locator('.line .add'));
-const reads = (page) => texts(page.locator('.line .window'));
-const verdict = (page) => page.locator('.verdict').last();
+const dose = (page) => page.locator('.dose-line');
+
+/** What stands at the scale: the line in hand, what to add, what the scale shows then. */
+const inHand = async (page) => {
+  const [name] = await texts(page.locator('.answer .what'));
+  const [add] = await texts(page.locator('.answer .add'));
+  const [reads] = await texts(page.locator('.answer .window'));
+  return [name, add, reads];
+};
+
+/** Presses the action at the thumb, and waits until it is another. */
+async function press(page, grams) {
+  const button = page.locator('.pin').getByRole('button', { name: `${grams} g is in the bowl`, exact: true });
+  await button.click();
+  await button.waitFor({ state: 'detached' });
+}
 
 test('16 pieces of 1480 g: 3.5 g of cure, the running totals in order, the dose in range', async (t) => {
   const page = await begin(t);
@@ -16,18 +30,30 @@ test('16 pieces of 1480 g: 3.5 g of cure, the running totals in order, the dose 
 
   await weighOut(page, batch);
   assert.deepEqual(await add(page), ['3.5g', '29.3g', '11.8g', '5.9g', '3.0g']);
-  assert.deepEqual(await reads(page), ['3.5g', '32.8g', '44.6g', '50.5g', '53.5g']);
   assert.match(await page.locator('.sumline').innerText(), /53\.5\s*g/);
-  assert.match(await verdict(page).innerText(), /In range/);
+  assert.match((await texts(dose(page)))[0], /^In range 145–150 ppm, limit 200\.$/);
+  await openWhy(page);
   assert.match(await page.locator('.strip-ppm .ends').textContent(), /145 – 150/);
+  // One line in hand after the other, with what the scale shows after each.
+  for (const [name, grams, reads] of [
+    ['Cure, 6.25 % nitrite', '3.5', '3.5'],
+    ['Fine sea salt', '29.3', '32.8'],
+    ['Brown sugar', '11.8', '44.6'],
+    ['Black pepper, crushed', '5.9', '50.5'],
+    ['Juniper berries, crushed', '3.0', '53.5'],
+  ]) {
+    assert.deepEqual(await inHand(page), [name, `${grams}g`, `${reads}g`]);
+    await press(page, grams);
+  }
+  assert.match((await texts(page.locator('.answer .what')))[0], /^Rub all of it in, 16 pieces$/);
 });
 
 test('ticks are stamped, kept over a reload, undone at a touch, and later only after a question', async (t) => {
   const page = await begin(t);
   const batch = await startDemo(page);
   await weighOut(page, batch);
-  await page.getByRole('button', { name: 'Tick: 3.5 g is in the bowl' }).click();
-  await page.getByRole('button', { name: 'Tick: 29.3 g is in the bowl' }).click();
+  await press(page, '3.5');
+  await press(page, '29.3');
   await page.locator('[data-tick="line:1"]').check();
   await page.locator('.stamp').nth(2).waitFor();
 
@@ -82,13 +108,13 @@ test('one tablespoon put in: over, with the range, the next step, and held until
   await page.reload();
   await usable(page);
   await stop.waitFor();
-  await page.getByRole('link', { name: 'Today' }).click();
+  await page.getByRole('link', { name: /^Batches, from batch/ }).click();
   await page.locator('.alarm').click();
   await stop.waitFor();
 
   await page.getByText('Change what was put in').last().click();
   await page.getByRole('button', { name: 'It was the weigh-out after all' }).click();
-  await page.locator('.verdict.ok').waitFor();
+  await dose(page).getByText('In range').waitFor();
 });
 
 test('on a 1 g scale the list says that it is too coarse, and a premix brings the dose back in range', async (t) => {
@@ -97,10 +123,13 @@ test('on a 1 g scale the list says that it is too coarse, and a premix brings th
   await setting(page, '1 g');
   await weighOut(page, batch);
   assert.match(await page.locator('.verdict.care').first().innerText(), /Scale too coarse/);
-  await page.getByRole('button', { name: /^Work with a premix/ }).click();
-  await page.getByRole('heading', { name: /First make the premix/ }).waitFor();
+  await page
+    .locator('.pin')
+    .getByRole('button', { name: /^Use a 1-in-10 mix: \d+–\d+ ppm$/ })
+    .click();
+  await page.getByRole('heading', { name: 'First make the 1-in-10 mix' }).waitFor();
   assert.match((await texts(page.locator('.line .nm').first()))[0], /^Premix, 1 part cure in 10/);
-  assert.match(await verdict(page).innerText(), /In range/);
+  assert.match((await texts(dose(page)))[0], /^In range/);
 });
 
 test('a brine has its water in a vessel of its own, and the dose counts meat and brine', async (t) => {
@@ -110,25 +139,35 @@ test('a brine has its water in a vessel of its own, and the dose counts meat and
   await weighOut(page, batch);
   await page.getByRole('heading', { name: 'In a vessel of its own' }).waitFor();
   assert.match((await texts(page.locator('.tally').nth(1)))[0], /Water.*1332/);
-  assert.match(await page.locator('figcaption').innerText(), /brine/);
+  await openWhy(page);
+  assert.match((await texts(page.locator('.why .src')))[0], /brine/);
 });
 
-test('the tick button keeps the place on the page and hands the keyboard to the next line', async (t) => {
+test('the action keeps the keyboard and the place on the page, and names the next line', async (t) => {
   const page = await begin(t);
   await weighOut(page, await startDemo(page));
-  for (const grams of ['3.5', '29.3', '11.8', '5.9']) {
-    const button = page.getByRole('button', { name: `Tick: ${grams} g is in the bowl` });
-    await button.scrollIntoViewIfNeeded();
+  const next = ['29.3', '11.8', '5.9', '3.0'];
+  for (const [at, grams] of ['3.5', '29.3', '11.8', '5.9'].entries()) {
     const from = await page.evaluate(() => scrollY);
-    await button.click();
-    await button.waitFor({ state: 'detached' });
-    const held = await page.evaluate(() => ({
-      at: scrollY,
-      next: document.activeElement.closest('.line.now') !== null,
-    }));
-    assert.ok(held.next, `after ${grams} g the focus is on the line in hand`);
+    await press(page, grams);
+    const held = await page.evaluate(() => ({ at: scrollY, focus: document.activeElement.textContent.trim() }));
+    assert.equal(held.focus, `${next[at]} g is in the bowl`, `after ${grams} g the focus is on the action of the next`);
     assert.ok(Math.abs(held.at - from) < 400, `after ${grams} g the page moved from ${from} to ${held.at}`);
   }
+});
+
+test('ticked out of turn: what is done stands first with its time, and Undo in the row of the last', async (t) => {
+  const page = await begin(t);
+  await weighOut(page, await startDemo(page));
+  const rows = () => texts(page.locator('.tally').first().locator('.line'));
+  await page.locator('[data-tick="line:1"]').check();
+  await page.getByRole('button', { name: 'Undo: Brown sugar' }).waitFor();
+  assert.match((await rows())[0], /^Brown sugar \w+ \d\d:\d\d 11\.8g Undo$/);
+  assert.equal((await inHand(page))[0], 'Cure, 6.25 % nitrite');
+  await press(page, '3.5');
+  const [first, second] = await rows();
+  assert.match(first, /^Cure, 6\.25 % nitrite \w+ \d\d:\d\d 3\.5g Undo$/);
+  assert.match(second, /^Brown sugar \w+ \d\d:\d\d 11\.8g$/);
 });
 
 test('a nought too many is doubted on the board', async (t) => {

@@ -9,7 +9,7 @@ const recipes = async (page) => (await kept(page, 'recipe/')).map(({ data }) => 
 test('a new recipe is written: a cure, a line from the pantry, a step moved; each change stored as it is made', async (t) => {
   const page = await begin(t);
   await goTo(page, '#/recipes');
-  await page.getByRole('button', { name: 'Write a new one' }).click();
+  await page.getByRole('button', { name: 'Write a new recipe' }).click();
   await page.getByLabel('Name').fill('Snipe, cold board');
   // The tag follows the name once that is stored; until the writer gives another.
   await page.getByLabel('Tag').focus();
