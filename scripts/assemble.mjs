@@ -1,10 +1,12 @@
-// Puts the page together from web/ and target/glue/: dist/ for a host, and dist/cure-reckoner.html, one file.
+// Puts the page together from web/ and target/glue/: dist/ for a host, and dist/cure-reckoner.html, one file. Beside each
+// of their files lies the same packed, for hosts that send that.
 import { createHash } from 'node:crypto';
 import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { embedCore } from './embed-core.mjs';
+import { packAll } from './packed.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const web = join(root, 'web');
@@ -22,6 +24,9 @@ const RULES = {
   'worker-src': "'self'",
   'base-uri': "'none'",
   'form-action': "'none'",
+  // Text becomes markup or the address of code by these two alone: templates, and the address of the worker.
+  'require-trusted-types-for': "'script'",
+  'trusted-types': 'lit-html cure-reckoner',
 };
 
 // The tags of web/index.html that the build replaces.
@@ -49,6 +54,7 @@ await rm(dist, { recursive: true, force: true });
 await mkdir(dist);
 await writeHosted();
 await writeSingle();
+await packAll(dist);
 
 async function writeHosted() {
   const [app, wasm] = await bundle('app/main.js', { as: 'app', format: 'esm', hosted: true });
@@ -74,11 +80,16 @@ async function writeHosted() {
 
   const kept = [...files.map(({ name }) => name), 'manifest.webmanifest', 'icons/icon.svg'];
   const digest = createHash('sha256').update(await readFile(join(web, 'sw.js')));
-  for (const name of ['index.html', ...kept]) digest.update(name).update(await readFile(join(dist, name)));
+  const digests = {};
+  for (const name of ['index.html', ...kept]) {
+    const bytes = await readFile(join(dist, name));
+    digest.update(name).update(bytes);
+    digests[name === 'index.html' ? './' : name] = createHash('sha256').update(bytes).digest('hex');
+  }
   const [worker] = await bundle('sw.js', {
     define: {
       VERSION: JSON.stringify(digest.digest('hex').slice(0, 16)),
-      FILES: JSON.stringify(['./', ...kept]),
+      FILES: JSON.stringify(digests),
     },
   });
   await writeFile(join(dist, 'sw.js'), worker.bytes);

@@ -3,6 +3,7 @@ import { createServer } from 'node:http';
 import { readFile } from 'node:fs/promises';
 import { extname, join, resolve, sep } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { WAYS } from './packed.mjs';
 
 const TYPES = {
   '.css': 'text/css; charset=utf-8',
@@ -23,8 +24,17 @@ export function serve(folder, port = 0) {
       const { pathname } = new URL(request.url, 'http://localhost');
       const file = resolve(join(root, decodeURIComponent(pathname.replace(/\/$/, '/index.html'))));
       if (!file.startsWith(root + sep)) throw new Error('outside the folder');
-      const body = await readFile(file);
-      response.writeHead(200, { 'content-type': TYPES[extname(file)] ?? 'application/octet-stream' }).end(body);
+      const { body, coding } = await found(file, request.headers['accept-encoding']);
+      response
+        .writeHead(200, {
+          'content-type': TYPES[extname(file)] ?? 'application/octet-stream',
+          vary: 'accept-encoding',
+          ...(coding && { 'content-encoding': coding }),
+          // What a page cannot say of itself: nobody may show it inside another.
+          'content-security-policy': "frame-ancestors 'none'",
+          'x-frame-options': 'DENY',
+        })
+        .end(body);
     } catch {
       response.writeHead(404, { 'content-type': 'text/plain' }).end('Not found');
     }
@@ -32,6 +42,16 @@ export function serve(folder, port = 0) {
   return new Promise((done, failed) => {
     server.once('error', failed).listen(port, 'localhost', () => done(server));
   });
+}
+
+/** The file packed as the browser takes it, where it lies packed beside itself. */
+async function found(file, accepted = '') {
+  const takes = accepted.split(',').map((each) => each.trim().replace(/;q=(1|0?\.\d*[1-9]\d*).*/, ''));
+  for (const { coding, ending } of WAYS.filter((way) => takes.includes(way.coding))) {
+    const body = await readFile(file + ending).catch(() => null);
+    if (body) return { body, coding };
+  }
+  return { body: await readFile(file) };
 }
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
