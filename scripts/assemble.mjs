@@ -5,6 +5,7 @@ import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { deflateRawSync } from 'node:zlib';
 import { embedCore } from './embed-core.mjs';
 import { packAll } from './packed.mjs';
 
@@ -100,14 +101,17 @@ async function writeSingle() {
   const [theme] = await bundle('app/theme-first.js');
   const [style] = await bundle('style/main.css');
   const icon = await readFile(join(web, 'icons/icon.svg'), 'base64');
-  const [main, first] = [app, theme].map(({ text }) => sealed(text, 'script'));
+  const [unpack] = await bundle('app/unpack.js');
+  const [first, start] = [theme, unpack].map(({ text }) => sealed(text, 'script'));
   const look = sealed(style.text, 'style');
+  const main = app.text.trim();
+  const packed = deflateRawSync(main, { level: 9 }).toString('base64');
 
   const html = fill({
     charset:
       TAGS.charset +
       policy({
-        'script-src': `${digestOf(first)} ${digestOf(main)} 'wasm-unsafe-eval'`,
+        'script-src': `${[first, start, main].map(digestOf).join(' ')} 'wasm-unsafe-eval'`,
         'style-src': digestOf(look),
         'img-src': 'data:',
         'connect-src': "'none'",
@@ -118,9 +122,11 @@ async function writeSingle() {
     style: `<style>${look}</style>`,
     manifest: '',
     icon: `<link rel="icon" href="data:image/svg+xml;base64,${icon}">`,
-    main: `<script type="module">${main}</script>`,
+    main: '',
   });
-  await writeFile(join(dist, 'cure-reckoner.html'), html);
+  // Last, when the page that it starts in stands.
+  const scripts = `<script type="application/octet-stream" id="packed">${packed}</script><script>${start}</script>`;
+  await writeFile(join(dist, 'cure-reckoner.html'), html.replace('</body>', () => `${scripts}\n</body>`));
 }
 
 async function readPage() {

@@ -23,6 +23,7 @@ pub mod cure;
 pub mod door;
 pub mod dose;
 pub mod fire;
+mod order;
 pub mod pack;
 pub mod pantry;
 pub mod plan;

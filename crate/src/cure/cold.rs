@@ -4,6 +4,7 @@
 use super::fridge::{ROOM, STANDS, USUAL, WARMS, hours, moment};
 use super::laid::usual;
 use crate::batch::{Batch, FridgeReading, Seen, Thermometer};
+use crate::order::InOrder;
 use crate::recipe::Do;
 use rust_decimal::prelude::ToPrimitive;
 
@@ -75,7 +76,7 @@ pub fn cold(batch: &Batch, now: i64) -> Cold {
     };
     let until = hours(heated(batch).unwrap_or(now).min(now).saturating_sub(begun)).max(0.0);
     let mut log: Vec<&FridgeReading> = batch.fridge.iter().collect();
-    log.sort_by_key(|r| r.at);
+    log.order_by_key(|r| r.at);
     let steady = usual(&batch.recipe).and_then(|t| t.base().to_f64());
     let mut watch = Watch::new(steady.filter(|f| (STANDS..=WARM).contains(f)).unwrap_or(USUAL));
     for reading in &log {

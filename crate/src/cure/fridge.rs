@@ -1,6 +1,7 @@
 //! The refrigerator: time that counts. An hour counts as `D(T) / D(4 °C)`, below 34 °F as nothing.
 
 use crate::batch::{FridgeReading, Seen, Thermometer};
+use crate::order::InOrder;
 use crate::quantity::Temperature;
 use rust_decimal::prelude::ToPrimitive;
 
@@ -65,7 +66,7 @@ impl Fridge {
         // The clock goes by the refrigerator; what was read in the meat or in the room is no reading of it.
         let of_it = |r: &&FridgeReading| r.of == Thermometer::Fridge || r.what != Seen::Read;
         let mut sorted: Vec<&FridgeReading> = readings.iter().filter(of_it).collect();
-        sorted.sort_by_key(|r| r.at);
+        sorted.order_by_key(|r| r.at);
         let mut made = Self {
             stretches: Vec::with_capacity(sorted.len().saturating_add(1)),
             ahead: 0.0,

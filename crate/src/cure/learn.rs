@@ -7,6 +7,7 @@ use super::laid::{COLOUR, Laid, colour_share, ended, usual};
 use super::model::{AskCut, Cutting, Learnt};
 use super::say::percent;
 use crate::batch::{Batch, kind};
+use crate::order::InOrder;
 use crate::quantity::{Code, Problem};
 use crate::weigh::{Finding, Lies};
 use rust_decimal::prelude::ToPrimitive;
@@ -97,7 +98,7 @@ fn below(z: f64) -> f64 {
 /// What cuts have taught of each kind in a batch.
 pub(super) fn learnt(batch: &Batch, learned: &[Finding]) -> Vec<Learnt> {
     let mut kinds: Vec<&str> = batch.pieces.iter().map(kind).collect();
-    kinds.sort_unstable();
+    kinds.order_by(Ord::cmp);
     kinds.dedup();
     let one = |kind: &str| {
         let cuts = learned.iter().filter(|f| f.kind == kind).count();

@@ -7,6 +7,7 @@ use super::published::{Published, published};
 use super::show::{FirePoint, point};
 use super::smoker::{Known, habit, known};
 use crate::batch::{self, Batch};
+use crate::order::InOrder;
 use crate::quantity::Problem;
 use crate::record::{self, Log, in_question};
 use crate::standing::{self, Assurance, Packing, Standing};
@@ -141,6 +142,6 @@ fn order(classes: &[FireClass]) -> Vec<u32> {
         .zip(0..)
         .filter_map(|(class, place)| Some((likely(class)?, place)))
         .collect();
-    order.sort_unstable();
+    order.order_by(Ord::cmp);
     order.into_iter().map(|(_, place)| place).collect()
 }

@@ -1,6 +1,7 @@
 //! What is in it, in the order of weight as it went in, with its allergens.
 
 use crate::batch::{Batch, green};
+use crate::order::InOrder;
 use crate::pantry;
 use crate::quantity::Mass;
 use crate::recipe::{self, Allergens};
@@ -31,7 +32,7 @@ pub fn contents(batch: &Batch, sheet: &WeighSheet, meat: &str, settings: &Settin
     let weight = green(&batch.pieces).map(|g| g.grams.typical).unwrap_or_default();
     rows.push((weight, meat.to_owned()));
     rows.retain(|(grams, _)| *grams > Decimal::ZERO);
-    rows.sort_by_key(|(grams, _)| std::cmp::Reverse(*grams));
+    rows.order_by_key(|(grams, _)| std::cmp::Reverse(*grams));
     let names: Vec<String> = rows.into_iter().map(|(_, name)| name).collect();
     Contents {
         list: names.join(", "),

@@ -2,6 +2,7 @@
 
 use super::stock::{Kept, packs_of};
 use crate::batch::{Piece, green, name_of};
+use crate::order::InOrder;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Fraction, Length, Mass, Problem};
 use crate::weigh::Settings;
@@ -84,7 +85,7 @@ pub fn ledger(
                 *away = gap.unwrap_or(Decimal::ONE);
                 *away <= NEAR
             });
-            near.sort_by_key(|(_, _, away)| *away);
+            near.order_by_key(|(_, _, away)| *away);
             let Some((_, _, nearest)) = near.first() else {
                 continue;
             };
@@ -135,7 +136,7 @@ pub fn ledger(
         };
         rows.push((off, row));
     }
-    rows.sort_by_key(|(off, _)| *off);
+    rows.order_by_key(|(off, _)| *off);
     let share = per_cent(came, from, settings);
     Ok(Ledger {
         rows: rows.into_iter().map(|(_, row)| row).collect(),

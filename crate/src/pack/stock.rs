@@ -2,6 +2,7 @@
 //! first out; who got what.
 
 use crate::batch::{Batch, Tick};
+use crate::order::InOrder;
 use crate::pantry::{self, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Mass, Problem};
@@ -208,8 +209,8 @@ pub fn larder(
     let (mut gone, mut here): (Vec<PackRow>, Vec<PackRow>) =
         packs.into_iter().map(pack).partition(|p| p.gone.is_some());
     // What has no date is oldest for all anyone knows.
-    here.sort_by_key(|p| p.until);
-    gone.sort_by_key(|p| std::cmp::Reverse(p.gone));
+    here.order_by_key(|p| p.until);
+    gone.order_by_key(|p| std::cmp::Reverse(p.gone));
     let mut names: Vec<(&str, &str)> = Vec::new();
     for thing in &things {
         let named = named(&thing.stock.item, &thing.stock.name);

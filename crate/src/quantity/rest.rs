@@ -2,6 +2,7 @@
 //! the time zone.
 
 use super::{Code, Problem};
+use crate::order::InOrder;
 use serde::Deserialize;
 
 /// Milliseconds of an hour.
@@ -42,7 +43,7 @@ impl Awake {
             return Err(Problem::new(Code::TooLong, text).at("rests"));
         }
         let mut sorted: Vec<Rest> = rests.iter().filter(|r| r.from < r.to).copied().collect();
-        sorted.sort_unstable_by_key(|r| r.from);
+        sorted.order_by_key(|r| r.from);
         let mut merged: Vec<Rest> = Vec::with_capacity(sorted.len());
         for rest in sorted {
             match merged.last_mut().filter(|last| last.to >= rest.from) {

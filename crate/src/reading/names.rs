@@ -1,6 +1,7 @@
 //! Names of what goes in: the pantry's own, their other names, and the words that can mean several things.
 
 use super::words::{self, Sort};
+use crate::order::InOrder;
 use crate::pantry::{self, Group, Ingredient};
 use std::collections::HashSet;
 use std::sync::OnceLock;
@@ -86,7 +87,7 @@ impl Names {
             };
             list.extend(word.words.iter().map(|w| (plain(w), meaning.clone())));
         }
-        list.sort_by(|(a, _), (b, _)| a.first().cmp(&b.first()));
+        list.order_by(|(a, _), (b, _)| a.first().cmp(&b.first()));
         let sorts = [
             Sort::Number,
             Sort::Fraction,

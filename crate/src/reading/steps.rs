@@ -7,6 +7,7 @@ use super::amount::{Amount, range};
 use super::clause::{What, next_joint, scan};
 use super::names::Names;
 use super::words::{Sort, Word, front, of};
+use crate::order::InOrder;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Range, Span, System, Temperature, fixed, plain};
 use crate::recipe::{Do, MOST_NOTE, Step};
@@ -223,7 +224,7 @@ fn temperatures(text: &str, names: &Names, units: System) -> Vec<Warm> {
             }
         }
     }
-    list.sort_by_key(|t| t.start);
+    list.order_by_key(|t| t.start);
     list
 }
 

@@ -1,6 +1,7 @@
 //! The readings of a batch, sorted out by class and in order of time.
 
 use crate::batch::Batch;
+use crate::order::InOrder;
 use crate::quantity::Temperature;
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
@@ -55,7 +56,7 @@ impl Log {
                 .filter(|r| r.class == class)
                 .map(|r| (seconds(r.at.saturating_sub(origin)), fahrenheit(r.temperature)))
                 .collect();
-            points.sort_by(|a, b| a.0.total_cmp(&b.0));
+            points.order_by(|a, b| a.0.total_cmp(&b.0));
             let pulled = pulled.map_or(f64::INFINITY, |at| seconds(at.saturating_sub(origin)));
             // Pieces probed one after another are one reading: of the coldest over the fire, of the warmest in the chill.
             points.dedup_by(|next, kept| {
@@ -150,7 +151,7 @@ impl Read {
             .filter(|r| !r.struck && own(r.class) && r.at <= now.saturating_add(AHEAD))
             .map(|r| (log.at(r.at), fahrenheit(r.temperature)))
             .collect();
-        points.sort_by(|a, b| a.0.total_cmp(&b.0));
+        points.order_by(|a, b| a.0.total_cmp(&b.0));
         let pulled = log.pulled.get(place).copied().flatten();
         let pulled = pulled.map_or(f64::INFINITY, |at| log.at(at));
         let split = points.partition_point(|(at, _)| *at <= pulled);

@@ -10,6 +10,7 @@ use super::times::Timed;
 use crate::batch::{Batch, kinds};
 use crate::cure::{Stay, Until, stay};
 use crate::fire::pulls;
+use crate::order::InOrder;
 use crate::quantity::Awake;
 use crate::quantity::exact::Exact;
 use crate::recipe::{Basis, Do, Step};
@@ -236,7 +237,7 @@ impl Work<'_> {
                 }));
             }
             if let Some(sorted) = out.get_mut(from..) {
-                sorted.sort_by_key(|timed| timed.at);
+                sorted.order_by_key(|timed| timed.at);
             }
         }
         out.extend(self.chill(&spans, last_hot));

@@ -6,6 +6,7 @@ use super::model::{Job, NextList, State};
 use super::times::Timed;
 use crate::batch::{Batch, counted, green, kinds};
 use crate::dose::{cautions, heat_keys};
+use crate::order::InOrder;
 use crate::quantity::{Awake, Mass, Problem, Rest, Span, System};
 use crate::recipe::{Basis, Do, Recipe, Step, head, line};
 use crate::standing::{Assurance, Kind, Packing, Stage, Standing};
@@ -44,7 +45,7 @@ pub fn next(
         states.push(state);
     }
     // What is due now comes first, also where it has no clock yet.
-    jobs.sort_unstable_by_key(|j: &Job| (!j.now, j.due));
+    jobs.order_by_key(|j: &Job| (!j.now, j.due));
     Ok(NextList { jobs, batches: states })
 }
 

@@ -3,6 +3,7 @@
 use super::cook::{Cook, Piece, Smoker};
 use super::fit::{Point, SIZE, fit, leaning, nudged, spread};
 use super::habit::Habit;
+use crate::order::InOrder;
 use crate::transport::MOST;
 
 /// What is known before the fire.
@@ -127,7 +128,7 @@ fn line(points: &[(f64, f64)], at: f64) -> Option<f64> {
 fn ahead(readings: &Readings) -> Option<f64> {
     let mut last: Vec<f64> = readings.cabinet.iter().rev().take(5).map(|p| p.1).collect();
     let newest = last.first().copied();
-    last.sort_by(f64::total_cmp);
+    last.order_by(f64::total_cmp);
     let lately = warmer(last.get(last.len() / 2).copied(), newest);
     let young = readings
         .cabinet

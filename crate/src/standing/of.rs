@@ -9,6 +9,7 @@ use super::model::{Assurance, Clears, Doubt, Kind, Leave, Stage, Weight};
 use crate::batch::Batch;
 use crate::cure::{through, went_in};
 use crate::dose::{Outcome, Verdict};
+use crate::order::InOrder;
 use crate::quantity::{Problem, Temperature};
 use crate::recipe::{Do, Eaten};
 use crate::weigh::{self, Settings};
@@ -73,7 +74,7 @@ impl Standing {
             // What else was in doubt about it nobody has to mend any more.
             doubts = vec![thrown_out];
         }
-        doubts.sort_by_key(|d| std::cmp::Reverse(d.weight));
+        doubts.order_by_key(|d| std::cmp::Reverse(d.weight));
         Self {
             in_range,
             cure: holds_cure(batch),

@@ -5,6 +5,7 @@ use super::lines::on_scale;
 use super::model::WeighLine;
 use super::plan;
 use crate::batch::{Batch, Tick};
+use crate::order::InOrder;
 use crate::quantity::Mass;
 use crate::quantity::exact::Exact;
 use rust_decimal::Decimal;
@@ -13,7 +14,7 @@ use rust_decimal::Decimal;
 pub fn running(batch: &Batch, bowl: &mut [WeighLine], step: Decimal) -> Option<Decimal> {
     let mut went_in: Vec<&Tick> = batch.went_in().filter(|t| is_in_bowl(batch, t)).collect();
     // Two ticks of one moment stay in the order in which they were set.
-    went_in.sort_by_key(|t| t.at);
+    went_in.order_by_key(|t| t.at);
     let mut shows = Decimal::ZERO;
     for tick in went_in {
         shows = shows.plus(tick.weight.map(Mass::base)?)?;

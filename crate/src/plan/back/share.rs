@@ -1,6 +1,7 @@
 //! Several chains that share places: every plan of a few, one after the other in the best of a few orders for many.
 
 use super::exact::Search;
+use crate::order::InOrder;
 use crate::schedule::fit::{Chain, Taken, latest, turn};
 
 /// Up to so many chains every order is tried, and where that may not be the best, every plan.
@@ -126,15 +127,15 @@ fn orders(chains: &[Chain]) -> Vec<Vec<usize>> {
         }
     } else {
         let mut long = given;
-        long.sort_by_key(|i| std::cmp::Reverse(length(i)));
+        long.order_by_key(|i| std::cmp::Reverse(length(i)));
         all.push(long.clone());
         long.reverse();
         all.push(long);
     }
     for order in &mut all {
-        order.sort_by_key(waits);
+        order.order_by_key(waits);
     }
-    all.sort_unstable();
+    all.order_by(Ord::cmp);
     all.dedup();
     all
 }
