@@ -126,7 +126,10 @@ async function writeSingle() {
   });
   // Last, when the page that it starts in stands.
   const scripts = `<script type="application/octet-stream" id="packed">${packed}</script><script>${start}</script>`;
-  await writeFile(join(dist, 'cure-reckoner.html'), html.replace('</body>', () => `${scripts}\n</body>`));
+  await writeFile(
+    join(dist, 'cure-reckoner.html'),
+    html.replace('</body>', () => `${scripts}\n</body>`),
+  );
 }
 
 async function readPage() {

@@ -112,7 +112,7 @@ function named() {
 
 function sections() {
   const found = [];
-  for (let at = 8; at < core.length; ) {
+  for (let at = 8; at < core.length;) {
     const id = core[at];
     const [size, from] = leb(at + 1);
     const to = from + size;

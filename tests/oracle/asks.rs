@@ -196,8 +196,10 @@ pub fn check_dose(told: &Told) -> Option<Value> {
         Put::Told(how_much) => how_much,
         _ => return None,
     };
+    // It is told of one cut: of a belly the one with its rind on, whose limit is the lower.
+    let cut = told.classes.iter().find(|c| c.rind).unwrap_or(&told.classes[0]).cut;
     let mut ask = json!({
-        "method": told.method.key(), "green": grams(told.green()), "cut": told.classes[0].cut,
+        "method": told.method.key(), "green": grams(told.green()), "cut": cut,
         "put_in": put_in(how_much, agent), "settings": settings(told),
         "eaten": if told.hung { "hung_for_months" } else { "cooked" },
     });

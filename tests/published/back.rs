@@ -1,5 +1,6 @@
 //! Planning back, by recipes and hours worked out by hand.
 
+use crate::clock::{cured, leg};
 use cure_reckoner_tests::{batch, ok, problems, rub, settings, weighed_in};
 use serde_json::{Value, json};
 
@@ -256,7 +257,7 @@ fn a_held_batch_is_not_planned() {
         batch["says"]
             .as_str()
             .expect("a word")
-            .contains("until the dose is in order")
+            .contains("until the doubt at its head is settled")
     );
 }
 
@@ -329,4 +330,29 @@ fn many_batches_say_how_far_from_the_best_they_may_be() {
         plan(&six[..1], 400, &nights(18), [2, 1, 1], json!([]))["gap"],
         Value::Null
     );
+}
+
+#[test]
+fn what_lies_in_the_refrigerator_has_room_there() {
+    // Three cures run, though one was said to fit: each is planned, as long as its own clock has it.
+    let three: Vec<Value> = [("25 mm", 1), ("60 mm", 1), ("95 mm", 1)]
+        .iter()
+        .map(|(thick, _)| {
+            let mut batch = cured(json!([leg(thick, "3200 g")]), "240 h");
+            batch["ticks"] = json!([{"of": "rub", "at": NOW - HOUR}]);
+            weighed_in(batch, NOW - HOUR)
+        })
+        .collect();
+    let plan = plan(&three, 48, &[], [1, 1, 1], json!([]));
+    for (batch, one) in three.iter().zip(plan["batches"].as_array().unwrap()) {
+        let clock = ok(&json!({"cure_clock": {"batch": batch, "now": NOW, "settings": settings("0.1 g")}}));
+        let rinse = one["steps"]
+            .as_array()
+            .unwrap()
+            .iter()
+            .find(|s| s["head"] == "Rinse off the cure");
+        let rinse = rinse.unwrap_or_else(|| panic!("{}", one["says"]));
+        let late = rinse["at"].as_i64().unwrap() - clock["until"]["at"].as_i64().unwrap();
+        assert!((0..900_000).contains(&late), "to the quarter of an hour, {late}");
+    }
 }

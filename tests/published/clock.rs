@@ -208,3 +208,18 @@ fn ham_rules() {
         assert!(days("earliest") < days("likely") && days("likely") < days("latest"));
     }
 }
+
+#[test]
+fn the_picture_draws_the_hour_of_the_answer() {
+    // By the clock, by the recipe, and where raw meat keeps no longer: what is drawn as planned is what is answered.
+    for (batch, by) in [
+        (cured(json!([breast("25 mm")]), "54 h"), json!(null)),
+        (cured(json!([leg("95 mm", "3200 g")]), "240 h"), json!(null)),
+        (cured(json!([leg("95 mm", "3200 g")]), "240 h"), json!("recipe")),
+    ] {
+        let mut batch = batch;
+        batch["by"] = by;
+        let clock = clock_of(&batch, 1.0);
+        assert_eq!(clock["planned"], clock["until"]["at"]);
+    }
+}

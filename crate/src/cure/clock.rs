@@ -1,11 +1,12 @@
 //! The clock of a batch: each size class with its times, its profile, its rules of thumb, its soaking.
 
 use super::course::Course;
-use super::fridge::moment;
+use super::fridge::{hours, moment};
 use super::laid::{Laid, ended, goal};
 use super::learn::learnt;
 use super::model::{AskClock, Class, CureClock, Point, Rule, Soak, Span3};
 use super::say::{milli, percent, span};
+use super::until::Until;
 use crate::batch::{Piece, counted};
 use crate::dose::Mark;
 use crate::quantity::{Length, Problem};
@@ -13,11 +14,11 @@ use crate::transport::{Decay, PLACES};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
-/// When colour and salt are through, class by class.
+/// When colour and salt are through, class by class; `until` is when the batch comes out by its course.
 ///
 /// # Errors
 /// Problems of the batch and of the settings.
-pub fn clock(ask: &AskClock) -> Result<CureClock, Vec<Problem>> {
+pub fn clock(ask: &AskClock, until: Option<Until>) -> Result<CureClock, Vec<Problem>> {
     let batch = &ask.batch;
     let mut problems: Vec<Problem> = batch.problems().into_iter().map(|p| p.at("batch")).collect();
     problems.extend(ask.settings.problems());
@@ -28,6 +29,9 @@ pub fn clock(ask: &AskClock) -> Result<CureClock, Vec<Problem>> {
     let ended = ended(batch);
     let soak_to = ask.soak_to.and_then(|f| f.base().to_f64());
     let mut course = Course::new(batch, ask.now, &ask.settings, soak_to);
+    if let Some(until) = &until {
+        course.planned = Some(hours(until.at.saturating_sub(course.begun)));
+    }
     let classes: Vec<Class> = (0_u32..)
         .zip(&batch.pieces)
         .filter_map(|(at, piece)| course.class(at, piece))
@@ -38,7 +42,7 @@ pub fn clock(ask: &AskClock) -> Result<CureClock, Vec<Problem>> {
         begun,
         planned: course.planned.map(|h| moment(course.begun, h)),
         ended,
-        until: None,
+        until,
         notes,
         learnt: learnt(batch, course.learned),
         classes,

@@ -3,11 +3,12 @@
 
 use super::starters::{Plain, plain};
 use crate::batch::{Batch, Piece};
-use crate::cure::{self, AskClock};
+use crate::cure::AskClock;
 use crate::pantry::{self, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Fraction, Length, Mass, Problem, Span, System, fixed, plain as spelled};
 use crate::recipe::{Do, Recipe, Step};
+use crate::schedule;
 use crate::weigh::Settings;
 use rust_decimal::prelude::ToPrimitive;
 use rust_decimal::{Decimal, dec};
@@ -166,7 +167,7 @@ pub fn draft(ask: &AskDraft) -> Result<Draft, Vec<Problem>> {
 /// size are through. Where the clock cannot say, nothing is said, and there is nothing to turn by.
 fn stay(batch: &mut Batch, settings: &Settings) -> Result<(), Vec<Problem>> {
     let turns = of_cure(batch).and_then(|step| step.turn_every.take());
-    let clock = cure::clock(&AskClock {
+    let clock = schedule::clock(&AskClock {
         batch: batch.clone(),
         now: 0,
         soak_to: None,

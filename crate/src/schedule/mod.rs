@@ -21,9 +21,5 @@ pub use times::Timed;
 /// Problems of the batch, of the settings and of the hours of rest.
 pub fn clock(ask: &AskClock) -> Result<CureClock, Vec<Problem>> {
     let awake = Awake::but_for(&ask.rests).map_err(|problem| vec![problem])?;
-    let clock = cure::clock(ask)?;
-    Ok(CureClock {
-        until: until(&ask.batch, ask.now, &ask.settings, &awake),
-        ..clock
-    })
+    cure::clock(ask, until(&ask.batch, ask.now, &ask.settings, &awake))
 }

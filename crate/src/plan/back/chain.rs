@@ -113,10 +113,7 @@ fn running(leg: &mut Leg, step: Option<&Step>, first: usize, state: &State, base
 /// The chain of a batch from where it stands, `base` being slot 0; why not, where it is not planned.
 pub fn planned(batch: &Batch, state: &State, base: i64, loads: Places, settings: &Settings) -> Result<Planned, String> {
     if state.held {
-        return Err(format!(
-            "{}. Nothing is planned until the dose is in order.",
-            state.says
-        ));
+        return Err("Nothing is planned until the doubt at its head is settled.".to_owned());
     }
     if state.finished {
         return Err("Every step is done.".to_owned());

@@ -6,7 +6,7 @@ use super::tasks::tasks;
 use super::ways::ways;
 use crate::batch::Batch;
 use crate::quantity::{Awake, Code, Problem, Rest, Span, System};
-use crate::schedule::fit::Taken;
+use crate::schedule::fit::{Chain, Taken};
 use crate::schedule::{MINUTE, SLOT_MS, State, next, resting, slot_up, slots};
 use crate::weigh::Settings;
 use rust_decimal::Decimal;
@@ -16,7 +16,7 @@ use serde::{Deserialize, Serialize};
 const DAY: i64 = 1440 * MINUTE;
 /// How far ahead a plan reaches.
 const MOST_DAYS: i64 = 100;
-/// How much later than asked for the earliest finish is looked for.
+/// How much later than asked for, or than the longest batch takes by itself, the earliest finish is looked for.
 const LATER_DAYS: i64 = 14;
 /// Most batches in one plan.
 const MOST_BATCHES: usize = 40;
@@ -158,17 +158,18 @@ pub fn back(batches: &[(&str, &Batch)], wish: &Wish, now: i64, settings: &Settin
     let states = next(batches, now, &wish.rests, settings)?.batches;
     let room = holds(wish.room, settings);
     let awake = Awake::but_for(&wish.rests).map_err(|problem| vec![problem])?;
-    let board = Board::new(wish, room, now, awake);
+    let base = slot_up(now);
     let mut chains = Vec::new();
     let mut plans: Vec<Result<(usize, Planned), String>> = Vec::new();
     for ((id, batch), state) in batches.iter().zip(&states) {
         let loads = takes(batch, wish.room, room);
-        plans.push(planned(batch, state, board.base, loads, settings).map(|mut plan| {
-            hold(&mut plan, wish, id, board.base);
+        plans.push(planned(batch, state, base, loads, settings).map(|mut plan| {
+            hold(&mut plan, wish, id, base);
             chains.push(plan.chain.clone());
             (chains.len().saturating_sub(1), plan)
         }));
     }
+    let board = Board::new(wish, with_what_is_in(room, &chains), base, awake, longest(&chains));
     let late = latest(&chains, &board.near, board.by);
     let early = forth(&chains, &board.far);
     let answers = batches.iter().zip(&plans).zip(&states);
@@ -229,15 +230,14 @@ pub struct Board {
 }
 
 impl Board {
-    fn new(wish: &Wish, room: Places, now: i64, awake: Awake) -> Self {
-        let base = slot_up(now);
+    fn new(wish: &Wish, room: Places, base: i64, awake: Awake, longest: usize) -> Self {
         let by = usize::try_from(wish.ready_by.saturating_sub(base).div_euclid(SLOT_MS)).unwrap_or(0);
         let rests = |count: usize| Taken::new(resting(&awake, base, count), &room);
         Self {
             base,
             by,
             near: rests(by),
-            far: rests(by.saturating_add(slots(DAY.saturating_mul(LATER_DAYS)))),
+            far: rests(by.max(longest).saturating_add(slots(DAY.saturating_mul(LATER_DAYS)))),
             awake,
         }
     }
@@ -247,6 +247,22 @@ impl Board {
         let slots = i64::try_from(slot).unwrap_or(i64::MAX);
         self.base.saturating_add(slots.saturating_mul(SLOT_MS))
     }
+}
+
+/// What lies in a place has room there, however few were said to go in.
+fn with_what_is_in(mut room: Places, chains: &[Chain]) -> Places {
+    for (place, holds) in room.iter_mut().enumerate() {
+        let runs = chains.iter().filter(|c| c.running).filter_map(|c| c.legs.first());
+        let inside = runs.filter(|leg| leg.place == Some(place)).map(|leg| leg.load);
+        *holds = inside.fold(0, u32::saturating_add).max(*holds);
+    }
+    room
+}
+
+/// Slots of the longest chain, nothing waiting.
+fn longest(chains: &[Chain]) -> usize {
+    let long = |c: &Chain| c.legs.iter().map(|l| l.least).fold(0, usize::saturating_add);
+    chains.iter().map(long).max().unwrap_or(0)
 }
 
 fn hold(plan: &mut Planned, wish: &Wish, id: &str, base: i64) {
