@@ -101,3 +101,15 @@ fn a_cut_that_is_not_in_the_table_is_refused() {
     let refused = answer(&json!({"draft": {"cut": "unicorn", "settings": settings("0.1 g")}}));
     assert_eq!(refused["problems"][0]["field"], "cut");
 }
+
+/// Cured meat that is still to be cooked keeps 5 to 7 days in the refrigerator (FoodSafety.gov cold food storage chart,
+/// quoted): a leg of hare too thick for that stays in no longer, and its colour may not be through.
+#[test]
+fn no_draft_stays_in_longer_than_raw_meat_keeps() {
+    let draft = draft(json!({"cut": "hare-legs", "weight": "1490 g", "thickness": "60 mm"}));
+    let step = &draft["batch"]["recipe"]["steps"][0];
+    assert_eq!(
+        (step["do"].as_str(), step["lasts"].as_str()),
+        (Some("cure"), Some("7 d"))
+    );
+}

@@ -1,6 +1,7 @@
 //! What the checks share: asking the door as the page does, and small recipes and batches to ask about.
 
 pub mod cooks;
+pub mod hard_cooks;
 pub mod oracles;
 
 use cure_reckoner::door::answer_json;
