@@ -1,6 +1,7 @@
 /** Labels as they are printed: sized in millimetres, black on white, on a sheet to cut or on narrow tape. */
 import { html, nothing } from 'lit-html';
 import { doubtWords } from '../words/doubts.js';
+import { glue } from '../words/glue.js';
 import { KEEP } from '../words/labels.js';
 import { shortCode } from '../words/names.js';
 import { clock, fullDate } from '../words/time.js';
@@ -87,7 +88,7 @@ function doubtBox({ doubts }, batch, nameOf) {
   return html`<div class="box-doubt">
     ${shown.map((doubt) => {
       const { says, deed } = doubtWords(doubt, batch, nameOf);
-      return html`<p><b>${says}</b> ${deed}</p>`;
+      return html`<p><b>${glue(says)}</b> ${glue(deed)}</p>`;
     })}
     ${more ? html`<p>And ${more} more in doubt.</p>` : nothing}
   </div>`;
