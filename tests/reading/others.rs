@@ -377,8 +377,8 @@ fn came(case: &Value) -> (Came, Value) {
     (worst, told)
 }
 
-/// The share of each in a set, and none silently wrong.
-fn lines_of(set: &str) {
+/// The share of each in a set, and no more silently wrong, or asked in vain and given up, than so many.
+fn lines_of(set: &str, most_wrong: usize, most_vain: usize) {
     let cases: Vec<Value> = set.lines().map(|l| serde_json::from_str(l).expect("a case")).collect();
     let mut told = String::new();
     let mut count = [0; 4];
@@ -411,21 +411,29 @@ fn lines_of(set: &str) {
         "{told}right {right}, needless {needless}, given up {given_up}, wrong {wrong} of {}",
         cases.len()
     );
-    assert_eq!(wrong, 0, "silently wrong:\n{told}");
+    assert!(wrong <= most_wrong, "{wrong} silently wrong:\n{told}");
     assert!(
-        (needless + given_up) * 20 <= cases.len(),
+        needless + given_up <= most_vain,
         "{needless} asked in vain and {given_up} given up:\n{told}"
     );
 }
 
 #[test]
 fn lines_of_others() {
-    lines_of(include_str!("../data/others-lines.jsonl"));
+    lines_of(include_str!("../data/others-lines.jsonl"), 0, 7);
 }
 
 /// Written by somebody else, later. Where two writers contradict each other the stricter counts: `1,500 g` of meat and
 /// `honey or brown sugar` are asked about, and are needless here.
 #[test]
 fn later_lines_of_others() {
-    lines_of(include_str!("../data/others-lines-late.jsonl"));
+    lines_of(include_str!("../data/others-lines-late.jsonl"), 0, 7);
+}
+
+/// A third set, by a third writer, that the reader has not been mended for: this is what it comes to at first sight, and
+/// is not to get worse. What is aimed at is none wrong. Its other half, `third-lines-late.jsonl`, and the recipes beside
+/// it are to be looked at once this one is mended.
+#[test]
+fn third_lines_of_others() {
+    lines_of(include_str!("../data/third-lines.jsonl"), 15, 26);
 }
