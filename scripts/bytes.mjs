@@ -13,17 +13,14 @@ const LIBRARIES =
   'rust_decimal winnow qrcodegen postcard base64ct js_sys wasm_bindgen hashbrown arrayvec num_traits alloc std core'.split(
     ' ',
   );
-// The kinds of what a module imports.
-const [FUNCTION, TABLE, MEMORY, GLOBAL] = [0, 1, 2, 3];
 
 const functions = sized();
-const rooms = {};
-for (const { name, bytes } of functions) (rooms[`core: ${room(name)}`] ??= { bytes: 0 }).bytes += bytes;
-rooms['core: data (tables, texts)'] = { bytes: sections().find(({ id }) => id === 11).size };
-for (const [path, bytes] of await sources('app/main.js')) (rooms[`script: ${path}`] ??= { bytes: 0 }).bytes += bytes;
-for (const [path, bytes] of await sources('style/main.css')) (rooms[`style: ${path}`] ??= { bytes: 0 }).bytes += bytes;
-const rows = Object.entries(rooms).sort(([, a], [, b]) => b.bytes - a.bytes);
-table([['room', 'bytes'], ...rows.map(([name, { bytes }]) => [name, bytes])]);
+const rooms = { 'core: data (tables, texts)': sections().find(({ id }) => id === 11).size };
+const put = (room, bytes) => (rooms[room] = (rooms[room] ?? 0) + bytes);
+for (const { name, bytes } of functions) put(`core: ${room(name)}`, bytes);
+for (const [path, bytes] of await sources('app/main.js')) put(`script: ${path}`, bytes);
+for (const [path, bytes] of await sources('style/main.css')) put(`style: ${path}`, bytes);
+table([['room', 'bytes'], ...Object.entries(rooms).sort(([, a], [, b]) => b - a)]);
 if (many) {
   console.log();
   const largest = functions.toSorted((a, b) => b.bytes - a.bytes).slice(0, many);
@@ -45,7 +42,9 @@ function sized() {
   const names = named();
   let at = code.from;
   const count = number();
-  const imported = importedFunctions();
+  // What is imported is numbered first.
+  const imports = WebAssembly.Module.imports(new WebAssembly.Module(core));
+  const imported = imports.filter(({ kind }) => kind === 'function').length;
   return Array.from({ length: count }, (_, place) => {
     const bytes = number();
     at += bytes;
@@ -57,35 +56,6 @@ function sized() {
     at = next;
     return value;
   }
-}
-
-function importedFunctions() {
-  const part = sections().find(({ id }) => id === 2);
-  if (!part) return 0;
-  let [count, at] = leb(part.from);
-  let functions = 0;
-  const skip = () => {
-    const [value, next] = leb(at);
-    at = next;
-    return value;
-  };
-  for (; count > 0; count -= 1) {
-    for (const _ of ['module', 'name']) {
-      const length = skip();
-      at += length;
-    }
-    const kind = core[at++];
-    if (kind === FUNCTION) skip();
-    if (kind === FUNCTION) functions += 1;
-    if (kind === GLOBAL) at += 2;
-    if (kind === TABLE) at += 1;
-    if (kind === TABLE || kind === MEMORY) {
-      const bounded = skip() & 1;
-      skip();
-      if (bounded) skip();
-    }
-  }
-  return functions;
 }
 
 /** The functions' names by number. */

@@ -163,9 +163,14 @@ fn first_job(id: &str, batch: &Batch, weighed: bool) -> Job {
             "Cure first, then the rest into the same bowl.",
         )
     };
+    at_once(id, "weigh", stage, head, text)
+}
+
+/// What is to be done before anything has its time.
+fn at_once(batch: &str, id: &str, stage: Stage, head: &str, text: &str) -> Job {
     Job {
-        batch: id.to_owned(),
-        id: "weigh".to_owned(),
+        batch: batch.to_owned(),
+        id: id.to_owned(),
         head: head.to_owned(),
         text: text.to_owned(),
         stage,
@@ -186,23 +191,8 @@ fn first_job(id: &str, batch: &Batch, weighed: bool) -> Job {
 const ASKED: &str = "cure:0";
 
 fn ask_cure(id: &str) -> Job {
-    Job {
-        batch: id.to_owned(),
-        id: ASKED.to_owned(),
-        head: "Say whether the cure is in".to_owned(),
-        text: "It is in the bag, and no cure is ticked. Add none before you know.".to_owned(),
-        stage: Stage::Weigh,
-        due: None,
-        ends: None,
-        now: true,
-        ticked: None,
-        passed: false,
-        early: None,
-        caution: None,
-        class: None,
-        kind: Basis::Recipe,
-        presence: true,
-    }
+    let says = "It is in the bag, and no cure is ticked. Add none before you know.";
+    at_once(id, ASKED, Stage::Weigh, "Say whether the cure is in", says)
 }
 
 const fn waiting(job: &Job) -> &'static str {
