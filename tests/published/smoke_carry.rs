@@ -1,7 +1,7 @@
 //! How far the middle of a piece still rises once it is off the fire.
 
 use super::smoke::breast;
-use cure_reckoner::smoke::{Readings, Setup, forecast};
+use cure_reckoner::smoke::{Covered, Readings, Setup, forecast};
 use cure_reckoner_tests::cooks::quantile;
 
 /// From 65 °C, how far the middle still rises once the piece is out, by the smallest and the largest over surroundings: still
@@ -13,7 +13,7 @@ fn rises(thickness: f64, exponent: f64, cabinet: [f64; 2]) -> (f64, f64) {
             let setup = Setup {
                 exponent,
                 fan,
-                pan,
+                covers: vec![Covered { pan, ..Covered::default() }],
                 target: 65.0,
                 ..breast(thickness, fan)
             };

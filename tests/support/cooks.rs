@@ -1,6 +1,6 @@
 //! Cooks by a model of its own, and what a forecast of them is worth.
 
-use cure_reckoner::smoke::{Habit, Readings, Setup, evaporation, forecast, latent};
+use cure_reckoner::smoke::{Covered, Habit, Readings, Setup, evaporation, forecast, latent};
 use std::fmt::Write as _;
 
 /// A repeatable source of numbers (xorshift).
@@ -109,7 +109,7 @@ impl Cook {
             cabinet: &[],
             set: Some(self.dial),
         };
-        let setup = Setup { habit, ..self.setup };
+        let setup = Setup { habit, ..self.setup.clone() };
         let window = forecast(&setup, &none, 0.0).and_then(|f| f.window);
         window.map_or((1.0, false), |[low, likely, high]| {
             (
@@ -245,8 +245,11 @@ impl Cook {
             thickness,
             exponent: 0.3,
             fan,
-            pan: how == How::Pan,
-            wrapped: how == How::Wrapped,
+            covers: vec![Covered {
+                from: 0.0,
+                pan: how == How::Pan,
+                wrapped: how == How::Wrapped,
+            }],
             start: 4.0,
             target,
             habit: Habit::USUAL,

@@ -1,7 +1,7 @@
 //! Harder cooks: solid pieces in two and three dimensions, fires that go out, pieces that are wrapped half-way, and what
 //! a forecast of them is worth. Written from the physics of the oven alone, without a look at what forecasts it.
 
-use cure_reckoner::smoke::{Habit, Readings, Setup, forecast};
+use cure_reckoner::smoke::{Covered, Habit, Readings, Setup, forecast, joint};
 use std::f64::consts::TAU;
 use std::fmt::Write as _;
 
@@ -102,6 +102,10 @@ impl Cook {
             size[1] = thick;
         }
         let thickness = thick * (1.0 + 0.08 * c.normal()).clamp(0.75, 1.25);
+        let volume = match shape {
+            Shape::Brick => size.iter().product(),
+            Shape::Round => TAU / 8.0 * thick * thick * size[2],
+        };
         let (conductivity, capacity) = (c.between(0.43, 0.51), c.between(3.6e6, 3.9e6));
         let (target, start) = (c.between(60.0, 74.0), c.between(3.0, 10.0));
         let fan = c.next() < 0.5;
@@ -141,6 +145,8 @@ impl Cook {
         let seed = Chance(c.next().to_bits());
 
         // The same cook without and with the fire's going out.
+        // The cook has weighed it, and measured how thick it is.
+        let (thickness, exponent) = joint(thickness, 1055.0 * volume, fan);
         let run = |out: Option<[f64; 2]>| -> Option<Self> {
             let mut c = seed.clone();
             let half = size.map(|s| s / 2.0);
@@ -194,10 +200,9 @@ impl Cook {
                 lost: solid.lost(),
                 setup: Setup {
                     thickness,
-                    exponent: if shape == Shape::Brick { 0.3 } else { 0.7 },
+                    exponent,
                     fan,
-                    pan,
-                    wrapped: false,
+                    covers: vec![Covered { pan, ..Covered::default() }],
                     start: 4.0,
                     target,
                     habit: Habit::USUAL,
@@ -212,12 +217,20 @@ impl Cook {
         run(Some([from, from + out_for]))
     }
 
-    /// What the cook says of it by now.
+    /// What the cook says of it by now: a wrap, once it is on, with the time at which it was put on.
     pub fn setup_at(&self, now: f64) -> Setup {
-        Setup {
-            wrapped: self.wrapped.is_some_and(|at| at <= now),
-            ..self.setup
+        let mut setup = self.setup.clone();
+        let begins = setup.covers.first().copied().unwrap_or_default();
+        if let Some(from) = self.wrapped.filter(|at| *at <= now) {
+            setup.covers.push(Covered {
+                from,
+                wrapped: true,
+                ..begins
+            });
         }
+        // Wrapped from the start is wrapped before it.
+        setup.covers.retain(|cover| cover.from > 0.0 || cover.wrapped || self.wrapped != Some(0.0));
+        setup
     }
 
     /// What has been read by now.

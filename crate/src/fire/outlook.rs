@@ -1,13 +1,12 @@
 //! When a class will be done, by the model of the piece and its readings.
 
 use super::show::{FirePoint, hours, point};
-use crate::batch::{self, Batch, Cover, Fire, Piece};
+use crate::batch::{self, Batch, Cover, Fire};
 use crate::pantry::{self, Belly};
 use crate::quantity::System;
 use crate::recipe::Do;
 use crate::record::Log;
-use crate::smoke::{Forecast, Habit, Readings, Setup, forecast};
-use crate::transport::brick;
+use crate::smoke::{Covered, Forecast, Habit, Readings, Setup, forecast, joint};
 use rust_decimal::prelude::ToPrimitive;
 use serde::Serialize;
 
@@ -41,32 +40,27 @@ pub(super) fn setup(batch: &Batch, place: usize, fire: &Fire, target: f64, habit
     let thick = piece.thickness?.base().to_f64()? / 1000.0;
     let cut = pantry::cut(&piece.cut);
     // A flat belly and a breast by judgement; a joint as a brick with a square face of its weight. The fit moves it.
-    let (exponent, half) = match cut.map(|c| (c.belly, c.kind)) {
-        Some((Belly::Bare | Belly::RindOn, _)) => (0.1, thick / 2.0),
-        Some((_, "bird")) => (0.3, thick / 2.0),
-        _ => joint(piece, thick, fire.fan),
+    let (thickness, exponent) = match cut.map(|c| (c.belly, c.kind)) {
+        Some((Belly::Bare | Belly::RindOn, _)) => (thick, 0.1),
+        Some((_, "bird")) => (thick, 0.3),
+        // A rounder one by judgement where nobody weighed it.
+        _ => match piece.one().and_then(|grams| grams.to_f64()) {
+            Some(grams) => joint(thick, grams / 1000.0, fire.fan),
+            None => (thick, 0.6),
+        },
     };
     Some(Setup {
-        thickness: 2.0 * half,
+        thickness,
         exponent,
         fan: fire.fan,
-        pan: fire.cover == Cover::Pan,
-        wrapped: fire.cover == Cover::Wrapped,
+        covers: vec![Covered {
+            from: 0.0,
+            pan: fire.cover == Cover::Pan,
+            wrapped: fire.cover == Cover::Wrapped,
+        }],
         start: 4.0,
         target: celsius(target),
         habit,
-    })
-}
-
-/// Exponent and half-thickness of a joint, by what one weighs; where that is not known, a rounder one by judgement.
-fn joint(piece: &Piece, thick: f64, fan: bool) -> (f64, f64) {
-    let one = piece.one().and_then(|grams| grams.to_f64());
-    one.map_or((0.6, thick / 2.0), |grams| {
-        let volume = grams / 1000.0 / 1055.0;
-        let across = (volume / thick).sqrt().max(thick) / 2.0;
-        // Air and radiation at what is usual, on meat that conducts 0.47 W/mK.
-        let exchange = if fan { 27.5 } else { 15.5 };
-        brick([thick / 2.0, across, across], exchange * thick / 2.0 / 0.47)
     })
 }
 
@@ -138,7 +132,7 @@ pub(super) fn outlook(
     });
     let setup = &Setup {
         habit: shown.unwrap_or(setup.habit),
-        ..*setup
+        ..setup.clone()
     };
     let begun = probe.and_then(|p| p.readings.get(..1));
     let readings = Readings {

@@ -3,7 +3,7 @@
 //! Our own, and short: the step is solved by conjugate gradients, which need no matrix and no indices.
 
 /// How many parameters.
-pub(super) const SIZE: usize = 10;
+pub(super) const SIZE: usize = 11;
 /// Parameters in standard deviations from what is usual.
 pub(super) type Point = [f64; SIZE];
 

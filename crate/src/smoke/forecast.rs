@@ -1,31 +1,10 @@
 //! When a piece will be done: the prior, then a fit of the readings, then a blend with their own tail, and a band.
 
+use super::cabinet::{ahead, line};
 use super::cook::{Cook, Piece, Smoker};
-use super::fit::{Point, SIZE, fit, leaning, nudged, spread};
+use super::fit::{SIZE, fit, leaning, nudged, spread};
 use super::habit::Habit;
-use crate::order::InOrder;
-use crate::transport::MOST;
-
-/// What is known before the fire.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Setup {
-    /// Thickest part, m.
-    pub thickness: f64,
-    /// Exponent of the shape; a breast 0.3.
-    pub exponent: f64,
-    /// A fan moves the air.
-    pub fan: bool,
-    /// A pan of water stands in it.
-    pub pan: bool,
-    /// The pieces are wrapped.
-    pub wrapped: bool,
-    /// What it starts at, °C, where no reading says it.
-    pub start: f64,
-    /// Where to pull, °C.
-    pub target: f64,
-    /// What is known of this smoker beyond its kind.
-    pub habit: Habit,
-}
+use super::setup::{Guess, Setup};
 
 /// What was read: seconds and °C, in order of time.
 #[derive(Clone, Copy, Debug)]
@@ -70,83 +49,6 @@ const DAY: f64 = 86_400.0;
 const FOUR_IN_FIVE: f64 = 1.9;
 const OVEN: f64 = 120.0;
 
-impl Setup {
-    /// The piece, the smoker and the offset of the probe at a point of the prior. Spreads are judgements about the ranges
-    /// beside [`Smoker`].
-    fn at(&self, z: &Point) -> (Piece, Smoker, f64) {
-        let [
-            thick,
-            convection,
-            wet,
-            dries,
-            sharp,
-            dew,
-            shape,
-            offset,
-            conductivity,
-            radiation,
-        ] = self.habit.apply(z);
-        let spread = |usual: f64, share: f64, z: f64| usual * (share * z).exp();
-        let mut piece = Piece::lean(
-            spread(self.thickness, 0.10, thick),
-            (self.exponent + 0.25 * shape).clamp(0.0, MOST),
-        );
-        piece.conductivity = spread(piece.conductivity, 0.05, conductivity);
-        let smoker = Smoker {
-            convection: spread(if self.fan { 21.0 } else { 9.0 }, 0.22, convection),
-            radiation: spread(6.5, 0.15, radiation),
-            wetness: spread(
-                if self.wrapped { 0.08 } else { 0.8 },
-                if self.wrapped { 0.5 } else { 0.15 },
-                wet,
-            )
-            .min(1.0),
-            dries: spread(if self.fan { 0.03 } else { 0.05 }, 0.30, dries),
-            sharpness: spread(1.2, 0.2, sharp),
-            dew: if self.pan { 35.0 } else { 22.0 } + 7.0 * dew,
-        };
-        (piece, smoker, offset)
-    }
-
-    const fn open(&self) -> bool {
-        !self.pan && !self.wrapped
-    }
-}
-
-/// A line through points at a time, held before the first and after the last.
-fn line(points: &[(f64, f64)], at: f64) -> Option<f64> {
-    let next = points.partition_point(|p| p.0 <= at);
-    let before = next.checked_sub(1).and_then(|i| points.get(i)).copied();
-    match (before, points.get(next).copied()) {
-        (Some(a), Some(b)) => Some(a.1 + (b.1 - a.1) * (at - a.0) / (b.0 - a.0)),
-        (one, other) => one.or(other).map(|p| p.1),
-    }
-}
-
-/// What the cabinet will be: the middle one of its last five readings or the last, whichever is warmer, since a lid lets
-/// it fall only for a while. Within its first hour it may still come up to what it is set to.
-fn ahead(readings: &Readings) -> Option<f64> {
-    let mut last: Vec<f64> = readings.cabinet.iter().rev().take(5).map(|p| p.1).collect();
-    let newest = last.first().copied();
-    last.order_by(f64::total_cmp);
-    let lately = warmer(last.get(last.len() / 2).copied(), newest);
-    let young = readings
-        .cabinet
-        .last()
-        .zip(readings.cabinet.first())
-        .is_none_or(|(l, f)| l.0 - f.0 < 3600.0);
-    if young {
-        warmer(lately, readings.set)
-    } else {
-        lately.or(readings.set)
-    }
-}
-
-/// The warmer of two temperatures that may not be known.
-fn warmer(one: Option<f64>, other: Option<f64>) -> Option<f64> {
-    one.into_iter().chain(other).reduce(f64::max)
-}
-
 /// One cook by one set of parameters.
 struct Run<'a> {
     setup: &'a Setup,
@@ -166,17 +68,19 @@ impl Run<'_> {
     fn go(
         &self,
         cook: &mut Cook,
-        (piece, smoker): (&Piece, &Smoker),
+        guess: &Guess,
         (from, until): (f64, f64),
         warmer: f64,
         mut tell: impl FnMut(f64, &Cook) -> bool,
     ) {
         // Five times as long: a tenth of a degree at the Bi of meat over a fire, far below the noise of a reading.
-        let stride = 5.0 * Cook::stride(piece);
+        let stride = 5.0 * Cook::stride(&guess.piece);
         let mut at = from;
         while at < until {
             let step = stride.min(until - at);
-            cook.step(step, self.air(at + step / 2.0) + warmer, smoker);
+            let middle = at + step / 2.0;
+            let Some(smoker) = guess.smoker(middle) else { break };
+            cook.step(step, self.air(middle) + warmer, smoker);
             at += step;
             if tell(at, cook) {
                 break;
@@ -185,16 +89,16 @@ impl Run<'_> {
     }
 
     /// How far off what the probe should have shown is at each reading, in deviations; and the cook as it is `now`.
-    fn follow(&self, (piece, smoker, offset): &(Piece, Smoker, f64), now: f64) -> (Vec<f64>, Cook) {
-        let mut cook = Cook::coarse(*piece, self.begin.1);
+    fn follow(&self, guess: &Guess, now: f64) -> (Vec<f64>, Cook) {
+        let mut cook = Cook::coarse(guess.piece, self.begin.1);
         let mut at = self.begin.0;
         let mut to = |time: f64, cook: &mut Cook| {
-            self.go(cook, (piece, smoker), (at, time), 0.0, |_, _| false);
+            self.go(cook, guess, (at, time), 0.0, |_, _| false);
             at = at.max(time);
         };
         let one = |(time, read): &(f64, f64)| {
             to(*time, &mut cook);
-            (cook.centre() + offset - read) / NOISE
+            (cook.centre() + guess.offset - read) / NOISE
         };
         let off = self.readings.piece.iter().map(one).collect();
         to(now, &mut cook);
@@ -202,21 +106,15 @@ impl Run<'_> {
     }
 
     /// Seconds until the probe shows the target, from `now` on.
-    fn finish(
-        &self,
-        (piece, smoker, offset): &(Piece, Smoker, f64),
-        from: &Cook,
-        now: f64,
-        warmer: f64,
-    ) -> Option<f64> {
-        let target = self.setup.target - offset;
+    fn finish(&self, guess: &Guess, from: &Cook, now: f64, warmer: f64) -> Option<f64> {
+        let target = self.setup.target - guess.offset;
         let mut cook = from.clone();
         if cook.centre() >= target {
             return Some(0.0);
         }
         let mut last = (now, cook.centre());
         let mut found = None;
-        self.go(&mut cook, (piece, smoker), (now, now + DAY), warmer, |at, cook| {
+        self.go(&mut cook, guess, (now, now + DAY), warmer, |at, cook| {
             let centre = cook.centre();
             if centre >= target {
                 found = Some(last.0 + (at - last.0) * (target - last.1) / (centre - last.1) - now);
@@ -301,7 +199,7 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
             let mut lean = leaning(&with(off, here), there);
             let slope = lean.pop().unwrap_or_default();
             let spread = (FOUR_IN_FIVE * spread(&lean, &slope)).exp();
-            let share = if setup.wrapped { 0.3 } else { 0.65 };
+            let share = if setup.wrapped() { 0.3 } else { 0.65 };
             let whole = likely + gone;
             let low = (whole / spread - gone)
                 .min(likely - whole * share)
@@ -313,14 +211,13 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
             ([low, likely, high].map(|t| now + t.min(DAY)), habit)
         })
         .unzip();
-    let (piece, smoker, offset) = &usual;
     let until = remains.map_or(now + 4.0 * 3600.0, |r| now + r);
-    let mut course = vec![(now, cook.centre() + offset)];
+    let mut course = vec![(now, cook.centre() + usual.offset)];
     let mut pulled = cook.clone();
     let apart = (until - now) / 24.0;
-    run.go(&mut pulled, (piece, smoker), (now, until), 0.0, |at, cook| {
+    run.go(&mut pulled, &usual, (now, until), 0.0, |at, cook| {
         if course.last().is_none_or(|p| at - p.0 >= apart) || at >= until {
-            course.push((at, cook.centre() + offset));
+            course.push((at, cook.centre() + usual.offset));
         }
         false
     });
@@ -341,7 +238,7 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
         stall: stalls(readings.piece, setup.target),
         warmer,
         oven: oven.finish(&usual, &cook, now, 0.0),
-        carry: carry_over(&pulled, smoker, Cook::stride(piece)),
+        carry: usual.smoker(until).map_or(0.0, |smoker| carry_over(&pulled, smoker, Cook::stride(&usual.piece))),
         loss,
         course,
     })

@@ -36,14 +36,17 @@
 )]
 
 mod air;
+mod cabinet;
 mod cook;
 mod fit;
 mod forecast;
 mod habit;
 mod salt;
+mod setup;
 
 pub use air::{evaporation, latent, saturation, wet_bulb};
 pub use cook::{Cook, Piece, Smoker};
-pub use forecast::{Forecast, Readings, Setup, chilled, forecast};
+pub use forecast::{Forecast, Readings, chilled, forecast};
 pub use habit::Habit;
 pub use salt::{activity, concentrated};
+pub use setup::{Covered, Setup, joint};
