@@ -20,7 +20,14 @@ fn cured(ticks: Value) -> Value {
     batch
 }
 
+/// Rubbed and put into the refrigerator, with these ticks so many hours later.
 fn rubbed(more: &[(&str, i64)]) -> Value {
+    let cold: Vec<_> = [("fridge", 0)].into_iter().chain(more.iter().copied()).collect();
+    on_the_board(&cold)
+}
+
+/// Rubbed, and only what is said since.
+fn on_the_board(more: &[(&str, i64)]) -> Value {
     let mut ticks = vec![json!({"of": "rub", "at": RUB})];
     ticks.extend(
         more.iter()
@@ -62,6 +69,38 @@ fn the_clock_starts_with_the_rub() {
     );
     assert_eq!(list["batches"][0]["says"], "In the cure, day 1. 1480 g");
     assert_eq!(list["batches"][0]["stage"], "cure");
+}
+
+/// Rubbed, it goes into the cold before anything else; that moves no time of it. Nobody is asked of it once the
+/// refrigerator was read or a later job is due.
+#[test]
+fn rubbed_meat_goes_into_the_cold_first() {
+    let heads = |list: &Value| jobs(list).into_iter().map(|(head, _)| head).collect::<Vec<_>>();
+    let board = on_the_board(&[]);
+    let list = at(&board, 1);
+    assert_eq!(
+        heads(&list),
+        ["In the fridge, 4 °C or colder", "Turn the pieces", "Rinse off the cure"]
+    );
+    let job = &list["jobs"][0];
+    assert_eq!(
+        (&job["id"], &job["stage"], &job["now"], &job["due"]),
+        (&json!("fridge"), &json!("cure"), &json!(true), &Value::Null)
+    );
+    let lies = at(&rubbed(&[]), 1);
+    assert_eq!(heads(&lies), ["Turn the pieces", "Rinse off the cure"]);
+    assert_eq!(lies["batches"][0]["times"], list["batches"][0]["times"]);
+    // Told as done, with its time.
+    let told = lies["batches"][0]["jobs"].as_array().expect("jobs");
+    assert_eq!(told[1]["ticked"], RUB);
+    assert!(!heads(&at(&board, 13)).contains(&"In the fridge, 4 °C or colder".to_owned()));
+    let mut read = board.clone();
+    read["fridge"] = json!([{"at": RUB + HOUR / 2, "what": "read", "reads": "3 °C"}]);
+    assert_eq!(heads(&at(&read, 1)), ["Turn the pieces", "Rinse off the cure"]);
+    let us = json!({"next": {"batches": [{"id": "b", "batch": board}], "now": RUB, "settings": {
+        "units": "us", "scale_step": "0.1 g", "profile": "us-home"
+    }}});
+    assert_eq!(ok(&us)["jobs"][0]["head"], "In the fridge, 40 °F or colder");
 }
 
 #[test]

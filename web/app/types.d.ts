@@ -2322,7 +2322,7 @@ export type Job = {
  */
 batch: string, 
 /**
- * Id for its tick: `step:1`, `turn:0:2`, `draw:0` for a size class that comes out first, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
+ * Id for its tick: `step:1`, `turn:0:2`, `draw:0` for a size class that comes out first, `end`; `fridge` for what has just gone into its cure; `weigh` for a batch that is not in the cure yet, to be opened.
  */
 id: string, 
 /**

@@ -22,7 +22,7 @@ pub struct NextList {
 pub struct Job {
     /// The batch's id as it came with the request.
     pub batch: String,
-    /// Id for its tick: `step:1`, `turn:0:2`, `draw:0` for a size class that comes out first, `end`; `weigh` for a batch that is not in the cure yet, to be opened.
+    /// Id for its tick: `step:1`, `turn:0:2`, `draw:0` for a size class that comes out first, `end`; `fridge` for what has just gone into its cure; `weigh` for a batch that is not in the cure yet, to be opened.
     pub id: String,
     /// `Turn the pieces`, `Rinse`.
     pub head: String,

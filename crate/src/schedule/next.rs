@@ -40,6 +40,7 @@ pub fn next(
         let asked = state.jobs.iter().find(|j| j.id == ASKED);
         jobs.extend(asked.filter(|_| !batch.closed).cloned());
         if !state.held && !batch.closed {
+            jobs.extend(state.jobs.iter().find(|j| is_cold(j) && is_open(j)).cloned());
             jobs.extend(soonest(&state));
         }
         states.push(state);
@@ -85,7 +86,7 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings, awake: &Awake) 
     let Some(course) = course(batch, now, settings, awake) else {
         return base;
     };
-    let jobs = all_jobs(id, batch, begun, now, settings, &course);
+    let mut jobs = all_jobs(id, batch, begun, now, settings, &course);
     let base = State {
         until: course.until,
         times: course.times,
@@ -96,6 +97,9 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings, awake: &Awake) 
         let asks = base.doubts.iter().any(|d| d.kind == Kind::CureNotIn);
         let jobs = asks.then(|| ask_cure(id)).into_iter().chain(jobs).collect();
         return State { jobs, ..base };
+    }
+    if let Some(cold) = into_the_cold(id, batch, &jobs, settings.units) {
+        jobs.insert(usize::from(!jobs.is_empty()), cold);
     }
     let open = || jobs.iter().filter(|j| is_open(j));
     let finished = open().next().is_none();
@@ -185,6 +189,30 @@ fn at_once(batch: &str, id: &str, stage: Stage, head: &str, text: &str) -> Job {
         kind: Basis::Recipe,
         presence: true,
     }
+}
+
+/// Id of the job and the tick that say that it lies in the refrigerator.
+const COLD: &str = "fridge";
+
+/// Rubbed, it goes into the cold: no time of the course moves by it. Asked for until it is ticked, or the refrigerator is
+/// read, or something later is due or done; told as done from then on.
+fn into_the_cold(id: &str, batch: &Batch, jobs: &[Job], units: System) -> Option<Job> {
+    let ticked = batch.tick(COLD).map(|t| t.at);
+    let cures_first = batch.recipe.steps.first().is_some_and(|s| s.act == Do::Cure);
+    let later = || jobs.iter().skip(1).any(|j| j.now || j.ticked.is_some());
+    if ticked.is_none() && (!cures_first || !batch.fridge.is_empty() || later()) {
+        return None;
+    }
+    let head = match units {
+        System::Us => "In the fridge, 40 °F or colder",
+        System::Metric => "In the fridge, 4 °C or colder",
+    };
+    Some(Job {
+        now: ticked.is_none(),
+        ticked,
+        presence: false,
+        ..at_once(id, COLD, Stage::Cure, head, "")
+    })
 }
 
 /// Id of the job that asks whether the cure is in.
@@ -316,9 +344,13 @@ fn is_open(job: &Job) -> bool {
     job.ticked.is_none() && !job.passed
 }
 
-/// A turn, or a class that comes out first: what a step goes on beside.
+/// A turn, a class that comes out first, the way into the cold: what a step goes on beside.
 fn aside(job: &Job) -> bool {
-    is_turn(job) || job.id.starts_with("draw:")
+    is_turn(job) || is_cold(job) || job.id.starts_with("draw:")
+}
+
+fn is_cold(job: &Job) -> bool {
+    job.id == COLD
 }
 
 fn is_turn(job: &Job) -> bool {
@@ -337,7 +369,7 @@ fn soonest(state: &State) -> Vec<Job> {
         .map(|(_, j)| j)
         .next_back();
     let coming = state.jobs.iter().find(|j| is_turn(j) && is_open(j) && !j.now);
-    let out = state.jobs.iter().filter(|j| aside(j) && !is_turn(j) && is_open(j));
+    let out = state.jobs.iter().filter(|j| j.id.starts_with("draw:") && is_open(j));
     let step = state.jobs.iter().find(|j| !aside(j) && is_open(j));
     missed
         .into_iter()

@@ -24,6 +24,19 @@ test('the demo batch from the board to the label, and then put away', async (t) 
     await page.locator('.line:not(.done) [data-tick]').first().check();
     await page.waitForFunction((n) => document.querySelectorAll('.line:not(.done)').length === n, left - 1);
   }
+  // All is on: into the cold with it, and the clock counts from the rub all the same.
+  await page.getByRole('heading', { name: 'In the fridge, 4 °C or colder' }).waitFor();
+  await page.getByText('The clock counts from Sat 18:00').waitFor();
+  await today();
+  assert.match((await texts(page.locator('.day')))[0], /^Next In the fridge, 4 °C or colder/);
+  await goTo(page, `#/batch/${batch}/cure`);
+  // In sight beside the hour it comes out, not only in the list.
+  assert.match(
+    (await texts(page.locator('.answer > p')))[0],
+    /^In the fridge, 4 °C or colder\. The clock counts from Sat 18:00/,
+  );
+  await weighOut(page, batch);
+  await page.getByRole('button', { name: 'It is in the fridge' }).click();
   await page.getByRole('link', { name: 'All in. Go to the cure' }).click();
   await page.getByRole('heading', { name: 'Cure', exact: true }).waitFor();
 
@@ -51,7 +64,7 @@ test('the demo batch from the board to the label, and then put away', async (t) 
   const open = page.locator('.line [data-tick]:not(:checked)');
   await goTo(page, `#/batch/${batch}/cure`);
   // The same hours on the screen of the cure: none earlier there, and each job at its own.
-  const there = await texts(page.locator('.line:has([data-tick])'));
+  const there = await texts(page.locator('.line:not(.done):has([data-tick])'));
   assert.equal(due[0], Math.min(...there.map(minutes)));
   for (const head of ['Turn the pieces', ...out]) {
     const [here] = listed.filter((line) => line.includes(head));

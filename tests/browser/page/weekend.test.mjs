@@ -153,6 +153,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   ]);
   await look(page, '05-weigh-out');
   await tickAll(page);
+  await button(page, 'It is in the fridge').tap();
   await page.getByRole('link', { name: 'All in. Go to the cure' }).tap();
   await heading(page, 'Cure');
   await toToday(page);
@@ -163,6 +164,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await heading(page, 'Pieces');
   await weighed(page, [['Wild boar belly', '1150', '32']]);
   await tickAll(page);
+  await button(page, 'It is in the fridge').tap();
   await page.getByRole('link', { name: 'All in. Go to the cure' }).tap();
   await heading(page, 'Cure');
 

@@ -6,7 +6,7 @@ import { calendarButton } from '../widgets/calendar.js';
 import { CureStage } from '../widgets/cure-stage.js';
 import { doors } from '../widgets/doors.js';
 import { pinned } from '../widgets/pinned.js';
-import { StageJobs } from '../widgets/stage-jobs.js';
+import { StageJobs, isCold } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { Ticker } from '../widgets/tick.js';
 import { week } from '../widgets/week.js';
@@ -54,7 +54,9 @@ export function cure(app, id) {
       held ? nothing : here ? pinned(jobs.done(batch, here)) : hand ? pinned(jobs.goTo(hand.stage)) : nothing;
     // In the cure the answer is until when; before it and after it, what is next.
     const until = state && begun(batch) && !lost(state) ? clock.answer(batch) : nothing;
-    return html`${until !== nothing ? until : here ? jobs.answer({ ...here, text: '' }) : hand ? html`<p class="say">Next: ${hand.head}</p>` : nothing}
+    const cold = here && isCold(here) && !held ? html`<p class="near"><b>${here.head}.</b> ${here.text}</p>` : nothing;
+    return html`${cold}
+    ${until !== nothing ? until : here ? jobs.answer({ ...here, text: '' }) : hand ? html`<p class="say">Next: ${hand.head}</p>` : nothing}
     ${stageAction(id, state?.doubts ?? [], 'cure', own)}`;
   }
 

@@ -7,6 +7,7 @@ import { batchHead, batchNote, stateOf } from '../widgets/batch-head.js';
 import { doors } from '../widgets/doors.js';
 import { ends, num } from '../widgets/figure.js';
 import { pinned } from '../widgets/pinned.js';
+import { isCold } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { PutInForm, putInNote } from '../widgets/put-in.js';
 import { settle } from '../widgets/settle.js';
@@ -17,6 +18,7 @@ import { doseLine, inHand, lineAction, lineAnswer, poison } from '../widgets/wei
 import { todoLine, weighLine } from '../widgets/weigh-line.js';
 import { basis, scale, weighWhy } from '../widgets/weigh-why.js';
 import { glue } from '../words/glue.js';
+import { COLD } from '../words/until.js';
 import { withAim } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -65,7 +67,7 @@ export function weigh(app, id) {
     const { verdict, coarse } = sheet;
     // The ways out come before the list, unless those of the scale do.
     const ways = coarse ? advice(coarse.ways) : verdict.mark === 'ok' ? nothing : nextSteps(verdict);
-    return html`<div class="leaf answer">${answer(batch, sheet, state?.doubts ?? [])}</div>
+    return html`<div class="leaf answer">${answer(batch, sheet, state)}</div>
       <div class="plate rest">
         ${ways} ${sheet.premix ? makePremix(sheet.premix) : nothing} ${list(batch, sheet)}
         ${weighWhy(sheet, batchNote(batch, state))} ${putIn.draw(batch)} ${scale(app)}
@@ -78,9 +80,10 @@ export function weigh(app, id) {
       </div>`;
   }
 
-  /** @param {Batch} batch @param {WeighSheet} sheet @param {import('../types').Doubt[]} doubts */
-  function answer(batch, sheet, doubts) {
+  /** @param {Batch} batch @param {WeighSheet} sheet @param {State | null} state */
+  function answer(batch, sheet, state) {
     const { verdict, coarse } = sheet;
+    const doubts = state?.doubts ?? [];
     const act = (/** @type {unknown} */ own) => stageAction(id, doubts, 'weigh', () => own);
     const { line, todo, at, of } = inHand(sheet, batch);
     // Of what was thrown out no dose is blessed.
@@ -118,6 +121,25 @@ export function weigh(app, id) {
             : nothing
         }
         ${verdict.mark === 'ok' ? verdict.next.map(({ head, text }) => html`<p class="reason">${glue(head)} ${glue(text)}</p>`) : nothing}
+        ${dose} ${note}`;
+    }
+    const cold = state?.jobs.find((job) => isCold(job) && job.ticked === null);
+    const on = batch.ticks.find(({ of }) => of === 'rub');
+    if (cold && on) {
+      return html`<p class="small noprint">All in.</p>
+        <h3 class="what noprint">${cold.head}</h3>
+        ${act(
+          pinned(
+            html`<button
+              type="button"
+              class="btn main"
+              @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && ticker.set(id, { of: cold.id })}
+            >
+              ${COLD.done}
+            </button>`,
+          ),
+        )}
+        <p class="reason">${COLD.counts(on.at, app.now())}</p>
         ${dose} ${note}`;
     }
     return html`<p class="small noprint">Everything here is ticked.</p>

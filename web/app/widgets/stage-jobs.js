@@ -4,6 +4,7 @@ import { ask } from '../ask.js';
 import { glue } from '../words/glue.js';
 import { STAGES } from '../words/names.js';
 import { dayTime } from '../words/time.js';
+import { COLD } from '../words/until.js';
 import { running } from './batch-head.js';
 import { cardSteps } from './card.js';
 import { icon } from './icon.js';
@@ -20,6 +21,9 @@ import { boxId, onceOnly } from './tick.js';
 const stageOf = (act) =>
   ['cure', 'rinse', 'soak'].includes(act) ? 'cure' : ['chill', 'pack'].includes(act) ? 'pack' : 'fire';
 
+/** The way into the cold once all of it is on. @param {Job} job */
+export const isCold = ({ id }) => id === 'fridge';
+
 export class StageJobs {
   /** @param {App} app @param {string} id @param {Stage} stage @param {import('./tick.js').Ticker} ticker */
   constructor(app, id, stage, ticker) {
@@ -34,7 +38,10 @@ export class StageJobs {
     const { app, id, stage } = this;
     const { ok, problems } = ask('next', { batches: [{ id, batch }], now: app.now(), settings: app.settings });
     const state = ok?.batches[0] ?? null;
-    const jobs = state?.jobs.filter((job) => job.stage === stage) ?? [];
+    const begun = batch.ticks.find(({ of }) => of === 'rub')?.at;
+    const counts = (/** @type {Job} */ job) =>
+      isCold(job) && begun !== undefined ? { ...job, text: COLD.counts(begun, app.now()) } : job;
+    const jobs = state?.jobs.filter((job) => job.stage === stage).map(counts) ?? [];
     const hand = state?.jobs.find(({ ticked, passed }) => ticked === null && !passed);
     return {
       state,
@@ -44,7 +51,7 @@ export class StageJobs {
       held: state?.held ?? false,
       runs: running(state),
       /** In hand and of this stage. */
-      here: hand?.stage === stage ? hand : undefined,
+      here: hand?.stage === stage ? jobs.find(({ id }) => id === hand.id) : undefined,
       /** The cure is on, so there is a clock. */
       begun: state !== null && !['pieces', 'weigh'].includes(state.stage),
       over: jobs.length > 0 && jobs.every(({ ticked, passed }) => ticked !== null || passed),
@@ -123,10 +130,11 @@ export class StageJobs {
   }
 
   /** The button that ticks it. @param {Batch} batch @param {Job} job */
-  done(batch, { id: of, head, ends, early }) {
+  done(batch, job) {
+    const { id: of, head, ends, early } = job;
     const press = (/** @type {MouseEvent} */ e) => onceOnly(e) && this.ticker.turn(this.id, batch, { of }, { early });
     return html`<button type="button" class="btn main" @click=${press}>
-      ${head}: ${ends === null ? 'done' : 'begun'} just now
+      ${isCold(job) ? COLD.done : `${head}: ${ends === null ? 'done' : 'begun'} just now`}
     </button>`;
   }
 

@@ -20,6 +20,13 @@ export const CALENDAR = {
   ready: 'Ready',
 };
 
+/** The way into the cold once all of it is on: what is true once it is pressed, and what the clock makes of it. */
+export const COLD = {
+  done: 'It is in the fridge',
+  /** @param {number} begun @param {number} now */
+  counts: (begun, now) => `The clock counts from ${dayTime(begun, now)}, when all of it was on.`,
+};
+
 /** Hours up to three days, then days. @param {number} ms */
 const long = (ms) => (ms > 72 * HOUR ? `${Math.round(ms / HOUR / 24)} days` : `${Math.round(ms / HOUR)} h`);
 
