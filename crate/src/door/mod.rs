@@ -42,6 +42,8 @@ mod answer;
 mod draft;
 #[cfg(target_arch = "wasm32")]
 mod js;
+#[cfg(target_arch = "wasm32")]
+mod out;
 mod read;
 mod request;
 mod starters;
