@@ -12,12 +12,17 @@ struct Collect(BTreeMap<String, String>);
 impl TypeVisitor for Collect {
     fn visit<T: TS + 'static + ?Sized>(&mut self) {
         let config = Config::default();
-        if T::output_path().is_none() || self.0.contains_key(&T::ident(&config)) {
+        if T::output_path().is_none() {
             return;
         }
         let docs = T::docs().unwrap_or_default();
-        self.0
-            .insert(T::ident(&config), format!("{docs}export {}", T::decl(&config)));
+        let text = format!("{docs}export {}", T::decl(&config));
+        let name = T::ident(&config);
+        if let Some(known) = self.0.get(&name) {
+            assert_eq!(*known, text, "two types of the crate are called {name}");
+            return;
+        }
+        self.0.insert(name, text);
         T::visit_dependencies(self);
     }
 }

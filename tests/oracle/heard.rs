@@ -129,10 +129,7 @@ fn labels(papers: &Value) -> Vec<Heard> {
     let packs = || papers.iter().filter(|p| p["kind"] != "bag");
     let cooked = |p: &Value| {
         let facts = p["facts"].as_array().into_iter().flatten();
-        facts.filter(|f| f["label"] == "Cooked").any(|f| {
-            let value = f["value"].as_str().unwrap_or_default().to_lowercase();
-            !value.starts_with("no") && !value.is_empty()
-        })
+        facts.into_iter().any(|f| f["is"] == "cooked")
     };
     let until = packs().filter_map(|p| p["until"].as_i64()).max();
     vec![

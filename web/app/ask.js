@@ -3,6 +3,7 @@
  */
 import { FAILED, ask as reckon } from './core.js';
 import { rests } from './rests.js';
+import { worded } from './words/wrong.js';
 
 /** @typedef {import('./types').Answers} Answers */
 /** @typedef {import('./types').Request} Request */
@@ -25,7 +26,8 @@ const withRests = (content) => ({ ...content, rests: rests(content.settings, con
  * @returns {import('./core.js').Answer<Answers[Q]>}
  */
 export function ask(question, content) {
-  return reckon({ [question]: RESTED.has(String(question)) ? withRests(content) : content });
+  const answer = reckon({ [question]: RESTED.has(String(question)) ? withRests(content) : content });
+  return answer.problems ? { problems: answer.problems.map(worded) } : answer;
 }
 
 /**

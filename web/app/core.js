@@ -12,7 +12,7 @@ import source from '../../target/glue/core.wasm';
  * @template T
  * @typedef {{ ok: T, problems?: undefined } | { ok?: undefined, problems: Problem[] }} Answer
  */
-/** @typedef {{ code: string, field: string, message: string, choices?: string[] }} Problem */
+/** @typedef {{ code: string, field: string, wrong?: import('./types').Wrong, message: string, choices?: string[] }} Problem */
 
 /** The one problem that comes from here and not from the core. */
 export const FAILED = 'reckoning-failed';

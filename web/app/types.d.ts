@@ -1048,6 +1048,11 @@ after?: CameOut, };
 export type Belly = "no" | "bare" | "rind_on";
 
 /**
+ * What is written onto a paper by hand.
+ */
+export type Blank = "birds" | "hunter" | "signature" | "from" | "given_to";
+
+/**
  * A weight as it stands in one box or in two.
  */
 export type BothWays = { 
@@ -1679,6 +1684,11 @@ classes: Array<Class>,
 learnt: Array<Learnt>, };
 
 /**
+ * A salt that is not for the taste.
+ */
+export type CureSalt = "nitrite" | "nitrate";
+
+/**
  * A cut in the table of pieces.
  */
 export type Cut = { 
@@ -2225,6 +2235,39 @@ at: number, } | { "is": "by_table",
 at: number, };
 
 /**
+ * What came in of a thing, what went of it, and what is left: nought where more went than came in.
+ */
+export type Held = { "is": "bags", 
+/**
+ * How many came in.
+ */
+came: number, 
+/**
+ * How many went.
+ */
+went: number, 
+/**
+ * How many are left.
+ */
+left: number, } | { "is": "weighed", 
+/**
+ * What came in.
+ */
+came: string, 
+/**
+ * What went.
+ */
+went: string, 
+/**
+ * What is left.
+ */
+left: string, 
+/**
+ * Of a cure: how far what is left goes; nothing of anything else, and where more went than came in.
+ */
+cures: Reach | null, };
+
+/**
  * A step that was put to a time by hand.
  */
 export type Hold = { 
@@ -2314,6 +2357,23 @@ source: string,
 status: string, };
 
 /**
+ * One ingredient.
+ */
+export type Inside = { 
+/**
+ * The table's name, or the user's own word; empty for a cure of which only the per cent is known.
+ */
+name: string, 
+/**
+ * True for the user's own word, which stays as it was typed.
+ */
+own: boolean, 
+/**
+ * Of a cure: what its packet names beside the salt.
+ */
+cure: Array<CureSalt>, };
+
+/**
  * One job.
  */
 export type Job = { 
@@ -2397,6 +2457,23 @@ id: string,
 stock: Stock, };
 
 /**
+ * What a date rests on: the row of the keeping times that decides.
+ */
+export type KeptBy = { 
+/**
+ * The rule, as its source has it.
+ */
+says: string, 
+/**
+ * Where it is from.
+ */
+source: string, 
+/**
+ * `published`, `quoted`, `judgement`.
+ */
+status: string, };
+
+/**
  * What is in doubt.
  */
 export type Kind = "thrown_out" | "eaten_raw" | "hanging_unproven" | "recipe_too_warm" | "not_weighed" | "not_reckoned" | "cure_not_in" | "may_be_cure" | "dose_over" | "dose_may_be_over" | "dose_low" | "dose_may_be_low" | "dose_unknown" | "too_warm" | "may_be_too_warm" | "warm" | "power_off" | "frozen" | "not_rinsed" | "in_cure" | "out_early" | "not_read" | "reading_in_question" | "in_fire" | "not_hot" | "dried_first" | "colder_since" | "partly_cooked" | "partly_abandoned" | "slow_up" | "up_unseen" | "chilling" | "chill_late" | "chill_unread" | "past_keeping" | "dryness_untold";
@@ -2444,7 +2521,7 @@ out: string | null, };
  */
 export type LarderRow = { 
 /**
- * What it is.
+ * The table's name, or the user's own word; empty for bags.
  */
 name: string, 
 /**
@@ -2452,13 +2529,9 @@ name: string,
  */
 ids: Array<string>, 
 /**
- * What is left, nought where more was ticked than came in.
+ * What came in, went and is left.
  */
-left: Figure, 
-/**
- * `1000 g came in, batches took 3.5 g.`
- */
-says: string, 
+held: Held, 
 /**
  * True where more was ticked than came in: something that came in is not written down.
  */
@@ -2511,9 +2584,9 @@ rows: Array<LedgerRow>,
  */
 green: string, 
 /**
- * What came out of those of which both are known, as a share of what went in: `1190 g of 1480 g, 80.4 %`.
+ * What came out of those of which both are known.
  */
-out: string | null, };
+out: OutOf | null, };
 
 /**
  * One batch.
@@ -2528,13 +2601,13 @@ batch: string,
  */
 green: string | null, 
 /**
- * What came out, with its share of green weight.
+ * What came out.
  */
-out: string | null, 
+out: OutOf | null, 
 /**
- * Why a bag may be of it: `Teal, all 4: 152 g`.
+ * Why a bag may be of it, the nearest first.
  */
-why: Array<string>, };
+why: Array<MayBe>, };
 
 /**
  * How a speed lies to a figure.
@@ -2610,6 +2683,43 @@ off: string, };
 export type Mark = "ok" | "care" | "stop" | "ask";
 
 /**
+ * Why a bag may be of a batch: what of it weighs or measures about as much.
+ */
+export type MayBe = { "is": "one", 
+/**
+ * Place of the class.
+ */
+class: number, 
+/**
+ * What it weighs.
+ */
+weight: string, } | { "is": "all", 
+/**
+ * Place of the class.
+ */
+class: number, 
+/**
+ * What they weigh.
+ */
+weight: string, } | { "is": "every", 
+/**
+ * What they weigh.
+ */
+weight: string, } | { "is": "pack", 
+/**
+ * What it weighs.
+ */
+weight: string, } | { "is": "thick", 
+/**
+ * Place of the class.
+ */
+class: number, 
+/**
+ * Its thickest part.
+ */
+thickness: string, };
+
+/**
  * Something in a recipe that may be a curing agent.
  */
 export type MayHold = { 
@@ -2625,6 +2735,23 @@ at: number,
  * What it is called, or how it was written.
  */
 name: string, };
+
+/**
+ * Meat by what it is of.
+ */
+export type Meat = { 
+/**
+ * The table's name of the cut, or the user's own word.
+ */
+name: string, 
+/**
+ * True for the user's own word, which stays as it was typed.
+ */
+own: boolean, 
+/**
+ * How many; nothing where nobody counted them, and on a pack, which holds a part of them.
+ */
+count: number | null, };
 
 /**
  * How the cure gets into the meat.
@@ -2741,6 +2868,23 @@ export type Opened = {
 recipe: Recipe, };
 
 /**
+ * What came out of what went in.
+ */
+export type OutOf = { 
+/**
+ * Weight that came out.
+ */
+weight: string, 
+/**
+ * Green weight that it came out of; nothing where that is not known.
+ */
+of: string | null, 
+/**
+ * The first as a share of the second, to a tenth of a per cent.
+ */
+share: string | null, };
+
+/**
  * What can be said of a dose.
  */
 export type Outcome = "in_range" | "too_little" | "over" | "cannot_tell";
@@ -2842,9 +2986,9 @@ kind: PaperKind,
  */
 head: string, 
 /**
- * `8 mallard breast, 8 teal breast` in the bag; without the number in a pack, which holds a part of them.
+ * What is in it.
  */
-what: string, 
+what: Array<Meat>, 
 /**
  * Green weight on a bag; nothing where the weight of a pack is to be written.
  */
@@ -2858,9 +3002,9 @@ keep: KeepWord,
  */
 until: number | null, 
 /**
- * What the date rests on, with its status.
+ * What the date of a pack rests on; nothing where it has none.
  */
-basis: string, 
+basis: KeptBy | null, 
 /**
  * On a bag: what its hour rests on; nothing where there is none.
  */
@@ -2872,19 +3016,56 @@ made: number | null,
 /**
  * Cured, cooked, ingredients.
  */
-facts: Array<Fact>, 
+facts: Array<PaperFact>, 
 /**
- * Rules to write on, by hand: signature, address.
+ * Lines to write on, by hand.
  */
-blanks: Array<string>, 
+blanks: Array<Blank>, 
 /**
- * Sentences at the foot.
+ * Cautions at the foot.
  */
 foot: Array<string>, 
 /**
  * What holds it or forbids it: it stands on the paper, in place of a date.
  */
 doubts: Array<Doubt>, };
+
+/**
+ * A fact on a paper.
+ */
+export type PaperFact = { "is": "species" } | { "is": "killed", 
+/**
+ * `2026-11-14`; empty where it is not known.
+ */
+on: string, } | { "is": "no_cure" } | { "is": "cured", 
+/**
+ * Sodium nitrite, least and most.
+ */
+nitrite: [number, number] | null, 
+/**
+ * Sodium nitrate, least and most.
+ */
+nitrate: [number, number] | null, } | { "is": "cured_weakly" } | { "is": "cure_unknown" } | { "is": "raw" } | { "is": "cooked", 
+/**
+ * What its coldest piece read.
+ */
+read: Figure, } | { "is": "cook_to", 
+/**
+ * What it needs in the middle.
+ */
+needed: Figure, } | { "is": "not_cooked" } | { "is": "contents", 
+/**
+ * The ingredients.
+ */
+inside: Array<Inside>, 
+/**
+ * Allergens that the recipe names.
+ */
+allergens: Array<string>, 
+/**
+ * What is the user's own and whose packet was not read for allergens.
+ */
+unread: Array<string>, };
 
 /**
  * What a paper is for.
@@ -3102,7 +3283,11 @@ code: Code,
  */
 field: string, 
 /**
- * One or two sentences: the rule, the value, what to type.
+ * What is wrong, as a fact that the page words; nothing where `message` says it.
+ */
+wrong?: Wrong, 
+/**
+ * One or two sentences: the rule, the value, what to type. Empty where `wrong` is told.
  */
 message: string, 
 /**
@@ -3226,6 +3411,19 @@ wide: string,
  * How deep one is.
  */
 deep: string, };
+
+/**
+ * How far a cure goes.
+ */
+export type Reach = { 
+/**
+ * So much meat, in a rub.
+ */
+meat: string, 
+/**
+ * At this aim, in ppm of sodium nitrite.
+ */
+ppm: number, };
 
 /**
  * One field.
@@ -4473,6 +4671,15 @@ room: [number, number, number],
  * Steps that were put to a time by hand; the rest follows.
  */
 holds?: Array<Hold>, };
+
+/**
+ * One thing that is wrong, with the figures of the rule that it breaks.
+ */
+export type Wrong = { "is": "bags_not_counted", 
+/**
+ * The most at a time.
+ */
+most: number, };
 
 /** The answer to each question. */
 export interface Answers {

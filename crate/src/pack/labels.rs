@@ -1,16 +1,17 @@
-//! The words of a bag label, a pack label and a gift tag. Dates are milliseconds; the page, which knows the calendar
+//! What stands on a bag label, a pack label and a gift tag. Dates are milliseconds; the page, which knows the calendar
 //! of the person, writes them as days.
 
 use super::ingredients::contents;
+use super::written::{Blank, KeptBy, Meat, PaperFact};
 use crate::batch::{Batch, Piece, kinds};
-use crate::dose::{Caution, Verdict, cautions, pack_keys};
+use crate::dose::{Caution, Ppm, cautions, pack_keys};
 use crate::pantry;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Awake, Mass, Problem};
 use crate::recipe::{Basis, Do};
 use crate::schedule;
 use crate::standing::{Assurance, Assured, Doubt, Kind, Leave, Packing, Standing, Weight, packed};
-use crate::weigh::{self, Fact, Settings, WeighSheet};
+use crate::weigh::{self, Settings, WeighSheet};
 use rust_decimal::Decimal;
 use serde::Serialize;
 
@@ -50,8 +51,8 @@ pub struct Paper {
     pub kind: PaperKind,
     /// Name on top.
     pub head: String,
-    /// `8 mallard breast, 8 teal breast` in the bag; without the number in a pack, which holds a part of them.
-    pub what: String,
+    /// What is in it.
+    pub what: Vec<Meat>,
     /// Green weight on a bag; nothing where the weight of a pack is to be written.
     pub weight: Option<String>,
     /// How it is kept, before the date.
@@ -59,18 +60,18 @@ pub struct Paper {
     /// The date, in milliseconds since 1970; nothing where it has not earned one.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub until: Option<Assured<i64>>,
-    /// What the date rests on, with its status.
-    pub basis: String,
+    /// What the date of a pack rests on; nothing where it has none.
+    pub basis: Option<KeptBy>,
     /// On a bag: what its hour rests on; nothing where there is none.
     pub by: Option<Basis>,
     /// When it was put in the cure, or packed.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub made: Option<i64>,
     /// Cured, cooked, ingredients.
-    pub facts: Vec<Fact>,
-    /// Rules to write on, by hand: signature, address.
-    pub blanks: Vec<&'static str>,
-    /// Sentences at the foot.
+    pub facts: Vec<PaperFact>,
+    /// Lines to write on, by hand.
+    pub blanks: Vec<Blank>,
+    /// Cautions at the foot.
     pub foot: Vec<&'static str>,
     /// What holds it or forbids it: it stands on the paper, in place of a date.
     pub doubts: Vec<Doubt>,
@@ -175,7 +176,7 @@ impl Work<'_> {
             by: until.as_ref().map(|until| until.kind),
             until: leave.zip(until).map(|(leave, until)| Assured::by(leave, until.at)),
             made: begun.or(Some(self.now)),
-            facts: vec![self.cured(), fact("Cooked", "no, raw"), self.ingredients()],
+            facts: vec![self.cured(), PaperFact::Raw, self.ingredients()],
             blanks: Vec::new(),
             foot: texts(&["label-raw", "label-sale", "label-shot"]),
             doubts,
@@ -207,9 +208,10 @@ impl Work<'_> {
                 (true, false, false) => KeepWord::Cold,
             },
             until: keeps.map(|(leave, keeping)| Assured::by(leave, keeping.until)),
-            basis: keeps.map_or_else(String::new, |(_, keeping)| {
-                let row = keeping.row;
-                format!("{} ({}, {})", row.says, row.source, pantry::in_words(row.status))
+            basis: keeps.map(|(_, keeping)| KeptBy {
+                says: keeping.row.says,
+                source: keeping.row.source,
+                status: keeping.row.status,
             }),
             made: Some(self.packed()),
             what: self.meats(),
@@ -232,21 +234,16 @@ impl Work<'_> {
     fn gift(&self, _leave: Leave) -> Paper {
         let pack = self.pack();
         // Of what is given only the giver knows the number, and the law asks for birds, not breasts.
-        let mut facts = vec![fact("Species, number", "")];
-        facts.push(fact("Date killed", &self.batch.killed));
+        let on = self.batch.killed.clone();
+        let mut facts = vec![PaperFact::Species, PaperFact::Killed { on }];
         facts.extend(pack.facts);
         Paper {
             kind: PaperKind::Gift,
             facts,
             blanks: if self.is_tagged() {
-                vec![
-                    "Birds in all",
-                    "Hunter’s name and address",
-                    "Hunter’s signature",
-                    "Given to, and date",
-                ]
+                vec![Blank::Birds, Blank::Hunter, Blank::Signature, Blank::GivenTo]
             } else {
-                vec!["From", "Given to, and date"]
+                vec![Blank::From, Blank::GivenTo]
             },
             ..pack
         }
@@ -282,7 +279,7 @@ impl Work<'_> {
             weight: None,
             keep: KeepWord::Cold,
             until: None,
-            basis: String::new(),
+            basis: None,
             by: None,
             made: None,
             facts: Vec::new(),
@@ -292,21 +289,20 @@ impl Work<'_> {
         }
     }
 
-    /// `8 mallard breast, 8 teal breast`.
-    fn what(&self) -> String {
-        // A number that nobody counted is no fact of a label.
-        let mut rows: Vec<(String, Option<u32>)> = Vec::new();
+    /// What is in the bag: each meat once.
+    fn what(&self) -> Vec<Meat> {
+        let mut rows: Vec<Meat> = Vec::new();
         for piece in &self.batch.pieces {
-            let (name, own) = (meat(piece), Some(piece.count).filter(|_| !piece.about));
-            match rows.iter_mut().find(|(known, _)| *known == name) {
-                Some((_, count)) => *count = count.zip(own).map(|(count, own)| count.saturating_add(own)),
-                None => rows.push((name, own)),
+            let one = meat(piece);
+            match rows.iter_mut().find(|known| known.name == one.name) {
+                Some(known) => {
+                    let both = known.count.zip(one.count);
+                    known.count = both.map(|(known, more)| known.saturating_add(more));
+                }
+                None => rows.push(one),
             }
         }
-        let said = rows
-            .into_iter()
-            .map(|(name, count)| count.map_or_else(|| name.clone(), |count| format!("{count} {name}")));
-        said.collect::<Vec<_>>().join(", ")
+        rows
     }
 
     /// The tick of packing, or now.
@@ -314,61 +310,65 @@ impl Work<'_> {
         packed(self.batch).unwrap_or(self.now)
     }
 
-    /// What went in, as far as that is assured: the whole of the range, since a label is read by others.
-    fn cured(&self) -> Fact {
-        let verdict: &Verdict = &self.sheet.verdict;
-        let part = |name: &str, ppm: &Option<crate::dose::Ppm>| {
-            let ppm = ppm.as_ref().filter(|p| p.high > 0)?;
-            Some(format!("{name} {} to {} ppm going in", ppm.low, ppm.high))
-        };
+    /// What went in, as far as that is assured.
+    fn cured(&self) -> PaperFact {
         if self.standing.leave(Assurance::NoCure).is_some() {
-            return fact("Cured", "no, salt only");
+            return PaperFact::NoCure;
         }
-        let said: Vec<String> = [part("nitrite", &verdict.nitrite), part("nitrate", &verdict.nitrate)]
-            .into_iter()
-            .flatten()
-            .filter(|_| self.standing.leave(Assurance::Dose).is_some())
-            .collect();
-        let weak = self.standing.doubts().iter();
-        let weak = weak
-            .clone()
-            .any(|d| matches!(d.kind, Kind::DoseLow | Kind::DoseMayBeLow));
-        match (said.is_empty(), weak) {
-            (false, _) => fact("Cured", &said.join(", ")),
-            (true, true) => fact("Cured", "too weakly to count"),
-            (true, false) => fact("Cured", "cannot be said"),
-        }
-    }
-
-    fn cooked(&self) -> Fact {
-        let read = self.standing.leave(Assurance::Cooked).and(self.standing.cooked_to());
-        let needed = self.standing.needed();
-        let says = match (read, needed) {
-            (Some(read), _) => format!("to {} in the middle", read.show(self.settings.units).text),
-            (None, Some(needed)) => {
-                format!("no: cook to {} before eating", needed.show(self.settings.units).text)
-            }
-            (None, None) => "no".to_owned(),
+        let verdict = &self.sheet.verdict;
+        let assured = self.standing.leave(Assurance::Dose).is_some();
+        let part = |ppm: &Option<Ppm>| {
+            let ppm = ppm.as_ref().filter(|p| assured && p.high > 0)?;
+            Some((ppm.low, ppm.high))
         };
-        fact("Cooked", &says)
+        let (nitrite, nitrate) = (part(&verdict.nitrite), part(&verdict.nitrate));
+        if nitrite.or(nitrate).is_some() {
+            return PaperFact::Cured { nitrite, nitrate };
+        }
+        let weak = |d: &Doubt| matches!(d.kind, Kind::DoseLow | Kind::DoseMayBeLow);
+        if self.standing.doubts().iter().any(weak) {
+            PaperFact::CuredWeakly
+        } else {
+            PaperFact::CureUnknown
+        }
     }
 
-    /// `mallard breast, teal breast`.
-    fn meats(&self) -> String {
-        let mut meats: Vec<String> = self.batch.pieces.iter().map(meat).collect();
+    fn cooked(&self) -> PaperFact {
+        let read = self.standing.leave(Assurance::Cooked).and(self.standing.cooked_to());
+        let units = self.settings.units;
+        match (read, self.standing.needed()) {
+            (Some(read), _) => PaperFact::Cooked { read: read.show(units) },
+            (None, Some(needed)) => PaperFact::CookTo {
+                needed: needed.show(units),
+            },
+            (None, None) => PaperFact::NotCooked,
+        }
+    }
+
+    /// What is in a pack, which holds a part of each.
+    fn meats(&self) -> Vec<Meat> {
+        let of = |piece: &Piece| Meat {
+            count: None,
+            ..meat(piece)
+        };
+        let mut meats: Vec<Meat> = self.batch.pieces.iter().map(of).collect();
         meats.dedup();
-        meats.join(", ")
+        meats
     }
 
-    fn ingredients(&self) -> Fact {
-        let what = contents(self.batch, &self.sheet, &self.meats(), self.settings);
-        fact("Ingredients", &format!("{}. {}", what.list, what.allergens))
+    fn ingredients(&self) -> PaperFact {
+        contents(self.batch, &self.sheet, &self.meats(), self.settings)
     }
 }
 
-/// The table's word for a cut, or the user's own.
-fn meat(piece: &Piece) -> String {
-    pantry::cut(&piece.cut).map_or_else(|| piece.name.clone(), |c| c.name.to_lowercase())
+/// The table's word for a cut, or the user's own. A number that nobody counted is no fact of a label.
+fn meat(piece: &Piece) -> Meat {
+    let cut = pantry::cut(&piece.cut);
+    Meat {
+        name: cut.map_or_else(|| piece.name.clone(), |c| c.name.to_owned()),
+        own: cut.is_none(),
+        count: Some(piece.count).filter(|_| !piece.about),
+    }
 }
 
 /// What stands in place of a date.
@@ -377,13 +377,6 @@ fn not_yet(doubts: &[Doubt]) -> KeepWord {
         KeepWord::DoNotEat
     } else {
         KeepWord::NotYet
-    }
-}
-
-fn fact(label: &str, value: &str) -> Fact {
-    Fact {
-        label: label.to_owned(),
-        value: value.to_owned(),
     }
 }
 

@@ -1,7 +1,7 @@
 //! The book of batches: what went in and what came out, and which batch a bag without a label may be of.
 
 use super::stock::{Kept, packs_of};
-use crate::batch::{Piece, green, name_of};
+use crate::batch::{Piece, green};
 use crate::order::InOrder;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Fraction, Length, Mass, Problem};
@@ -38,8 +38,58 @@ pub struct Ledger {
     pub rows: Vec<LedgerRow>,
     /// Green weight of all that are weighed.
     pub green: String,
-    /// What came out of those of which both are known, as a share of what went in: `1190 g of 1480 g, 80.4 %`.
-    pub out: Option<String>,
+    /// What came out of those of which both are known.
+    pub out: Option<OutOf>,
+}
+
+/// What came out of what went in.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct OutOf {
+    /// Weight that came out.
+    pub weight: String,
+    /// Green weight that it came out of; nothing where that is not known.
+    pub of: Option<String>,
+    /// The first as a share of the second, to a tenth of a per cent.
+    pub share: Option<String>,
+}
+
+/// Why a bag may be of a batch: what of it weighs or measures about as much.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(tag = "is", rename_all = "snake_case")]
+pub enum MayBe {
+    /// One piece of a size class.
+    One {
+        /// Place of the class.
+        class: usize,
+        /// What it weighs.
+        weight: String,
+    },
+    /// All pieces of a size class.
+    All {
+        /// Place of the class.
+        class: usize,
+        /// What they weigh.
+        weight: String,
+    },
+    /// All pieces of all classes.
+    Every {
+        /// What they weigh.
+        weight: String,
+    },
+    /// One of its packs.
+    Pack {
+        /// What it weighs.
+        weight: String,
+    },
+    /// A size class as thick.
+    Thick {
+        /// Place of the class.
+        class: usize,
+        /// Its thickest part.
+        thickness: String,
+    },
 }
 
 /// One batch.
@@ -50,10 +100,10 @@ pub struct LedgerRow {
     pub batch: String,
     /// Green weight; nothing before all is weighed.
     pub green: Option<String>,
-    /// What came out, with its share of green weight.
-    pub out: Option<String>,
-    /// Why a bag may be of it: `Teal, all 4: 152 g`.
-    pub why: Vec<String>,
+    /// What came out.
+    pub out: Option<OutOf>,
+    /// Why a bag may be of it, the nearest first.
+    pub why: Vec<MayBe>,
 }
 
 /// The book of these batches; with a weight or a thickness, which of them such a bag may be of.
@@ -90,24 +140,24 @@ pub fn ledger(
                 continue;
             };
             off = *nearest;
-            why.extend(near.iter().map(|(says, of, _)| format!("{says}: {}", show(*of))));
+            why.extend(near.iter().map(|(part, of, _)| part.weighing(show(*of))));
         }
         if let Some(sought) = thickness {
             let away = |p: &Piece| Some(p.thickness?.base().less(sought.base())?.abs());
-            let near = batch.pieces.iter().filter(|p| away(p).is_some_and(|a| a <= NEAR_MM));
-            let near: Vec<&Piece> = near.collect();
+            let classes = batch.pieces.iter().enumerate();
+            let near = classes.filter(|(_, p)| away(p).is_some_and(|a| a <= NEAR_MM));
+            let near: Vec<(usize, &Piece)> = near.collect();
             if near.is_empty() {
                 continue;
             }
             off = off
-                .plus(near.iter().filter_map(|p| away(p)).min().unwrap_or_default())
+                .plus(near.iter().filter_map(|(_, p)| away(p)).min().unwrap_or_default())
                 .unwrap_or(off);
-            let thick = |p: &&Piece| {
-                Some(format!(
-                    "{}: {} thick",
-                    name_of(p),
-                    p.thickness?.show(settings.units).text
-                ))
+            let thick = |(class, p): &(usize, &Piece)| {
+                Some(MayBe::Thick {
+                    class: *class,
+                    thickness: p.thickness?.show(settings.units).text,
+                })
             };
             why.extend(near.iter().filter_map(thick));
         }
@@ -128,9 +178,10 @@ pub fn ledger(
         let row = LedgerRow {
             batch: batch.id.clone(),
             green: green.map(show),
-            out: out.map(|out| match &share {
-                Some(share) => format!("{}, {share}", show(out)),
-                None => show(out),
+            out: out.map(|out| OutOf {
+                weight: show(out),
+                of: green.map(show),
+                share,
             }),
             why,
         };
@@ -141,7 +192,11 @@ pub fn ledger(
     Ok(Ledger {
         rows: rows.into_iter().map(|(_, row)| row).collect(),
         green: show(all),
-        out: share.map(|share| format!("{} of {}, {share}", show(came), show(from))),
+        out: share.map(|share| OutOf {
+            weight: show(came),
+            of: Some(show(from)),
+            share: Some(share),
+        }),
     })
 }
 
@@ -150,32 +205,44 @@ fn per_cent(part: Decimal, of: Decimal, settings: &Settings) -> Option<String> {
     Some(share.show(settings.units).text)
 }
 
-/// Everything of a batch that may lie in a bag, with its grams.
-fn weights(pieces: &[Piece], packs: &[Decimal]) -> Vec<(String, Decimal, Decimal)> {
-    let mut all = Vec::new();
-    let mut add = |says: String, grams: Option<Decimal>| {
-        all.extend(grams.filter(|g| *g > Decimal::ZERO).map(|g| (says, g, Decimal::ONE)));
-    };
-    for piece in pieces {
-        let name = name_of(piece);
-        if piece.count > 1 && !piece.about {
-            add(format!("{name}, one"), piece.one());
+/// A part of a batch that may lie in a bag.
+#[derive(Clone, Copy)]
+enum Part {
+    One(usize),
+    All(usize),
+    Every,
+    Pack,
+}
+
+impl Part {
+    const fn weighing(self, weight: String) -> MayBe {
+        match self {
+            Self::One(class) => MayBe::One { class, weight },
+            Self::All(class) => MayBe::All { class, weight },
+            Self::Every => MayBe::Every { weight },
+            Self::Pack => MayBe::Pack { weight },
         }
-        add(
-            if piece.about {
-                format!("{name}, all of it")
-            } else {
-                format!("{name}, all {}", piece.count)
-            },
-            piece.all(),
-        );
+    }
+}
+
+/// Everything of a batch that may lie in a bag, with its grams.
+fn weights(pieces: &[Piece], packs: &[Decimal]) -> Vec<(Part, Decimal, Decimal)> {
+    let mut all = Vec::new();
+    let mut add = |part: Part, grams: Option<Decimal>| {
+        all.extend(grams.filter(|g| *g > Decimal::ZERO).map(|g| (part, g, Decimal::ONE)));
+    };
+    for (class, piece) in pieces.iter().enumerate() {
+        if piece.count > 1 && !piece.about {
+            add(Part::One(class), piece.one());
+        }
+        add(Part::All(class), piece.all());
     }
     if pieces.len() > 1 {
         let sum = green(pieces).ok().filter(|g| g.weighed);
-        add("All pieces".to_owned(), sum.map(|g| g.grams.typical));
+        add(Part::Every, sum.map(|g| g.grams.typical));
     }
     for pack in packs {
-        add("A pack of it".to_owned(), Some(*pack));
+        add(Part::Pack, Some(*pack));
     }
     all
 }

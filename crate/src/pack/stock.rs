@@ -5,10 +5,11 @@ use crate::batch::{Batch, Tick};
 use crate::order::InOrder;
 use crate::pantry::{self, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Figure, Mass, Problem};
+use crate::quantity::{Code, Figure, Mass, Problem, Wrong};
 use crate::recipe::{MOST_NAME, name, text};
 use crate::standing::{Assurance, Doubt, Packing, Standing};
 use crate::weigh::Settings;
+use rust_decimal::prelude::ToPrimitive;
 use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
 
@@ -21,7 +22,7 @@ const MOST_BAGS: u32 = 10_000;
 /// Longest id of a batch.
 const MOST_ID: usize = 64;
 /// The aim that the reach of a cure is told for, in ppm: that of the recipes that come with the page.
-const AIM: Decimal = dec!(150);
+const AIM: u32 = 150;
 
 /// One thing that came into the house: something for the pantry, or a pack.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
@@ -74,8 +75,7 @@ impl Stock {
             name(&self.name)
         };
         let counted = if self.item == BAGS && !self.count.is_some_and(|n| (1..=MOST_BAGS).contains(&n)) {
-            let says = format!("Bags are counted, 1 to {MOST_BAGS} at a time. Type how many came in.");
-            Err(Problem::new(Code::Missing, says))
+            Err(Problem::of(Code::Missing, Wrong::BagsNotCounted { most: MOST_BAGS }))
         } else {
             Ok(())
         };
@@ -119,16 +119,51 @@ pub struct LarderSheet {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct LarderRow {
-    /// What it is.
+    /// The table's name, or the user's own word; empty for bags.
     pub name: String,
     /// Ids of what came in.
     pub ids: Vec<String>,
-    /// What is left, nought where more was ticked than came in.
-    pub left: Figure,
-    /// `1000 g came in, batches took 3.5 g.`
-    pub says: String,
+    /// What came in, went and is left.
+    pub held: Held,
     /// True where more was ticked than came in: something that came in is not written down.
     pub short: bool,
+}
+
+/// What came in of a thing, what went of it, and what is left: nought where more went than came in.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(tag = "is", rename_all = "snake_case")]
+pub enum Held {
+    /// Bags, counted: batches and packs took them.
+    Bags {
+        /// How many came in.
+        came: u32,
+        /// How many went.
+        went: u32,
+        /// How many are left.
+        left: u32,
+    },
+    /// What is weighed: batches took it.
+    Weighed {
+        /// What came in.
+        came: String,
+        /// What went.
+        went: String,
+        /// What is left.
+        left: String,
+        /// Of a cure: how far what is left goes; nothing of anything else, and where more went than came in.
+        cures: Option<Reach>,
+    },
+}
+
+/// How far a cure goes.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Reach {
+    /// So much meat, in a rub.
+    pub meat: String,
+    /// At this aim, in ppm of sodium nitrite.
+    pub ppm: u32,
 }
 
 /// A pack.
@@ -264,37 +299,27 @@ fn row(of: (&str, &str), kept: &[Kept], batches: &[&Batch], settings: &Settings)
     let bags = of.0 == BAGS;
     let left = came.less(took)?;
     let short = left < Decimal::ZERO;
-    let left = Mass::new(left.max(Decimal::ZERO)).ok()?;
-    let show = |of: Decimal| {
-        if bags {
-            of.normalize().to_string()
-        } else {
-            Mass::new(of).map_or_else(|_| String::new(), |m| m.show(settings.units).text)
+    let left = left.max(Decimal::ZERO);
+    let show = |of: Decimal| Mass::new(of).ok().map(|m| m.show(settings.units).text);
+    let held = if bags {
+        Held::Bags {
+            came: came.to_u32()?,
+            went: took.to_u32()?,
+            left: left.to_u32()?,
+        }
+    } else {
+        let meat = reach(of.0, left).filter(|_| !short).and_then(show);
+        Held::Weighed {
+            came: show(came)?,
+            went: show(took)?,
+            left: show(left)?,
+            cures: meat.map(|meat| Reach { meat, ppm: AIM }),
         }
     };
-    let mut says = if bags {
-        format!("{} came in, batches and packs took {}.", show(came), show(took))
-    } else {
-        format!("{} came in, batches took {}.", show(came), show(took))
-    };
-    if short {
-        says.push_str(" More was ticked than came in: write down what is missing.");
-    } else if let Some(meat) = reach(of.0, left) {
-        says.push_str(&format!(
-            " What is left cures {} of meat in a rub at {AIM} ppm.",
-            show(meat)
-        ));
-    }
-    let own = || if bags { "Bags" } else { of.1 }.to_owned();
     Some(LarderRow {
-        name: pantry::ingredient(of.0).map_or_else(own, |i| i.name.to_owned()),
+        name: pantry::ingredient(of.0).map_or(of.1, |i| i.name).to_owned(),
         ids: mine.map(|k| k.id.clone()).collect(),
-        left: if bags {
-            Figure::new(show(left.base()), "bags")
-        } else {
-            left.show(settings.units)
-        },
-        says,
+        held,
         short,
     })
 }
@@ -321,10 +346,10 @@ fn taken(batch: &Batch, tick: &Tick, of: (&str, &str)) -> Option<Decimal> {
 }
 
 /// Grams of meat that so much of a cure brings to the aim.
-fn reach(item: &str, left: Mass) -> Option<Decimal> {
+fn reach(item: &str, left: Decimal) -> Option<Decimal> {
     let nitrite = Decimal::from_str_exact(pantry::ingredient(item)?.nitrite).ok()?;
     let ppm = nitrite.times(dec!(10_000))?;
-    left.base().times(ppm)?.over(AIM)?.half_away(0).into()
+    left.times(ppm)?.over(Decimal::from(AIM))?.half_away(0).into()
 }
 
 /// Grams of the packs of a batch that are weighed, here or gone.

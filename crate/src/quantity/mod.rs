@@ -12,6 +12,7 @@ mod range;
 mod read;
 mod rest;
 mod text;
+mod wrong;
 
 pub use kind::{Facts, Fraction, Kind, Length, Mass, Quantity, Span, System, Temperature, Unit, Volume};
 pub use kinds::{FractionKind, LengthKind, MassKind, TemperatureKind, TimeKind, VolumeKind};
@@ -22,3 +23,4 @@ pub use range::Range;
 pub use read::MOST_TEXT;
 pub(crate) use read::shorten;
 pub use rest::{Awake, HOUR, Rest, hour_down, hour_up};
+pub use wrong::Wrong;

@@ -1,5 +1,6 @@
 //! What is wrong with a value, said once for every screen and every caller.
 
+use super::wrong::Wrong;
 use serde::Serialize;
 
 /// One thing to put right. Expected failures are answers, not exceptions.
@@ -10,7 +11,11 @@ pub struct Problem {
     pub code: Code,
     /// Where it is, below the question: `batch.pieces[0].weight`. Empty for the whole.
     pub field: String,
-    /// One or two sentences: the rule, the value, what to type.
+    /// What is wrong, as a fact that the page words; nothing where `message` says it.
+    #[serde(skip_serializing_if = "Option::is_none", default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<Wrong>"))]
+    pub wrong: Option<Wrong>,
+    /// One or two sentences: the rule, the value, what to type. Empty where `wrong` is told.
     pub message: String,
     /// Readings to choose from when a text can mean more than one thing.
     #[serde(skip_serializing_if = "Vec::is_empty", default)]
@@ -58,8 +63,17 @@ impl Problem {
         Self {
             code,
             field: String::new(),
+            wrong: None,
             message: message.into(),
             choices: Vec::new(),
+        }
+    }
+
+    /// A fact that is wrong, with no field yet.
+    pub fn of(code: Code, wrong: Wrong) -> Self {
+        Self {
+            wrong: Some(wrong),
+            ..Self::new(code, "")
         }
     }
 
@@ -78,7 +92,10 @@ impl Problem {
 
 impl std::fmt::Display for Problem {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        f.write_str(&self.message)
+        match &self.wrong {
+            Some(wrong) => write!(f, "{wrong:?}"),
+            None => f.write_str(&self.message),
+        }
     }
 }
 

@@ -170,10 +170,8 @@ export function labels(app, id, part) {
           }
         </div>
         ${answered(app, answer, (ok) => {
-          const paper = filled(
-            ok.papers.find((one) => one.kind === kind),
-            form.text('what').trim(),
-          );
+          const paper = ok.papers.find((one) => one.kind === kind);
+          const what = kind === 'bag' ? '' : form.text('what').trim();
           return html`${
               paper
                 ? nothing
@@ -184,7 +182,7 @@ export function labels(app, id, part) {
             ${
               paper
                 ? html`<h2 class="noprint block">The sheet</h2>
-                    ${sheetOf({ paper, batch, id, count, weights: printed, to: kind === 'gift' ? book.to() : '', stock: how.stock, link, now: app.now(), nameOf: (piece) => pieceName(app, piece) })}
+                    ${sheetOf({ paper, batch, id, what, count, weights: printed, to: kind === 'gift' ? book.to() : '', stock: how.stock, link, now: app.now(), nameOf: (piece) => pieceName(app, piece) })}
                     <div class="block noprint">
                       <button type="button" class="btn main wide" @click=${() => print()}>Print</button>
                     </div>
@@ -204,15 +202,4 @@ export function labels(app, id, part) {
   }
 
   return { draw };
-}
-
-/**
- * What is in it, where that is not all of the batch.
- * @param {import('../types').Paper | undefined} paper
- * @param {string} what
- */
-function filled(paper, what) {
-  if (!paper || !what || paper.kind === 'bag') return paper;
-  const facts = paper.facts.map((fact) => (fact.label === 'Species, number' ? { ...fact, value: what } : fact));
-  return { ...paper, what, facts };
 }

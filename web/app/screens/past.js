@@ -7,6 +7,7 @@ import { stateOf } from '../widgets/batch-head.js';
 import { icon, tagMark } from '../widgets/icon.js';
 import { heldWords, markOf } from '../words/doubts.js';
 import { UNITS, count, pieceName, shortCode } from '../words/names.js';
+import { cameOut, mayBe, totalOut } from '../words/stock.js';
 import { fullDate } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -168,7 +169,7 @@ export function past(app) {
     return html`<section class="block">
       <h2>${year}</h2>
       <p class="lead">Green weight <b class="nowrap">${green}</b></p>
-      ${out ? html`<p>Came out <b>${out}</b>, of those where both are noted.</p>` : nothing}
+      ${out ? html`<p>Came out <b>${totalOut(out)}</b>, of those where both are noted.</p>` : nothing}
     </section>`;
   }
 
@@ -179,10 +180,11 @@ export function past(app) {
         >${tagMark(batch.tag)}<b>${batch.name}</b
         ><span class="p">${shortCode(batch.tag, id)}, ${dayOf(batch)}${batch.closed ? ', put away' : ''}</span></a
       >
-      ${doubtOf(id, batch)} ${book?.why?.map((says) => html`<span>${says}</span>`)}
+      ${doubtOf(id, batch)}
+      ${book?.why?.map((why) => html`<span>${mayBe(why, batch.pieces, (piece) => pieceName(app, piece))}</span>`)}
       ${
         book?.green && !book.why?.length
-          ? html`<span>${book.green} green${book.out ? html`, ${book.out} came out` : nothing}</span>`
+          ? html`<span>${book.green} green${book.out ? html`, ${cameOut(book.out)} came out` : nothing}</span>`
           : nothing
       }
       ${batch.after?.change ? html`<span>To change: ${batch.after.change}</span>` : nothing}

@@ -9,6 +9,7 @@ import { icon } from '../widgets/icon.js';
 import { choose, option } from '../widgets/pick.js';
 import { doubtWords, markOf } from '../words/doubts.js';
 import { shortCode, pieceName } from '../words/names.js';
+import { inHouse } from '../words/stock.js';
 import { fullDate } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -212,11 +213,12 @@ export function stock(app) {
   }
 
   /** @param {LarderRow} row */
-  function thing({ name, ids, left, says, short }) {
-    const last = ids.at(-1) ?? '';
+  function thing(row) {
+    const last = row.ids.at(-1) ?? '';
+    const { name, left, went } = inHouse(row);
     return html`<li class="held">
-      <b>${name}: ${left.text} left</b>
-      ${short ? html`<span class="flag care">${icon('s-care', '')}<span>${says}</span></span>` : html`<span>${says}</span>`}
+      <b>${name}: ${left}</b>
+      ${row.short ? html`<span class="flag care">${icon('s-care', '')}<span>${went}</span></span>` : html`<span>${went}</span>`}
       <span class="acts noprint"
         ><button type="button" class="btn quiet less" @click=${() => remove(last, name)}>
           Delete the last entry<span class="vh"> of ${name}</span>

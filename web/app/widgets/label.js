@@ -2,7 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { doubtWords } from '../words/doubts.js';
 import { glue } from '../words/glue.js';
-import { KEEP } from '../words/labels.js';
+import { BLANKS, KEEP, keptBy, meatWords, paperFact } from '../words/labels.js';
 import { shortCode } from '../words/names.js';
 import { clock, fullDate } from '../words/time.js';
 import { BY } from '../words/until.js';
@@ -15,6 +15,7 @@ import { BY } from '../words/until.js';
  * @property {Paper} paper
  * @property {Batch} batch
  * @property {string} id
+ * @property {string} what what was typed of it, where that is not all of the batch
  * @property {number} count
  * @property {string[]} weights of the first packs; the rest get a line
  * @property {string} to who gets a gift; empty for a line to write on
@@ -34,17 +35,18 @@ export function sheetOf(sheet) {
 }
 
 /** @param {Sheet} sheet @param {number} at */
-function label({ paper, batch, id, count, weights, to, link, now, nameOf }, at) {
+function label({ paper, batch, id, what, count, weights, to, link, now, nameOf }, at) {
   const weight = paper.weight ?? weights[at];
+  const inIt = what || meatWords(paper.what);
   const of = { bag: 'Bag', pack: 'Pack', gift: 'Gift' }[paper.kind];
   return html`<article class="lbl ${paper.kind}" aria-label="${of} label ${at + 1} of ${count}">
     <div class="top2">
       <div>
         <h3>${paper.head}</h3>
-        <p>${paper.what}</p>
+        <p>${inIt}</p>
         ${
           // How many of them is known of the whole batch, not of a part of it.
-          paper.kind === 'pack' && !/\d/.test(paper.what) ? html`<p>Pieces<span class="rule"></span></p>` : nothing
+          paper.kind === 'pack' && !/\d/.test(inIt) ? html`<p>Pieces<span class="rule"></span></p>` : nothing
         }
         <p>${of} ${at + 1} of ${count}, <b class="nowrap">${shortCode(batch.tag, id)}</b></p>
         <p>
@@ -57,7 +59,7 @@ function label({ paper, batch, id, count, weights, to, link, now, nameOf }, at) 
     <p class="use">
       ${KEEP[paper.keep](paper.until !== null)}${paper.until === null ? nothing : html` <b>${fullDate(paper.until)}${paper.kind === 'bag' ? ` ${clock(paper.until)}` : nothing}</b>`}
     </p>
-    <p class="fine">${paper.by ? BY[paper.by] : paper.basis}</p>
+    <p class="fine">${paper.by ? BY[paper.by] : paper.basis ? keptBy(paper.basis) : nothing}</p>
     <dl>
       ${
         paper.made === null
@@ -65,16 +67,17 @@ function label({ paper, batch, id, count, weights, to, link, now, nameOf }, at) 
           : html`<dt>${paper.kind === 'bag' ? 'In the cure' : 'Packed'}</dt>
               <dd>${fullDate(paper.made)}</dd>`
       }
-      ${paper.facts.map(
-        ({ label, value }) =>
-          html`<dt>${label}</dt>
-            <dd>${valueOf(label, value)}</dd>`,
-      )}
+      ${paper.facts.map((fact) => {
+        const [label, value] = paperFact(fact);
+        // What is empty gets a line to write on.
+        return html`<dt>${label}</dt>
+          <dd>${(fact.is === 'species' ? what : value) || html`<span class="rule"></span>`}</dd>`;
+      })}
     </dl>
-    ${paper.blanks.map((name) =>
-      to && name.startsWith('Given to')
+    ${paper.blanks.map((blank) =>
+      to && blank === 'given_to'
         ? html`<p>Given to <b>${to}</b>, ${fullDate(now)}</p>`
-        : html`<p class="sign">${name}</p>`,
+        : html`<p class="sign">${BLANKS[blank]}</p>`,
     )}
     <p class="foot">${paper.foot.join(' ')}</p>
   </article>`;
@@ -92,12 +95,6 @@ function doubtBox({ doubts }, batch, nameOf) {
     })}
     ${more ? html`<p>And ${more} more in doubt.</p>` : nothing}
   </div>`;
-}
-
-/** A day is written as a day; what is empty gets a line to write on. @param {string} label @param {string} value */
-function valueOf(label, value) {
-  if (!value) return html`<span class="rule"></span>`;
-  return label === 'Date killed' ? fullDate(new Date(`${value}T12:00`).getTime()) : value;
 }
 
 /** The recipe to scan. @param {Link} link */

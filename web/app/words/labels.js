@@ -1,4 +1,10 @@
-/** Words on labels and tags for keys of the core. */
+/** Words on labels and tags for facts of the core. */
+import { say } from './fact.js';
+import { statusWords } from './names.js';
+import { fullDate } from './time.js';
+
+/** @typedef {import('../types').Meat} Meat */
+/** @typedef {import('../types').Inside} Inside */
 
 /** How a pack is kept, before its date; `date` is true where there is one. @type {Record<import('../types').KeepWord, (date: boolean) => string>} */
 export const KEEP = {
@@ -9,3 +15,67 @@ export const KEEP = {
   not_yet: () => 'Do not eat it yet.',
   do_not_eat: () => 'DO NOT EAT.',
 };
+
+/** What is written on by hand. @type {Record<import('../types').Blank, string>} */
+export const BLANKS = {
+  birds: 'Birds in all',
+  hunter: 'Hunter’s name and address',
+  signature: 'Hunter’s signature',
+  from: 'From',
+  given_to: 'Given to, and date',
+};
+
+/** @type {Record<import('../types').CureSalt, string>} */
+const SALTS = { nitrite: 'sodium nitrite', nitrate: 'sodium nitrate' };
+
+/** A table's name in the middle of a sentence; a person's own word stays as it was typed. @param {{ name: string, own: boolean }} of */
+const named = ({ name, own }) => (own ? name : name.toLowerCase());
+
+/** `8 mallard breast, 8 teal breast` @param {Meat[]} meats */
+export const meatWords = (meats) =>
+  meats.map((meat) => (meat.count === null ? named(meat) : `${meat.count} ${named(meat)}`)).join(', ');
+
+/** `cure no. 1 (salt, sodium nitrite)` @param {Inside} inside */
+const ingredient = (inside) =>
+  inside.cure.length
+    ? `${named(inside) || 'cure'} (${['salt', ...inside.cure.map((salt) => SALTS[salt])].join(', ')})`
+    : named(inside);
+
+/** @param {string[]} allergens @param {string[]} unread */
+function allergenWords(allergens, unread) {
+  if (!allergens.length && !unread.length) return 'The recipe names no listed allergen; the bags were not read.';
+  return [
+    ...(allergens.length ? [`Contains: ${allergens.join(', ')}.`] : []),
+    ...(unread.length ? [`Not known, read the bag: ${unread.join(', ')}.`] : []),
+  ].join(' ');
+}
+
+/** @param {string} salt @param {[number, number] | null} ppm */
+const wentIn = (salt, ppm) => (ppm ? [`${salt} ${ppm[0]} to ${ppm[1]} ppm going in`] : []);
+
+/**
+ * What a fact is called, and what stands beside it; nothing where it is to be written by hand.
+ * @type {import('./fact.js').Words<import('../types').PaperFact, [string, string]>}
+ */
+const FACTS = {
+  species: () => ['Species, number', ''],
+  killed: ({ on }) => ['Date killed', on && fullDate(new Date(`${on}T12:00`).getTime())],
+  no_cure: () => ['Cured', 'no, salt only'],
+  cured: ({ nitrite, nitrate }) => ['Cured', [...wentIn('nitrite', nitrite), ...wentIn('nitrate', nitrate)].join(', ')],
+  cured_weakly: () => ['Cured', 'too weakly to count'],
+  cure_unknown: () => ['Cured', 'how much is not known'],
+  raw: () => ['Cooked', 'no, raw'],
+  cooked: ({ read }) => ['Cooked', `to ${read.text} in the middle`],
+  cook_to: ({ needed }) => ['Cooked', `no: cook to ${needed.text} before eating`],
+  not_cooked: () => ['Cooked', 'no'],
+  contents: ({ inside, allergens, unread }) => [
+    'Ingredients',
+    `${inside.map(ingredient).join(', ')}. ${allergenWords(allergens, unread)}`,
+  ],
+};
+
+/** @param {import('../types').PaperFact} fact */
+export const paperFact = (fact) => say(FACTS, fact);
+
+/** What a date rests on, with its source. @param {import('../types').KeptBy} by */
+export const keptBy = ({ says, source, status }) => `${says} (${source}, ${statusWords(status)})`;

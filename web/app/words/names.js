@@ -87,7 +87,14 @@ export function count(n, one, many = `${one}s`) {
  * A status of the tables in words that a cook knows.
  * @param {string} status
  */
-export const statusWords = (status) => (status === 'memory' ? 'from memory, not looked up' : status);
+export const statusWords = (status) => STATUSES[status] ?? status;
+
+/** @type {Record<string, string>} */
+const STATUSES = {
+  memory: 'from memory, not looked up',
+  uncontrolled: 'weighed at home, not controlled',
+  judgement: 'our own judgement',
+};
 
 /**
  * By which a bag without its card is found: the tag, and the end of the id.
