@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { violations } from '../harness.mjs';
-import { begin, goTo, kept, light, startDemo, texts, weighOut } from './steps.mjs';
+import { addPieces, begin, goTo, kept, light, startBatch, startDemo, texts, weighOut } from './steps.mjs';
 
 const HOUR = 3_600_000;
 const RUB = new Date(2026, 10, 14, 18).getTime();
@@ -213,3 +213,36 @@ for (const [width, shape] of [
     assert.ok(sides <= 3, `${sides} sides of paper`);
   });
 }
+
+test('a recipe with hours of its own: the cut is asked, and one line says which time holds and why', async (t) => {
+  const page = await begin(t);
+  await page.clock.setFixedTime(RUB);
+  const line = page.locator('.which');
+  const holds = /^The recipe says 36 h, the clock \d+ h\. The clock holds\. Long enough for slow pieces this thick/;
+  const choose = () => page.getByLabel('Cut', { exact: true }).selectOption({ label: 'Mallard breast' });
+  await goTo(page, '#/recipes');
+  await page.getByRole('link', { name: /Saltmarsh/ }).click();
+  await page.getByText('Choose your cut: the hours of the recipe may be too few').waitFor();
+  assert.equal(await line.count(), 0);
+  await choose();
+  assert.match((await texts(line))[0], holds);
+  // A piece twice as thick takes days longer.
+  const [usual] = await texts(line);
+  for (let mm = 25; mm < 50; mm += mm < 30 ? 1 : 5) await page.getByRole('button', { name: 'Thicker' }).click();
+  const [thick] = await texts(line);
+  assert.match(thick, /the clock [5-9] days\. The clock holds/, `after ${usual}`);
+  // Whoever opens its link is asked the same, and gets the hour.
+  await page.goto(await page.locator('#link-text').innerText());
+  await page.getByLabel('How much have you?, grams').fill('1500');
+  await choose();
+  assert.match((await texts(line))[0], holds);
+  assert.match((await texts(page.locator('.ans.time')))[0], /^Leave it in until \w{3} \d\d:00/);
+  // In a batch it is asked of what is on the board, and said before the cure is on.
+  await startBatch(page, /Saltmarsh/);
+  await addPieces(page, { cut: 'Mallard breast', count: '12', weight: '1500' });
+  await page.getByRole('button', { name: 'Type the thickness' }).click();
+  await page.getByRole('heading', { name: 'Change this size' }).waitFor();
+  await page.getByLabel('Thickest part').fill('25');
+  await page.getByRole('button', { name: 'Save the change' }).click();
+  assert.match((await texts(line))[0], holds);
+});

@@ -5,10 +5,12 @@ import { newId } from '../shelf.js';
 import { answered, problemStrip } from '../widgets/answer.js';
 import { cardFoot, cardSteps, cardTable } from '../widgets/card.js';
 import { Form } from '../widgets/form.js';
+import { cutOf, howThick, untilOf } from '../widgets/how-long.js';
 import { answerDoubt, answerRows, answerVerdict } from '../widgets/how-much-answer.js';
 import { tagMark } from '../widgets/icon.js';
 import { weighIn, weightField, weightText } from '../widgets/weight-field.js';
 import { cautions, evidence, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
+import { inAll } from '../words/until.js';
 import { EATEN, METHODS } from '../words/names.js';
 import { canonical } from '../records.js';
 import { isWritten, linkIn, toReader } from '../pasted.js';
@@ -135,7 +137,10 @@ export function open(app, { part }) {
    * @param {import('../types').Settings} settings
    */
   function yours(recipe, weight, settings) {
-    const draft = ask('draft', { recipe, settings, ...(weight && { weight }) }).ok;
+    const draft = ask('draft', { recipe, settings, ...(weight && { weight }), ...cutOf(form) }).ok;
+    const now = app.now();
+    const until = draft ? untilOf(draft, settings, now) : null;
+    const time = until && { until: until.at, now, under: inAll(now, until.at, now) };
     const sheet = weight && draft ? ask('weigh_out', { batch: draft.batch, settings }).ok : undefined;
     const turn = () => {
       weighIn(form, units() === 'us' ? 'metric' : 'us', draft?.weight);
@@ -151,7 +156,14 @@ export function open(app, { part }) {
     return html`<div class="asked gap">
         ${weightField(form, { label: 'How much have you?', units: units(), turn }, { typed: app.draw, left })}
       </div>
-      ${sheet ? html`<div class="gap">${answerDoubt(sheet)} ${answerRows({ sheet })} ${answerVerdict(sheet)}</div>` : nothing}`;
+      ${
+        sheet
+          ? html`<div class="gap">
+              ${answerDoubt(sheet)} ${answerRows({ sheet, ...(time && { time }) })} ${answerVerdict(sheet)}
+              ${draft ? howThick(app, form, draft, until) : nothing}
+            </div>`
+          : nothing
+      }`;
   }
 
   /** @param {Recipe} recipe */

@@ -6,6 +6,7 @@ import { problemStrip } from '../widgets/answer.js';
 import { batchHead, batchNote, stateOf } from '../widgets/batch-head.js';
 import { doors } from '../widgets/doors.js';
 import { ends, num } from '../widgets/figure.js';
+import { beforeIn } from '../widgets/how-long.js';
 import { icon, shape } from '../widgets/icon.js';
 import { lastTime } from '../widgets/outcome.js';
 import { PieceForm } from '../widgets/piece-form.js';
@@ -77,6 +78,7 @@ export function pieces(app, id) {
             </p>`
           : html`<p class="reason">Every figure of this batch is worked from this weight.</p>`
       }
+      ${form.begun || sheet.green_range ? nothing : beforeIn(app, id, batch, (at) => form.edit(at))}
       ${sheet.mixed ? html`<div class="gap">${strip('care', 'Mixed sizes', sheet.mixed)}</div>` : nothing}
       ${sheet.cautions.map(({ text }) => html`<p class="caution gap">${glue(text)}</p>`)}`;
   }

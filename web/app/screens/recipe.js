@@ -6,6 +6,7 @@ import { printed } from '../widgets/batch-head.js';
 import { cardFoot, cardSteps, cardTable } from '../widgets/card.js';
 import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
+import { cutOf, howThick, untilOf } from '../widgets/how-long.js';
 import { HandOn } from '../widgets/hand-on.js';
 import { tagMark } from '../widgets/icon.js';
 import { settle } from '../widgets/settle.js';
@@ -45,6 +46,8 @@ export function recipe(app, { id }) {
         })
       : null;
     const verdict = answer?.ok?.verdict;
+    const weight = values?.weight ?? '1 kg';
+    const draft = ask('draft', { recipe, settings: app.settings, weight, ...cutOf(form) }).ok;
     // A dose that must not be weighed out stands before its figures, with the way out.
     const bad = verdict?.mark === 'stop' || verdict?.mark === 'care';
     const leaf = html`<div class="leaf">
@@ -78,6 +81,7 @@ export function recipe(app, { id }) {
         },
         { typed: app.draw },
       )}
+      ${draft ? html`<div class="noprint">${howThick(app, form, draft, untilOf(draft, app.settings, app.now()))}</div>` : nothing}
       ${
         byPiece
           ? field(

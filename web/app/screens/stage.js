@@ -5,6 +5,7 @@ import { batchHead, batchNote } from '../widgets/batch-head.js';
 import { calendarButton } from '../widgets/calendar.js';
 import { CureStage } from '../widgets/cure-stage.js';
 import { doors } from '../widgets/doors.js';
+import { beforeIn } from '../widgets/how-long.js';
 import { pinned } from '../widgets/pinned.js';
 import { StageJobs, isCold } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
@@ -57,7 +58,7 @@ export function cure(app, id) {
     const cold = here && isCold(here) && !held ? html`<p class="near"><b>${here.head}.</b> ${here.text}</p>` : nothing;
     return html`${cold}
     ${until !== nothing ? until : here ? jobs.answer({ ...here, text: '' }) : hand ? html`<p class="say">Next: ${hand.head}</p>` : nothing}
-    ${stageAction(id, state?.doubts ?? [], 'cure', own)}`;
+    ${stageAction(id, state?.doubts ?? [], 'cure', own)} ${state?.held ? nothing : beforeIn(app, id, batch)}`;
   }
 
   return { draw };

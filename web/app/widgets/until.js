@@ -26,15 +26,25 @@ export function untilAnswer(app, id, batch, { until, begun, ended }) {
   </section>`;
 }
 
-/** @param {import('../app.js').App} app @param {string} id @param {Batch} batch @param {number[]} missing */
-function thickness(app, id, batch, missing) {
-  if (missing.length === 0) return nothing;
+/**
+ * @param {import('../app.js').App} app @param {string} id @param {Batch} batch @param {number[]} missing
+ * @param {(at: number) => unknown} [edit] where it is typed on this very screen
+ */
+export function thickness(app, id, batch, missing, edit) {
+  const [first] = missing;
+  if (first === undefined) return nothing;
   const names = missing.flatMap((at) => batch.pieces[at] ?? []).map((piece) => pieceName(app, piece));
   return strip(
     'ask',
     'How thick is it?',
     `${names.join(', ')}: type the thickest part, and the clock says how long.`,
-    html`<div class="acts"><a class="btn less" href="#/batch/${id}/pieces">Type the thickness</a></div>`,
+    html`<div class="acts">
+      ${
+        edit
+          ? html`<button type="button" class="btn less" @click=${() => edit(first)}>Type the thickness</button>`
+          : html`<a class="btn less" href="#/batch/${id}/pieces">Type the thickness</a>`
+      }
+    </div>`,
   );
 }
 

@@ -50,3 +50,12 @@ export function reason({ capped, kind, through }, now) {
   if (kind === 'usual') return 'The recipe gives no time: this is usual.';
   return `Long enough for slow pieces this thick, 9 in 10, to ${through === 'even' ? 'salt evenly' : 'cure to the middle'}.`;
 }
+
+/** Where a recipe has hours of its own and nobody has said what for. */
+export const ASK_THICK = 'Choose your cut: the hours of the recipe may be too few for a piece this thick.';
+
+/** The recipe's hours and the clock's differ: which holds, and why. @param {Until} until @param {string} own of the recipe @param {number} begun */
+export function twoTimes(until, own, begun) {
+  const holds = until.kind === 'recipe' ? 'You go by the recipe.' : `The clock holds. ${reason(until, begun)}`;
+  return `The recipe says ${own}, the clock ${long(Number(until.clock) - begun)}. ${holds}`;
+}
