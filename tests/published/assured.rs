@@ -145,7 +145,7 @@ fn a_packet_of_99_per_cent_says_both() {
     assert!(grounds(&verdict).contains(&"strength_lethal"));
     let says = verdict["says"].as_str().unwrap_or_default();
     assert!(says.contains("slip") && says.contains("can kill"), "{says}");
-    assert!(verdict["next"].to_string().contains("1-800-222-1222"));
+    assert!(verdict["next"].to_string().contains("Ring the poison centre"));
     // Where it is only typed, and not on any meat, it is refused with both.
     let recipe = rub("99 %", "150 ppm", "2 %");
     let found = problems(&json!({"check": {"recipe": recipe}}));

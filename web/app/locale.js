@@ -5,11 +5,16 @@
 /** Countries under the rules of the Union, and those that have taken them over. */
 const UNION = 'AT BE BG HR CY CZ DK EE FI FR DE GR HU IE IT LV LT LU MT NL PL PT RO SK SI ES SE IS LI NO'.split(' ');
 /** @type {Record<string, string>} */
-const RULES = { US: 'us-home', CA: 'ca', GB: 'uk', AU: 'anz', NZ: 'anz' };
+const RULES = { US: 'us-home', CA: 'ca', GB: 'uk', EU: 'eu', AU: 'anz', NZ: 'anz' };
 
 const language = navigator.language || 'en-GB';
 /** The country, where the browser names it or its language is mostly of one. */
 export const REGION = region();
+/**
+ * Where the device is, as far as its clock and its language tell: whom to call and whose rule holds go by it. Many a
+ * browser in London speaks the English of the States.
+ */
+export const PLACE = place();
 /** The page speaks English, so its days and months do; which English is the person's own. */
 export const LOCALE = /^en\b/i.test(language) ? language : 'en-GB';
 /** Twelve hours or twenty-four, by the person's own language. */
@@ -22,7 +27,7 @@ export const HOUR12 = new Intl.DateTimeFormat(language, { hour: 'numeric' }).res
  * @returns {Settings}
  */
 export function localSettings(settings, profiles) {
-  const wanted = RULES[REGION] ?? (UNION.includes(REGION) ? 'eu' : settings.profile);
+  const wanted = RULES[PLACE] ?? settings.profile;
   const profile = profiles.some(({ key }) => key === wanted) ? wanted : settings.profile;
   return { ...settings, profile, units: REGION === 'US' ? 'us' : 'metric' };
 }
@@ -33,4 +38,17 @@ function region() {
   } catch {
     return '';
   }
+}
+
+function place() {
+  const { timeZone = '' } = Intl.DateTimeFormat().resolvedOptions();
+  /** @type {[string, string][]} */
+  const zones = [
+    ['Europe/London', 'GB'],
+    ['Europe/', [...UNION, 'US', 'GB'].includes(REGION) ? 'EU' : REGION],
+    ['Australia/', 'AU'],
+    ['Pacific/Auckland', 'NZ'],
+  ];
+  const here = zones.find(([zone]) => timeZone.startsWith(zone))?.[1];
+  return here ?? (UNION.includes(REGION) ? 'EU' : REGION);
 }

@@ -2759,6 +2759,19 @@ count: number | null, };
 export type Method = "rub" | "cover_brine" | "ground" | "pick_up" | "pumped" | "pumped_and_covered";
 
 /**
+ * More raw meat for a dose that is over.
+ */
+export type MoreMeat = { 
+/**
+ * How much more, in the person's units: to the middle between least and limit.
+ */
+weight: Figure, 
+/**
+ * Ingoing nitrite over all of the meat then.
+ */
+then: Ppm, };
+
+/**
  * A batch with the id it is kept under.
  */
 export type Named = { 
@@ -4463,10 +4476,10 @@ source: string,
  */
 next: Array<Advice>, 
 /**
- * Of a dose that is on the meat and over: how much more raw meat would bring it to the middle between least and limit.
- * Nothing where no amount is known to, an unweighed spoon above all.
+ * Of a dose that is on the meat and over: the raw meat that would bring it in range. Nothing where no amount is known
+ * to, an unweighed spoon above all.
  */
-more_meat: Figure | null, 
+more_meat: MoreMeat | null, 
 /**
  * An aim for the recipe, `160 ppm`, with which the same list is in range on this scale; while nothing is on the meat
  * yet and the aim it has does not do.

@@ -26,4 +26,4 @@ pub use measured::{Kit, Measure, OwnSpoon, measured};
 pub use rescue::{in_range, more_cure, more_meat, more_water};
 pub use slip::{Said, Slip};
 pub use spoons::{SpoonSize, Unit};
-pub use verdict::{Advice, Caution, Mark, Outcome, Ppm, Verdict, judge};
+pub use verdict::{Advice, Caution, Mark, MoreMeat, Outcome, Ppm, Verdict, judge};

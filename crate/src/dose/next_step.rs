@@ -176,7 +176,7 @@ fn lethal() -> Vec<Advice> {
         ),
         advice(
             "Has someone eaten some?",
-            "Ring the poison centre or the emergency number at once, with signs or without, and say nitrite. In the US: 1-800-222-1222.",
+            "Ring the poison centre or the emergency number at once, with signs or without, and say nitrite.",
         ),
     ]
 }

@@ -82,6 +82,16 @@ pub struct Caution {
     pub source: &'static str,
 }
 
+/// More raw meat for a dose that is over.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct MoreMeat {
+    /// How much more, in the person's units: to the middle between least and limit.
+    pub weight: Figure,
+    /// Ingoing nitrite over all of the meat then.
+    pub then: Ppm,
+}
+
 /// The verdict on a dose.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -123,9 +133,9 @@ pub struct Verdict {
     pub source: String,
     /// What to do next, the first first.
     pub next: Vec<Advice>,
-    /// Of a dose that is on the meat and over: how much more raw meat would bring it to the middle between least and limit.
-    /// Nothing where no amount is known to, an unweighed spoon above all.
-    pub more_meat: Option<Figure>,
+    /// Of a dose that is on the meat and over: the raw meat that would bring it in range. Nothing where no amount is known
+    /// to, an unweighed spoon above all.
+    pub more_meat: Option<MoreMeat>,
     /// An aim for the recipe, `160 ppm`, with which the same list is in range on this scale; while nothing is on the meat
     /// yet and the aim it has does not do.
     pub aim: Option<String>,
@@ -202,7 +212,12 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
         more_meat: (finding.outcome == Outcome::Over && case.is_done())
             .then(|| more_meat(case))
             .flatten()
-            .and_then(|grams| Some(Mass::new(grams).ok()?.show(case.units))),
+            .and_then(|grams| {
+                Some(MoreMeat {
+                    weight: Mass::new(grams).ok()?.show(case.units),
+                    then: ppm(case.with_meat(grams)?.ingoing()?.nitrite),
+                })
+            }),
         aim: aim.map(|aim| format!("{} ppm", plain(aim))),
         cautions,
         may_hold: Vec::new(),
@@ -314,10 +329,13 @@ fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> String 
     } else if case.spoon().is_none() {
         let steps = case.portions.iter().map(|p| p.step);
         let step = steps.fold(case.step, Decimal::max);
-        text.push_str(&format!(
-            " The scale steps by {} g, so the dose lies between these ends.",
-            plain(step)
-        ));
+        let told = ingoing.map(|i| if i.nitrite.high.is_zero() { i.nitrate } else { i.nitrite });
+        if let Some(Ppm { low, high, .. }) = told.map(ppm) {
+            text.push_str(&format!(
+                " The scale steps by {} g, so the dose is {low} to {high} ppm.",
+                plain(step)
+            ));
+        }
     }
     text.push_str(&trap(case).unwrap_or_default());
     for asked in ingoing.map(|i| slips(case, i.nitrite)).unwrap_or_default() {

@@ -3,7 +3,7 @@
 use super::recipe::All;
 use super::weigh::Weighed;
 use super::words::Sort;
-use super::{Answers, Asked, line::Taken};
+use super::{Answers, Asked, UNSURE, line::Taken};
 use crate::pantry::{self, Group};
 use crate::quantity::{Fraction, shorten};
 use crate::recipe::{Holds, MOST_NAME, MOST_NOTE, MayHold, Why};
@@ -32,7 +32,6 @@ pub struct Doubt {
 }
 
 const NONE: &str = "none";
-const UNSURE: &str = "unsure";
 
 /// So many are offered one by one.
 const MOST_OFFERED: usize = 8;

@@ -156,6 +156,9 @@ impl Answers<'_> {
     }
 }
 
+/// The answer of whoever does not know.
+const UNSURE: &str = "unsure";
+
 impl Asked {
     fn new(key: String, ask: &str, choices: impl Iterator<Item = (String, String)>, answers: &Answers<'_>) -> Self {
         let choices: Vec<(String, String)> = choices.collect();

@@ -3,7 +3,7 @@
 use super::amount::{Amount, times};
 use super::line::{Line, Taken};
 use super::words::{Sort, Word};
-use super::{Answers, Asked};
+use super::{Answers, Asked, UNSURE};
 use crate::dose::OwnSpoon;
 use crate::pantry::{self, Group, Ingredient};
 use crate::quantity::exact::Exact;
@@ -44,6 +44,8 @@ pub struct Weighed<'a> {
     pub large: Option<bool>,
     /// Per cent of nitrite that its packet says, where that was asked.
     pub printed: Option<Fraction>,
+    /// Which of several it is, nobody knows: said so.
+    unsure: bool,
     /// Questions on it.
     pub asks: Vec<Asked>,
     /// The rule of the settings: where it is of one country, so are its measures.
@@ -68,6 +70,7 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon], profil
         deeds: Vec::new(),
         large: None,
         printed: None,
+        unsure: false,
         asks: Vec::new(),
         profile: String::new(),
         base_unit: None,
@@ -145,8 +148,8 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon], profil
     weighed.grams = weighed.grams.and_then(|g| g.map(|g| Some(g.half_away(6))));
     weighed.based(answers);
     weighed.again(answers, own);
-    // What nobody need be asked is the usual one, with the spoon of any.
-    if line.meaning.as_ref().is_some_and(|m| m.ask.is_empty() && !m.food) {
+    // What nobody need be asked, or nobody knows, is the usual one, with the spoon of any.
+    if weighed.unsure || line.meaning.as_ref().is_some_and(|m| m.ask.is_empty() && !m.food) {
         weighed.items.truncate(1);
     }
     weighed
@@ -360,7 +363,12 @@ impl Weighed<'_> {
             return;
         }
         let choices = self.items.iter().map(|i| (i.key.to_owned(), named(i)));
+        // Whether it is a cure is never passed over.
+        let cure = self.items.iter().any(|i| i.group == Group::Cure);
+        let unsure = (!cure).then(|| (UNSURE.to_owned(), "Not sure".to_owned()));
+        let choices = choices.chain(unsure);
         let asked = Asked::new(format!("item:{}", self.line.text), meaning.ask, choices, answers);
+        self.unsure = asked.answer.as_deref() == Some(UNSURE);
         if let Some(item) = asked.chosen().and_then(|at| self.items.get(at).copied()) {
             self.items = vec![item];
         }
@@ -387,7 +395,8 @@ impl Weighed<'_> {
             let pack = match amount.pack {
                 Some(pack) => Some(pack),
                 None => {
-                    let names = packs.iter().map(|p| p.note.to_owned());
+                    // Not sure: anything from loose to packed.
+                    let names = packs.iter().map(|p| p.note).chain(["Not sure"]).map(str::to_owned);
                     let chosen = self.pick("pack", "Packed into the spoon, or loose?", names, answers);
                     chosen.and_then(|at| packs.get(at).copied())
                 }

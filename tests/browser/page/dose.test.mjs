@@ -95,3 +95,45 @@ test('two agents on one piece: nitrite and nitrate are each summed, and both are
     /2\.4 g of cure with 6\.25 % nitrite, and 0\.8 g of a second agent/,
   );
 });
+
+test('too much by weight: how much more meat, and what that comes to; of a spoon no weight is told', async (t) => {
+  const page = await begin(t, { at: '#/dose' });
+  const choose = async (choice) => {
+    await page.waitForTimeout(600);
+    await page.getByRole('button', { name: choice, exact: true }).tap();
+  };
+  await page.getByLabel('Meat, green weight').fill('1480');
+  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('grams', { exact: true }).check();
+  await page.getByLabel('I already put in').fill('17');
+  for (const answer of ['Rubbed on the outside', 'Less than 1 hour', 'Yes']) await choose(answer);
+  await page.getByText('Spread it over more meat now').waitFor();
+  const advice = (await texts(page.locator('.answered > .near')))[0];
+  const [, grams, low, high] =
+    /^Weigh in (\d+) g more raw meat: then (\d+) to (\d+) ppm, needs 120, limit 200\.$/.exec(advice) ?? [];
+  // 17 g of 6.25 % over all of it, half a step of 0.1 g either way.
+  const ppm = (cure) => (cure * 62_500) / (1480 + Number(grams));
+  assert.ok(Math.abs(ppm(16.95) - low) <= 1 && Math.abs(ppm(17.05) - high) <= 1, `${advice} ${ppm(17)}`);
+  assert.ok(low > 150 && high < 170, `half-way between 120 and 200: ${advice}`);
+
+  await page.getByLabel('tablespoon', { exact: true }).check();
+  await page.getByLabel('I already put in').fill('1');
+  await page.getByText('Measured by the spoon, no weight of it can be told. Do not guess one.').waitFor();
+  assert.equal(await page.getByText('Spread it over more meat now').count(), 0);
+  // One step up from an empty field is one spoon; from there half spoons.
+  await page.getByLabel('I already put in').fill('');
+  for (const amount of ['1', '1.5']) {
+    await page.getByRole('button', { name: 'More', exact: true }).click();
+    assert.equal(await page.getByLabel('I already put in').inputValue(), amount);
+  }
+});
+
+test('a dose that the scale cannot tell apart names both ends', async (t) => {
+  const page = await begin(t, { at: '#/dose' });
+  await page.getByLabel('Meat, green weight').fill('1480');
+  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('grams', { exact: true }).check();
+  await page.getByLabel('I already put in').fill('4.7');
+  // 4.65 to 4.75 g of 6.25 % on 1479.95 to 1480.05 g.
+  await page.getByText(/The scale steps by 0\.1 g, so the dose is 196 to 201 ppm\./).waitFor();
+});

@@ -130,3 +130,22 @@ test('something of my own is read by my own spoon', async (t) => {
   // A quarter of the distance beyond each end, and half a step of the 0.1 g scale: 1.85 to 2.55 g, twice.
   assert.match(lines[1], /3.7 to 5.1 g Usually 4.4 g/);
 });
+
+test('who does not know which salt, sugar or pepper it was says so, and the grams stay a range', async (t) => {
+  const page = await begin(t, { at: '#/read' });
+  await page
+    .getByLabel('The recipe, in lines or in prose')
+    .fill('Rub for 5 lb meat\n5 g cure no. 1, 6.25 %\n1/4 cup kosher salt\n2 tbsp brown sugar\n1 tbsp pepper');
+  await page.getByText(/^3 things to settle first/).waitFor();
+  for (let left = 3; left > 0; left -= 1) {
+    const open = page.getByRole('group').filter({ hasNot: page.locator('input:checked') });
+    await open.filter({ hasText: 'Not sure' }).first().getByLabel('Not sure').check();
+  }
+  await page.getByRole('button', { name: 'Keep as a card' }).waitFor();
+  const lines = await texts(page.locator('.lines-read > li'));
+  for (const line of lines.slice(2)) assert.match(line, / to [\d.]+ g Usually [\d.]+ g\./);
+  // Whether pink salt is a cure nobody may pass over.
+  await page.getByLabel('The recipe, in lines or in prose').fill('Rub for 5 lb meat\n1 tsp pink salt');
+  await page.getByText('Which pink salt?').waitFor();
+  assert.equal(await page.getByLabel('Not sure').count(), 0);
+});

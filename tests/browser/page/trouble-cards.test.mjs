@@ -1,7 +1,7 @@
 // The cards for when something went wrong, by touch.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { begin, goTo, kept, startDemo, texts, tick, weighOut } from './steps.mjs';
+import { begin, goTo, kept, putIn, startDemo, texts, tick, weighOut } from './steps.mjs';
 
 test('a card says what to do now, asks one thing at a time, and ends in an act with its source', async (t) => {
   const page = await begin(t);
@@ -106,4 +106,34 @@ test('what a card has thrown out leaves the jobs, is never blessed again, and ca
   await page.getByRole('button', { name: 'Take it up again' }).click();
   await page.getByText('Do not eat: it was thrown out.').first().waitFor({ state: 'detached' });
   assert.equal((await kept(page, 'batch/'))[0].data.thrown_out, undefined);
+});
+
+test('whom to call goes by where the device is, and no number of another country stands anywhere', async (t) => {
+  for (const [locale, timezoneId, emergency, poison] of [
+    ['en-US', 'America/New_York', '911', '1-800-222-1222'],
+    ['en-GB', 'Europe/London', '999', 'NHS 111'],
+    // A browser that speaks the English of the States, in London.
+    ['en-US', 'Europe/London', '999', 'NHS 111'],
+    ['de-DE', 'Europe/Berlin', '112', 'your poison centre'],
+    ['en-AU', 'Australia/Sydney', '000', 'your poison centre'],
+    ['en-ZA', 'Africa/Johannesburg', 'your emergency number', 'your poison centre'],
+  ]) {
+    const page = await begin(t, { locale, timezoneId });
+    await goTo(page, '#/cards/eaten');
+    const [now] = await texts(page.locator('.verdict.ask'));
+    assert.ok(now.includes(`call ${emergency}, say nitrite`), `${locale} ${timezoneId}: ${now}`);
+    assert.ok(now.includes(`call ${poison} now too`), `${locale} ${timezoneId}: ${now}`);
+    // At the cure, and on meat that holds too much of it.
+    const batch = await startDemo(page);
+    await weighOut(page, batch);
+    const [caution] = await texts(page.locator('.caution'));
+    assert.match(caution, /call the poison centre at once, symptoms or not\./);
+    assert.equal(/\d{3}/.test(caution), /\d{3}/.test(poison), caution);
+    await putIn(page, '2', 'tablespoon');
+    await page.locator('.verdict.stop').first().waitFor();
+    const held = await page.locator('main').innerText();
+    assert.ok(held.includes(`call ${emergency}, say nitrite`), held);
+    if (emergency !== '911') assert.doesNotMatch(held, /1-800|911/);
+    await page.context().close();
+  }
 });

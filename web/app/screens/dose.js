@@ -349,7 +349,7 @@ export function dose(app, { id }) {
       ${
         verdict
           ? verdict.outcome === 'over' && verdict.held
-            ? tooMuch(flow, verdict)
+            ? tooMuch(flow, verdict, measure.endsWith('sp'))
             : html`${verdictStrip(verdict)} ${evidence(verdict)}
               ${nextSteps(verdict, verdict.held ? 'What to do next' : 'To be sure')} ${cautions(verdict.cautions)}`
           : answer

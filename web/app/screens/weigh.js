@@ -6,17 +6,19 @@ import { stayAwake } from '../widgets/awake.js';
 import { batchHead, batchNote, stateOf } from '../widgets/batch-head.js';
 import { doors } from '../widgets/doors.js';
 import { ends, num } from '../widgets/figure.js';
-import { pinned } from '../widgets/pinned.js';
+import { pinned, tickButton } from '../widgets/pinned.js';
 import { isCold } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { PutInForm, putInNote } from '../widgets/put-in.js';
 import { settle } from '../widgets/settle.js';
 import { thrownOut } from '../widgets/thrown-out.js';
-import { Ticker, onceOnly } from '../widgets/tick.js';
+import { Ticker } from '../widgets/tick.js';
+import { someoneAte } from '../widgets/too-much.js';
 import { advice, dosePicture, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { doseLine, inHand, lineAction, lineAnswer, poison } from '../widgets/weigh-answer.js';
 import { todoLine, weighLine } from '../widgets/weigh-line.js';
 import { basis, scale, weighWhy } from '../widgets/weigh-why.js';
+import { called } from '../words/calls.js';
 import { glue } from '../words/glue.js';
 import { COLD } from '../words/until.js';
 import { withAim } from './recipes.js';
@@ -109,13 +111,9 @@ export function weigh(app, id) {
           sheet.can_tick
             ? act(
                 pinned(
-                  html`<button
-                    type="button"
-                    class="btn main"
-                    @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && ticker.set(id, { of: todo.id })}
-                  >
-                    ${todo.id === 'rub' ? 'All of it is on' : 'Labelled'}: done just now
-                  </button>`,
+                  tickButton(`${todo.id === 'rub' ? 'All of it is on' : 'Labelled'}: done just now`, () =>
+                    ticker.set(id, { of: todo.id }),
+                  ),
                 ),
               )
             : nothing
@@ -128,17 +126,7 @@ export function weigh(app, id) {
     if (cold && on) {
       return html`<p class="small noprint">All in.</p>
         <h3 class="what noprint">${cold.head}</h3>
-        ${act(
-          pinned(
-            html`<button
-              type="button"
-              class="btn main"
-              @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && ticker.set(id, { of: cold.id })}
-            >
-              ${COLD.done}
-            </button>`,
-          ),
-        )}
+        ${act(pinned(tickButton(COLD.done, () => ticker.set(id, { of: cold.id }))))}
         <p class="reason">${COLD.counts(on.at, app.now())}</p>
         ${dose} ${note}`;
     }
@@ -241,7 +229,7 @@ export function weigh(app, id) {
     // Before any cure is on the meat there is nothing to throw out, and the list itself can change.
     const on = Boolean(batch.put_in) || batch.ticks.some(({ of }) => of.startsWith('cure:'));
     return html`<div class="leaf answer">
-        ${verdictStrip(verdict)} ${putInNote(batch)}
+        ${verdictStrip(verdict)} ${putInNote(batch)} ${on && verdict.outcome === 'over' ? someoneAte(called) : nothing}
         ${settle(verdict.may_hold, (change, says) => settled(batch, change, says))} ${nextSteps(verdict)}
       </div>
       <div class="plate rest">

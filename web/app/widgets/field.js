@@ -37,9 +37,12 @@ export function field(form, spec, { typed = () => {}, left = () => {} } = {}) {
   };
   /** @param {1 | -1} way */
   const step = (way) => {
-    const number = Number(text.trim() === '' ? 0 : text.trim().replace(',', '.'));
+    const blank = text.trim() === '';
+    const number = Number(blank ? 0 : text.trim().replace(',', '.'));
     if (Number.isNaN(number)) return;
-    put(String(Math.max(spec.least ?? 0, round(number + way * (spec.by ?? 1)))));
+    // From an empty field up it is one, however fine the steps are.
+    const to = number + way * (blank && way > 0 ? 1 : (spec.by ?? 1));
+    put(String(Math.max(spec.least ?? 0, round(to))));
     left();
   };
   const stepButton = (/** @type {1 | -1} */ way) =>

@@ -4,6 +4,7 @@
  * it leads to is said by the caller: a screen whose answer is a choice or a stop has none.
  */
 import { html, nothing } from 'lit-html';
+import { onceOnly } from './tick.js';
 
 /**
  * @param {unknown} action a button or a link of the classes `btn main`
@@ -12,6 +13,12 @@ import { html, nothing } from 'lit-html';
 export function pinned(action, steps = nothing) {
   return html`<div class="pin noprint">${steps}${action}</div>`;
 }
+
+/** A button for there that ticks something: a second click of a double click is nobody's wish. @param {unknown} label @param {() => unknown} act */
+export const tickButton = (label, act) =>
+  html`<button type="button" class="btn main" @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && act()}>
+    ${label}
+  </button>`;
 
 /** How high a part is while it stays on the screen; 0 where it goes with the rest. @param {string} part */
 function staying(part) {

@@ -8,7 +8,8 @@ import { COLD } from '../words/until.js';
 import { running } from './batch-head.js';
 import { cardSteps } from './card.js';
 import { icon } from './icon.js';
-import { boxId, onceOnly } from './tick.js';
+import { tickButton } from './pinned.js';
+import { boxId } from './tick.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -132,10 +133,8 @@ export class StageJobs {
   /** The button that ticks it. @param {Batch} batch @param {Job} job */
   done(batch, job) {
     const { id: of, head, ends, early } = job;
-    const press = (/** @type {MouseEvent} */ e) => onceOnly(e) && this.ticker.turn(this.id, batch, { of }, { early });
-    return html`<button type="button" class="btn main" @click=${press}>
-      ${isCold(job) ? COLD.done : `${head}: ${ends === null ? 'done' : 'begun'} just now`}
-    </button>`;
+    const label = isCold(job) ? COLD.done : `${head}: ${ends === null ? 'done' : 'begun'} just now`;
+    return tickButton(label, () => this.ticker.turn(this.id, batch, { of }, { early }));
   }
 
   /** The way to the stage that is in hand. @param {Stage} stage */

@@ -1,15 +1,16 @@
 /** Too much cure: two lines, whom to call, then one question at a time. What the core says besides stands under Why. */
 import { html, nothing } from 'lit-html';
 import { CARDS } from '../words/trouble.js';
-import { WAYS } from '../words/trouble-ways.js';
+import { NO_WEIGHT, WAYS, spread } from '../words/trouble-ways.js';
 import { cautions, evidence, nextSteps, strip } from './verdict.js';
 import { why } from './why.js';
 
 /**
  * @param {import('./trouble-flow.js').TroubleFlow} flow of the card for a dose
  * @param {import('../types').Verdict} verdict
+ * @param {boolean} spooned it was measured by the spoon
  */
-export function tooMuch(flow, verdict) {
+export function tooMuch(flow, verdict, spooned) {
   const { more_meat: more } = verdict;
   // Where no weight of meat is known to thin it, nobody is asked whether there is any.
   flow.known = [
@@ -19,23 +20,24 @@ export function tooMuch(flow, verdict) {
   const { ok } = flow.sheet();
   const { say } = flow;
   const [first, second] = CARDS.dose.now;
-  const [signs, poison] = CARDS.eaten.now;
   // Once it is known what to do, what held until then is no longer said.
   return html`${ok?.remedy ? flow.end(ok.remedy, { judged: true }) : strip('stop', verdict.word, say(first), html`<p>${say(second)}</p>`)}
-    ${
-      ok?.remedy?.act === 'thin_now' && more
-        ? html`<p class="near"><b class="nowrap">${more.text} more</b> raw meat, of the same kind, weighed.</p>`
-        : nothing
-    }
-    ${ok?.remedy ? nothing : html`<p class="near"><b>${verdict.says}</b></p>`}
-    <div class="caution gap">
-      <p><b>Someone ate some?</b> ${say(signs)}</p>
-      <p>${say(poison)}</p>
-    </div>
-    ${ok ? [flow.question(ok), flow.given(ok)] : nothing}
-    ${why(
-      'dose',
-      html`${ok?.remedy ? html`<p>${verdict.says}</p>` : nothing} ${evidence(verdict)} ${nextSteps(verdict)}
-      ${ok?.remedy ? html`<p>${say(WAYS[ok.remedy.way].why)}</p>` : nothing} ${cautions(verdict.cautions)}`,
-    )}`;
+  ${ok?.remedy?.act === 'thin_now' && more ? html`<p class="near"><b>${spread(more, verdict)}</b></p>` : nothing}
+  ${ok?.remedy && spooned && !more ? html`<p class="near">${NO_WEIGHT}</p>` : nothing}
+  ${ok?.remedy ? nothing : html`<p class="near"><b>${verdict.says}</b></p>`} ${someoneAte(say)}
+  ${ok ? [flow.question(ok), flow.given(ok)] : nothing}
+  ${why(
+    'dose',
+    html`${ok?.remedy ? html`<p>${verdict.says}</p>` : nothing} ${evidence(verdict)} ${nextSteps(verdict)}
+    ${ok?.remedy ? html`<p>${say(WAYS[ok.remedy.way].why)}</p>` : nothing} ${cautions(verdict.cautions)}`,
+  )}`;
+}
+
+/** Whom to call, before anything is asked. @param {(text: string) => string} say */
+export function someoneAte(say) {
+  const [signs = '', poison = ''] = CARDS.eaten.now;
+  return html`<div class="caution gap">
+    <p><b>Someone ate some?</b> ${say(signs)}</p>
+    <p>${say(poison)}</p>
+  </div>`;
 }

@@ -1,5 +1,6 @@
 /** Verdict strip, its evidence, and what to do next. The words all come from the core. */
 import { html, nothing } from 'lit-html';
+import { cautionText } from '../words/calls.js';
 import { glue } from '../words/glue.js';
 import { doseStrip } from './dose-strip.js';
 import { icon } from './icon.js';
@@ -81,10 +82,10 @@ export function cautions(list) {
     <h2>Take care</h2>
     <ul class="gap">
       ${list.map(
-        ({ text, source }) =>
+        (one) =>
           html`<li class="caution">
-            <p>${glue(text)}</p>
-            <small>${source}</small>
+            <p>${glue(cautionText(one))}</p>
+            <small>${one.source}</small>
           </li>`,
       )}
     </ul>

@@ -1,5 +1,6 @@
 /** What is in hand at the scale: how much to add, what the scale shows, and the one thing to press once it is in. */
 import { html, nothing } from 'lit-html';
+import { cautionText } from '../words/calls.js';
 import { glue } from '../words/glue.js';
 import { ends, num } from './figure.js';
 import { icon } from './icon.js';
@@ -113,5 +114,5 @@ export function doseLine(verdict, doubts) {
 /** The one caution that stands where the cure is in hand. @param {Verdict} verdict */
 export function poison({ cautions }) {
   const one = cautions.find(({ key }) => key === 'nitrite-locked');
-  return one ? html`<p class="caution gap noprint">${glue(one.text)}</p>` : nothing;
+  return one ? html`<p class="caution gap noprint">${glue(cautionText(one))}</p>` : nothing;
 }

@@ -9,28 +9,19 @@ const WASH = 'Wash hands and all it touched.';
  */
 export const WAYS = {
   poison_call: {
-    lines: [
-      'Call [your poison centre|1-800-222-1222] now, signs or not.',
-      'Blue, faint, short of breath: [your emergency number|911] first, say nitrite.',
-    ],
+    lines: ['Call {poison} now, signs or not.', 'Blue, faint, short of breath: {emergency} first, say nitrite.'],
     why: 'Nitrite acts within an hour, and the first signs may come late. Tell them what the bag says and about how much.',
   },
   poison_baby: {
-    lines: [
-      'Call [your poison centre|1-800-222-1222] now, signs or not.',
-      'Blue, faint, short of breath: [your emergency number|911] first, say nitrite.',
-    ],
+    lines: ['Call {poison} now, signs or not.', 'Blue, faint, short of breath: {emergency} first, say nitrite.'],
     why: 'No food cured with nitrite for a baby: its blood is soon short of oxygen.',
   },
   poison_over: {
-    lines: [
-      'Call [your poison centre|1-800-222-1222] now, signs or not.',
-      'Blue, faint, short of breath: [your emergency number|911] first, say nitrite.',
-    ],
+    lines: ['Call {poison} now, signs or not.', 'Blue, faint, short of breath: {emergency} first, say nitrite.'],
     why: 'The limit is 200 ppm. Meat that was not weighed may hold many times that.',
   },
   ate_in_range: {
-    lines: ['Watch for a day.', 'Any sign: call [your poison centre|1-800-222-1222].'],
+    lines: ['Watch for a day.', 'Any sign: call {poison}.'],
     why: 'Cured meat in range holds at most 200 ppm.',
   },
   dose_hold: {
@@ -42,7 +33,7 @@ export const WAYS = {
   },
   dose_thin: {
     lines: ['Rub all of it over the meat, old and new.', 'Check the dose again before it goes cold.'],
-    why: 'The dose check says how much more meat brings it to the aim. After an hour too much has gone in.',
+    why: 'That weight is half-way between too little and too much. After an hour too much has gone in.',
   },
   dose_out: {
     lines: [THROW, 'Start again with fresh meat.'],
@@ -229,8 +220,8 @@ export const WAYS = {
     why: 'Not at [21 °C|70 °F] in 2 hours, or not at [5 °C|41 °F] in 6. Heating it again does not undo it.',
   },
   pack_doctor: {
-    lines: ['Call a doctor or [your poison centre|1-800-222-1222] now.', 'Keep the pack, shut, for them.'],
-    why: 'Signs come after 6 hours to 10 days. Hard to see, speak, swallow or breathe: [your emergency number|911].',
+    lines: ['Call a doctor or {poison} now.', 'Keep the pack, shut, for them.'],
+    why: 'Signs come after 6 hours to 10 days. Hard to see, speak, swallow or breathe: {emergency}.',
   },
   pack_out: {
     lines: [THROW, WASH],
@@ -262,6 +253,16 @@ export const WAYS = {
   },
   oil_out: { lines: [THROW, WASH], why: 'Out of the fridge for 2 hours, or 1 hour above [32 °C|90 °F].' },
 };
+
+/**
+ * How much more meat, and what that comes to.
+ * @param {import('../types').MoreMeat} more @param {import('../types').Verdict} verdict
+ */
+export const spread = ({ weight, then: { low, high } }, { least, limit }) =>
+  `Weigh in ${weight.text} more raw meat: then ${low} to ${high} ppm, needs ${least}, limit ${limit}.`;
+
+/** Where the cure was measured by the spoon. */
+export const NO_WEIGHT = 'More meat? Measured by the spoon, no weight of it can be told. Do not guess one.';
 
 /** The acts after which the one dose screen has the figures. @type {Set<import('../types').Way>} */
 export const DOSE_WAYS = new Set([

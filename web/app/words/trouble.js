@@ -2,20 +2,15 @@
  * Words of the cards for when something went wrong, by the core's keys. A key without words fails the type check.
  *
  * `[here|there]` is said as the first part in metric units and British English, as the second in US units and English;
- * whom to call goes by the country.
+ * `{emergency}` and `{poison}` as the number of the place.
  */
-import { REGION } from '../locale.js';
+import { called } from './calls.js';
 
 /** @typedef {import('../types').Mark} Mark */
 
-/** Whom to call: a number of another country helps nobody. */
-const CALL = /poison|emergency/;
-
 /** @param {string} text @param {boolean} us */
 export function inTongue(text, us) {
-  return text.replace(/\[([^|\]]*)\|([^\]]*)\]/g, (_, here, there) =>
-    (CALL.test(here) ? REGION === 'US' : us) ? there : here,
-  );
+  return called(text.replace(/\[([^|\]]*)\|([^\]]*)\]/g, (_, here, there) => (us ? there : here)));
 }
 
 /**
@@ -27,8 +22,8 @@ export const CARDS = {
     head: 'Someone ate cure',
     lead: 'From the bag, or meat with too much of it. Or a baby ate cured meat.',
     now: [
-      'Blue, faint, short of breath, a fit: call [your emergency number|911], say nitrite.',
-      'No signs yet: call [your poison centre|the poison center, 1-800-222-1222,] now too.',
+      'Blue, faint, short of breath, a fit: call {emergency}, say nitrite.',
+      'No signs yet: call {poison} now too.',
     ],
   },
   dose: {

@@ -1,0 +1,27 @@
+/**
+ * Whom to call, by where the device is: a number of another country helps nobody.
+ *
+ * Sources: 911 and 1-800-222-1222, America's Poison Centers, alert on nitrites and nitrates (published). NHS 111 for
+ * poison advice in England, Wales and Scotland, National Poisons Information Service (published; in Northern Ireland a
+ * doctor is asked). 112 in all of the European Union, European Commission (quoted). 000 in Australia, Government of
+ * Victoria (published). 999 in the United Kingdom, 911 in Canada, 111 in New Zealand: memory.
+ */
+import { PLACE } from '../locale.js';
+
+/** The emergency number, and where to ask about poison. @type {Record<string, [string, string?]>} */
+const CALLS = {
+  US: ['911', '1-800-222-1222'],
+  CA: ['911'],
+  GB: ['999', 'NHS 111'],
+  EU: ['112'],
+  AU: ['000'],
+  NZ: ['111'],
+};
+const [EMERGENCY = 'your emergency number', POISON = 'your poison centre'] = CALLS[PLACE] ?? [];
+
+/** `{emergency}` and `{poison}` become those of this place. @param {string} text */
+export const called = (text) => text.replaceAll('{emergency}', EMERGENCY).replaceAll('{poison}', POISON);
+
+/** A caution as it is said here: that of the cure ends in whom to ask. @param {import('../types').Caution} caution */
+export const cautionText = ({ key, text }) =>
+  key === 'nitrite-locked' && CALLS[PLACE]?.[1] ? `${text} Poison advice: ${POISON}.` : text;
