@@ -37,6 +37,7 @@ mod slips;
 mod smoke;
 mod smoke_carry;
 mod smoke_habit;
+mod smoke_hard;
 mod smoke_series;
 mod spoons;
 mod stock;

@@ -13,7 +13,10 @@ fn rises(thickness: f64, exponent: f64, cabinet: [f64; 2]) -> (f64, f64) {
             let setup = Setup {
                 exponent,
                 fan,
-                covers: vec![Covered { pan, ..Covered::default() }],
+                covers: vec![Covered {
+                    pan,
+                    ..Covered::default()
+                }],
                 target: 65.0,
                 ..breast(thickness, fan)
             };

@@ -109,7 +109,10 @@ impl Cook {
             cabinet: &[],
             set: Some(self.dial),
         };
-        let setup = Setup { habit, ..self.setup.clone() };
+        let setup = Setup {
+            habit,
+            ..self.setup.clone()
+        };
         let window = forecast(&setup, &none, 0.0).and_then(|f| f.window);
         window.map_or((1.0, false), |[low, likely, high]| {
             (
@@ -250,6 +253,7 @@ impl Cook {
                 pan: how == How::Pan,
                 wrapped: how == How::Wrapped,
             }],
+            wrap_at: None,
             start: 4.0,
             target,
             habit: Habit::USUAL,

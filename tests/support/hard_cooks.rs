@@ -145,7 +145,9 @@ impl Cook {
         let seed = Chance(c.next().to_bits());
 
         // The same cook without and with the fire's going out.
-        // The cook has weighed it, and measured how thick it is.
+        // The cook has weighed it, and measured how thick it is; and said when it will be wrapped, which is done within two
+        // degrees of that.
+        let intended = wrap_at + 2.0 * Chance(target.to_bits()).normal();
         let (thickness, exponent) = joint(thickness, 1055.0 * volume, fan);
         let run = |out: Option<[f64; 2]>| -> Option<Self> {
             let mut c = seed.clone();
@@ -202,7 +204,11 @@ impl Cook {
                     thickness,
                     exponent,
                     fan,
-                    covers: vec![Covered { pan, ..Covered::default() }],
+                    covers: vec![Covered {
+                        pan,
+                        ..Covered::default()
+                    }],
+                    wrap_at: (how == How::Halfway).then_some(intended),
                     start: 4.0,
                     target,
                     habit: Habit::USUAL,
@@ -227,9 +233,12 @@ impl Cook {
                 wrapped: true,
                 ..begins
             });
+            setup.wrap_at = None;
         }
         // Wrapped from the start is wrapped before it.
-        setup.covers.retain(|cover| cover.from > 0.0 || cover.wrapped || self.wrapped != Some(0.0));
+        setup
+            .covers
+            .retain(|cover| cover.from > 0.0 || cover.wrapped || self.wrapped != Some(0.0));
         setup
     }
 

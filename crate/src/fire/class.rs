@@ -147,7 +147,8 @@ pub(super) fn class(
         (.., None) => "Its thickness is not known: give it under Pieces.",
         _ => "How warm the cabinet is was not said: log the cabinet.",
     };
-    let outlook = before.as_ref()
+    let outlook = before
+        .as_ref()
         .filter(|_| pulled.is_none() && !doubtful)
         .and_then(|setup| outlook(batch, log, place, &setup, shared.as_ref(), ask.now, ask.units));
     let (state, word) = state(record.heat, leave);

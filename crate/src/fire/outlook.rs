@@ -58,6 +58,7 @@ pub(super) fn setup(batch: &Batch, place: usize, fire: &Fire, target: f64, habit
             pan: fire.cover == Cover::Pan,
             wrapped: fire.cover == Cover::Wrapped,
         }],
+        wrap_at: None,
         start: 4.0,
         target: celsius(target),
         habit,

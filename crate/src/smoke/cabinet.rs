@@ -13,26 +13,82 @@ pub(super) fn line(points: &[(f64, f64)], at: f64) -> Option<f64> {
     }
 }
 
-/// What the cabinet will be: the middle one of its last five readings or the last, whichever is warmer, since a lid lets
-/// it fall only for a while. Within its first hour it may still come up to what it is set to.
-pub(super) fn ahead(readings: &Readings) -> Option<f64> {
-    let mut last: Vec<f64> = readings.cabinet.iter().rev().take(5).map(|p| p.1).collect();
-    let newest = last.first().copied();
-    last.order_by(f64::total_cmp);
-    let lately = warmer(last.get(last.len() / 2).copied(), newest);
-    let young = readings
-        .cabinet
-        .last()
-        .zip(readings.cabinet.first())
-        .is_none_or(|(l, f)| l.0 - f.0 < 3600.0);
-    if young {
-        warmer(lately, readings.set)
-    } else {
-        lately.or(readings.set)
+/// The air from the last reading on: it goes to a level, in a quarter of an hour most of the way.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Ahead {
+    /// Where it goes, °C.
+    pub level: f64,
+    /// The last reading: seconds, °C.
+    last: (f64, f64),
+}
+
+/// How fast a cabinet comes back to its level, s.
+const PACE: f64 = 900.0;
+/// So much colder than it was, °C, more than once: the fire is low, or it was turned down.
+const LOW: f64 = 12.0;
+/// So much from one reading to the next, °C, is a way up or down.
+const MOVES: f64 = 3.0;
+/// What is longer ago tells nothing of the fire, s.
+const LATELY: f64 = 3.0 * 3600.0;
+
+impl Ahead {
+    /// Air that stays as it is, °C.
+    pub const fn still(level: f64) -> Self {
+        Self {
+            level,
+            last: (0.0, level),
+        }
+    }
+
+    /// °C at a time.
+    pub fn at(&self, at: f64) -> f64 {
+        self.level + (self.last.1 - self.level) * (-(at - self.last.0).max(0.0) / PACE).exp()
+    }
+
+    /// What the readings let expect; nothing where nobody said how warm it is.
+    ///
+    /// A lid lets it fall for one reading, so the middle one of the last seven is its level. Where it fell and falls on,
+    /// or comes back, the fire was out: it is taken to come back to what it was. Where it stays low it was turned down.
+    /// Within its first hour it comes up to what it is set to.
+    pub fn of(readings: &Readings) -> Option<Self> {
+        let all = readings.cabinet;
+        let Some((&last, &first)) = all.last().zip(all.first()) else {
+            return readings.set.map(Self::still);
+        };
+        let since = |seconds: f64| {
+            all.get(all.partition_point(|p| p.0 < last.0 - seconds)..)
+                .unwrap_or_default()
+        };
+        let few = |count: usize| all.get(all.len().saturating_sub(count)..).unwrap_or_default();
+        let middle = share(few(7), 0.5)?;
+        let high = share(since(LATELY), 0.75)?;
+        let young = last.0 - first.0 < 3600.0;
+        let low = all.len() >= 4 && few(2).iter().all(|p| p.1 < high - LOW);
+        let spread = |few: &[(f64, f64)]| {
+            share(few, 1.0)
+                .zip(share(few, 0.0))
+                .map_or(0.0, |(most, least)| most - least)
+        };
+        let level = if low && (spread(few(3)) > 2.0 * MOVES) {
+            high
+        } else if low {
+            share(few(3), 0.5)?
+        } else if young {
+            readings.set.map_or(middle, |set| set.max(middle))
+        } else {
+            middle
+        };
+        Some(Self {
+            level,
+            last: if low || young { last } else { (last.0, level) },
+        })
     }
 }
 
-/// The warmer of two temperatures that may not be known.
-fn warmer(one: Option<f64>, other: Option<f64>) -> Option<f64> {
-    one.into_iter().chain(other).reduce(f64::max)
+/// The reading below which this share of them lies.
+fn share(points: &[(f64, f64)], share: f64) -> Option<f64> {
+    let mut all: Vec<f64> = points.iter().map(|p| p.1).collect();
+    all.order_by(f64::total_cmp);
+    all.get((all.len().saturating_sub(1) as f64 * share).round() as usize)
+        .copied()
 }

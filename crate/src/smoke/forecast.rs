@@ -1,6 +1,7 @@
 //! When a piece will be done: the prior, then a fit of the readings, then a blend with their own tail, and a band.
 
-use super::cabinet::{ahead, line};
+use super::band::{self, NOISE, blend, straight};
+use super::cabinet::{Ahead, line};
 use super::cook::{Cook, Piece, Smoker};
 use super::fit::{SIZE, fit, leaning, nudged, spread};
 use super::habit::Habit;
@@ -40,13 +41,8 @@ pub struct Forecast {
     pub loss: f64,
 }
 
-/// Standard deviation of a reading, °C: thermometer, place of the probe, lid.
-const NOISE: f64 = 1.0;
 /// It is not forecast further than this, s.
 const DAY: f64 = 86_400.0;
-/// Standard deviations either way. 1.28 would be 10 to 90 per cent if the model were right; with this, about four in five
-/// of the cooks simulated by another model end within the band (see the head of [`crate::smoke`]).
-const FOUR_IN_FIVE: f64 = 1.9;
 const OVEN: f64 = 120.0;
 
 /// One cook by one set of parameters.
@@ -54,14 +50,18 @@ struct Run<'a> {
     setup: &'a Setup,
     readings: &'a Readings<'a>,
     begin: (f64, f64),
-    air: f64,
+    /// The last reading of the piece, s.
+    seen: f64,
+    air: Ahead,
 }
 
 impl Run<'_> {
     /// Between readings of the cabinet along them; after the last as it was lately.
     fn air(&self, at: f64) -> f64 {
         let read = self.readings.cabinet.last().is_some_and(|p| at <= p.0);
-        line(self.readings.cabinet, at).filter(|_| read).unwrap_or(self.air)
+        line(self.readings.cabinet, at)
+            .filter(|_| read)
+            .unwrap_or_else(|| self.air.at(at))
     }
 
     /// Goes on from `from` to `until`, telling every step; stops early when told to. `warmer` is added to the air.
@@ -80,6 +80,13 @@ impl Run<'_> {
             let step = stride.min(until - at);
             let middle = at + step / 2.0;
             let Some(smoker) = guess.smoker(middle) else { break };
+            // What is still to come: from the last reading on it is wrapped when it is warm enough for that.
+            let wrap = at >= self.seen
+                && self
+                    .setup
+                    .wrap_at
+                    .is_some_and(|warm| cook.centre() + guess.offset >= warm);
+            let smoker = if wrap { &guess.wrapped } else { smoker };
             cook.step(step, self.air(middle) + warmer, smoker);
             at += step;
             if tell(at, cook) {
@@ -126,39 +133,19 @@ impl Run<'_> {
     }
 }
 
-/// Remaining seconds by a straight line in the logarithm of what is missing to the air, through the last four readings.
-fn tail(piece: &[(f64, f64)], air: f64, target: f64, now: f64) -> Option<f64> {
-    let last = piece.get(piece.len().checked_sub(4)?..)?;
-    let missing: Vec<(f64, f64)> = last
-        .iter()
-        .filter(|p| p.1 < air - 1.0)
-        .map(|p| (p.0, (air - p.1).ln()))
-        .collect();
-    let count = missing.len() as f64;
-    if missing.len() < 3 || target >= air - 1.0 {
-        return None;
-    }
-    let mean = |of: fn(&(f64, f64)) -> f64| missing.iter().map(of).sum::<f64>() / count;
-    let (time, level) = (mean(|p| p.0), mean(|p| p.1));
-    let square: f64 = missing.iter().map(|p| (p.0 - time) * (p.0 - time)).sum();
-    let slope = missing.iter().map(|p| (p.0 - time) * (p.1 - level)).sum::<f64>() / square;
-    let at = time + ((air - target).ln() - level) / slope;
-    (slope < 0.0 && at > now).then_some(at - now)
-}
-
 /// When a piece will reach its target. `now` on the clock of the readings; nothing where nobody said how warm the
 /// cabinet is.
 ///
-/// Fewer than three readings: by what is usual, and said to be so. Past half-way in an open smoker a share of 35 % of
-/// the readings' own tail is blended in. The band is the widest of the fit's four in five, 65 % of what remains either
-/// way (30 % wrapped), and ten minutes.
+/// Fewer than three readings: by what is usual, and said to be so. From half-way on the readings' own line is blended in, by
+/// what it is worth.
 pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast> {
-    let air = ahead(readings)?;
+    let air = Ahead::of(readings)?;
     let begin = readings.piece.first().copied().unwrap_or((now, setup.start));
     let run = Run {
         setup,
         readings,
         begin,
+        seen: readings.piece.last().map_or(begin.0, |p| p.0),
         air,
     };
     let now = readings.piece.last().map_or(now, |p| p.0.max(now));
@@ -172,15 +159,12 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
     let usual = setup.at(&found);
     let (off, cook) = run.follow(&usual, now);
     let remains = run.finish(&usual, &cook, now, 0.0);
-    let half = last.1 - begin.1 > 0.5 * (setup.target - begin.1);
+    // How far it has come of its way.
+    let way = (last.1 - begin.1) / (setup.target - begin.1);
     let (window, habit) = remains
         .map(|by_fit| {
-            let own = if fitted && half && setup.open() {
-                tail(readings.piece, air, setup.target, now)
-            } else {
-                None
-            };
-            let likely = own.map_or(by_fit, |own| 0.65 * by_fit + 0.35 * own);
+            let line = fitted.then(|| straight(readings.piece, setup.target, now)).flatten();
+            let likely = blend(by_fit, line, way);
             // What was not measured is as uncertain as its whole time over the fire, however little of it is left.
             let gone = if fitted { 0.0 } else { now - begin.0 };
             // Logarithms: a time left is never below nought. The last figure of each is that, the others are the readings'.
@@ -198,17 +182,15 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
             });
             let mut lean = leaning(&with(off, here), there);
             let slope = lean.pop().unwrap_or_default();
-            let spread = (FOUR_IN_FIVE * spread(&lean, &slope)).exp();
-            let share = if setup.wrapped() { 0.3 } else { 0.65 };
-            let whole = likely + gone;
-            let low = (whole / spread - gone)
-                .min(likely - whole * share)
-                .min(likely - 600.0)
-                .max(0.0);
-            let high = (whole * spread - gone).max(likely + whole * share).max(likely + 600.0);
-            // A tail that has gone flat or a fit that knows nothing would promise years.
+            let spread = spread(&lean, &slope);
+            let window = if fitted {
+                band::of(likely, spread, way, setup.wrapped())
+            } else {
+                band::unfitted(likely, gone, spread, setup.wrapped())
+            };
             let habit = setup.habit.after(&found, &lean);
-            ([low, likely, high].map(|t| now + t.min(DAY)), habit)
+            // A line that has gone flat or a fit that knows nothing would promise years.
+            (window.map(|t| now + t.min(DAY)), habit)
         })
         .unzip();
     let until = remains.map_or(now + 4.0 * 3600.0, |r| now + r);
@@ -227,7 +209,7 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
             cabinet: &[],
             ..*readings
         },
-        air: OVEN,
+        air: Ahead::still(OVEN),
         ..run
     };
     let warmer = run.finish(&usual, &cook, now, 10.0);
@@ -238,7 +220,9 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
         stall: stalls(readings.piece, setup.target),
         warmer,
         oven: oven.finish(&usual, &cook, now, 0.0),
-        carry: usual.smoker(until).map_or(0.0, |smoker| carry_over(&pulled, smoker, Cook::stride(&usual.piece))),
+        carry: usual
+            .smoker(until)
+            .map_or(0.0, |smoker| carry_over(&pulled, smoker, Cook::stride(&usual.piece))),
         loss,
         course,
     })

@@ -16,6 +16,8 @@ pub struct Setup {
     pub fan: bool,
     /// What stands below it or is about it, in order of time; nothing where it hangs bare over dry heat.
     pub covers: Vec<Covered>,
+    /// It will be wrapped once its middle is this warm, °C.
+    pub wrap_at: Option<f64>,
     /// What it starts at, °C, where no reading says it.
     pub start: f64,
     /// Where to pull, °C.
@@ -35,11 +37,12 @@ pub struct Covered {
     pub wrapped: bool,
 }
 
-/// A piece, what the air does to it from when on, and how much too high the probe reads, °C.
+/// A piece, what the air does to it from when on and once it is wrapped, and how much too high the probe reads, °C.
 #[derive(Clone, Debug)]
 pub(super) struct Guess {
     pub piece: Piece,
     pub smokers: Vec<(f64, Smoker)>,
+    pub wrapped: Smoker,
     pub offset: f64,
 }
 
@@ -94,12 +97,14 @@ impl Setup {
         } else {
             self.covers.iter().map(smoker).collect()
         };
-        Guess { piece, smokers, offset }
-    }
-
-    /// Bare over dry heat, from the first to the last.
-    pub(super) fn open(&self) -> bool {
-        self.covers.iter().all(|c| !c.pan && !c.wrapped)
+        let last = self.covers.last().copied().unwrap_or_default();
+        let (_, wrapped) = smoker(&Covered { wrapped: true, ..last });
+        Guess {
+            piece,
+            smokers,
+            wrapped,
+            offset,
+        }
     }
 
     /// As it is covered now.

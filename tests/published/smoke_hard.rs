@@ -1,0 +1,48 @@
+//! What a forecast is worth when the fire goes out, when a piece is wrapped half-way, and on joints of any shape.
+
+use cure_reckoner_tests::cooks::quantile;
+use cure_reckoner_tests::hard_cooks::{Cook, Score};
+
+/// Cooks by a model of solid bodies, with numbers that nothing was chosen by: at a quarter, a half and three quarters the
+/// forecast is off by less than a straight line through the last three readings, in the middle and on the mean, and its band
+/// of four in five holds at least seven in ten. Ninth tenths want more cooks than a test can wait for: the example
+/// `hard_cooks` prints them.
+#[test]
+fn nowhere_worse_than_a_straight_line() {
+    let scores: Vec<[Score; 3]> = (0..30).map(|n| Cook::simulated(30_001 + 2 * n).scores()).collect();
+    for at in 0..3 {
+        let all = |pick: fn(&Score) -> f64| scores.iter().map(|s| pick(&s[at])).collect::<Vec<f64>>();
+        let (model, line) = (all(|s| s.model), all(|s| s.line));
+        let mean = |all: &[f64]| all.iter().sum::<f64>() / all.len() as f64;
+        assert!(mean(&model) < mean(&line), "{at}: {} {}", mean(&model), mean(&line));
+        let (model, line) = (quantile(model, 0.5), quantile(line, 0.5));
+        assert!(model < line, "{at}: {model} {line}");
+        let held = scores.iter().filter(|s| s[at].held).count();
+        assert!(held >= 21, "{at}: {held} of 30");
+    }
+}
+
+/// What the recipe says of a wrap is in the forecast before it is on: sooner done than if it stays bare.
+#[test]
+fn a_wrap_to_come_counts() {
+    use cure_reckoner::smoke::{Readings, forecast};
+    let bare = super::smoke::breast(0.06, false);
+    let piece = [(0.0, 5.0), (2400.0, 21.0), (4800.0, 38.0)];
+    let cabinet = [(0.0, 90.0), (2400.0, 90.0), (4800.0, 90.0)];
+    let readings = Readings {
+        piece: &piece,
+        cabinet: &cabinet,
+        set: None,
+    };
+    let done = |wrap_at| {
+        let setup = cure_reckoner::smoke::Setup {
+            wrap_at,
+            ..bare.clone()
+        };
+        forecast(&setup, &readings, 4800.0)
+            .expect("a forecast")
+            .window
+            .expect("it gets there")[1]
+    };
+    assert!(done(Some(45.0)) < done(Some(55.0)) && done(Some(55.0)) < done(None));
+}
