@@ -161,7 +161,7 @@ fn calendar(text: &str, pack: usize) -> Vec<Heard> {
     let id = format!("UID:x-step-{}@", pack);
     let packs = text
         .split("BEGIN:VEVENT")
-        .any(|event| event.contains(&id) && event.contains("STATUS:CONFIRMED") && !event.contains("SUMMARY:Done"));
+        .any(|event| event.contains(&id) && event.contains("STATUS:CONFIRMED") && event.contains("BEGIN:VALARM"));
     // Only what it says is judged: a calendar need not hold every job.
     packs.then(|| word(Assurance::GoOn, None, true)).into_iter().collect()
 }

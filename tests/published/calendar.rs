@@ -13,7 +13,7 @@ fn cured(ticks: &[(&str, i64)]) -> Value {
     let mut recipe = rub("6.25 %", "150 ppm", "2.2 %");
     recipe["steps"] = json!([
         {"do": "cure", "lasts": "36 h", "turn_every": "12 h", "at": "3 °C"},
-        {"do": "rinse", "note": "Odd; signs, \\ and ÄÖÜ 🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆🦆"},
+        {"do": "rinse"},
         {"do": "dry", "lasts": "24 h"},
         {"do": "pack"}
     ]);
@@ -84,7 +84,15 @@ fn every_job_has_its_time_and_an_alarm() {
 /// RFC 5545 3.1: no line over 75 octets, each ended by CR LF, none broken within a character; unfolding gives the text.
 #[test]
 fn long_lines_are_folded_and_odd_characters_escaped() {
-    let text = text(&cured(&[]), 1);
+    let odd = format!("Odd; signs, \\ and ÄÖÜ {}", "🦆".repeat(24));
+    let words = json!({
+        "two_hours": "", "cold": "", "ready": "", "done": "Through",
+        "jobs": [{"batch": "k3-1", "id": "step:1", "head": "Off", "text": odd}, {"batch": "k3-1", "id": "step:0", "head": "In", "text": ""}]
+    });
+    let file = ok(&json!({"calendar": {
+        "batches": [{"id": "k3-1", "batch": cured(&[])}], "words": words, "now": RUB + HOUR, "settings": settings("0.1 g")
+    }}));
+    let text = file["text"].as_str().expect("a file");
     assert!(text.ends_with("END:VCALENDAR\r\n"));
     assert!(text.split("\r\n").all(|line| line.len() <= 75 && !line.contains('\n')));
     assert!(
@@ -94,7 +102,20 @@ fn long_lines_are_folded_and_odd_characters_escaped() {
     let unfolded = text.replace("\r\n ", "");
     let note = format!(r"Odd\; signs\, \\ and ÄÖÜ {}", "🦆".repeat(24));
     assert!(unfolded.contains(&note), "{unfolded}");
-    assert!(of(&events(&text)["k3-1-step-1@cure-reckoner"], "DESCRIPTION").contains("🦆🦆🦆"));
+    let events = events(text);
+    assert!(of(&events["k3-1-step-1@cure-reckoner"], "DESCRIPTION").contains("🦆🦆🦆"));
+    // The page's words stand in it; what has none stands by its id.
+    let summaries =
+        ["step-0", "step-1", "step-2"].map(|id| of(&events[&format!("k3-1-{id}@cure-reckoner")], "SUMMARY"));
+    let tag = of(&events["k3-1-step-1@cure-reckoner"], "SUMMARY").replace(" Off", "");
+    assert_eq!(
+        summaries,
+        [
+            format!("Through: {tag} In"),
+            format!("{tag} Off"),
+            format!("{tag} step:2")
+        ]
+    );
 }
 
 /// RFC 5545 3.8.7.4: the same UID with a higher SEQUENCE is a revision of the same event.

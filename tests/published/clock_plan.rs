@@ -125,7 +125,7 @@ fn small_pieces_out_first() {
     assert!(
         today
             .iter()
-            .any(|j| j["id"] == "draw:0" && j["head"] == "Take out 4 Mallard breast")
+            .any(|j| j["id"] == "draw:0" && j["does"] == json!({"is": "take_out", "class": 0}))
     );
     // Taken out, its clock stops there; the rest goes on.
     let out = ticked(batch, "draw:0", 20);

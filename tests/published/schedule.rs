@@ -44,30 +44,28 @@ fn at(batch: &Value, hours: i64) -> Value {
     )
 }
 
-/// Head and hour of each job.
+/// What a job is: of a step, what is done.
+fn does(job: &Value) -> &str {
+    let step = job["does"]["step"]["do"].as_str();
+    step.or(job["does"]["is"].as_str()).unwrap_or_default()
+}
+
+/// What each job is, and its hour.
 fn jobs(list: &Value) -> Vec<(String, Option<i64>)> {
     let jobs = list["jobs"].as_array().expect("jobs");
     jobs.iter()
-        .map(|j| {
-            (
-                j["head"].as_str().unwrap_or_default().to_owned(),
-                j["due"].as_i64().map(|d| (d - RUB) / HOUR),
-            )
-        })
+        .map(|j| (does(j).to_owned(), j["due"].as_i64().map(|d| (d - RUB) / HOUR)))
         .collect()
 }
 
 #[test]
 fn the_clock_starts_with_the_rub() {
     let list = at(&rubbed(&[]), 1);
+    assert_eq!(jobs(&list), [("turn".into(), Some(12)), ("rinse".into(), Some(36))]);
     assert_eq!(
-        jobs(&list),
-        [
-            ("Turn the pieces".into(), Some(12)),
-            ("Rinse off the cure".into(), Some(36))
-        ]
+        (&list["batches"][0]["whereabouts"], &list["batches"][0]["green"]),
+        (&json!({"is": "in_cure", "day": 1}), &json!("1480 g"))
     );
-    assert_eq!(list["batches"][0]["says"], "In the cure, day 1. 1480 g");
     assert_eq!(list["batches"][0]["stage"], "cure");
 }
 
@@ -78,58 +76,45 @@ fn rubbed_meat_goes_into_the_cold_first() {
     let heads = |list: &Value| jobs(list).into_iter().map(|(head, _)| head).collect::<Vec<_>>();
     let board = on_the_board(&[]);
     let list = at(&board, 1);
-    assert_eq!(
-        heads(&list),
-        ["In the fridge, 4 °C or colder", "Turn the pieces", "Rinse off the cure"]
-    );
+    assert_eq!(heads(&list), ["into_fridge", "turn", "rinse"]);
     let job = &list["jobs"][0];
     assert_eq!(
         (&job["id"], &job["stage"], &job["now"], &job["due"]),
         (&json!("fridge"), &json!("cure"), &json!(true), &Value::Null)
     );
     let lies = at(&rubbed(&[]), 1);
-    assert_eq!(heads(&lies), ["Turn the pieces", "Rinse off the cure"]);
+    assert_eq!(heads(&lies), ["turn", "rinse"]);
     assert_eq!(lies["batches"][0]["times"], list["batches"][0]["times"]);
     // Told as done, with its time.
     let told = lies["batches"][0]["jobs"].as_array().expect("jobs");
     assert_eq!(told[1]["ticked"], RUB);
-    assert!(!heads(&at(&board, 13)).contains(&"In the fridge, 4 °C or colder".to_owned()));
+    assert!(!heads(&at(&board, 13)).contains(&"into_fridge".to_owned()));
     let mut read = board.clone();
     read["fridge"] = json!([{"at": RUB + HOUR / 2, "what": "read", "reads": "3 °C"}]);
-    assert_eq!(heads(&at(&read, 1)), ["Turn the pieces", "Rinse off the cure"]);
-    let us = json!({"next": {"batches": [{"id": "b", "batch": board}], "now": RUB, "settings": {
-        "units": "us", "scale_step": "0.1 g", "profile": "us-home"
-    }}});
-    assert_eq!(ok(&us)["jobs"][0]["head"], "In the fridge, 40 °F or colder");
+    assert_eq!(heads(&at(&read, 1)), ["turn", "rinse"]);
 }
 
 #[test]
 fn of_missed_turns_only_the_last_is_asked_for() {
     let list = at(&rubbed(&[]), 30);
-    assert_eq!(
-        jobs(&list),
-        [
-            ("Turn the pieces".into(), Some(24)),
-            ("Rinse off the cure".into(), Some(36))
-        ]
-    );
+    assert_eq!(jobs(&list), [("turn".into(), Some(24)), ("rinse".into(), Some(36))]);
     assert_eq!(list["jobs"][0]["now"], true);
     let turned = at(&rubbed(&[("turn:0:1", 25)]), 30);
-    assert_eq!(jobs(&turned), [("Rinse off the cure".into(), Some(36))]);
+    assert_eq!(jobs(&turned), [("rinse".into(), Some(36))]);
 }
 
 #[test]
 fn a_late_tick_moves_all_that_follows() {
     let list = at(&rubbed(&[("step:1", 40), ("step:2", 41)]), 42);
-    assert_eq!(jobs(&list), [("Smoke".into(), Some(65))]);
-    assert_eq!(list["batches"][0]["says"], "Drying to a pellicle. 1480 g");
+    assert_eq!(jobs(&list), [("smoke".into(), Some(65))]);
+    assert_eq!(list["batches"][0]["whereabouts"], json!({"is": "begun", "do": "dry"}));
     assert_eq!(list["batches"][0]["stage"], "fire");
 }
 
 #[test]
 fn a_step_passed_over_is_not_asked_for() {
     let list = at(&rubbed(&[("step:3", 70)]), 71);
-    assert_eq!(jobs(&list), [("Chill".into(), Some(72))]);
+    assert_eq!(jobs(&list), [("chill".into(), Some(72))]);
     assert_eq!(
         list["batches"][0]["jobs"]
             .as_array()
@@ -149,7 +134,7 @@ fn a_batch_is_finished_when_its_last_step_is_over() {
         65,
     );
     assert_eq!(begun["batches"][0]["finished"], false);
-    assert_eq!(jobs(&begun), [("Finish the batch".into(), Some(70))]);
+    assert_eq!(jobs(&begun), [("finish".into(), Some(70))]);
     let over = at(
         &rubbed(&[
             ("step:1", 36),
@@ -163,9 +148,9 @@ fn a_batch_is_finished_when_its_last_step_is_over() {
     assert_eq!(
         (
             over["batches"][0]["finished"].as_bool(),
-            over["batches"][0]["says"].as_str()
+            &over["batches"][0]["whereabouts"]
         ),
-        (Some(true), Some("Finished. 1480 g"))
+        (Some(true), &json!({"is": "finished"}))
     );
     assert!(jobs(&over).is_empty());
 }
@@ -176,7 +161,7 @@ fn a_cure_alone_is_not_finished_when_it_is_rubbed() {
     only["recipe"]["steps"] = json!([{"do": "cure", "lasts": "36 h"}]);
     let list = at(&only, 1);
     assert_eq!(list["batches"][0]["finished"], false);
-    assert_eq!(jobs(&list), [("Finish the batch".into(), Some(36))]);
+    assert_eq!(jobs(&list), [("finish".into(), Some(36))]);
 }
 
 /// What is due comes first, over all batches, and a batch that waits for its weigh-out is due.
@@ -187,30 +172,30 @@ fn what_is_due_comes_first() {
         "batches": [{"id": "in", "batch": rubbed(&[])}, {"id": "new", "batch": waiting}], "now": RUB + HOUR, "settings": settings("0.1 g")
     }}));
     assert_eq!(list["jobs"][0]["batch"], "new");
-    assert_eq!(list["jobs"][0]["head"], "Weigh out the cure");
+    assert_eq!(does(&list["jobs"][0]), "weigh_cure");
 }
 
 /// Chilling stands beside its limit: FDA Food Code 3-501.14, published.
 #[test]
 fn cautions_stand_beside_the_steps() {
     let list = at(&rubbed(&[]), 1);
-    let of = |head: &str| {
+    let of = |act: &str| {
         let all = list["batches"][0]["jobs"].as_array().expect("jobs");
         all.iter()
-            .find(|j| j["head"] == head)
+            .find(|j| does(j) == act)
             .and_then(|j| j["caution"].as_str())
             .unwrap_or_default()
             .to_owned()
     };
     // 165 °F is 73.89 °C: USDA FSIS, Safe Minimum Internal Temperature Chart, 2025, published.
-    assert!(of("Smoke").contains("73.9 °C (165 °F)"), "{}", of("Smoke"));
-    assert!(of("Chill").contains("within 2 hours"), "{}", of("Chill"));
+    assert!(of("smoke").contains("73.9 °C (165 °F)"), "{}", of("smoke"));
+    assert!(of("chill").contains("within 2 hours"), "{}", of("chill"));
 }
 
 /// A job whose time is still to come says how far off it is, so that it can be asked about before it is ticked.
 #[test]
 fn an_early_job_says_so() {
     let list = at(&rubbed(&[]), 1);
-    assert_eq!(list["jobs"][1]["early"], "It is due in 35 h.");
+    assert_eq!(list["jobs"][1]["early"], "35 h");
     assert!(at(&rubbed(&[("turn:0:0", 12), ("turn:0:1", 24)]), 36)["jobs"][0]["early"].is_null());
 }

@@ -19,14 +19,14 @@ fn next(batch: &Value) -> Value {
 #[test]
 fn the_cure_is_not_asked_for_twice() {
     let mut done = trial();
-    assert_eq!(next(&done)["jobs"][0]["head"], "Weigh out the cure");
+    assert_eq!(next(&done)["jobs"][0]["does"]["is"], "weigh_cure");
     done["ticks"] = json!([neat(1000, "3.5 g")]);
-    assert_eq!(next(&done)["jobs"][0]["head"], "Weigh out the rest");
+    assert_eq!(next(&done)["jobs"][0]["does"]["is"], "weigh_rest");
     done["ticks"] = json!([neat(1000, "3.5 g"), {"of": "line:0", "at": 2000, "weight": "29.3 g"}]);
-    assert_eq!(next(&done)["jobs"][0]["head"], "Rub it in");
+    assert_eq!(next(&done)["jobs"][0]["does"]["is"], "start");
     let mut spooned = trial();
     spooned["put_in"] = json!({"amount": "3.5 g", "nitrite": "6.25 %"});
-    assert_eq!(next(&spooned)["jobs"][0]["head"], "Weigh out the rest");
+    assert_eq!(next(&spooned)["jobs"][0]["does"]["is"], "weigh_rest");
     assert!(
         texts(&weigh_out(&spooned, "0.1 g"), "bowl", "add").len() == 1,
         "the salt alone"
@@ -186,9 +186,9 @@ fn pieces_without_a_figure_are_weighed_first() {
     geese["pieces"] = json!([{"cut": "goose-breast", "count": 4}]);
     let found = problems(&json!({"weigh_out": {"batch": geese, "settings": settings("0.1 g")}}));
     assert_eq!(found[0]["code"], "missing");
-    assert_eq!(next(&geese)["jobs"][0]["head"], "Weigh the pieces");
+    assert_eq!(next(&geese)["jobs"][0]["does"]["is"], "weigh_pieces");
     geese["pieces"] = json!([]);
-    assert_eq!(next(&geese)["jobs"][0]["head"], "Say what is on the board");
+    assert_eq!(next(&geese)["jobs"][0]["does"]["is"], "say_pieces");
 }
 
 /// What the user named may be boar or bear, or a bird: at the fire both rules stand (CDC, MMWR 73(20), 2024, and USDA FSIS

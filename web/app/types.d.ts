@@ -1179,7 +1179,7 @@ cancelled: number,
 sent: Array<[string, number]>, };
 
 /**
- * Words of the page for what is no job.
+ * Words of the page for what stands in the file; where one is empty, its key stands.
  */
 export type CalendarWords = { 
 /**
@@ -1193,7 +1193,19 @@ cold: string,
 /**
  * When the batch is ready.
  */
-ready: string, };
+ready: string, 
+/**
+ * Before a job that is done.
+ */
+done: string, 
+/**
+ * In place of what is no longer to do.
+ */
+gone: string, 
+/**
+ * The jobs.
+ */
+jobs: Array<JobWords>, };
 
 /**
  * What came out of a batch.
@@ -1262,19 +1274,6 @@ note: string | null,
  * Weight for the card's green weight, on the user's scale.
  */
 amount: Figure, };
-
-/**
- * One step of a card.
- */
-export type CardStep = { 
-/**
- * `Keep cold in the cure`.
- */
-head: string, 
-/**
- * `36 h at 3 °C, turned every 12 h.`
- */
-text: string, };
 
 /**
  * A caution that stands beside a figure.
@@ -1755,6 +1754,27 @@ rule: string | null, };
  * The kinds of danger.
  */
 export type DangerKey = "temperature_danger" | "botulism" | "cook_low" | "cure_over" | "cure_under" | "two_agents" | "pure_agent" | "nitrate_present" | "not_cooked" | "parasite" | "cold_smoke" | "cure_unread";
+
+/**
+ * What is to be done.
+ */
+export type Deed = { "is": "say_pieces" } | { "is": "weigh_pieces" } | { "is": "weigh_cure" } | { "is": "weigh_rest" } | { "is": "weigh_salt" } | { "is": "start", 
+/**
+ * The method.
+ */
+method: Method, } | { "is": "ask_cure" } | { "is": "into_fridge" } | { "is": "step", 
+/**
+ * The step; without its hours where the clock says how long.
+ */
+step: Told, } | { "is": "turn", 
+/**
+ * The method.
+ */
+method: Method, } | { "is": "take_out", 
+/**
+ * Place of the class.
+ */
+class: number, } | { "is": "finish" };
 
 /**
  * What asks for a temperature.
@@ -2386,13 +2406,9 @@ batch: string,
  */
 id: string, 
 /**
- * `Turn the pieces`, `Rinse`.
+ * What is to be done.
  */
-head: string, 
-/**
- * One sentence: how, how long, until when.
- */
-text: string, 
+does: Deed, 
 /**
  * Stage it belongs to.
  */
@@ -2418,7 +2434,7 @@ ticked: number | null,
  */
 passed: boolean, 
 /**
- * Said of a job whose time is still to come, for a question before it is ticked: `It is due in 36 h.`
+ * How far off it is, where that is half an hour or more, for a question before it is ticked: `36 h`.
  */
 early: string | null, 
 /**
@@ -2437,6 +2453,27 @@ kind: Basis,
  * Somebody has to be by all the while.
  */
 presence: boolean, };
+
+/**
+ * Words for one job.
+ */
+export type JobWords = { 
+/**
+ * The id of its batch.
+ */
+batch: string, 
+/**
+ * Its own id.
+ */
+id: string, 
+/**
+ * What it is called.
+ */
+head: string, 
+/**
+ * How it is done.
+ */
+text: string, };
 
 /**
  * How it is kept. One temperature for each.
@@ -3685,7 +3722,7 @@ rows: Array<CardRow>,
 /**
  * Steps, in order.
  */
-steps: Array<CardStep>, 
+steps: Array<Told>, 
 /**
  * Verdict on the dose it aims at, on the user's scale.
  */
@@ -4042,9 +4079,17 @@ held: boolean,
  */
 doubts: Array<Doubt>, 
 /**
- * `In the cure, day 4`, `Not weighed out yet`; empty where it is held.
+ * Where it is; nothing where it is held or cannot be reckoned.
  */
-says: string, 
+whereabouts: Whereabouts | null, 
+/**
+ * Its green weight, once the cure is on.
+ */
+green: string | null, 
+/**
+ * Why it cannot be reckoned, though its cure is on.
+ */
+problem: Problem | null, 
 /**
  * True when every step is ticked.
  */
@@ -4319,6 +4364,35 @@ text: string,
  * When it was ticked, in milliseconds since 1970.
  */
 ticked: number | null, };
+
+/**
+ * A step with its figures.
+ */
+export type Told = { 
+/**
+ * What is done.
+ */
+do: Do, 
+/**
+ * How long it lasts.
+ */
+lasts: string | null, 
+/**
+ * At what temperature.
+ */
+at: string | null, 
+/**
+ * How often it is turned.
+ */
+turn_every: string | null, 
+/**
+ * What the coldest piece has to read.
+ */
+until: string | null, 
+/**
+ * The user's own word behind it; empty where there is none.
+ */
+note: string, };
 
 /**
  * The languages that are told apart.
@@ -4658,6 +4732,19 @@ remarks: Array<string>, };
  * What a doubt does.
  */
 export type Weight = "warns" | "holds" | "forbids";
+
+/**
+ * Where a batch is.
+ */
+export type Whereabouts = { "is": "pieces_to_weigh" } | { "is": "not_in_cure" } | { "is": "cure_on" } | { "is": "in_cure", 
+/**
+ * The day of the cure, from one on.
+ */
+day: number, } | { "is": "begun", 
+/**
+ * The step; never the cure.
+ */
+do: Do, } | { "is": "finished" };
 
 /**
  * Why something may be a curing agent.

@@ -28,7 +28,7 @@ pub struct Calendar {
 /// UID of a job in a file that was handed over, and when it was due.
 pub type Sent = (String, i64);
 
-/// Words of the page for what is no job.
+/// Words of the page for what stands in the file; where one is empty, its key stands.
 #[derive(Clone, Debug, Default, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
@@ -39,6 +39,30 @@ pub struct CalendarWords {
     pub cold: String,
     /// When the batch is ready.
     pub ready: String,
+    /// Before a job that is done.
+    #[serde(default)]
+    pub done: String,
+    /// In place of what is no longer to do.
+    #[serde(default)]
+    pub gone: String,
+    /// The jobs.
+    #[serde(default)]
+    pub jobs: Vec<JobWords>,
+}
+
+/// Words for one job.
+#[derive(Clone, Debug, Deserialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(deny_unknown_fields)]
+pub struct JobWords {
+    /// The id of its batch.
+    pub batch: String,
+    /// Its own id.
+    pub id: String,
+    /// What it is called.
+    pub head: String,
+    /// How it is done.
+    pub text: String,
 }
 
 impl CalendarWords {
@@ -51,8 +75,18 @@ impl CalendarWords {
             "end" => &self.ready,
             _ => return None,
         };
-        Some(if word.is_empty() { key } else { word })
+        Some(or(word, key))
     }
+
+    /// What a job is called, and how it is done.
+    fn job<'a>(&'a self, job: &'a Job) -> (&'a str, &'a str) {
+        let mut mine = self.jobs.iter().filter(|w| w.id == job.id && w.batch == job.batch);
+        mine.next().map_or((&job.id, ""), |w| (&w.head, &w.text))
+    }
+}
+
+fn or<'a>(word: &'a str, key: &'a str) -> &'a str {
+    if word.is_empty() { key } else { word }
 }
 
 /// How long before a job that wants somebody by all the while it rings a first time: to light a smoker. Judgement.
@@ -97,7 +131,7 @@ pub fn calendar(
         let live = |job: &&Job| job.due.is_some() && !job.passed && !batch.closed && !state.held;
         for job in state.jobs.iter().filter(live) {
             let uid = format!("{id}-{}@cure-reckoner", job.id.replace(':', "-"));
-            file.event(&uid, batch, job, now);
+            file.event(&uid, batch, job, words, now);
             kept.push((uid, job.due.unwrap_or(now)));
         }
         let marked = |timed: &&Timed| !batch.closed && !state.held && !state.jobs.iter().any(|j| j.id == timed.id);
@@ -117,7 +151,7 @@ pub fn calendar(
     let mut cancelled = 0_u32;
     for (uid, due) in earlier.iter().take(MOST_SENT) {
         if due.saturating_add(OLD) >= now && !kept.iter().any(|(of, _)| of == uid) {
-            file.cancel(uid, *due, now);
+            file.cancel(uid, *due, or(&words.gone, "gone"), now);
             cancelled = cancelled.saturating_add(1);
         }
     }
@@ -137,13 +171,17 @@ struct File {
 }
 
 impl File {
-    fn event(&mut self, uid: &str, batch: &Batch, job: &Job, now: i64) {
+    fn event(&mut self, uid: &str, batch: &Batch, job: &Job, words: &CalendarWords, now: i64) {
         let done = job.ticked.is_some();
         let from = job.ticked.or(job.due).unwrap_or(now);
         self.begin(uid, from, now);
-        let word = if done { "Done: " } else { "" };
-        self.text_line("SUMMARY", &format!("{word}{} {}", batch.tag, job.head));
-        let mut parts = vec![batch.name.as_str(), job.text.as_str()];
+        let (head, text) = words.job(job);
+        let mut summary = format!("{} {head}", batch.tag);
+        if done {
+            summary = format!("{}: {summary}", or(&words.done, "done"));
+        }
+        self.text_line("SUMMARY", &summary);
+        let mut parts = vec![batch.name.as_str(), text];
         parts.extend(job.caution.as_deref());
         parts.retain(|p| !p.is_empty());
         self.text_line("DESCRIPTION", &parts.join("\n"));
@@ -151,7 +189,7 @@ impl File {
         self.line("TRANSP:TRANSPARENT");
         if !done {
             self.jobs = self.jobs.saturating_add(1);
-            let says = format!("{}: {}", batch.name, job.head);
+            let says = format!("{}: {head}", batch.name);
             self.alarm("TRIGGER:PT0S", &says);
             if job.presence {
                 self.alarm(LEAD, &says);
@@ -181,9 +219,9 @@ impl File {
         self.line("END:VALARM");
     }
 
-    fn cancel(&mut self, uid: &str, due: i64, now: i64) {
+    fn cancel(&mut self, uid: &str, due: i64, word: &str, now: i64) {
         self.begin(uid, due, now);
-        self.text_line("SUMMARY", "No longer to do");
+        self.text_line("SUMMARY", word);
         self.line("STATUS:CANCELLED");
         self.line("END:VEVENT");
     }

@@ -7,4 +7,4 @@ mod calendar;
 mod room;
 pub mod trouble;
 
-pub use calendar::{Calendar, CalendarWords, Sent, calendar};
+pub use calendar::{Calendar, CalendarWords, JobWords, Sent, calendar};

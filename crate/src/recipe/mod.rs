@@ -5,6 +5,7 @@ mod check;
 mod doubt;
 mod method;
 mod model;
+mod told;
 mod turned;
 mod usual;
 mod words;
@@ -16,6 +17,7 @@ pub use check::{
 pub use doubt::{MayHold, Why};
 pub use method::{Counted, Method, Words};
 pub use model::{Cure, Do, Eaten, Holds, Line, Recipe, Share, Step};
+pub use told::{Told, told};
 pub use turned::turned;
 pub use usual::{Basis, UsualRow, usual};
-pub use words::{head, line};
+pub use words::head;

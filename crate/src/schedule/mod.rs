@@ -1,6 +1,7 @@
 //! The one clock of a batch, and what comes next over all of them.
 
 mod course;
+mod deed;
 pub mod fit;
 mod legs;
 mod model;
@@ -10,6 +11,7 @@ mod times;
 use crate::cure::{self, AskClock, CureClock};
 use crate::quantity::{Awake, Problem};
 pub use course::{Course, course, lead, turns, until};
+pub use deed::{Deed, Whereabouts};
 pub use legs::{COLD, FIRE, HOUR, MINUTE, OVERDUE, SLOT_MS, leg, needs, resting, slot_up, slots};
 pub use model::{Job, NextList, State};
 pub use next::next;

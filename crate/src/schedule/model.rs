@@ -1,7 +1,9 @@
 //! Jobs and states as they are answered.
 
+use super::deed::{Deed, Whereabouts};
 use super::times::Timed;
 use crate::cure::Until;
+use crate::quantity::Problem;
 use crate::recipe::Basis;
 use crate::standing::{Doubt, Stage};
 use serde::Serialize;
@@ -24,10 +26,8 @@ pub struct Job {
     pub batch: String,
     /// Id for its tick: `step:1`, `turn:0:2`, `draw:0` for a size class that comes out first, `end`; `fridge` for what has just gone into its cure; `weigh` for a batch that is not in the cure yet, to be opened.
     pub id: String,
-    /// `Turn the pieces`, `Rinse`.
-    pub head: String,
-    /// One sentence: how, how long, until when.
-    pub text: String,
+    /// What is to be done.
+    pub does: Deed,
     /// Stage it belongs to.
     pub stage: Stage,
     /// When it is due, in milliseconds since 1970; nothing while the batch has no clock yet.
@@ -43,7 +43,7 @@ pub struct Job {
     pub ticked: Option<i64>,
     /// True when it was passed over: a later step is ticked.
     pub passed: bool,
-    /// Said of a job whose time is still to come, for a question before it is ticked: `It is due in 36 h.`
+    /// How far off it is, where that is half an hour or more, for a question before it is ticked: `36 h`.
     pub early: Option<String>,
     /// Caution that stands beside it.
     pub caution: Option<String>,
@@ -67,8 +67,12 @@ pub struct State {
     pub held: bool,
     /// All that is in doubt, the gravest first.
     pub doubts: Vec<Doubt>,
-    /// `In the cure, day 4`, `Not weighed out yet`; empty where it is held.
-    pub says: String,
+    /// Where it is; nothing where it is held or cannot be reckoned.
+    pub whereabouts: Option<Whereabouts>,
+    /// Its green weight, once the cure is on.
+    pub green: Option<String>,
+    /// Why it cannot be reckoned, though its cure is on.
+    pub problem: Option<Problem>,
     /// True when every step is ticked.
     pub finished: bool,
     /// Every step and turn of the batch with its ticks, in order.

@@ -1,14 +1,15 @@
 //! Jobs over all batches, with the times of each batch's course.
 
 use super::course::{Course, course, tick_of};
+use super::deed::{Deed, Whereabouts};
 use super::legs::MINUTE;
 use super::model::{Job, NextList, State};
 use super::times::Timed;
-use crate::batch::{Batch, counted, green, kinds};
+use crate::batch::{Batch, green, kinds};
 use crate::dose::{cautions, heat_keys};
 use crate::order::InOrder;
 use crate::quantity::{Awake, Mass, Problem, Rest, Span, System};
-use crate::recipe::{Basis, Do, Recipe, Step, head, line};
+use crate::recipe::{Basis, Do, Recipe, Step, Told, told};
 use crate::standing::{Assurance, Kind, Packing, Stage, Standing};
 use crate::weigh::{Settings, verdict};
 use rust_decimal::Decimal;
@@ -60,7 +61,9 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings, awake: &Awake) 
         stage: barring.first().map_or(Stage::Pieces, |d| d.stage),
         held: !barring.is_empty(),
         doubts: standing.doubts().to_vec(),
-        says: String::new(),
+        whereabouts: None,
+        green: None,
+        problem: None,
         finished: batch.closed,
         jobs: Vec::new(),
         until: None,
@@ -74,14 +77,14 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings, awake: &Awake) 
         let job = first_job(id, batch, green.is_some_and(|g| g.weighed));
         return State {
             stage: job.stage,
-            says: waiting(&job).to_owned(),
+            whereabouts: Some(waiting(&job)),
             jobs: vec![job],
             ..base
         };
     };
     if let Err(problems) = verdict {
-        let says = problems.first().map(|p| p.message.clone()).unwrap_or_default();
-        return State { says, ..base };
+        let problem = problems.into_iter().next();
+        return State { problem, ..base };
     }
     let Some(course) = course(batch, now, settings, awake) else {
         return base;
@@ -98,7 +101,7 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings, awake: &Awake) 
         let jobs = asks.then(|| ask_cure(id)).into_iter().chain(jobs).collect();
         return State { jobs, ..base };
     }
-    if let Some(cold) = into_the_cold(id, batch, &jobs, settings.units) {
+    if let Some(cold) = into_the_cold(id, batch, &jobs) {
         jobs.insert(usize::from(!jobs.is_empty()), cold);
     }
     let open = || jobs.iter().filter(|j| is_open(j));
@@ -112,24 +115,22 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings, awake: &Awake) 
         .enumerate()
         .rev()
         .find(|(i, _)| tick_of(batch, *i, begun).is_some());
-    let where_now = match last {
-        _ if finished => "Finished".to_owned(),
+    let whereabouts = match last {
+        _ if finished => Whereabouts::Finished,
         Some((_, step)) if step.act == Do::Cure => {
-            format!(
-                "In the cure, day {}",
-                (now.saturating_sub(begun).max(0) / DAY).saturating_add(1)
-            )
+            let days = now.saturating_sub(begun).max(0) / DAY;
+            Whereabouts::InCure {
+                day: u32::try_from(days.saturating_add(1)).unwrap_or(u32::MAX),
+            }
         }
-        Some((_, step)) => doing(step.act).to_owned(),
-        None => "Cure is on".to_owned(),
+        Some((_, step)) => Whereabouts::Begun { act: step.act },
+        None => Whereabouts::CureOn,
     };
-    let weight = green
-        .and_then(|g| Mass::new(g.grams.typical).ok())
-        .map(|m| m.show(settings.units).text);
-    let says = weight.map_or(where_now.clone(), |w| format!("{where_now}. {w}"));
+    let weight = green.and_then(|g| Mass::new(g.grams.typical).ok());
     State {
         stage,
-        says,
+        whereabouts: Some(whereabouts),
+        green: weight.map(|m| m.show(settings.units).text),
         finished: finished || batch.closed,
         jobs,
         ..base
@@ -141,42 +142,29 @@ fn first_job(id: &str, batch: &Batch, weighed: bool) -> Job {
     let cure_in = batch.put_in.is_some() || batch.ticks.iter().any(|t| t.of.starts_with("cure:"));
     let all_in = (0..batch.recipe.lines.len()).all(|i| batch.tick(&format!("line:{i}")).is_some());
     let cured = cure_in || batch.recipe.cures.is_empty();
-    let words = batch.recipe.method.words();
-    let (stage, head, text) = if batch.pieces.is_empty() {
-        (
-            Stage::Pieces,
-            "Say what is on the board",
-            "How many pieces, what they weigh, how thick.",
-        )
+    let (stage, does) = if batch.pieces.is_empty() {
+        (Stage::Pieces, Deed::SayPieces)
     } else if !weighed {
-        (Stage::Pieces, "Weigh the pieces", "Put every size class on the scale.")
+        (Stage::Pieces, Deed::WeighPieces)
     } else if cured && all_in {
-        (Stage::Weigh, words.job.0, words.job.1)
+        let method = batch.recipe.method;
+        (Stage::Weigh, Deed::Start { method })
     } else if cure_in {
-        (
-            Stage::Weigh,
-            "Weigh out the rest",
-            "The cure is in already: add no more of it.",
-        )
+        (Stage::Weigh, Deed::WeighRest)
     } else if batch.recipe.cures.is_empty() {
-        (Stage::Weigh, "Weigh out the salt and spice", "This recipe has no cure.")
+        (Stage::Weigh, Deed::WeighSalt)
     } else {
-        (
-            Stage::Weigh,
-            "Weigh out the cure",
-            "Cure first, then the rest into the same bowl.",
-        )
+        (Stage::Weigh, Deed::WeighCure)
     };
-    at_once(id, "weigh", stage, head, text)
+    at_once(id, "weigh", stage, does)
 }
 
 /// What is to be done before anything has its time.
-fn at_once(batch: &str, id: &str, stage: Stage, head: &str, text: &str) -> Job {
+fn at_once(batch: &str, id: &str, stage: Stage, does: Deed) -> Job {
     Job {
         batch: batch.to_owned(),
         id: id.to_owned(),
-        head: head.to_owned(),
-        text: text.to_owned(),
+        does,
         stage,
         due: None,
         ends: None,
@@ -196,22 +184,18 @@ const COLD: &str = "fridge";
 
 /// Rubbed, it goes into the cold: no time of the course moves by it. Asked for until it is ticked, or the refrigerator is
 /// read, or something later is due or done; told as done from then on.
-fn into_the_cold(id: &str, batch: &Batch, jobs: &[Job], units: System) -> Option<Job> {
+fn into_the_cold(id: &str, batch: &Batch, jobs: &[Job]) -> Option<Job> {
     let ticked = batch.tick(COLD).map(|t| t.at);
     let cures_first = batch.recipe.steps.first().is_some_and(|s| s.act == Do::Cure);
     let later = || jobs.iter().skip(1).any(|j| j.now || j.ticked.is_some());
     if ticked.is_none() && (!cures_first || !batch.fridge.is_empty() || later()) {
         return None;
     }
-    let head = match units {
-        System::Us => "In the fridge, 40 °F or colder",
-        System::Metric => "In the fridge, 4 °C or colder",
-    };
     Some(Job {
         now: ticked.is_none(),
         ticked,
         presence: false,
-        ..at_once(id, COLD, Stage::Cure, head, "")
+        ..at_once(id, COLD, Stage::Cure, Deed::IntoFridge)
     })
 }
 
@@ -219,29 +203,13 @@ fn into_the_cold(id: &str, batch: &Batch, jobs: &[Job], units: System) -> Option
 const ASKED: &str = "cure:0";
 
 fn ask_cure(id: &str) -> Job {
-    let says = "It is in the bag, and no cure is ticked. Add none before you know.";
-    at_once(id, ASKED, Stage::Weigh, "Say whether the cure is in", says)
+    at_once(id, ASKED, Stage::Weigh, Deed::AskCure)
 }
 
-const fn waiting(job: &Job) -> &'static str {
+const fn waiting(job: &Job) -> Whereabouts {
     match job.stage {
-        Stage::Pieces => "Pieces to weigh",
-        _ => "Not in the cure yet",
-    }
-}
-
-const fn doing(act: Do) -> &'static str {
-    match act {
-        Do::Cure => "In the cure",
-        Do::Rinse => "Rinsed",
-        Do::Soak => "Soaking",
-        Do::Dry => "Drying to a pellicle",
-        Do::Smoke => "In the smoke",
-        Do::Cook => "Cooking through",
-        Do::DryOut => "Drying out",
-        Do::Rest => "Resting",
-        Do::Chill => "Chilling",
-        Do::Pack => "Packed",
+        Stage::Pieces => Whereabouts::PiecesToWeigh,
+        _ => Whereabouts::NotInCure,
     }
 }
 
@@ -268,30 +236,25 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings, 
         // A step that is not ticked while a later one is was passed over.
         let over = last_ticked.is_some_and(|last| last > i) || ended.is_some();
         let own = batch.tick(&timed.id).map(|t| t.at);
-        let (ticked, head, text, stage) = match of {
+        let (ticked, does, stage) = match of {
             "step" => (
                 tick_of(batch, i, begun),
-                head(act).to_owned(),
-                step.map(|s| told(s, course, settings.units)).unwrap_or_default(),
+                Deed::Step {
+                    step: clocked(step?, course, settings.units),
+                },
                 stage(act),
             ),
             "turn" => {
                 // What was missed is not asked for once a later step is begun.
                 own.or_else(|| (!over).then_some(0))?;
-                let (head, text) = batch.recipe.method.words().turn;
-                (own, head.to_owned(), text.to_owned(), stage(act))
+                let method = batch.recipe.method;
+                (own, Deed::Turn { method }, stage(act))
             }
             "draw" => {
-                let piece = batch.pieces.get(usize::try_from(timed.class?).ok()?)?;
-                let head = format!("Take out {}", counted(piece));
-                (own, head, String::new(), stage(Do::Rinse))
+                let class = timed.class?;
+                (own, Deed::TakeOut { class }, stage(Do::Rinse))
             }
-            "end" if steps.last().is_none_or(|s| s.takes(&kinds).is_some()) => (
-                ended,
-                "Finish the batch".to_owned(),
-                "The last step is over. Put the batch away.".to_owned(),
-                Stage::Pack,
-            ),
+            "end" if steps.last().is_none_or(|s| s.takes(&kinds).is_some()) => (ended, Deed::Finish, Stage::Pack),
             _ => return None,
         };
         let passed = of == "step" && ticked.is_none() && over;
@@ -299,8 +262,7 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings, 
         Some(Job {
             batch: id.to_owned(),
             id: timed.id.clone(),
-            head,
-            text,
+            does,
             stage,
             due: Some(timed.at),
             ends: timed.ends,
@@ -319,24 +281,21 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings, 
     course.times.iter().filter_map(job).collect()
 }
 
-/// A step as its job says it: where the clock says how long, the recipe's hours are none.
-fn told(step: &Step, course: &Course, units: System) -> String {
-    let clocked = step.act == Do::Cure && course.until.as_ref().is_some_and(|u| u.kind == Basis::Forecast);
-    if !clocked {
-        return line(step, units);
+/// A step as its job tells it: where the clock says how long, the recipe's hours are none.
+fn clocked(step: &Step, course: &Course, units: System) -> Told {
+    let by_clock = step.act == Do::Cure && course.until.as_ref().is_some_and(|u| u.kind == Basis::Forecast);
+    let step = told(step, units);
+    Told {
+        lasts: step.lasts.filter(|_| !by_clock),
+        ..step
     }
-    let timeless = Step {
-        lasts: None,
-        ..step.clone()
-    };
-    line(&timeless, units)
 }
 
 /// How far off a job is, from half an hour on.
 fn early(due: i64, now: i64, units: System) -> Option<String> {
     let minutes = due.saturating_sub(now) / MINUTE;
     let span = Span::new(Decimal::from(minutes)).ok().filter(|_| minutes >= 30)?;
-    Some(format!("It is due in {}.", span.show(units).text))
+    Some(span.show(units).text)
 }
 
 /// Still to be done.

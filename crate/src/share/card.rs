@@ -5,7 +5,7 @@ use crate::dose::{self, Caution, Verdict};
 use crate::pantry::{Belly, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, Mass, Problem, System, plain};
-use crate::recipe::{self, Allergens, Recipe, Share, head, line};
+use crate::recipe::{self, Allergens, Recipe, Share, Told, told};
 use crate::standing::{self, Vouched};
 use crate::weigh::{self, Settings, WeighLine};
 use rust_decimal::{Decimal, dec};
@@ -23,7 +23,7 @@ pub struct RecipeCard {
     /// Lines, cure first.
     pub rows: Vec<CardRow>,
     /// Steps, in order.
-    pub steps: Vec<CardStep>,
+    pub steps: Vec<Told>,
     /// Verdict on the dose it aims at, on the user's scale.
     #[cfg_attr(feature = "types", ts(as = "Verdict"))]
     pub verdict: Vouched<Verdict>,
@@ -47,16 +47,6 @@ pub struct CardRow {
     pub note: Option<String>,
     /// Weight for the card's green weight, on the user's scale.
     pub amount: Figure,
-}
-
-/// One step of a card.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct CardStep {
-    /// `Keep cold in the cure`.
-    pub head: String,
-    /// `36 h at 3 °C, turned every 12 h.`
-    pub text: String,
 }
 
 /// A recipe worked for `grams` of meat in `pieces` pieces, on the user's scale.
@@ -128,14 +118,7 @@ pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> 
         weight: sheet.green.clone(),
         base: "On green weight".to_owned(),
         rows,
-        steps: recipe
-            .steps
-            .iter()
-            .map(|s| CardStep {
-                head: head(s.act).to_owned(),
-                text: line(s, settings.units),
-            })
-            .collect(),
+        steps: recipe.steps.iter().map(|s| told(s, settings.units)).collect(),
         // A card goes to another kitchen: the heat stands on it too.
         cautions: on_card(recipe, &sheet.verdict.cautions),
         verdict: standing::of_card(recipe, sheet.verdict),

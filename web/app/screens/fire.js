@@ -18,6 +18,7 @@ import { stageAction } from '../widgets/stage-view.js';
 import { Ticker, onceOnly } from '../widgets/tick.js';
 import { why } from '../widgets/why.js';
 import { glue } from '../words/glue.js';
+import { jobHead } from '../words/jobs.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').FireSheet} FireSheet */
@@ -58,7 +59,7 @@ export function fire(app, id) {
     return html`<div class="leaf answer">
         ${
           here
-            ? jobs.answer(here)
+            ? jobs.answer(batch, here)
             : html`<p class="say">No clock yet</p>
                 <p class="under">The times begin when the meat is in the cure.</p>`
         }
@@ -79,7 +80,7 @@ export function fire(app, id) {
     const read = sheet.classes.some(({ points }) => points.length > 0) || sheet.cabinet.length > 0;
     // Drying comes before the heat: till then its job is what is in hand, and a reading may be logged below.
     const heat = read || (seen.here && /^(?:smoke|cook|dry_out)$/.test(doOf(batch, seen.here.id)));
-    const answer = heat ? nextOut(sheet, now) : seen.here ? jobs.answer(seen.here) : ahead(seen);
+    const answer = heat ? nextOut(sheet, now) : seen.here ? jobs.answer(batch, seen.here) : ahead(batch, seen);
     const { pad } = log;
     // The log is the action, unless something else has to be done first, or the next one has to come out.
     const out = firstOut(sheet);
@@ -119,12 +120,12 @@ export function fire(app, id) {
       </div>`;
   }
 
-  /** @param {Seen} seen */
-  function ahead({ hand, jobs: all }) {
+  /** @param {Batch} batch @param {Seen} seen */
+  function ahead(batch, { hand, jobs: all }) {
     const first = all.find(({ ticked }) => ticked === null);
     if (!hand || !first) return nothing;
-    return html`<p class="small">Before the fire: ${hand.head}.</p>
-      ${jobs.answer(first)}`;
+    return html`<p class="small">Before the fire: ${jobHead(hand, { app, batch })}.</p>
+      ${jobs.answer(batch, first)}`;
   }
 
   /** What a job does. @param {Batch} batch @param {string} job its id */

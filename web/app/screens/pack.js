@@ -17,6 +17,7 @@ import { stageAction } from '../widgets/stage-view.js';
 import { Ticker } from '../widgets/tick.js';
 import { why } from '../widgets/why.js';
 import { glue } from '../words/glue.js';
+import { jobHead } from '../words/jobs.js';
 import { watch } from './fire.js';
 
 /** @typedef {import('../types').Batch} Batch */
@@ -94,15 +95,15 @@ export function pack(app, id) {
     const { state, here, hand, held } = seen;
     if (state?.finished && !batch.closed) return finish(batch);
     if (here) {
-      return html`${jobs.answer(here)}
+      return html`${jobs.answer(batch, here)}
       ${stageAction(id, state?.doubts ?? [], 'pack', () => (held ? nothing : pinned(jobs.done(batch, here))))}
       ${here.caution ? html`<p class="caution gap noprint">${glue(here.caution)}</p>` : nothing}`;
     }
     const [first] = seen.jobs.filter(({ ticked }) => ticked === null);
     return html`${
       first && hand
-        ? html`<p class="small">Before that: ${hand.head}.</p>
-            ${jobs.answer(first)}`
+        ? html`<p class="small">Before that: ${jobHead(hand, { app, batch })}.</p>
+            ${jobs.answer(batch, first)}`
         : html`<p class="say">No clock yet</p>
             <p class="under">The times begin when the meat is in the cure.</p>`
     }

@@ -11,6 +11,7 @@ import { StageJobs, isCold } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { Ticker } from '../widgets/tick.js';
 import { week } from '../widgets/week.js';
+import { jobHead, jobText } from '../words/jobs.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../widgets/stage-jobs.js').Seen} Seen */
@@ -40,7 +41,7 @@ export function cure(app, id) {
     const seenClock = counts ? clock.plate(batch) : nothing;
     const plate = html`<div class="plate ${seenClock === nothing ? 'wide-only' : ''}">
       ${seenClock}
-      <div class="stick wide-only noprint block">${state ? week([state], app.shelf.batches, app.now()) : nothing}</div>
+      <div class="stick wide-only noprint block">${state ? week(app, [state]) : nothing}</div>
     </div>`;
     return {
       title: `Cure, ${batch.name}`,
@@ -55,9 +56,13 @@ export function cure(app, id) {
       held ? nothing : here ? pinned(jobs.done(batch, here)) : hand ? pinned(jobs.goTo(hand.stage)) : nothing;
     // In the cure the answer is until when; before it and after it, what is next.
     const until = state && begun(batch) && !lost(state) ? clock.answer(batch) : nothing;
-    const cold = here && isCold(here) && !held ? html`<p class="near"><b>${here.head}.</b> ${here.text}</p>` : nothing;
+    const seen = { app, batch };
+    const cold =
+      here && isCold(here) && !held
+        ? html`<p class="near"><b>${jobHead(here, seen)}.</b> ${jobText(here, seen)}</p>`
+        : nothing;
     return html`${cold}
-    ${until !== nothing ? until : here ? jobs.answer({ ...here, text: '' }) : hand ? html`<p class="say">Next: ${hand.head}</p>` : nothing}
+    ${until !== nothing ? until : here ? jobs.answer(batch, here, false) : hand ? html`<p class="say">Next: ${jobHead(hand, seen)}</p>` : nothing}
     ${stageAction(id, state?.doubts ?? [], 'cure', own)} ${state?.held ? nothing : beforeIn(app, id, batch)}`;
   }
 

@@ -11,6 +11,7 @@ import { jobRow } from '../widgets/job-row.js';
 import { Ticker } from '../widgets/tick.js';
 import { week } from '../widgets/week.js';
 import { heldWords } from '../words/doubts.js';
+import { whereWords } from '../words/jobs.js';
 import { count, pieceName } from '../words/names.js';
 import { clock, longDay } from '../words/time.js';
 
@@ -88,7 +89,7 @@ export function today(app) {
       ${list('Under way', false)} ${list('Finished, to put away', true)} ${elsewhere(app)}
       ${calendarButton(app, open, 'all')}
     </div>`;
-    const plate = html`<div class="plate wide-only">${week(states, app.shelf.batches, app.now())}</div>`;
+    const plate = html`<div class="plate wide-only">${week(app, states)}</div>`;
     return { title: 'Batches', name: 'Batches', one: empty, view: empty ? leaf : [leaf, plate] };
   }
 
@@ -120,7 +121,7 @@ function underWay(app, state) {
             ? html`<span class="flag stop"
                 >${icon('s-stop', '')}${heldWords(state.doubts, batch, (piece) => pieceName(app, piece))}</span
               >`
-            : html`${miniPunch(state)}<span>${state.says}</span>`
+            : html`${miniPunch(state)}<span>${whereWords(state)}</span>`
         }</span
       ></a
     >

@@ -20,7 +20,7 @@ import { todoLine, weighLine } from '../widgets/weigh-line.js';
 import { basis, scale, weighWhy } from '../widgets/weigh-why.js';
 import { called } from '../words/calls.js';
 import { glue } from '../words/glue.js';
-import { COLD } from '../words/until.js';
+import { COLD, jobHead } from '../words/jobs.js';
 import { withAim } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -125,7 +125,7 @@ export function weigh(app, id) {
     const on = batch.ticks.find(({ of }) => of === 'rub');
     if (cold && on) {
       return html`<p class="small noprint">All in.</p>
-        <h3 class="what noprint">${cold.head}</h3>
+        <h3 class="what noprint">${jobHead(cold, { app, batch })}</h3>
         ${act(pinned(tickButton(COLD.done, () => ticker.set(id, { of: cold.id }))))}
         <p class="reason">${COLD.counts(on.at, app.now())}</p>
         ${dose} ${note}`;

@@ -1,6 +1,7 @@
 /** Head of a batch: its tag, its name, and the punch rail of the five stages. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
+import { whereWords } from '../words/jobs.js';
 import { STAGES, count } from '../words/names.js';
 import { clock, dayOfDate, fullDate } from '../words/time.js';
 import { doubtStrip } from './doubts.js';
@@ -79,7 +80,7 @@ export function batchNote(batch, state) {
   return html`<p class="small">
     ${pieces ? `${batch.pieces.some(({ about }) => about) ? 'About ' : ''}${count(pieces, 'piece')}. ` : nothing}${
       batch.killed ? `Killed ${dayOfDate(batch.killed)}. ` : nothing
-    }${state?.says ? sentence(state.says) : nothing}${batch.closed ? ' Put away.' : nothing}
+    }${state ? sentence(whereWords(state)) : nothing}${batch.closed ? ' Put away.' : nothing}
     ${printed()}
   </p>`;
 }
@@ -91,7 +92,7 @@ export function printed() {
 
 /** @param {string} text */
 function sentence(text) {
-  return /[.!?]$/.test(text) ? text : `${text}.`;
+  return !text || text.endsWith('.') ? text : `${text}.`;
 }
 
 /** The same as five small holes, for lists. @param {State} state */

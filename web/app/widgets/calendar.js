@@ -2,7 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { count } from '../words/names.js';
-import { CALENDAR } from '../words/until.js';
+import { CALENDAR, jobHead, jobText } from '../words/jobs.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -35,20 +35,40 @@ function ownOf(batches, which) {
   return (/** @type {[string, number]} */ [uid]) => which === 'all' || uid.startsWith(`${batches[0]?.[0]}-`);
 }
 
-/** @param {App} app @param {[string, Batch][]} batches @param {'one' | 'all'} which */
-function asked(app, batches, which) {
+/**
+ * The file; with words for its jobs where it is handed over, and not where they are only counted.
+ * @param {App} app @param {[string, Batch][]} batches @param {'one' | 'all'} which
+ * @param {import('../types').JobWords[]} [jobs]
+ */
+function asked(app, batches, which, jobs = []) {
   return ask('calendar', {
     batches: batches.map(([id, batch]) => ({ id, batch })),
     earlier: app.shelf.sent.filter(ownOf(batches, which)),
-    words: CALENDAR,
+    words: { ...CALENDAR, jobs },
     now: app.now(),
     settings: app.settings,
   });
 }
 
+/** @param {App} app @param {[string, Batch][]} batches @returns {import('../types').JobWords[]} */
+function worded(app, batches) {
+  const { now, settings } = app;
+  const { ok } = ask('next', { batches: batches.map(([id, batch]) => ({ id, batch })), now: now(), settings });
+  return batches.flatMap(([, batch], at) => {
+    const jobs = ok?.batches[at]?.jobs ?? [];
+    const seen = { app, batch };
+    return jobs.map((job) => ({
+      batch: job.batch,
+      id: job.id,
+      head: jobHead(job, seen),
+      text: jobText(job, seen),
+    }));
+  });
+}
+
 /** @param {App} app @param {[string, Batch][]} batches @param {'one' | 'all'} which */
 async function hand(app, batches, which) {
-  const { ok } = asked(app, batches, which);
+  const { ok } = asked(app, batches, which, worded(app, batches));
   if (!ok) return;
   const url = URL.createObjectURL(new Blob([ok.text], { type: 'text/calendar' }));
   const tag = which === 'one' ? `-${batches[0]?.[1].tag}` : '';

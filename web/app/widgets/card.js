@@ -1,6 +1,7 @@
 /** A recipe worked for one weight: shares, amounts, steps. The same on its own screen, when it is edited and when a link is opened. */
 import { html, nothing } from 'lit-html';
 import { glue } from '../words/glue.js';
+import { STEPS, stepText } from '../words/steps.js';
 
 /** @typedef {import('../types').RecipeCard} RecipeCard */
 /** @typedef {import('../types').Recipe} Recipe */
@@ -36,9 +37,9 @@ export function cardSteps(steps) {
   if (steps.length === 0) return nothing;
   return html`<ol class="steps card-steps">
     ${steps.map(
-      ({ head, text }) =>
+      (step) =>
         html`<li>
-          <span><b>${glue(head)}</b>${glue(text)}</span>
+          <span><b>${STEPS[step.do]}</b>${glue(stepText(step))}</span>
         </li>`,
     )}
   </ol>`;

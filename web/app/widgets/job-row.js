@@ -1,5 +1,6 @@
 /** One job on the clock rail: when on the left, what on the right, and a box to tick it. */
 import { html } from 'lit-html';
+import { jobHead } from '../words/jobs.js';
 import { clock, dayWord } from '../words/time.js';
 import { icon, tagMark } from './icon.js';
 
@@ -17,12 +18,13 @@ import { icon, tagMark } from './icon.js';
 export function jobRow({ app, ticker, job, batch, tickable, first }) {
   // Weighing is not one tick but a list of its own, and what is early is asked about on its stage.
   const boxed = tickable && !['weigh', 'cure:0'].includes(job.id) && !job.early;
+  const head = jobHead(job, { app, batch });
   return html`<li class="day ${first ? 'first' : ''}">
     <span class="when">${when(job, app.now())}</span>
     <a class="job" href="#/batch/${job.batch}/${job.stage}"
-      ><b>${job.head}</b><span class="p">${tagMark(batch.tag, true)}${batch.name}</span></a
+      ><b>${head}</b><span class="p">${tagMark(batch.tag, true)}${batch.name}</span></a
     >
-    ${boxed ? ticker.box({ id: job.batch, batch, mark: { of: job.id }, label: `${job.head}, ${batch.name}`, says: `${job.head}: ticked.` }) : icon('s-go')}
+    ${boxed ? ticker.box({ id: job.batch, batch, mark: { of: job.id }, label: `${head}, ${batch.name}`, says: `${head}: ticked.` }) : icon('s-go')}
   </li>`;
 }
 

@@ -2,9 +2,9 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { glue } from '../words/glue.js';
+import { COLD, jobHead, jobText } from '../words/jobs.js';
 import { STAGES } from '../words/names.js';
 import { dayTime } from '../words/time.js';
-import { COLD } from '../words/until.js';
 import { running } from './batch-head.js';
 import { cardSteps } from './card.js';
 import { icon } from './icon.js';
@@ -23,7 +23,7 @@ const stageOf = (act) =>
   ['cure', 'rinse', 'soak'].includes(act) ? 'cure' : ['chill', 'pack'].includes(act) ? 'pack' : 'fire';
 
 /** The way into the cold once all of it is on. @param {Job} job */
-export const isCold = ({ id }) => id === 'fridge';
+export const isCold = ({ does }) => does.is === 'into_fridge';
 
 export class StageJobs {
   /** @param {App} app @param {string} id @param {Stage} stage @param {import('./tick.js').Ticker} ticker */
@@ -39,10 +39,7 @@ export class StageJobs {
     const { app, id, stage } = this;
     const { ok, problems } = ask('next', { batches: [{ id, batch }], now: app.now(), settings: app.settings });
     const state = ok?.batches[0] ?? null;
-    const begun = batch.ticks.find(({ of }) => of === 'rub')?.at;
-    const counts = (/** @type {Job} */ job) =>
-      isCold(job) && begun !== undefined ? { ...job, text: COLD.counts(begun, app.now()) } : job;
-    const jobs = state?.jobs.filter((job) => job.stage === stage).map(counts) ?? [];
+    const jobs = state?.jobs.filter((job) => job.stage === stage) ?? [];
     const hand = state?.jobs.find(({ ticked, passed }) => ticked === null && !passed);
     return {
       state,
@@ -52,7 +49,7 @@ export class StageJobs {
       held: state?.held ?? false,
       runs: running(state),
       /** In hand and of this stage. */
-      here: hand?.stage === stage ? jobs.find(({ id }) => id === hand.id) : undefined,
+      here: hand?.stage === stage ? hand : undefined,
       /** The cure is on, so there is a clock. */
       begun: state !== null && !['pieces', 'weigh'].includes(state.stage),
       over: jobs.length > 0 && jobs.every(({ ticked, passed }) => ticked !== null || passed),
@@ -75,6 +72,7 @@ export class StageJobs {
   /** @param {Batch} batch @param {Job} job @param {Seen} seen @param {boolean} whole */
   #row(batch, job, { here, held, runs }, whole) {
     const { app, id, ticker } = this;
+    const [head, text] = [jobHead(job, { app, batch }), jobText(job, { app, batch })];
     const now = job === here && !held;
     const own = batch.ticks.some((tick) => tick.of === job.id);
     const more = whole || now || job === runs ? '' : 'paper-only';
@@ -84,9 +82,9 @@ export class StageJobs {
       ${
         given
           ? html`<span class="box given">${icon('s-tick', '')}</span>
-              <div class="nm"><b>${job.head}</b><span class="stamp">${dayTime(job.ticked ?? 0, app.now())}</span></div>`
-          : html`${ticker.box({ id, batch, mark: { of: job.id }, label: job.head, disabled: held, early: job.early })}
-              <div class="nm"><label for=${boxId(id, job.id)}>${job.head}</label>${ticker.stamp(batch, job.id)}</div>`
+              <div class="nm"><b>${head}</b><span class="stamp">${dayTime(job.ticked ?? 0, app.now())}</span></div>`
+          : html`${ticker.box({ id, batch, mark: { of: job.id }, label: head, disabled: held, early: job.early })}
+              <div class="nm"><label for=${boxId(id, job.id)}>${head}</label>${ticker.stamp(batch, job.id)}</div>`
       }
       ${
         job === runs
@@ -99,9 +97,9 @@ export class StageJobs {
           : nothing
       }
       ${job.ticked === null && !job.passed && job.due !== null ? this.#due(job, whole || now) : nothing}
-      ${job.text ? html`<p class="text ${more}">${glue(job.text)}</p>` : nothing}
+      ${text ? html`<p class="text ${more}">${glue(text)}</p>` : nothing}
       ${job.caution ? html`<p class="caution ${whole ? '' : 'paper-only'}">${glue(job.caution)}</p>` : nothing}
-      ${ticker.wayBack(id, batch, job.id, job.head)} ${ticker.ahead(id, job)}
+      ${ticker.wayBack(id, batch, job.id, head)} ${ticker.ahead(id, batch, job)}
     </li>`;
   }
 
@@ -115,10 +113,16 @@ export class StageJobs {
     </p>`;
   }
 
-  /** A job as the answer of its screen: what, by when, how. @param {Job} job */
-  answer({ head, due, ends, now, text }) {
+  /**
+   * A job as the answer of its screen: what, by when, how.
+   * @param {Batch} batch @param {Job} job @param {boolean} [how] false where how it is done stands elsewhere
+   */
+  answer(batch, job, how = true) {
+    const { due, ends, now } = job;
     const at = this.app.now();
-    return html`<p class="say">${head}</p>
+    const seen = { app: this.app, batch };
+    const text = how ? jobText(job, seen) : '';
+    return html`<p class="say">${jobHead(job, seen)}</p>
       ${due === null ? nothing : html`<p class="big">${now ? 'Due ' : nothing}${dayTime(due, at)}</p>`}
       ${ends !== null && ends !== due ? html`<p class="under">ends ${dayTime(ends, at)}</p>` : nothing}
       ${text ? html`<p class="reason">${glue(text)}</p>` : nothing}`;
@@ -132,7 +136,8 @@ export class StageJobs {
 
   /** The button that ticks it. @param {Batch} batch @param {Job} job */
   done(batch, job) {
-    const { id: of, head, ends, early } = job;
+    const { id: of, ends, early } = job;
+    const head = jobHead(job, { app: this.app, batch });
     const label = isCold(job) ? COLD.done : `${head}: ${ends === null ? 'done' : 'begun'} just now`;
     return tickButton(label, () => this.ticker.turn(this.id, batch, { of }, { early }));
   }

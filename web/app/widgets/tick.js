@@ -1,6 +1,7 @@
 /** The box that is ticked, and the question before an old tick is taken away. */
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
+import { jobHead, tooEarly } from '../words/jobs.js';
 import { dayTime } from '../words/time.js';
 import { icon } from './icon.js';
 
@@ -156,13 +157,15 @@ export class Ticker {
   /**
    * The question before a job whose time is still to come, once its box was touched.
    * @param {string} id
+   * @param {Batch} batch
    * @param {import('../types').Job} job
    */
-  ahead(id, { id: of, head, early, ticked }) {
+  ahead(id, batch, job) {
+    const { id: of, early, ticked } = job;
     if (!early || ticked !== null || !this.asks(id, of)) return nothing;
     return this.#question({
       box: boxId(id, of),
-      asks: `${head}: ${early} Now all the same?`,
+      asks: `${jobHead(job, { app: this.app, batch })}: ${tooEarly(early)} Now all the same?`,
       no: 'Not yet',
       yes: 'Yes, now',
       act: () => this.set(id, { of }),

@@ -1,5 +1,6 @@
 /** The week ahead by batch: a wedge for what becomes ready, a mark for each job with a clock time. */
 import { html, nothing, svg } from 'lit-html';
+import { jobHead, whereWords } from '../words/jobs.js';
 import { dayTime, midnight, shortDay } from '../words/time.js';
 
 /** @typedef {import('../types').State} State */
@@ -9,12 +10,9 @@ const DAYS = 7;
 const LANE = 118;
 const TOP = 40;
 
-/**
- * @param {State[]} states
- * @param {Map<string, Batch>} batches
- * @param {number} now
- */
-export function week(states, batches, now) {
+/** @param {import('../app.js').App} app @param {State[]} states */
+export function week(app, states) {
+  const now = app.now();
   const begin = midnight(now);
   const day = (/** @type {number} */ n) => new Date(begin).setDate(new Date(begin).getDate() + n);
   const end = day(DAYS);
@@ -35,7 +33,7 @@ export function week(states, batches, now) {
             <text class=${n === 0 ? 'b' : 'q'} x=${at(day(n))} dx="6" y="18">${shortDay(day(n)).slice(0, 6)}</text>`,
         )}
         <line class="head-line" x1="0" x2="100%" y1="28" y2="28" />
-        ${lanes.map((state, n) => lane(state, batches.get(state.batch), TOP + n * LANE, { at, begin, end, now }))}
+        ${lanes.map((state, n) => lane(app, state, app.shelf.batches.get(state.batch), TOP + n * LANE, { at, begin, end, now }))}
         <svg x=${at(now)} y="22" overflow="visible"><path class="now-head" d="M-7 0h14l-7 10z" /></svg>
       </svg>
       <figcaption class="legend">
@@ -52,12 +50,13 @@ export function week(states, batches, now) {
 }
 
 /**
+ * @param {import('../app.js').App} app
  * @param {State} state
  * @param {Batch | undefined} batch
  * @param {number} y
  * @param {{ at: (ms: number) => string, begin: number, end: number, now: number }} scale
  */
-function lane(state, batch, y, { at, begin, end, now }) {
+function lane(app, state, batch, y, { at, begin, end, now }) {
   if (!batch) return nothing;
   const base = y + 68;
   const own = state.jobs;
@@ -90,7 +89,7 @@ function lane(state, batch, y, { at, begin, end, now }) {
               <line class="mark" x1=${at(Number(due))} x2=${at(Number(due))} y1=${y + 28} y2=${base + 6}/>`,
             )}
             <line class="now" x1=${at(now)} x2=${at(now)} y1=${y + 28} y2=${base + 6}/>
-            ${next ? svg`<text class="b" x=${at(Number(next.due))} y=${base + 24} text-anchor=${anchorOf(Number(next.due), begin, end)}>${next.head}, ${dayTime(Number(next.due), now)}</text>` : svg`<text class="q" x="6" y=${base + 24}>${state.says}</text>`}`
+            ${next ? svg`<text class="b" x=${at(Number(next.due))} y=${base + 24} text-anchor=${anchorOf(Number(next.due), begin, end)}>${jobHead(next, { app, batch })}, ${dayTime(Number(next.due), now)}</text>` : svg`<text class="q" x="6" y=${base + 24}>${whereWords(state)}</text>`}`
     }`;
 }
 

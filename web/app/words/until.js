@@ -13,20 +13,6 @@ export const BY = {
   published: 'by a published time',
 };
 
-/** What is no job and stands in the calendar all the same. @type {import('../types').CalendarWords} */
-export const CALENDAR = {
-  two_hours: 'Below 21 °C (70 °F) by now?',
-  cold: 'Below 5 °C (41 °F) by now?',
-  ready: 'Ready',
-};
-
-/** The way into the cold once all of it is on: what is true once it is pressed, and what the clock makes of it. */
-export const COLD = {
-  done: 'It is in the fridge',
-  /** @param {number} begun @param {number} now */
-  counts: (begun, now) => `The clock counts from ${dayTime(begun, now)}, when all of it was on.`,
-};
-
 /** Hours up to three days, then days. @param {number} ms */
 const long = (ms) => (ms > 72 * HOUR ? `${Math.round(ms / HOUR / 24)} days` : `${Math.round(ms / HOUR)} h`);
 
