@@ -1070,6 +1070,27 @@ pounds: string,
 ounces: string, };
 
 /**
+ * How much it is.
+ */
+export type BrineAmounts = { 
+/**
+ * Litres of water.
+ */
+litres: string, 
+/**
+ * US gallons of water.
+ */
+us_gallons: string, 
+/**
+ * Imperial gallons of water.
+ */
+imperial_gallons: string, 
+/**
+ * All of the brine, by weight.
+ */
+brine: string, };
+
+/**
  * Cure for a brine, either way round.
  */
 export type BrineCure = { 
@@ -1089,6 +1110,24 @@ aim?: string | null,
  * Cure to be judged.
  */
 weight?: string | null, };
+
+/**
+ * A strength in one measure.
+ */
+export type BrineMeasure = { 
+/**
+ * The measure.
+ */
+scale: Scale, 
+/**
+ * The number in it, without its unit: `26.40`.
+ */
+number: string, };
+
+/**
+ * What to mind at the bench.
+ */
+export type BrineRemark = "reads_sugar" | "which_gallon" | "bag_is_half" | "wants_meat" | "scale_too_coarse";
 
 /**
  * The answer of the bench.
@@ -1113,15 +1152,19 @@ cure: Figure | null,
 /**
  * The strength in every measure.
  */
-strength: Array<Fact>, 
+strength: Array<BrineMeasure>, 
 /**
- * The water in every measure, and what comes of it all.
+ * The water in every measure, and the brine.
  */
-facts: Array<Fact>, 
+amounts: BrineAmounts, 
+/**
+ * The salt once meat and brine are equal; nothing without meat.
+ */
+even: EvenSalt | null, 
 /**
  * What to mind.
  */
-remarks: Array<string>, 
+remarks: Array<BrineRemark>, 
 /**
  * The verdict on the cure, over meat and brine together.
  */
@@ -1877,6 +1920,23 @@ pieces: Array<Piece>,
  * What came out, where it is noted.
  */
 out?: string | null, };
+
+/**
+ * The salt once meat and brine are equal, in per cent.
+ */
+export type EvenSalt = { 
+/**
+ * Of meat and brine together.
+ */
+over_all: string, 
+/**
+ * In the meat, which is what it tastes of: salt goes by water, and takes its share of the meat's.
+ */
+in_meat: string, 
+/**
+ * How much water the meat is taken to hold.
+ */
+water: string, };
 
 /**
  * A label with its value.
@@ -4779,7 +4839,7 @@ export type Wrong = { "is": "bags_not_counted",
 /**
  * The most at a time.
  */
-most: number, };
+most: number, } | { "is": "too_large_to_reckon" } | { "is": "bag_wants_meat" } | { "is": "no_room_for_brine" } | { "is": "no_brine_strength" } | { "is": "cure_too_weak" };
 
 /** The answer to each question. */
 export interface Answers {

@@ -5,9 +5,9 @@ use super::vessel::Vessel;
 use crate::dose::{self, Case, Portion, Verdict, Whole};
 use crate::pantry::{self, Agent, Belly, Cut};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Figure, Fraction, Mass, Problem, Range, System, Temperature, fixed, plain};
+use crate::quantity::{Code, Figure, Fraction, Mass, Problem, Range, System, Temperature, Wrong, fixed, plain};
 use crate::recipe::{Counted, Eaten, Method};
-use crate::weigh::{Fact, Settings, on_scale};
+use crate::weigh::{Settings, on_scale};
 use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
 
@@ -87,20 +87,72 @@ pub struct BrineSheet {
     /// Cure to weigh.
     pub cure: Option<Figure>,
     /// The strength in every measure.
-    pub strength: Vec<Fact>,
-    /// The water in every measure, and what comes of it all.
-    pub facts: Vec<Fact>,
+    pub strength: Vec<BrineMeasure>,
+    /// The water in every measure, and the brine.
+    pub amounts: BrineAmounts,
+    /// The salt once meat and brine are equal; nothing without meat.
+    pub even: Option<EvenSalt>,
     /// What to mind.
-    pub remarks: Vec<String>,
+    pub remarks: Vec<BrineRemark>,
     /// The verdict on the cure, over meat and brine together.
     pub verdict: Option<Verdict>,
 }
 
+/// A strength in one measure.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct BrineMeasure {
+    /// The measure.
+    pub scale: Scale,
+    /// The number in it, without its unit: `26.40`.
+    pub number: String,
+}
+
+/// How much it is.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct BrineAmounts {
+    /// Litres of water.
+    pub litres: String,
+    /// US gallons of water.
+    pub us_gallons: String,
+    /// Imperial gallons of water.
+    pub imperial_gallons: String,
+    /// All of the brine, by weight.
+    pub brine: String,
+}
+
+/// The salt once meat and brine are equal, in per cent.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct EvenSalt {
+    /// Of meat and brine together.
+    pub over_all: String,
+    /// In the meat, which is what it tastes of: salt goes by water, and takes its share of the meat's.
+    pub in_meat: String,
+    /// How much water the meat is taken to hold.
+    pub water: String,
+}
+
+/// What to mind at the bench.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum BrineRemark {
+    /// The strength is a hydrometer's reading, which counts sugar and cure as salt.
+    ReadsSugar,
+    /// An Imperial gallon is a fifth larger than a US one.
+    WhichGallon,
+    /// In a bag the brine is half the green weight: our own judgement.
+    BagIsHalf,
+    /// The cure counts over meat and brine together, and there is no meat.
+    WantsMeat,
+    /// The cure is less than one step of the scale.
+    ScaleTooCoarse,
+}
+
 fn lost() -> Vec<Problem> {
-    vec![Problem::new(
-        Code::TooLarge,
-        "These figures are too large to reckon exactly. Check each of them.",
-    )]
+    vec![Problem::of(Code::TooLarge, Wrong::TooLargeToReckon)]
 }
 
 /// Works the bench.
@@ -112,13 +164,7 @@ pub fn bench(ask: &AskBrine) -> Result<BrineSheet, Vec<Problem>> {
     let strength = strength(ask).map_err(|p| problems.push(p.at("strength"))).ok();
     let meat = ask.meat.map(Mass::base).unwrap_or_default();
     if ask.vessel == Vessel::Bag && meat.is_zero() {
-        problems.push(
-            Problem::new(
-                Code::Missing,
-                "A bag takes its brine by the meat. Type its green weight, such as 1480 g.",
-            )
-            .at("meat"),
-        );
+        problems.push(Problem::of(Code::Missing, Wrong::BagWantsMeat).at("meat"));
     }
     problems.extend(ask.cure.as_ref().and_then(|c| c.agent().problem()));
     let cut = pantry::cut_said(ask.cut.as_deref()).unwrap_or_else(|p| {
@@ -127,13 +173,7 @@ pub fn bench(ask: &AskBrine) -> Result<BrineSheet, Vec<Problem>> {
     });
     let brine = ask.vessel.brine(meat).ok_or_else(lost)?;
     if brine.is_some_and(|ml| ml < Decimal::ONE_HUNDRED) {
-        problems.push(
-            Problem::new(
-                Code::TooSmall,
-                "The meat leaves no room for a brine in this vessel. Take a larger one, or fill it higher.",
-            )
-            .at("vessel"),
-        );
+        problems.push(Problem::of(Code::TooSmall, Wrong::NoRoomForBrine).at("vessel"));
     }
     let (Some(strength), true) = (strength, problems.is_empty()) else {
         return Err(problems);
@@ -142,12 +182,7 @@ pub fn bench(ask: &AskBrine) -> Result<BrineSheet, Vec<Problem>> {
 }
 
 fn strength(ask: &AskBrine) -> Result<Strength, Problem> {
-    let wrong = || {
-        Problem::new(
-            Code::NotRead,
-            "This is no strength that a brine of salt can have. Type one, such as 10 %, 40 degrees or 1.074; 26.4 %, 100 degrees, is as much as dissolves.",
-        )
-    };
+    let wrong = || Problem::of(Code::NotRead, Wrong::NoBrineStrength);
     // A bare number in the grammar of shares, which is the same for every scale.
     let figure = Fraction::read(&ask.strength, Some("%"))?.base();
     percent_of(figure, ask.scale, ask.at.map(|t| t.base())).ok_or_else(wrong)
@@ -207,13 +242,7 @@ fn work(
             };
             let wanted = dose::cure_for(&point, &[(agent, aim.base())], true);
             let Some(grams) = wanted.and_then(|list| list.first().copied()) else {
-                return Some(Err(vec![
-                    Problem::new(
-                        Code::Conflict,
-                        "This cure is too weak to reach the aim in this brine. Read the packet and the aim again.",
-                    )
-                    .at("aim"),
-                ]));
+                return Some(Err(vec![Problem::of(Code::Conflict, Wrong::CureTooWeak).at("aim")]));
             };
             Some(grams.down_to(step)?)
         }
@@ -247,7 +276,12 @@ fn work(
         sugar: (!sugar.is_zero()).then(|| on_scale(sugar, step)),
         cure: cure.map(|grams| on_scale(grams, step)),
         strength: measures(strength)?,
-        facts: facts(meat, water, weighed.plus(brings)?, pickle)?,
+        amounts: amounts(water, pickle)?,
+        even: if meat.is_zero() {
+            None
+        } else {
+            Some(even(meat, water, weighed.plus(brings)?, pickle)?)
+        },
         remarks: remarks(ask, cure, step),
         verdict,
     }))
@@ -294,73 +328,57 @@ fn judge(
     Some(dose::judge(&case, dose::cautions(&keys)))
 }
 
-fn fact(label: &str, value: String) -> Fact {
-    Fact {
-        label: label.to_owned(),
-        value,
-    }
-}
-
-fn measures(strength: Strength) -> Option<Vec<Fact>> {
+fn measures(strength: Strength) -> Option<Vec<BrineMeasure>> {
     let rows = [
-        (Scale::Percent, 2, " %", "Salt in water and salt, by weight"),
-        (Scale::Salometer, 0, "°", "Salometer at 16 °C (60 °F)"),
-        (Scale::Gravity, 3, "", "Specific gravity at 15 °C"),
-        (Scale::PerLitre, 0, " g", "To a litre of water"),
-        (Scale::PerUsGallon, 3, " lb", "To a US gallon of water"),
-        (Scale::PerImperialGallon, 3, " lb", "To an Imperial gallon of water"),
+        (Scale::Percent, 2),
+        (Scale::Salometer, 0),
+        (Scale::Gravity, 3),
+        (Scale::PerLitre, 0),
+        (Scale::PerUsGallon, 3),
+        (Scale::PerImperialGallon, 3),
     ];
-    let row = |(scale, places, unit, label): (Scale, u32, &str, &str)| {
-        let figure = strength.on(scale)?.half_away(places);
-        Some(fact(label, format!("{}{unit}", fixed(figure, places))))
+    let row = |(scale, places): (Scale, u32)| {
+        let number = fixed(strength.on(scale)?.half_away(places), places);
+        Some(BrineMeasure { scale, number })
     };
     rows.into_iter().map(row).collect()
 }
 
-fn facts(meat: Decimal, water: Decimal, salt: Decimal, pickle: Decimal) -> Option<Vec<Fact>> {
+fn amounts(water: Decimal, pickle: Decimal) -> Option<BrineAmounts> {
     let to = |per: Decimal| water.over(per).map(|v| plain(v.half_away(2)));
-    let mut list = vec![
-        fact("Litres of water", to(dec!(999.1))?),
-        fact("US gallons of water", to(dec!(3782))?),
-        fact("Imperial gallons of water", to(dec!(4542))?),
-        fact("Brine in all", Mass::new(pickle).ok()?.show(System::Metric).text),
-    ];
-    if meat > Decimal::ZERO {
-        let percent = salt.times(Decimal::ONE_HUNDRED)?.over(meat.plus(pickle)?)?;
-        list.push(fact(
-            "Salt left until equal, on meat and brine",
-            format!("{} %", fixed(percent.half_away(2), 2)),
-        ));
-        // What it tastes of: salt goes by water, and takes its share of the meat's.
-        let inside = meat.times(pantry::LEAN_WATER)?;
-        let taken = salt.times(inside)?.over(inside.plus(water)?)?;
-        let percent = taken.times(Decimal::ONE_HUNDRED)?.over(meat.plus(taken)?)?;
-        list.push(fact(
-            "Salt in the meat then, at 74 % water in it",
-            format!("{} %", fixed(percent.half_away(2), 2)),
-        ));
-    }
-    Some(list)
+    Some(BrineAmounts {
+        litres: to(dec!(999.1))?,
+        us_gallons: to(dec!(3782))?,
+        imperial_gallons: to(dec!(4542))?,
+        brine: Mass::new(pickle).ok()?.show(System::Metric).text,
+    })
 }
 
-fn remarks(ask: &AskBrine, cure: Option<Decimal>, step: Decimal) -> Vec<String> {
-    let reading = matches!(ask.scale, Scale::Gravity | Scale::Salometer);
-    let mut list = Vec::new();
-    if reading {
-        list.push(
-            "A hydrometer cannot tell sugar and cure from salt. With sugar in the brine it reads too high: the salt is then at most this. Read it before the sugar goes in."
-                .to_owned(),
-        );
-    }
-    list.push("Say which gallon: an Imperial one is a fifth larger than a US one.".to_owned());
-    if ask.vessel == Vessel::Bag {
-        list.push("In a bag the brine is half the green weight (our own judgement): enough to wet every side with the air pressed out.".to_owned());
-    }
-    if ask.meat.is_none() && ask.cure.is_some() {
-        list.push("No cure can be reckoned without the meat: it counts over meat and brine together.".to_owned());
-    }
-    if cure.is_some_and(|grams| grams < step) {
-        list.push("This scale cannot show the cure at all. Take a finer one.".to_owned());
-    }
-    list
+fn even(meat: Decimal, water: Decimal, salt: Decimal, pickle: Decimal) -> Option<EvenSalt> {
+    let percent = |part: Decimal, of: Decimal| part.times(Decimal::ONE_HUNDRED)?.over(of);
+    let shown = |percent: Decimal| format!("{} %", fixed(percent.half_away(2), 2));
+    let inside = meat.times(pantry::LEAN_WATER)?;
+    let taken = salt.times(inside)?.over(inside.plus(water)?)?;
+    Some(EvenSalt {
+        over_all: shown(percent(salt, meat.plus(pickle)?)?),
+        in_meat: shown(percent(taken, meat.plus(taken)?)?),
+        water: format!("{} %", plain(percent(pantry::LEAN_WATER, Decimal::ONE)?.normalize())),
+    })
+}
+
+fn remarks(ask: &AskBrine, cure: Option<Decimal>, step: Decimal) -> Vec<BrineRemark> {
+    let step_hides = cure.is_some_and(|grams| grams < step);
+    [
+        (
+            BrineRemark::ReadsSugar,
+            matches!(ask.scale, Scale::Gravity | Scale::Salometer),
+        ),
+        (BrineRemark::WhichGallon, true),
+        (BrineRemark::BagIsHalf, ask.vessel == Vessel::Bag),
+        (BrineRemark::WantsMeat, ask.meat.is_none() && ask.cure.is_some()),
+        (BrineRemark::ScaleTooCoarse, step_hides),
+    ]
+    .into_iter()
+    .filter_map(|(remark, holds)| holds.then_some(remark))
+    .collect()
 }

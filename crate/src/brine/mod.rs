@@ -5,6 +5,6 @@ mod bench;
 mod strength;
 mod vessel;
 
-pub use bench::{AskBrine, BrineCure, BrineSheet, bench};
+pub use bench::{AskBrine, BrineAmounts, BrineCure, BrineMeasure, BrineRemark, BrineSheet, EvenSalt, bench};
 pub use strength::{Scale, Strength, percent_of};
 pub use vessel::Vessel;

@@ -5,7 +5,7 @@
 
 use crate::quantity::exact::Exact;
 use rust_decimal::{Decimal, dec};
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 
 /// Saturated at 60 °F, per cent.
 const SATURATED: Decimal = dec!(26.395);
@@ -16,7 +16,7 @@ const LB_US: Decimal = dec!(119.8264273);
 const LB_IMPERIAL: Decimal = dec!(99.7763726);
 
 /// A measure of strength.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Deserialize)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(rename_all = "snake_case")]
 pub enum Scale {

@@ -13,4 +13,14 @@ pub enum Wrong {
         /// The most at a time.
         most: u32,
     },
+    /// The figures are too large to be reckoned with exactly.
+    TooLargeToReckon,
+    /// A bag takes its brine by the meat, and no green weight is given.
+    BagWantsMeat,
+    /// The meat leaves less than a tenth of a litre for the brine in this vessel.
+    NoRoomForBrine,
+    /// No brine of salt has this strength.
+    NoBrineStrength,
+    /// So weak a cure cannot reach the aim in this brine.
+    CureTooWeak,
 }

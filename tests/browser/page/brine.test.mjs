@@ -123,12 +123,12 @@ test('the bench works out a pot, and a hydrometer comes with its caution', async
   await page.getByLabel('Aim, going in').fill('150');
   assert.match(await verdict(page), /^In range.*with its brine/);
   const told = async () => (await texts(page.locator('.plate')))[0];
-  assert.doesNotMatch(await told(), /cannot tell sugar/);
+  assert.doesNotMatch(await told(), /takes sugar and cure for salt/);
   await page.getByLabel('Strength in').selectOption('salometer');
   await page.getByLabel('How strong').fill('60');
-  assert.match(await told(), /15\.84 %.*cannot tell sugar/);
+  assert.match(await told(), /15\.84 %.*takes sugar and cure for salt/);
   await page.getByLabel('How strong').fill('160');
-  assert.match(await verdict(page), /no strength that a brine of salt can have/);
+  assert.match(await verdict(page), /No salt brine is that strong/);
 });
 
 test('the bench holds a belly to its own limits, with a cure that has nitrate too', async (t) => {

@@ -7,6 +7,7 @@ import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { choose, chooseCut, option, pick } from '../widgets/pick.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
+import { REMARKS, amounts, strengths } from '../words/brine.js';
 import { UNITS } from '../words/names.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -283,11 +284,11 @@ function drawn(sheet) {
   return html`${factList(weighed)} ${verdict ? html`<div class="gap">${verdictStrip(verdict)}</div>` : nothing}
     ${verdict ? html`${evidence(verdict)} ${nextSteps(verdict)}` : nothing}
     <h3 class="gap">How strong it is</h3>
-    ${factList(sheet.strength)}
+    ${factList(strengths(sheet))}
     <h3 class="gap">How much it is</h3>
-    ${factList(sheet.facts)}
+    ${factList(amounts(sheet))}
     <ul class="near small">
-      ${sheet.remarks.map((remark) => html`<li>${remark}</li>`)}
+      ${sheet.remarks.map((remark) => html`<li>${REMARKS[remark]}</li>`)}
     </ul>
     ${verdict ? cautions(verdict.cautions) : nothing}`;
 }

@@ -1,0 +1,43 @@
+/** The brine bench in words, for facts of the core. */
+
+/** @typedef {import('../types').BrineSheet} BrineSheet */
+/** @typedef {import('../types').Fact} Fact */
+
+/** What a strength is called, and its unit. @type {Record<import('../types').Scale, [string, string]>} */
+const MEASURES = {
+  percent: ['Salt in water and salt, by weight', ' %'],
+  salometer: ['Salometer at 16 °C (60 °F)', '°'],
+  gravity: ['Specific gravity at 15 °C (59 °F)', ''],
+  per_litre: ['To a litre of water', ' g'],
+  per_us_gallon: ['To a US gallon of water', ' lb'],
+  per_imperial_gallon: ['To an Imperial gallon of water', ' lb'],
+};
+
+/** @param {BrineSheet} sheet @returns {Fact[]} how strong it is, in every measure */
+export const strengths = ({ strength }) =>
+  strength.map(({ scale, number }) => ({ label: MEASURES[scale][0], value: `${number}${MEASURES[scale][1]}` }));
+
+/** @param {BrineSheet} sheet @returns {Fact[]} how much it is, and what becomes of the salt */
+export const amounts = ({ amounts: { litres, us_gallons, imperial_gallons, brine }, even }) => [
+  { label: 'Litres of water', value: litres },
+  { label: 'US gallons of water', value: us_gallons },
+  { label: 'Imperial gallons of water', value: imperial_gallons },
+  { label: 'Brine in all', value: brine },
+  ...(even
+    ? [
+        { label: 'Salt left until even, over meat and brine', value: even.over_all },
+        { label: `Salt in the meat then, if it holds ${even.water} water`, value: even.in_meat },
+      ]
+    : []),
+];
+
+/** @type {Record<import('../types').BrineRemark, string>} */
+export const REMARKS = {
+  reads_sugar:
+    'Read it before the sugar goes in. A hydrometer takes sugar and cure for salt: with sugar in it, the salt is at most this.',
+  which_gallon: 'Say which gallon: an Imperial one is a fifth larger than a US one.',
+  bag_is_half:
+    'In a bag the brine is half the trimmed weight (our own judgement): enough to wet every side with the air pressed out.',
+  wants_meat: 'Type the weight of the meat to get the cure: it counts over meat and brine together.',
+  scale_too_coarse: 'Take a finer scale: this one cannot show the cure at all.',
+};
