@@ -32,6 +32,8 @@ export const STEPS = {
     // Whose hours it goes by, bags and bones, what nobody counted, what was thrown out: of before there is none. A page
     // that does not know these words is to leave the record alone.
     (batch) => batch,
+    // What was wrapped or got a pan of water while it hung, and at what it is to be wrapped: of before there is none.
+    (batch) => batch,
   ],
   stock: [],
   meta: [],

@@ -2003,7 +2003,7 @@ export type Fire = {
  */
 fan: boolean, 
 /**
- * A water pan stands in it, or the pieces are wrapped.
+ * A water pan stands in it, or the pieces are wrapped, from the start.
  */
 cover: Cover, 
 /**
@@ -2014,6 +2014,11 @@ at_risk?: boolean,
  * Where to pull; nothing for the consumer temperature.
  */
 target?: string | null, 
+/**
+ * How warm its middle is when it will be wrapped; nothing where that is not planned. A tick `wrap:0` says that it was,
+ * `pan` that water was put in while it hung.
+ */
+wrap_at?: string | null, 
 /**
  * Weight of all pieces after the fire.
  */
@@ -2115,6 +2120,10 @@ reached: number | null,
  * When it was pulled.
  */
 pulled: number | null, 
+/**
+ * When it was wrapped while it hung.
+ */
+wrapped: number | null, 
 /**
  * The options for chilling, once it is pulled.
  */
@@ -3016,6 +3025,10 @@ from: string,
  * What to know and what to do: a stall, the hotter oven, the carry-over.
  */
 notes: Array<string>, 
+/**
+ * When it is warm enough to be wrapped as planned, in milliseconds; nothing where that is not planned, or done.
+ */
+wrap: number | null, 
 /**
  * Its course from now on.
  */

@@ -14,7 +14,7 @@ pub struct Fire {
     /// A fan moves the air.
     #[serde(default)]
     pub fan: bool,
-    /// A water pan stands in it, or the pieces are wrapped.
+    /// A water pan stands in it, or the pieces are wrapped, from the start.
     #[serde(default)]
     pub cover: Cover,
     /// Someone under 5, old, pregnant or ill will eat it; nothing while it was not asked.
@@ -25,6 +25,11 @@ pub struct Fire {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub target: Option<Temperature>,
+    /// How warm its middle is when it will be wrapped; nothing where that is not planned. A tick `wrap:0` says that it was,
+    /// `pan` that water was put in while it hung.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
+    pub wrap_at: Option<Temperature>,
     /// Weight of all pieces after the fire.
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]

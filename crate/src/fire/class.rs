@@ -80,6 +80,9 @@ pub struct FireClass {
     /// When it was pulled.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub pulled: Option<i64>,
+    /// When it was wrapped while it hung.
+    #[cfg_attr(feature = "types", ts(type = "number | null"))]
+    pub wrapped: Option<i64>,
     /// The options for chilling, once it is pulled.
     pub chill: Vec<ChillRow>,
 }
@@ -140,7 +143,7 @@ pub(super) fn class(
     let doubtful = record.heat == Heat::InQuestion;
     let pulled = record.pulled;
     let shared = probe(batch, log, place, &fire, target, ask.habit);
-    let before = setup(batch, place, &fire, target, ask.habit);
+    let before = setup(batch, log, place, &fire, target, ask.habit);
     let no_outlook = match (pulled, doubtful, &before) {
         (Some(_), ..) => "",
         (_, true, _) => "A reading of it is in question.",
@@ -179,6 +182,7 @@ pub(super) fn class(
         }),
         points: points.iter().map(|p| point(log, *p, ask.units)).collect(),
         pulled,
+        wrapped: log.wrapped.get(place).copied().flatten(),
         // What is only partly cooked is not chilled.
         chill: if pulled.is_some() && record.partly.is_none() {
             chill(batch, log, place, ask, before.as_ref())

@@ -2,6 +2,7 @@
 
 use super::show::{FirePoint, hours, point};
 use crate::batch::{self, Batch, Cover, Fire};
+use crate::order::InOrder;
 use crate::pantry::{self, Belly};
 use crate::quantity::System;
 use crate::recipe::Do;
@@ -22,6 +23,9 @@ pub struct Outlook {
     pub from: String,
     /// What to know and what to do: a stall, the hotter oven, the carry-over.
     pub notes: Vec<String>,
+    /// When it is warm enough to be wrapped as planned, in milliseconds; nothing where that is not planned, or done.
+    #[cfg_attr(feature = "types", ts(type = "number | null"))]
+    pub wrap: Option<i64>,
     /// Its course from now on.
     pub course: Vec<FirePoint>,
 }
@@ -35,7 +39,7 @@ pub(super) fn celsius(fahrenheit: f64) -> f64 {
 }
 
 /// What is known of a class before the fire; nothing where its thickness is not.
-pub(super) fn setup(batch: &Batch, place: usize, fire: &Fire, target: f64, habit: Habit) -> Option<Setup> {
+pub(super) fn setup(batch: &Batch, log: &Log, place: usize, fire: &Fire, target: f64, habit: Habit) -> Option<Setup> {
     let piece = batch.pieces.get(place)?;
     let thick = piece.thickness?.base().to_f64()? / 1000.0;
     let cut = pantry::cut(&piece.cut);
@@ -53,16 +57,37 @@ pub(super) fn setup(batch: &Batch, place: usize, fire: &Fire, target: f64, habit
         thickness,
         exponent,
         fan: fire.fan,
-        covers: vec![Covered {
-            from: 0.0,
-            pan: fire.cover == Cover::Pan,
-            wrapped: fire.cover == Cover::Wrapped,
-        }],
-        wrap_at: None,
+        covers: covers(log, place, fire.cover),
+        wrap_at: fire.wrap_at.map(|at| celsius(crate::record::fahrenheit(at))),
         start: 4.0,
         target: celsius(target),
         habit,
     })
+}
+
+/// What is about a class, and since when: as it was hung, then what was put in or on while it hung.
+fn covers(log: &Log, place: usize, cover: Cover) -> Vec<Covered> {
+    let mut now = Covered {
+        from: 0.0,
+        pan: cover == Cover::Pan,
+        wrapped: cover == Cover::Wrapped,
+    };
+    let mut all = vec![now];
+    // Before the first reading of all there is no clock, and what is on is on from the start.
+    let at = |milliseconds: i64| if log.origin == 0 { 0.0 } else { log.at(milliseconds) };
+    let pan = log.pan.map(|t| (at(t), true));
+    let wrap = log.wrapped.get(place).copied().flatten().map(|t| (at(t), false));
+    let mut later: Vec<(f64, bool)> = pan.into_iter().chain(wrap).collect();
+    later.order_by(|a, b| a.0.total_cmp(&b.0));
+    for (from, is_pan) in later {
+        now = Covered {
+            from,
+            pan: now.pan || is_pan,
+            wrapped: now.wrapped || !is_pan,
+        };
+        all.push(now);
+    }
+    all
 }
 
 /// °C the recipe sets the smoker to, where the cabinet was not read.
@@ -95,7 +120,7 @@ pub(super) fn probe(batch: &Batch, log: &Log, place: usize, fire: &Fire, target:
     (log.classes.get(place)?.is_empty() && !readings.is_empty()).then_some(())?;
     Some(Probe {
         name: batch.pieces.get(other).map(batch::name_of)?,
-        setup: setup(batch, other, fire, target, habit)?,
+        setup: setup(batch, log, other, fire, target, habit)?,
         readings,
     })
 }
@@ -160,6 +185,7 @@ pub(super) fn outlook(
             "By what is usual for its thickness and this smoker: from three readings on it is fitted to them."
                 .to_owned()
         },
+        wrap: wrap(setup, &found, at).map(time),
         notes: notes(&found, at.max(piece.last().map_or(at, |p| p.0)), units),
         course: found
             .course
@@ -170,6 +196,19 @@ pub(super) fn outlook(
             })
             .collect(),
     })
+}
+
+/// When its middle comes to what it is wrapped at, in seconds of the log; at once where it is that warm.
+fn wrap(setup: &Setup, found: &Forecast, now: f64) -> Option<f64> {
+    let warm = setup.wrap_at.filter(|_| !setup.wrapped())?;
+    let mut before: Option<(f64, f64)> = None;
+    for &(at, degrees) in &found.course {
+        if degrees >= warm {
+            return Some(before.map_or(now, |(t, d)| t + (at - t) * (warm - d) / (degrees - d)));
+        }
+        before = Some((at, degrees));
+    }
+    None
 }
 
 fn notes(found: &Forecast, now: f64, units: System) -> Vec<String> {

@@ -105,6 +105,8 @@ pub struct Pull {
     pub likely: i64,
     /// One in ten is later.
     pub latest: i64,
+    /// When it is wrapped, where that is planned and not done.
+    pub wrap: Option<i64>,
 }
 
 /// When each size class that is over the fire comes off it; nothing before the first reading.
@@ -119,12 +121,14 @@ pub fn pulls(batch: &Batch, now: i64, settings: &Settings) -> Vec<Pull> {
     let ask = Ask { habit, now, units };
     let pull = |record: &record::ClassRecord| {
         let found = class(batch, &log, record, &ask, None)?;
-        let [earliest, likely, latest] = found.outlook?.window?;
+        let outlook = found.outlook?;
+        let [earliest, likely, latest] = outlook.window?;
         Some(Pull {
             class: record.place,
             earliest,
             likely,
             latest,
+            wrap: outlook.wrap,
         })
     };
     record::classes(batch, now).iter().filter_map(pull).collect()

@@ -73,7 +73,7 @@ pub(super) fn known(batch: &Batch, log: &Log, smoked: &[Smoked], sure: impl Fn(u
 
 fn tells(batch: &Batch, log: &Log, fire: &Fire, place: usize, piece: &[(f64, f64)]) -> Option<Smoked> {
     let (first, last) = (piece.first()?, piece.last()?);
-    let setup = setup(batch, place, fire, 165.0, Habit::USUAL)?;
+    let setup = setup(batch, log, place, fire, 165.0, Habit::USUAL)?;
     // A third of the way to the coolest consumer temperature.
     (last.1 - first.1 > (celsius(145.0) - first.1) / 3.0).then_some(())?;
     let cabinet = degrees(&log.cabinet);

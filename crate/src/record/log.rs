@@ -17,6 +17,10 @@ pub struct Log {
     pub cabinet: Vec<(f64, f64)>,
     /// When each class was pulled, in milliseconds.
     pub pulled: Vec<Option<i64>>,
+    /// When each class was wrapped while it hung, in milliseconds.
+    pub wrapped: Vec<Option<i64>>,
+    /// When a pan of water was put in while they hung, in milliseconds.
+    pub pan: Option<i64>,
 }
 
 /// Degrees Fahrenheit as a binary number.
@@ -73,12 +77,15 @@ impl Log {
             points
         };
         let places = || (0..batch.pieces.len()).filter_map(|i| u32::try_from(i).ok());
-        let pull = |i: u32| batch.tick(&format!("pull:{i}")).map(|t| t.at);
+        let done = |of: &str| batch.tick(of).map(|t| t.at);
+        let pull = |i: u32| done(&format!("pull:{i}"));
         Self {
             origin,
             classes: places().map(|i| points(Some(i), pull(i))).collect(),
             cabinet: points(None, None),
             pulled: places().map(pull).collect(),
+            wrapped: places().map(|i| done(&format!("wrap:{i}"))).collect(),
+            pan: done("pan"),
         }
     }
 

@@ -228,6 +228,14 @@ impl Work<'_> {
                 out.extend(self.draws(i));
             }
             if Some(i) == last_hot {
+                out.extend(pulls.iter().filter_map(|pull| {
+                    Some(Timed {
+                        class: Some(pull.class),
+                        kind: Basis::Forecast,
+                        presence: true,
+                        ..Timed::of(format!("wrap:{}", pull.class), i, pull.wrap?)
+                    })
+                }));
                 out.extend(pulls.iter().map(|pull| Timed {
                     class: Some(pull.class),
                     ends: Some(pull.latest),

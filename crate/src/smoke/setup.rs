@@ -107,8 +107,9 @@ impl Setup {
         }
     }
 
-    /// As it is covered now.
-    pub(super) fn wrapped(&self) -> bool {
+    /// It is wrapped now.
+    #[must_use]
+    pub fn wrapped(&self) -> bool {
         self.covers.last().is_some_and(|c| c.wrapped)
     }
 }

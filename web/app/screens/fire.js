@@ -8,7 +8,7 @@ import { forbidden } from '../widgets/doubts.js';
 import { doors } from '../widgets/doors.js';
 import { fireChart } from '../widgets/fire-chart.js';
 import { FireLog } from '../widgets/fire-log.js';
-import { firstOut, nextOut, outTable, outlooks } from '../widgets/fire-next.js';
+import { firstOut, firstWrap, nextOut, outTable, outlooks, wrapDue } from '../widgets/fire-next.js';
 import { doubts, readings } from '../widgets/fire-readings.js';
 import { smoker } from '../widgets/fire-smoker.js';
 import { published, rules, worth } from '../widgets/fire-worth.js';
@@ -84,6 +84,7 @@ export function fire(app, id) {
     const { pad } = log;
     // The log is the action, unless something else has to be done first, or the next one has to come out.
     const out = firstOut(sheet);
+    const wrap = firstWrap(sheet);
     const other = pad.begun
       ? undefined
       : !heat
@@ -92,13 +93,15 @@ export function fire(app, id) {
           : seen.hand && jobs.goTo(seen.hand.stage)
         : out?.reached
           ? takenOut(out)
-          : out
-            ? undefined
-            : seen.hand && seen.hand.stage !== 'fire'
-              ? jobs.goTo(seen.hand.stage)
-              : seen.here && !seen.held
-                ? jobs.done(batch, seen.here)
-                : undefined;
+          : wrap && wrapDue(wrap, now)
+            ? wrappedNow(wrap.one)
+            : out
+              ? undefined
+              : seen.hand && seen.hand.stage !== 'fire'
+                ? jobs.goTo(seen.hand.stage)
+                : seen.here && !seen.held
+                  ? jobs.done(batch, seen.here)
+                  : undefined;
     const action = other ? stageAction(id, all, 'fire', () => pinned(other)) : nothing;
     const pin = !other && !forbidden(all) && stageAction(id, all, 'fire', () => 'log') === 'log';
     return html`<div class="leaf answer">
@@ -111,8 +114,10 @@ export function fire(app, id) {
         ${outTable(
           sheet,
           now,
-          (of, name) => ticker.set(id, { of }, `${name} is out. Now chill it.`),
+          (of, name) =>
+            ticker.set(id, { of }, of.startsWith('wrap') ? `${name} is wrapped.` : `${name} is out. Now chill it.`),
           (of) => ticker.take(id, of),
+          batch.fire?.wrap_at !== undefined || sheet.classes.some(({ wrapped }) => wrapped !== null),
         )}
         <p class="caution gap"><b>One probe reads one piece:</b> log each size before it comes out.</p>
         ${jobs.rows(batch, seen)} ${smoker(app, sheet.smoker)} ${why('fire', reasons(batch, sheet, seen, now))}
@@ -137,6 +142,13 @@ export function fire(app, id) {
     const press = (/** @type {MouseEvent} */ e) =>
       onceOnly(e) && ticker.set(id, { of }, `${name} is out. Now chill it.`);
     return html`<button type="button" class="btn main" @click=${press}>${name} is out</button>`;
+  }
+
+  /** @param {import('../types').FireClass} one */
+  function wrappedNow({ record, name }) {
+    const press = (/** @type {MouseEvent} */ e) =>
+      onceOnly(e) && ticker.set(id, { of: `wrap:${record.place}` }, `${name} is wrapped.`);
+    return html`<button type="button" class="btn main" @click=${press}>${name} is wrapped</button>`;
   }
 
   /** @param {Batch} batch @param {FireSheet} sheet @param {Seen} seen @param {number} now */

@@ -15,11 +15,17 @@ export const UNLIT = { fan: false, cover: 'dry', readings: [] };
 
 export class FireBefore {
   #target = new Form('fire');
+  #wrap = new Form('wrap');
 
-  /** @param {import('../app.js').App} app @param {(change: (fire: Fire) => Fire) => Promise<unknown>} change */
-  constructor(app, change) {
+  /**
+   * @param {import('../app.js').App} app
+   * @param {(change: (fire: Fire) => Fire) => Promise<unknown>} change
+   * @param {(cover: import('../types').Cover) => Promise<unknown>} cover puts it on now, where the fire is lit
+   */
+  constructor(app, change, cover) {
     this.app = app;
     this.change = change;
+    this.cover = cover;
   }
 
   /** @param {Batch} batch @param {FireSheet} sheet */
@@ -38,6 +44,18 @@ export class FireBefore {
       const target = read['target'];
       this.#target.clear();
       return this.change(({ target: _, ...rest }) => (target ? { ...rest, target } : rest));
+    };
+    const wrapped = covered(batch, fire) === 'wrapped';
+    const plan = (/** @type {Event} */ event) => {
+      event.preventDefault();
+      const read = this.#wrap.read(
+        [{ key: 'wrap', label: 'Wrap it at', kind: 'temperature', unit, optional: true, stored: fire.wrap_at ?? '' }],
+        this.app.settings.units,
+      );
+      if (!read) return this.app.draw();
+      const at = read['wrap'];
+      this.#wrap.clear();
+      return this.change(({ wrap_at: _, ...rest }) => (at ? { ...rest, wrap_at: at } : rest));
     };
     const rules = [...new Map(sheet.classes.map((one) => [one.rule, one])).values()];
     const lower = sheet.classes.some((one) => one.no_lower === '');
@@ -74,9 +92,10 @@ export class FireBefore {
               ['pan', 'Water pan'],
               ['wrapped', 'Wrapped'],
             ],
-            value: fire.cover ?? 'dry',
+            value: covered(batch, fire),
+            hint: fire.readings.some(({ struck }) => !struck) ? 'A pan or a wrap put on now counts from now.' : '',
           },
-          (cover) => set({ cover }),
+          (cover) => this.cover(cover),
         )}
         ${pick(
           {
@@ -92,6 +111,21 @@ export class FireBefore {
           (value) => set({ at_risk: value === 'yes' }),
         )}
       </div>
+      ${
+        wrapped
+          ? nothing
+          : html`<form class="gap" novalidate @submit=${plan}>
+              ${field(this.#wrap, {
+                key: 'wrap',
+                label: 'Wrap it at',
+                hint: 'Empty: it stays bare. The times go by it.',
+                unit,
+                stored: fire.wrap_at ?? '',
+                optional: true,
+              })}
+              <button class="btn wide">Set when to wrap</button>
+            </form>`
+      }
       ${sheet.classes.length > 1 ? probes(fire, sheet, set) : nothing}
       ${rules.map(
         (one) =>
@@ -122,6 +156,13 @@ export class FireBefore {
       }
     </details>`;
   }
+}
+
+/** How the pieces stand now. @param {Batch} batch @param {Fire} fire @returns {import('../types').Cover} */
+export function covered({ ticks, pieces }, fire) {
+  const done = (/** @type {string} */ what) => ticks.some(({ of }) => of === what);
+  if (fire.cover === 'wrapped' || pieces.every((_, at) => done(`wrap:${at}`))) return 'wrapped';
+  return done('pan') ? 'pan' : (fire.cover ?? 'dry');
 }
 
 /**

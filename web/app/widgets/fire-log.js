@@ -17,7 +17,7 @@ export class FireLog {
     this.id = id;
     this.pad = new FirePad(app, (reading, corrects) => this.#log(reading, corrects));
     const change = (/** @type {(fire: Fire) => Fire} */ work) => this.#change(work);
-    this.before = new FireBefore(app, change);
+    this.before = new FireBefore(app, change, (cover) => this.#cover(cover));
     this.after = new FireAfter(app, change);
     /** @type {import('./fire-readings.js').Acts} */
     this.acts = {
@@ -40,6 +40,27 @@ export class FireLog {
     const work = () =>
       this.app.shelf.changeBatch(this.id, (batch) => ({ ...batch, fire: change(batch.fire ?? UNLIT) }));
     return this.app.act(work, undo);
+  }
+
+  /**
+   * A pan or a wrap. Before the first reading it is there from the start, then from now on.
+   * @param {import('../types').Cover} cover
+   */
+  #cover(cover) {
+    const at = this.app.now();
+    const work = () =>
+      this.app.shelf.changeBatch(this.id, (batch) => {
+        const fire = batch.fire ?? UNLIT;
+        const bare = batch.ticks.filter(({ of }) => of !== 'pan' && !of.startsWith('wrap:'));
+        const lit = fire.readings.some(({ struck }) => !struck);
+        if (!lit || cover === 'dry') return { ...batch, ticks: bare, fire: { ...fire, cover } };
+        const on = (/** @type {string} */ of) => batch.ticks.find((tick) => tick.of === of) ?? { of, at };
+        const pan = batch.ticks.filter(({ of }) => of === 'pan');
+        const put = cover === 'pan' ? [on('pan')] : [...pan, ...batch.pieces.map((_, place) => on(`wrap:${place}`))];
+        const from = cover === 'pan' && fire.cover === 'wrapped' ? 'dry' : fire.cover;
+        return { ...batch, fire: { ...fire, cover: from }, ticks: [...bare, ...put] };
+      });
+    return this.app.act(work);
   }
 
   /** @param {number} place @param {Partial<FireReading>} what @param {string} [says] */

@@ -25,6 +25,11 @@ export function nextOut(sheet, now) {
     return html`<p class="say">Take it out now: ${one.name}</p>
       <p class="under">at its target since ${nearTime(one.reached, now)}. ${lastRead(one, now)}</p>`;
   }
+  const wrap = firstWrap(sheet);
+  if (wrap && wrapDue(wrap, now)) {
+    return html`<p class="say">Wrap it now: ${wrap.one.name}</p>
+      <p class="under">${lastRead(wrap.one, now)} ${take}</p>`;
+  }
   if (!isLit(sheet)) {
     return html`<p class="say">First out: ${one.name}</p>
       <p class="under">
@@ -35,10 +40,23 @@ export function nextOut(sheet, now) {
       Next out: ${one.name}${window ? html`, <span class="nowrap">${span(window, now)}</span>` : nothing}
     </p>
     <p class="under">
-      ${window ? html`likely ${nearTime(window[1], now)}. ` : `${one.outlook ? 'Not within a day' : one.no_outlook}. `}${take}
+      ${window ? html`likely ${nearTime(window[1], now)}. ` : `${one.outlook ? 'Not within a day' : one.no_outlook}. `}${
+        wrap ? html`Wrap ${wrap.one.name} about ${nearTime(wrap.at, now)}. ` : nothing
+      }${take}
       ${lastRead(one, now)}
     </p>`;
 }
+
+/** The size that is to be wrapped first, and when. @param {FireSheet} sheet */
+export function firstWrap({ classes }) {
+  const due = classes.flatMap((one) =>
+    one.outlook?.wrap && one.pulled === null && one.reached === null ? [{ one, at: one.outlook.wrap }] : [],
+  );
+  return due.sort((a, b) => a.at - b.at)[0];
+}
+
+/** It was read, and is warm enough. @param {{ one: FireClass, at: number }} wrap @param {number} now */
+export const wrapDue = ({ one, at }, now) => at <= now && one.points.length > 0;
 
 /** How old the last reading of it is. @param {FireClass} one @param {number} now */
 function lastRead({ last, points, probe, pulled }, now) {
@@ -52,8 +70,9 @@ function lastRead({ last, points, probe, pulled }, now) {
  * @param {number} now
  * @param {(of: string, name: string) => unknown} out
  * @param {(of: string) => unknown} back
+ * @param {boolean} wraps something is to be wrapped, or was
  */
-export function outTable(sheet, now, out, back) {
+export function outTable(sheet, now, out, back, wraps) {
   const { classes, order } = sheet;
   const places = [...order, ...classes.keys()].filter((place, at, all) => all.indexOf(place) === at);
   // Before the first reading there is no fire to count from.
@@ -77,7 +96,10 @@ export function outTable(sheet, now, out, back) {
           const act = one.pulled ? () => back(of) : () => out(of, one.name);
           return html`<tr>
             <td>
-              ${shape(place)}${one.name}<small>${one.pulled ? nothing : lastRead(one, now)} ${wordOf(one)}</small>
+              ${shape(place)}${one.name}<small
+                >${one.pulled ? nothing : lastRead(one, now)}
+                ${wordOf(one)}${one.wrapped ? html` Wrapped at ${nearTime(one.wrapped, now)}.` : nothing}</small
+              >
             </td>
             <td>
               ${when(one, lit, now)}
@@ -85,6 +107,17 @@ export function outTable(sheet, now, out, back) {
                 lit || one.pulled
                   ? html`<button type="button" class="btn quiet less noprint near" @click=${act}>
                       ${one.pulled ? 'Not out' : 'Is out'}<span class="vh">: ${one.name}</span>
+                    </button>`
+                  : nothing
+              }
+              ${
+                wraps && lit && !one.pulled
+                  ? html`<button
+                      type="button"
+                      class="btn quiet less noprint near"
+                      @click=${() => (one.wrapped ? back(`wrap:${place}`) : out(`wrap:${place}`, one.name))}
+                    >
+                      ${one.wrapped ? 'Not wrapped' : 'Is wrapped'}<span class="vh">: ${one.name}</span>
                     </button>`
                   : nothing
               }

@@ -347,20 +347,22 @@ const bagOf = (piece) => piece?.bag ?? 0;
  */
 function without({ pieces, fire, ticks }, at) {
   const moved = (/** @type {number} */ place) => (place > at ? place - 1 : place);
-  // Drawn from the cure, pulled from the fire: ticks that name their class by its place.
+  // Drawn from the cure, wrapped, pulled from the fire: ticks that name their class by its place.
   const rest = {
     pieces: pieces.toSpliced(at, 1),
     ticks: ticks.flatMap((tick) => {
-      const [of, place] = /^(?:draw|pull):/.test(tick.of) ? tick.of.split(':') : [];
+      const [of, place] = /^(?:draw|dry|pull|wrap):/.test(tick.of) ? tick.of.split(':') : [];
       if (!of) return tick;
       return Number(place) === at ? [] : { ...tick, of: `${of}:${moved(Number(place))}` };
     }),
   };
   if (!fire) return rest;
+  const shares = fire.shares?.filter((pair) => !pair.includes(at)).map(([own, by]) => [moved(own), moved(by)]);
   return {
     ...rest,
     fire: {
       ...fire,
+      ...(shares && { shares: /** @type {[number, number][]} */ (shares) }),
       readings: fire.readings
         .filter((one) => one.class !== at)
         .map((one) => (one.class === undefined ? one : { ...one, class: moved(one.class) })),
