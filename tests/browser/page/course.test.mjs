@@ -1,7 +1,7 @@
 // One batch from the board to the label, and what Today says on the way.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { begin, goTo, kept, startDemo, texts, weighOut } from './steps.mjs';
+import { begin, goTo, kept, startDemo, texts, tick, weighOut } from './steps.mjs';
 
 const SATURDAY = [2026, 10, 14];
 const DAYS = ['Sat', 'Sun', 'Mon', 'Tue'];
@@ -100,4 +100,24 @@ test('the demo batch from the board to the label, and then put away', async (t) 
   assert.equal((await kept(page, 'batch/'))[0].data.closed, true);
   await page.getByRole('link', { name: /^Put away/ }).click();
   assert.equal(await page.locator('a.batch').count(), 1);
+});
+
+test('a job of tomorrow is not offered as done: the action is the fridge, and its own row asks', async (t) => {
+  const page = await begin(t);
+  await page.clock.setFixedTime(new Date(...SATURDAY, 18));
+  const batch = await startDemo(page);
+  await weighOut(page, batch);
+  for (const of of ['cure:0', 'line:0', 'line:1', 'line:2', 'line:3', 'rub', 'label']) await tick(page, of);
+  await goTo(page, `#/batch/${batch}/cure`);
+  await page.getByRole('button', { name: 'It is in the fridge' }).tap();
+  await page.locator('.pin').getByRole('button', { name: 'Log the fridge' }).waitFor();
+  assert.equal(await page.getByRole('button', { name: /done just now/ }).count(), 0);
+  await page.waitForTimeout(600);
+  await page.getByRole('button', { name: 'Log the fridge' }).tap();
+  assert.equal(await page.evaluate(() => document.activeElement.id), 'fridge-reads');
+  // Half an hour before its time it is offered.
+  await page.clock.setFixedTime(new Date(2026, 10, 15, 6, 5));
+  await goTo(page, '#/today');
+  await goTo(page, `#/batch/${batch}/cure`);
+  await page.locator('.pin').getByRole('button', { name: 'Turn the pieces: done just now' }).waitFor();
 });

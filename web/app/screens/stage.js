@@ -6,7 +6,7 @@ import { calendarButton } from '../widgets/calendar.js';
 import { CureStage } from '../widgets/cure-stage.js';
 import { doors } from '../widgets/doors.js';
 import { beforeIn } from '../widgets/how-long.js';
-import { pinned } from '../widgets/pinned.js';
+import { pinned, tickButton } from '../widgets/pinned.js';
 import { StageJobs, isCold } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { Ticker } from '../widgets/tick.js';
@@ -53,7 +53,13 @@ export function cure(app, id) {
   /** What is next, and the button that ticks it. @param {Batch} batch @param {Seen} seen */
   function answer(batch, { here, hand, held, state }) {
     const own = () =>
-      held ? nothing : here ? pinned(jobs.done(batch, here)) : hand ? pinned(jobs.goTo(hand.stage)) : nothing;
+      held
+        ? nothing
+        : here
+          ? pinned(here.early && begun(batch) ? toFridge() : jobs.done(batch, here))
+          : hand
+            ? pinned(jobs.goTo(hand.stage))
+            : nothing;
     // In the cure the answer is until when; before it and after it, what is next.
     const until = state && begun(batch) && !lost(state) ? clock.answer(batch) : nothing;
     const seen = { app, batch };
@@ -65,6 +71,9 @@ export function cure(app, id) {
     ${until !== nothing ? until : here ? jobs.answer(batch, here, false) : hand ? html`<p class="say">Next: ${jobHead(hand, seen)}</p>` : nothing}
     ${stageAction(id, state?.doubts ?? [], 'cure', own)} ${state?.held ? nothing : beforeIn(app, id, batch)}`;
   }
+
+  /** While nothing is due, what there is to do is to look how cold it lies. */
+  const toFridge = () => tickButton('Log the fridge', () => document.getElementById('fridge-reads')?.focus());
 
   return { draw };
 }

@@ -7,11 +7,11 @@ import { html, nothing } from 'lit-html';
 import { onceOnly } from './tick.js';
 
 /**
- * @param {unknown} action a button or a link of the classes `btn main`
+ * @param {unknown} action a button or a link of the classes `btn main`; nothing where there is none yet
  * @param {unknown} [steps] one row of buttons that change the figure of the action
  */
 export function pinned(action, steps = nothing) {
-  return html`<div class="pin noprint">${steps}${action}</div>`;
+  return action === nothing ? nothing : html`<div class="pin noprint">${steps}${action}</div>`;
 }
 
 /** A button for there that ticks something: a second click of a double click is nobody's wish. @param {unknown} label @param {() => unknown} act */

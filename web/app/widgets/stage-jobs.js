@@ -134,12 +134,13 @@ export class StageJobs {
     return [...texts].map((text) => html`<p class="caution gap noprint">${glue(text)}</p>`);
   }
 
-  /** The button that ticks it. @param {Batch} batch @param {Job} job */
+  /** The button that ticks it; none before its time, when only its own row asks. @param {Batch} batch @param {Job} job */
   done(batch, job) {
-    const { id: of, ends, early } = job;
+    if (job.early) return nothing;
+    const { id: of, ends } = job;
     const head = jobHead(job, { app: this.app, batch });
     const label = isCold(job) ? COLD.done : `${head}: ${ends === null ? 'done' : 'begun'} just now`;
-    return tickButton(label, () => this.ticker.turn(this.id, batch, { of }, { early }));
+    return tickButton(label, () => this.ticker.turn(this.id, batch, { of }));
   }
 
   /** The way to the stage that is in hand. @param {Stage} stage */
