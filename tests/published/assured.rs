@@ -400,13 +400,13 @@ fn slips_are_found_by_the_unit_that_was_typed() {
     };
     for ounces in ["3.5 oz", "3.5 ounces", "3.5oz.", "3 1/2 ozs", "3.5 OUNCE"] {
         assert!(
-            says(ounces, "1480 g").contains("were ounces weighed where grams were meant?"),
+            says(ounces, "1480 g").contains("Were ounces weighed where grams were meant?"),
             "{ounces}"
         );
     }
     for grams in ["0.12 g", "0.12 grams", "0.12 gm"] {
         assert!(
-            says(grams, "1480 g").contains("were grams weighed where ounces were meant?"),
+            says(grams, "1480 g").contains("Were grams weighed where ounces were meant?"),
             "{grams}"
         );
     }

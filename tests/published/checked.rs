@@ -29,55 +29,55 @@ fn each_slip_is_recognised() {
         // 2 tablespoons on 11 lb, about 450 ppm (common practice).
         (
             rub("11 lb", "2 tbsp", "6.25 %"),
-            "was a tablespoon used",
+            "Was a tablespoon used",
             rub("11 lb", "2 tsp", "6.25 %"),
         ),
         (
             rub("6.5 kg", "1 tsp", "6.25 %"),
-            "was a teaspoon used",
+            "Was a teaspoon used",
             rub("6.5 kg", "1 tbsp", "6.25 %"),
         ),
         (
             rub("1480 g", "3.5 oz", "6.25 %"),
-            "were ounces weighed",
+            "Were ounces weighed",
             rub("1480 g", "3.5 g", "6.25 %"),
         ),
         (
             rub("25 lb", "1 g", "6.25 %"),
-            "were grams weighed",
+            "Were grams weighed",
             rub("25 lb", "1 oz", "6.25 %"),
         ),
         // 2.4 g for each pound in place of each kilogram.
         (
             rub("2 kg", "10.6 g", "6.25 %"),
-            "was it meant per kilogram",
+            "Was a dose for each kilogram taken",
             rub("2 kg", "4.8 g", "6.25 %"),
         ),
         (
             rub("2 kg", "2.2 g", "6.25 %"),
-            "was it meant per pound",
+            "Was a dose for each pound taken",
             rub("2 kg", "4.85 g", "6.25 %"),
         ),
         // 30 g a kilogram is right for a cure of 0.5 %.
         (
             rub("1 kg", "30 g", "6.25 %"),
-            "was cure no. 1 used",
+            "Was cure no. 1 used",
             rub("1 kg", "30 g", "0.5 %"),
         ),
         (
             rub("1 kg", "2.4 g", "0.5 %"),
-            "was a ready-mixed sweet cure used",
+            "Was a ready-mixed sweet cure used",
             rub("1 kg", "2.4 g", "6.25 %"),
         ),
         // One gallon of water, 20.3 g of cure: 150 ppm of 6.5 kg, 204 of 5.8.
         (
             brine("3785 g", "19 g"),
-            "was a US gallon taken",
+            "Was a US gallon taken",
             brine("4546 g", "19 g"),
         ),
         (
             brine("4546 g", "12.2 g"),
-            "was an Imperial gallon taken",
+            "Was an Imperial gallon taken",
             brine("3785 g", "12.2 g"),
         ),
     ] {

@@ -482,6 +482,8 @@ fn a_gift_of_birds_carries_the_fields_of_the_law_where_it_holds() {
         let (gift, rules) = tag(cut, profile);
         assert_eq!(gift["blanks"], json!(["from", "given_to"]), "{cut}, {profile}");
         assert!(rules.contains(&format!("Check your {says}")), "{cut}, {profile}");
+        // What the law of the States says of a sale is told under that law alone.
+        assert_eq!(rules.contains("USC"), profile == "us-home", "{cut}, {profile}: {rules}");
     }
 }
 
@@ -523,4 +525,44 @@ fn the_ingredients_stand_in_the_order_of_weight_with_their_allergens() {
             "{packet}"
         );
     }
+}
+
+/// Cold smoke is told of where a smoke cooks nothing (30 °C, common practice), and not of hot smoke that was not read yet.
+#[test]
+fn cold_smoke_is_told_of_cold_smoke_alone() {
+    let rules = |at: &str| {
+        let mut recipe = recipe();
+        recipe["steps"][1]["at"] = json!(at);
+        let batch = lit("mallard-breast", &recipe, 240 * HOUR);
+        let labels = ok(&json!({"labels": {
+            "batch": batch, "now": OUT, "frozen": false, "vacuum": false, "settings": settings("0.1 g")
+        }}));
+        labels["rules"].to_string()
+    };
+    assert!(rules("25 °C").contains("Cold smoke is not cooking"));
+    assert!(!rules("110 °C").contains("Cold smoke"), "{}", rules("110 °C"));
+}
+
+/// A recipe of no cut says what boar and birds want, unless it takes any meat to the most (165 °F: `tables/targets.csv`);
+/// of a cut it says what that wants.
+#[test]
+fn a_card_warns_of_the_meat_it_is_for() {
+    let card = |until: &str, cut: Value| {
+        let mut recipe = recipe();
+        recipe["steps"][1]["until"] = json!(until);
+        let mut ask = json!({"recipe": recipe, "settings": settings("0.1 g")});
+        if !cut.is_null() {
+            ask["cut"] = cut;
+        }
+        let card = ok(&json!({"card": ask}));
+        let keys = card["cautions"].as_array().expect("cautions").iter();
+        keys.map(|c| c["key"].as_str().unwrap_or_default().to_owned())
+            .filter(|key| key.ends_with("-165") || key.ends_with("-160"))
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(card("71 °C", Value::Null), ["boar-165", "birds-165"]);
+    assert_eq!(card("164.9 °F", Value::Null), ["boar-165", "birds-165"]);
+    assert!(card("74 °C", Value::Null).is_empty());
+    assert_eq!(card("74 °C", json!("mallard-breast")), ["birds-165"]);
+    assert_eq!(card("74 °C", json!("boar-belly")), ["boar-165"]);
 }

@@ -57,7 +57,7 @@ fn more_cure_is_promised_only_where_all_of_the_range_comes_in() {
     assert!(any(&fits, "Add "), "{fits:?}");
 }
 
-/// A brine that aims too high or too low is given the middle between 120 and 200 ppm, but not where that would be more
+/// A brine that aims too high or too low is given the aim of all recipes, but not where that would be more
 /// cure than all else in the brine.
 #[test]
 fn a_brine_gets_another_aim_unless_it_would_be_hardly_a_brine() {
@@ -69,8 +69,8 @@ fn a_brine_gets_another_aim_unless_it_would_be_hardly_a_brine() {
         assert_ne!(verdict["outcome"], "in_range", "{aim}, {water}");
         verdict["aim"].clone()
     };
-    assert_eq!(aim("6.25 %", "300 ppm", "60 %"), "160 ppm");
-    assert_eq!(aim("6.25 %", "50 ppm", "60 %"), "160 ppm");
-    // 12 g of a cure of 0.5 % in 15 g of water; for 160 ppm it would be 48 g.
+    assert_eq!(aim("6.25 %", "300 ppm", "60 %"), "150 ppm");
+    assert_eq!(aim("6.25 %", "50 ppm", "60 %"), "150 ppm");
+    // 12 g of a cure of 0.5 % in 15 g of water; for 120 ppm and more it would be 36 g at least.
     assert!(aim("0.5 %", "40 ppm", "1 %").is_null());
 }

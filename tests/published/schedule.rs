@@ -94,6 +94,21 @@ fn rubbed_meat_goes_into_the_cold_first() {
     assert_eq!(heads(&at(&read, 1)), ["turn", "rinse"]);
 }
 
+/// A turn is told to the whole hour, up, whenever the rub was; what is taken out is not moved by it.
+#[test]
+fn turns_stand_on_the_hour() {
+    let late = 37 * 60_000;
+    let mut batch = rubbed(&[]);
+    for tick in batch["ticks"].as_array_mut().expect("ticks") {
+        tick["at"] = json!(tick["at"].as_i64().expect("a time") + late);
+    }
+    let list = at(&batch, 1);
+    let times = list["batches"][0]["times"].as_array().expect("times");
+    let of = |id: &str| times.iter().find(|t| t["id"] == id).and_then(|t| t["at"].as_i64());
+    assert_eq!(of("turn:0:0"), Some(RUB + 13 * HOUR));
+    assert_eq!(of("turn:0:1"), Some(RUB + 25 * HOUR));
+}
+
 #[test]
 fn of_missed_turns_only_the_last_is_asked_for() {
     let list = at(&rubbed(&[]), 30);

@@ -112,7 +112,7 @@ fn hanging_for_months_is_no_pass() {
     assert!(
         spoon["says"]
             .as_str()
-            .is_some_and(|s| s.contains("was a tablespoon used"))
+            .is_some_and(|s| s.contains("Was a tablespoon used"))
     );
     let mut cooked = rub("6.25 %", "150 ppm", "2.2 %");
     cooked["eaten"] = json!("hung_for_months");

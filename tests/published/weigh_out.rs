@@ -107,7 +107,7 @@ fn an_aim_that_does() {
     let over = batch(&rub("6.25 %", "234 ppm", "2.2 %"), 16, "2300 g");
     assert_eq!(
         weigh_out(&over, "0.1 g")["verdict"]["next"][0]["text"],
-        "Lower the aim in the recipe: 160 ppm leaves room on both sides."
+        "Lower the aim in the recipe: 150 ppm leaves room on both sides."
     );
     let coarse = batch(&rub("6.25 %", "234 ppm", "2.2 %"), 4, "300 g");
     let text = weigh_out(&coarse, "1 g")["verdict"]["next"][0]["text"].to_string();

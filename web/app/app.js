@@ -36,11 +36,13 @@ import { Trouble } from './trouble.js';
  */
 
 /**
- * What was pressed is gone with what it was about: the line in hand takes the focus, or the way on where all is done,
- * and the page does not jump.
+ * What was pressed is gone with what it was about: the next action takes the focus, or the line in hand where it is not
+ * pinned, and the page does not jump.
  */
 function focusNext() {
-  const next = ['.line.now input', '.leaf .btn.main', 'h1'].map((at) => document.querySelector(at)).find(Boolean);
+  const next = ['.pin .btn', '.line.now input', '.leaf .btn.main', 'h1']
+    .map((at) => document.querySelector(at))
+    .find(Boolean);
   /** @type {HTMLElement | null} */ (next)?.focus({ preventScroll: true });
   if (next?.tagName !== 'H1') (next?.closest('.line') ?? next)?.scrollIntoView({ block: 'nearest' });
 }
@@ -61,6 +63,8 @@ export function wordsOf(error) {
 export class App {
   /** The screen that is shown, by its address. */
   here = '';
+  /** The last place, batch or recipe one was at: the way back from what can be opened anywhere. @type {{ href: string, text: string, id: string } | null} */
+  came = null;
   /** @type {string | null} why the last change was not kept */
   fault = null;
   /** @type {Trouble | null} */

@@ -36,7 +36,7 @@ import { failedView } from './widgets/failed.js';
 import { frame } from './widgets/frame.js';
 import { paintEdge } from './widgets/light.js';
 import { clearPinned } from './widgets/pinned.js';
-import { clearPlaces } from './widgets/places.js';
+import { PLACE_WORDS, clearPlaces } from './widgets/places.js';
 import { stick } from './widgets/stick.js';
 
 /** @typedef {import('./app.js').Screen} Screen */
@@ -66,6 +66,8 @@ const SCREENS = {
   plan,
   cards: troubleCards,
 };
+/** Where one comes from, and how the way back there is called. @type {Record<string, string>} */
+const HOMES = { ...PLACE_WORDS, batch: 'Batch', recipe: 'Recipe' };
 const MINUTE_MS = 60_000;
 
 const root = /** @type {HTMLElement} */ (document.getElementById('page'));
@@ -104,8 +106,13 @@ async function begin() {
 
   app.trouble = shelf.store.trouble;
   let first = true;
+  let at = '';
+  let id = '';
   follow((place) => {
     screen?.leave?.();
+    const text = HOMES[app.here];
+    if (text) app.came = { href: at, text, id };
+    [at, id] = [location.hash || '#/', place.id];
     app.goOn();
     app.here = place.screen || opensOn(app);
     screen = (SCREENS[app.here] ?? today)(app, place);

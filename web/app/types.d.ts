@@ -185,6 +185,10 @@ weight?: string | null,
  */
 pieces?: number, 
 /**
+ * Key of the cut it is worked for, or `own`: its cautions go by it; nothing while none is chosen.
+ */
+cut?: string, 
+/**
  * The user's settings.
  */
 settings: Settings, };

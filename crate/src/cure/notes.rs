@@ -3,7 +3,7 @@
 use super::cold::{Cold, Warmth};
 use super::course::Course;
 use super::fridge::{Off, hours, moment};
-use super::laid::{COLOUR, Laid, colour_share};
+use super::laid::{COLOUR, Laid, colour_share, usual};
 use super::learn::Speed;
 use super::model::{Class, Note};
 use super::say::{degrees, note, span};
@@ -44,8 +44,11 @@ impl Course<'_> {
             notes.push(note(
                 Mark::Ask,
                 "No reading yet",
-                "The times are for a refrigerator as in the recipe, or at 3 °C (38 °F). Put a thermometer in it."
-                    .into(),
+                match usual(&self.batch.recipe) {
+                    Some(_) => "The times are for a refrigerator as cold as in the recipe. Put a thermometer in it.",
+                    None => "The times are for a refrigerator at 3.3 °C (38 °F). Put a thermometer in it.",
+                }
+                .into(),
             ));
         }
         notes

@@ -137,7 +137,14 @@ pub fn answer(request: Request) -> Answer {
             let kilogram = Mass::new(dec!(1000)).map_err(|p| vec![p]);
             let weight = ask.weight.map_or(kilogram, Result::Ok);
             weight
-                .and_then(|weight| share::card(&ask.recipe, weight, ask.pieces.unwrap_or(1), &ask.settings))
+                .and_then(|weight| {
+                    let work = share::For {
+                        weight,
+                        pieces: ask.pieces.unwrap_or(1),
+                        cut: ask.cut.as_deref(),
+                    };
+                    share::card(&ask.recipe, &work, &ask.settings)
+                })
                 .map(Ok::Card)
         }
         Request::Turned(ask) => recipe::turned(&ask.recipe, ask.method)

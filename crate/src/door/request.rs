@@ -125,6 +125,10 @@ pub struct AskCard {
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(optional))]
     pub pieces: Option<u32>,
+    /// Key of the cut it is worked for, or `own`: its cautions go by it; nothing while none is chosen.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub cut: Option<String>,
     /// The user's settings.
     pub settings: Settings,
 }

@@ -23,7 +23,7 @@ pub use ground::Ground;
 pub use judge::{Finding, axis, find, ppm};
 pub use limits::{Basis, Profile, Rule, Status, default_rule, profiles, rule};
 pub use measured::{Kit, Measure, OwnSpoon, measured};
-pub use rescue::{in_range, more_cure, more_meat, more_water};
+pub use rescue::{AIM, in_range, more_cure, more_meat, more_water};
 pub use slip::{Said, Slip};
 pub use spoons::{SpoonSize, Unit};
 pub use verdict::{Advice, Caution, Mark, MoreMeat, Outcome, Ppm, Verdict, judge};

@@ -108,15 +108,18 @@ pub fn in_range(alone: &Case<'_>, agent: Agent) -> Option<(Decimal, Decimal)> {
     (least <= most && good(least)? && good(most)?).then_some((least, most))
 }
 
-/// An aim for which the list weighed on this scale is in range: in the middle between least and limit, to ten ppm, or where
-/// the steps of the scale miss that, the whole ppm of a weight that it shows. `None` where no weight on it is in range, or
+/// What the recipes that come with the page aim at, ppm.
+pub const AIM: u32 = 150;
+
+/// An aim for which the list weighed on this scale is in range: that of all recipes, or in the middle between least and
+/// limit, to ten ppm, or where the steps of the scale miss both, the whole ppm of a weight that it shows. `None` where no weight on it is in range, or
 /// where there is more than one cure.
 pub fn aim(case: &Case<'_>) -> Option<Decimal> {
     let [portion] = case.portions.as_slice() else {
         return None;
     };
     let (agent, mut alone) = (agent(case)?, case.without_cure()?);
-    let aim = middle(case)?.down_to(dec!(10))?;
+    let (usual, middle) = (Decimal::from(AIM), middle(case)?.down_to(dec!(10))?);
     let grams = |whole: Whole, pickle: Decimal, aim: Decimal| {
         let pickle = Range::point(pickle);
         let whole = Whole { pickle, ..whole };
@@ -125,7 +128,7 @@ pub fn aim(case: &Case<'_>) -> Option<Decimal> {
             .down_to(case.step)
     };
     let mut pickle = alone.whole.pickle;
-    let about = grams(alone.whole, pickle.typical, aim)?;
+    let about = grams(alone.whole, pickle.typical, usual.max(middle))?;
     let mut off = Decimal::ZERO;
     if case.method == Method::Ground {
         // For the least it is counted over all that goes in, itself included; and the fat in the list is not yet rounded to
@@ -165,7 +168,7 @@ pub fn aim(case: &Case<'_>) -> Option<Decimal> {
         };
         [middle, most, least].into_iter().filter_map(aim_of).find(good)
     };
-    Some(aim).filter(good).or_else(shown)
+    [usual, middle].into_iter().find(|aim| good(aim)).or_else(shown)
 }
 
 /// The agent of the first portion that holds nitrite.

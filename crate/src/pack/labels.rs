@@ -8,9 +8,9 @@ use crate::dose::{Caution, Ppm, cautions, pack_keys};
 use crate::pantry;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Awake, Mass, Problem};
-use crate::recipe::{Basis, Do};
+use crate::recipe::{Basis, Do, Step};
 use crate::schedule;
-use crate::standing::{Assurance, Assured, Doubt, Kind, Leave, Packing, Standing, Weight, packed};
+use crate::standing::{Assurance, Assured, Doubt, Kind, Leave, Packing, Standing, Weight, cooks, packed};
 use crate::weigh::{self, Settings, WeighSheet};
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -86,7 +86,7 @@ pub enum KeepWord {
     InCure,
     /// Keep it cold.
     Cold,
-    /// Keep a vacuum pack at 3 °C (38 °F) or colder.
+    /// Keep a vacuum pack at 3 °C (37 °F) or colder.
     ColdVacuum,
     /// Keep it frozen.
     Frozen,
@@ -178,7 +178,7 @@ impl Work<'_> {
             made: begun.or(Some(self.now)),
             facts: vec![self.cured(), PaperFact::Raw, self.ingredients()],
             blanks: Vec::new(),
-            foot: texts(&["label-raw", "label-sale", "label-shot"]),
+            foot: texts(&["label-raw", self.sale(), "label-shot"]),
             doubts,
             ..self.blank()
         }
@@ -189,7 +189,7 @@ impl Work<'_> {
         let doubts = self.standing.barring(Assurance::Keep);
         // What is past mending is not to be cooked, kept or opened after all: nothing beside it may sound as if it were.
         let lost = doubts.iter().any(|d| d.weight == Weight::Forbids);
-        let mut foot = vec!["label-sale", "label-shot"];
+        let mut foot = vec![self.sale(), "label-shot"];
         if !lost {
             foot.insert(0, "label-shelf");
             if self.packing.vacuum {
@@ -257,14 +257,21 @@ impl Work<'_> {
         self.settings.profile.starts_with("us-")
     }
 
+    /// Whether it may be sold is a matter of the country.
+    fn sale(&self) -> &'static str {
+        if self.in_us() { "label-sale" } else { "label-sale-other" }
+    }
+
     fn rules(&self) -> Vec<&'static str> {
         let mut keys = vec![match (self.is_tagged(), self.in_us()) {
             (true, _) => "tag-birds",
             (false, true) => "tag-us",
             (false, false) => "tag-other",
         }];
-        keys.push("label-sale");
-        let smoked = self.batch.recipe.steps.iter().any(|s| s.act == Do::Smoke);
+        keys.push(self.sale());
+        // Hot smoke that was not read yet is raw meat, and says so; it is no cold smoke.
+        let smoked = |s: &Step| s.act == Do::Smoke && !cooks(s);
+        let smoked = self.batch.recipe.steps.iter().any(smoked);
         let raw = self.standing.leave(Assurance::Cooked).is_none();
         let cure = self.standing.leave(Assurance::NoCure).is_none();
         keys.extend(pack_keys(&self.kinds, cure, smoked && raw, self.packing.vacuum));

@@ -2,6 +2,7 @@
 //! first out; who got what.
 
 use crate::batch::{Batch, Tick};
+use crate::dose::AIM;
 use crate::order::InOrder;
 use crate::pantry::{self, OWN};
 use crate::quantity::exact::Exact;
@@ -21,8 +22,6 @@ pub const BAGS: &str = "bags";
 const MOST_BAGS: u32 = 10_000;
 /// Longest id of a batch.
 const MOST_ID: usize = 64;
-/// The aim that the reach of a cure is told for, in ppm: that of the recipes that come with the page.
-const AIM: u32 = 150;
 
 /// One thing that came into the house: something for the pantry, or a pack.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]

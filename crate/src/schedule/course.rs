@@ -11,8 +11,8 @@ use crate::batch::{Batch, kinds};
 use crate::cure::{Stay, Until, stay};
 use crate::fire::pulls;
 use crate::order::InOrder;
-use crate::quantity::Awake;
 use crate::quantity::exact::Exact;
+use crate::quantity::{Awake, hour_up};
 use crate::recipe::{Basis, Do, Step};
 use crate::safety::CHILL_MARKS;
 use crate::weigh::Settings;
@@ -339,7 +339,8 @@ pub fn turns(step: &Step, i: usize, (from, ends): (i64, i64), awake: &Awake) -> 
     if every < SLOT_MS {
         return Vec::new();
     }
-    let due = (1..=MOST_TURNS).map(|k| from.saturating_add(every.saturating_mul(k)));
+    // A turn is told to the hour, up: nobody sets a clock for 5:37.
+    let due = (1..=MOST_TURNS).map(|k| hour_up(from.saturating_add(every.saturating_mul(k))));
     let mut before = from;
     let mut out = Vec::new();
     for (k, due) in due.take_while(|at| *at < ends).enumerate() {

@@ -2,7 +2,7 @@
 
 use crate::batch::{Batch, Piece};
 use crate::dose::{self, Caution, Verdict};
-use crate::pantry::{Belly, OWN};
+use crate::pantry::{self, Belly, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, Mass, Problem, System, plain};
 use crate::recipe::{self, Allergens, Recipe, Share, Told, told};
@@ -35,6 +35,17 @@ pub struct RecipeCard {
     pub cautions: Vec<Caution>,
 }
 
+/// What a card is worked for.
+#[derive(Clone, Copy, Debug)]
+pub struct For<'a> {
+    /// Green weight.
+    pub weight: Mass,
+    /// Pieces, where a line goes by the piece.
+    pub pieces: u32,
+    /// Key of the cut, where one is chosen.
+    pub cut: Option<&'a str>,
+}
+
 /// One line of a card.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -53,7 +64,9 @@ pub struct CardRow {
 ///
 /// # Errors
 /// Every problem of the recipe and the settings, or of the weights.
-pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> Result<RecipeCard, Vec<Problem>> {
+pub fn card(recipe: &Recipe, work: &For<'_>, settings: &Settings) -> Result<RecipeCard, Vec<Problem>> {
+    let For { weight, pieces, cut } = *work;
+    let cut = pantry::cut_said(cut.filter(|key| *key != OWN)).map_err(|p| vec![p])?;
     let problems = recipe.problems();
     if !problems.is_empty() {
         return Err(problems.into_iter().map(|p| p.at("recipe")).collect());
@@ -120,17 +133,31 @@ pub fn card(recipe: &Recipe, weight: Mass, pieces: u32, settings: &Settings) -> 
         rows,
         steps: recipe.steps.iter().map(|s| told(s, settings.units)).collect(),
         // A card goes to another kitchen: the heat stands on it too.
-        cautions: on_card(recipe, &sheet.verdict.cautions),
+        cautions: on_card(recipe, cut.map(|c| c.kind), &sheet.verdict.cautions),
         verdict: standing::of_card(recipe, sheet.verdict),
         allergens: owned(known),
         unknown: owned(unknown),
     })
 }
 
-/// The cautions of the weigh-out and of the fire, the word on local rules last.
-fn on_card(recipe: &Recipe, weighing: &[Caution]) -> Vec<Caution> {
+/// The most that any kind of meat wants, °F: the rows of `tables/targets.csv`.
+const HOTTEST: Decimal = dec!(165);
+
+/// The cautions of the weigh-out and of the fire, the word on local rules last. Of what heat meat wants nothing is said
+/// where no cut is chosen and the recipe takes any to the most.
+fn on_card(recipe: &Recipe, kind: Option<&str>, weighing: &[Caution]) -> Vec<Caution> {
     let (last, first): (Vec<&Caution>, Vec<&Caution>) = weighing.iter().partition(|c| c.key == "local-rules");
-    let heat = dose::cautions(&dose::heat_keys(recipe.method, &[]));
+    let any = kind.is_none()
+        && recipe
+            .steps
+            .iter()
+            .any(|s| s.until.is_some_and(|t| t.base() >= HOTTEST));
+    let keys = if any {
+        Vec::new()
+    } else {
+        dose::heat_keys(recipe.method, kind.as_slice())
+    };
+    let heat = dose::cautions(&keys);
     first
         .into_iter()
         .cloned()

@@ -5,5 +5,5 @@ mod link;
 mod qr;
 mod wire;
 
-pub use card::{CardRow, RecipeCard, card};
+pub use card::{CardRow, For, RecipeCard, card};
 pub use link::{Link, MOST_LINK, open, write};

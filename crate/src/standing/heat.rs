@@ -78,7 +78,8 @@ fn lit(batch: &Batch, now: i64) -> Option<i64> {
 }
 
 /// Whether a step is to cook: smoke that ends at no temperature and is cold, or does not say how warm it is, is not.
-pub(super) fn cooks(step: &Step) -> bool {
+#[must_use]
+pub fn cooks(step: &Step) -> bool {
     match step.act {
         Do::Cook => true,
         Do::Smoke => step.until.is_some() || step.at.is_some_and(|t| t.base() > COLD_SMOKE),

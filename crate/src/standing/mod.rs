@@ -19,6 +19,7 @@ mod of;
 mod sheet;
 mod vouch;
 
+pub use heat::cooks;
 pub use keeping::{Done, Keeping, Packing, packed};
 pub use model::{Assurance, Assured, Clears, Doubt, Kind, Leave, Stage, Weight};
 pub use of::Standing;

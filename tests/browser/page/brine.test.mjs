@@ -100,7 +100,7 @@ test('a tablespoon for a teaspoon is named, and so is a heap', async (t) => {
   await page.getByLabel('Nitrite printed on the packet').fill('6.25');
   await page.getByLabel('tablespoon', { exact: true }).tap();
   await page.getByLabel('I already put in').fill('2');
-  assert.match(await verdict(page), /was a tablespoon used where a teaspoon was meant\?/);
+  assert.match(await verdict(page), /Was a tablespoon used where a teaspoon was meant\?/);
   await page.getByLabel('heaped teaspoon').tap();
   await page.getByLabel('I already put in').fill('1');
   assert.match(await verdict(page), /1 heaped tsp of cure \(5\.0 to 24\.9 g, usually 9\.9 g\)/);

@@ -108,6 +108,12 @@ test('a job of tomorrow is not offered as done: the action is the fridge, and it
   const batch = await startDemo(page);
   await weighOut(page, batch);
   for (const of of ['cure:0', 'line:0', 'line:1', 'line:2', 'line:3', 'rub', 'label']) await tick(page, of);
+  // The bag that is labelled has a label to print.
+  await page.locator('[data-tick="label"]').click();
+  await page.getByRole('link', { name: 'Print or copy its label' }).waitFor();
+  await tick(page, 'label');
+  // What is next takes the focus once the last of the list is ticked.
+  await page.locator('.pin').getByRole('button', { name: 'It is in the fridge' }).waitFor();
   await goTo(page, `#/batch/${batch}/cure`);
   await page.getByRole('button', { name: 'It is in the fridge' }).tap();
   await page.locator('.pin').getByRole('button', { name: 'Log the fridge' }).waitFor();

@@ -120,6 +120,10 @@ test('too much by weight: how much more meat, and what that comes to; of a spoon
   await page.getByLabel('I already put in').fill('1');
   await page.getByText('Measured by the spoon, no weight of it can be told. Do not guess one.').waitFor();
   assert.equal(await page.getByText('Spread it over more meat now').count(), 0);
+  // What may have happened is asked, and nobody is told how near it came.
+  await page.getByText('Why / Source').click();
+  await page.getByText('Was a tablespoon used where a teaspoon was meant?').first().waitFor();
+  assert.equal(await page.getByText(/could be in range/).count(), 0);
   // One step up from an empty field is one spoon; from there half spoons.
   await page.getByLabel('I already put in').fill('');
   for (const amount of ['1', '1.5']) {

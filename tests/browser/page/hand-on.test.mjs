@@ -25,6 +25,7 @@ async function linkOfDeleted(page) {
 test('the square on the screen reads as the link beside it', async (t) => {
   const page = await begin(t);
   await openCard(page);
+  assert.deepEqual((await texts(page.locator('.tbl thead th'))).slice(0, 2), ['On green weight', 'Per cent']);
   const link = await page.locator('#link-text').innerText();
   assert.match(link, /^http:\/\/localhost:\d+\/#r1\.[\w-]+$/);
   assert.equal(await scan(page.locator('.qr')), link);
@@ -120,4 +121,30 @@ test('a link is found in what was pasted around it', async (t) => {
     await page.getByRole('heading', { name: 'Saltmarsh duck breasts' }).waitFor();
     await goTo(page, '#/today');
   }
+});
+
+test('a recipe for duck warns of duck: boar is named once boar is chosen', async (t) => {
+  const page = await begin(t);
+  await openCard(page);
+  const care = () => page.locator('.cautions').innerText();
+  assert.doesNotMatch(await care(), /boar|bear|Cold smoke/i);
+  await page.getByLabel('Cut', { exact: true }).selectOption({ label: 'Mallard breast' });
+  assert.match(await care(), /Cook every bird/);
+  assert.doesNotMatch(await care(), /boar|bear|Cold smoke/i);
+  await page.getByLabel('Cut', { exact: true }).selectOption({ label: 'Wild boar belly' });
+  assert.match(await care(), /Wild boar, bear and their kin/);
+});
+
+test('from a recipe its link is two taps away, and only a link is copied', async (t) => {
+  const page = await begin(t);
+  await openCard(page);
+  await page.getByRole('button', { name: 'Send it', exact: true }).tap();
+  const copy = page.getByRole('button', { name: 'Copy the link' });
+  assert.ok(await page.getByRole('heading', { name: 'Send it' }).evaluate((h) => h === document.activeElement));
+  const { top, bottom } = await copy.evaluate((button) => button.getBoundingClientRect());
+  assert.ok(top > 0 && bottom < 844, `${top} to ${bottom}`);
+  await copy.tap();
+  await page.getByRole('button', { name: 'Copied. Copy again' }).waitFor();
+  assert.equal(await page.getByRole('button', { name: /^Copy/ }).count(), 0);
+  await page.getByRole('button', { name: 'Duplicate it' }).waitFor();
 });

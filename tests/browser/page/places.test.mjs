@@ -188,3 +188,76 @@ test('no screen has more words than a tired person reads', async (t) => {
     [],
   );
 });
+
+test('by the keyboard: past the head to the first field or the action, a ring on what is in hand, and back to where one was', async (t) => {
+  const page = await begin(t, { ...US, isMobile: false, hasTouch: false });
+  const held = () => page.evaluate(() => document.activeElement.id || document.activeElement.textContent.trim());
+  const ring = (part) =>
+    page.locator(part).evaluate((element) => {
+      const { outlineStyle, outlineWidth, boxShadow } = getComputedStyle(element);
+      return (outlineStyle !== 'none' && parseFloat(outlineWidth) >= 2) || boxShadow !== 'none';
+    });
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  assert.equal(await held(), 'f-weight');
+  // Pounds and ounces each have a ring of their own.
+  assert.ok(await ring('.weight .part:nth-of-type(1)'));
+  assert.ok(!(await ring('.weight .part:nth-of-type(2)')) && !(await ring('.nf.weight')));
+  await page.keyboard.press('Tab');
+  assert.ok(await ring('.weight .part:nth-of-type(2)'));
+  assert.ok(!(await ring('.weight .part:nth-of-type(1)')));
+
+  const demo = await startDemo(page);
+  await goTo(page, `#/batch/${demo}/weigh`);
+  await page.locator('.skip').focus();
+  await page.keyboard.press('Enter');
+  assert.equal(await held(), '3.5 g is in the bowl');
+
+  // A title that takes the focus shows it.
+  await goTo(page, '#/today');
+  await page.keyboard.press('Tab');
+  await page.getByRole('link', { name: /^Something went wrong/ }).focus();
+  await page.keyboard.press('Enter');
+  await heading(page, 'Something went wrong');
+  assert.equal(await held(), 'Something went wrong');
+  assert.ok(await ring('h1'));
+  await page.getByRole('link', { name: 'Batches', exact: true }).first().click();
+  await heading(page, 'Batches');
+  await goTo(page, '#/how-much');
+  await page.getByRole('link', { name: 'I already put cure on it' }).click();
+  await heading(page, 'Cure already on');
+  assert.deepEqual(await texts(page.locator('header .back')), ['How much']);
+});
+
+for (const locale of ['en-US', 'en-GB']) {
+  test(`the days of the week stand whole and apart on a desk, ${locale}`, async (t) => {
+    const page = await begin(t, { locale, viewport: { width: 1280, height: 800 }, isMobile: false, hasTouch: false });
+    await page.clock.setFixedTime(new Date(2026, 10, 14, 18));
+    const batch = await startDemo(page);
+    await goTo(page, `#/batch/${batch}/weigh`);
+    for (const of of ['cure:0', 'line:0', 'line:1', 'line:2', 'line:3', 'rub', 'label']) await tick(page, of);
+    // Each job in turn is the one that is named under its lane.
+    for (const hours of [1, 20, 40, 60, 80]) {
+      await page.clock.setFixedTime(new Date(2026, 10, 14, 18 + hours));
+      await goTo(page, '#/more');
+      await goTo(page, '#/today');
+      const rows = await page.locator('svg.week').evaluate((week) => {
+        const box = week.getBoundingClientRect();
+        const all = [...week.querySelectorAll('text')].map((text) => {
+          const { left, right, top } = text.getBoundingClientRect();
+          return { text: text.textContent, left: left - box.left, right: right - box.left, top: Math.round(top) };
+        });
+        return { width: box.width, all };
+      });
+      const days = rows.all.slice(0, 7);
+      assert.deepEqual(
+        days.filter(({ text }) => !/^(Mon|Tue|Wed|Thu|Fri|Sat|Sun) \d{1,2}$/.test(text)),
+        [],
+      );
+      for (const [n, { text, right }] of days.entries())
+        assert.ok(right < (days[n + 1]?.left ?? rows.width), `${text} runs into the next`);
+      for (const { text, left, right } of rows.all)
+        assert.ok(left >= 0 && right <= rows.width, `${text}: ${left} to ${right} of ${rows.width}`);
+    }
+  });
+}

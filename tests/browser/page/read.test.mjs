@@ -75,9 +75,9 @@ test('a recipe whose spoons come to too much is kept with an aim that does; as i
   };
   await paste();
   // 17 g of 6.25 % on 4536 g is 234 ppm.
-  await page.getByText('the cure is weighed for 160 ppm').waitFor();
+  await page.getByText('the cure is weighed for 150 ppm').waitFor();
   assert.deepEqual(await violations(page), []);
-  await page.getByRole('button', { name: 'Keep it with the cure at 160 ppm' }).click();
+  await page.getByRole('button', { name: 'Keep it with the cure at 150 ppm' }).click();
   await page.locator('#link-text').waitFor();
   assert.match((await texts(page.locator('.plate .verdict')))[0], /^In range/);
   // It came without steps: those of another card are a touch away.
@@ -90,16 +90,16 @@ test('a recipe whose spoons come to too much is kept with an aim that does; as i
   await page.getByRole('button', { name: 'Keep it as it is: no batch of it can be weighed' }).click();
   await page.locator('#link-text').waitFor();
   assert.match((await texts(page.locator('.verdict')))[0], /^Stop: over the limit.*Nothing of it is on the meat yet/);
-  await page.getByRole('button', { name: 'Set the card to 160 ppm' }).waitFor();
+  await page.getByRole('button', { name: 'Set the card to 150 ppm' }).waitFor();
   await page.getByRole('button', { name: 'Start a batch of it' }).click();
   await addPieces(page, { cut: 'Mallard breast', count: '20', weight: '2300' });
   await page.locator('.total').waitFor();
   await goTo(page, new URL(page.url()).hash.replace('pieces', 'weigh'));
   await page.locator('.verdict.stop').waitFor();
   assert.equal(await page.getByRole('button', { name: 'I threw it out' }).count(), 0, 'nothing is on the meat');
-  await page.getByRole('button', { name: 'Weigh for 160 ppm in this batch' }).click();
-  // 2300 g at 160 ppm is 5.888 g of 6.25 %; the 0.1 g scale takes it down to 5.8 g.
-  await page.getByRole('button', { name: '5.8 g is in the bowl' }).waitFor();
+  await page.getByRole('button', { name: 'Weigh for 150 ppm in this batch' }).click();
+  // 2300 g at 150 ppm is 5.52 g of 6.25 %; the 0.1 g scale takes it down to 5.5 g.
+  await page.getByRole('button', { name: '5.5 g is in the bowl' }).waitFor();
   assert.match((await texts(page.locator('.dose-line')))[0], /^In range/);
 });
 

@@ -137,3 +137,25 @@ test('whom to call goes by where the device is, and no number of another country
     await page.context().close();
   }
 });
+
+test('the card for a power cut knows the batch one came from, and leads to its fridge log', async (t) => {
+  const page = await begin(t);
+  const first = await startDemo(page);
+  const second = await startDemo(page);
+  for (const [batch, other] of [
+    [first, second],
+    [second, first],
+  ]) {
+    await goTo(page, `#/batch/${batch}/cure`);
+    await page.getByRole('link', { name: /^Something went wrong/ }).tap();
+    await page.getByRole('link', { name: /^The power failed/ }).tap();
+    for (const choice of ['Fridge', 'Less than 4 hours', '4 °C or colder']) {
+      await page.waitForTimeout(600);
+      await page.getByRole('button', { name: choice, exact: true }).tap();
+    }
+    const rows = page.locator('a.tagged', { hasText: 'Log the gap in its fridge log.' });
+    await rows.first().waitFor();
+    const ways = await rows.evaluateAll((all) => all.map((one) => one.hash));
+    assert.deepEqual(ways, [`#/batch/${batch}/cure`, `#/batch/${other}/cure`]);
+  }
+});

@@ -2,7 +2,19 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { usable } from '../harness.mjs';
-import { addPieces, begin, kept, openWhy, putIn, setting, startBatch, startDemo, texts, weighOut } from './steps.mjs';
+import {
+  addPieces,
+  begin,
+  kept,
+  openWhy,
+  putIn,
+  setting,
+  startBatch,
+  startDemo,
+  texts,
+  tick,
+  weighOut,
+} from './steps.mjs';
 
 const add = (page) => texts(page.locator('.line .add'));
 const dose = (page) => page.locator('.dose-line');
@@ -160,7 +172,7 @@ test('ticked out of turn: what is done stands first with its time, and Undo in t
   const page = await begin(t);
   await weighOut(page, await startDemo(page));
   const rows = () => texts(page.locator('.tally').first().locator('.line'));
-  await page.locator('[data-tick="line:1"]').check();
+  await tick(page, 'line:1');
   await page.getByRole('button', { name: 'Undo: Brown sugar' }).waitFor();
   assert.match((await rows())[0], /^Brown sugar \w+ \d\d:\d\d 11\.8g Undo$/);
   assert.equal((await inHand(page))[0], 'Cure, 6.25 % nitrite');

@@ -89,8 +89,8 @@ test('a rub turned into a brine gets water and back again, with Undo', async (t)
 test('copies, and deletes for good: the starters come once', async (t) => {
   const page = await begin(t);
   await goTo(page, '#/recipes');
-  await page.getByRole('button', { name: 'Copy or delete' }).click();
-  await page.getByRole('button', { name: /^Copy Cabin/ }).click();
+  await page.getByRole('button', { name: 'Duplicate or delete' }).click();
+  await page.getByRole('button', { name: /^Duplicate Cabin/ }).click();
   await page.getByText('Cabin jerky strips, copy is written.').waitFor();
   assert.equal((await recipes(page)).length, 6);
   for (let left = 6; left > 0; left--) {

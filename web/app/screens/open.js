@@ -105,7 +105,12 @@ export function open(app, { part }) {
       { quiet: true },
     )?.weight;
     const settings = { ...app.settings, units: units() };
-    const answer = ask('card', { recipe, settings, ...(weight && { weight }) });
+    const answer = ask('card', {
+      recipe,
+      settings,
+      ...(weight && { weight }),
+      ...(form.text('cut') && { cut: form.text('cut') }),
+    });
     const leaf = html`<div class="leaf">
       <div class="head">
         ${tagMark(recipe.tag)}

@@ -7,7 +7,7 @@ import { cardFoot, cardSteps, cardTable } from '../widgets/card.js';
 import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { cutOf, howThick, untilOf } from '../widgets/how-long.js';
-import { HandOn } from '../widgets/hand-on.js';
+import { HandOn, toSend } from '../widgets/hand-on.js';
 import { tagMark } from '../widgets/icon.js';
 import { settle } from '../widgets/settle.js';
 import { cautions, evidence, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
@@ -43,6 +43,7 @@ export function recipe(app, { id }) {
           settings: app.settings,
           ...(values.weight && { weight: values.weight }),
           ...(values.pieces && { pieces: Number(values.pieces) }),
+          ...(form.text('cut') && { cut: form.text('cut') }),
         })
       : null;
     const verdict = answer?.ok?.verdict;
@@ -55,6 +56,9 @@ export function recipe(app, { id }) {
         ${tagMark(recipe.tag)}
         <h1 tabindex="-1">${recipe.name}</h1>
         <p>${METHODS[recipe.method]}. ${EATEN[recipe.eaten]}. ${printed()}</p>
+      </div>
+      <div class="acts gap noprint">
+        <button type="button" class="btn quiet less" @click=${toSend}>Send it</button>
       </div>
       ${
         verdict && bad
@@ -103,7 +107,7 @@ export function recipe(app, { id }) {
         </button>
         <div class="acts gap">
           <a class="btn quiet less" href="#/recipe/${id}/edit">Change the card</a>
-          <button type="button" class="btn quiet less" @click=${copy}>Copy it</button>
+          <button type="button" class="btn quiet less" @click=${copy}>Duplicate it</button>
           <button type="button" class="btn quiet less" @click=${remove}>Delete it</button>
         </div>
       </div>

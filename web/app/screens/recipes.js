@@ -31,7 +31,7 @@ const BLANK = {
     { do: 'cure', lasts: '36 h', turn_every: '12 h', at: '3 °C' },
     { do: 'rinse' },
     { do: 'cook', until: '74 °C' },
-    { do: 'chill', at: '4 °C' },
+    { do: 'chill', at: '3 °C' },
     { do: 'pack' },
   ],
 };
@@ -76,7 +76,7 @@ export function recipes(app) {
                 tidying
                   ? html`<div class="acts">
                       <button type="button" class="btn quiet less" @click=${() => copyRecipe(app, recipe)}>
-                        Copy<span class="vh"> ${recipe.name}</span>
+                        Duplicate<span class="vh"> ${recipe.name}</span>
                       </button>
                       <button type="button" class="btn quiet less" @click=${() => deleteRecipe(app, id)}>
                         Delete<span class="vh"> ${recipe.name}</span>
@@ -107,7 +107,7 @@ export function recipes(app) {
             app.draw();
           }}
         >
-          <span><b>${tidying ? 'Done' : 'Copy or delete'}</b></span>
+          <span><b>${tidying ? 'Done' : 'Duplicate or delete'}</b></span>
         </button>
       </div>
     </div>`;

@@ -53,8 +53,10 @@ export function troubleCards(app, { id: card }) {
 
   /** What happened goes into the remarks of its batch, with the time. @param {string} head @param {import('../types').Remedy} remedy */
   function noteOn(head, remedy) {
-    const open = app.shelf.open();
+    // The batch that one came from stands first; another may lie in the same fridge.
+    const open = app.shelf.open().sort(([a], [b]) => Number(b === app.came?.id) - Number(a === app.came?.id));
     if (open.length === 0) return nothing;
+    const gap = remedy.only_if.includes('gap_logged');
     const says = `${flow.say(head)}: ${flow.words(remedy).word}.`;
     const out = remedy.act === 'throw_out';
     return html`<section class="block noprint">
@@ -64,10 +66,13 @@ export function troubleCards(app, { id: card }) {
           ([id, batch]) =>
             html`<div role="listitem">
               ${
-                noted.has(id)
+                noted.has(id) || gap
                   ? html`<a class="tagged" href="#/batch/${id}/cure"
                       >${tagMark(batch.tag)}<span
-                        ><b>${batch.name}</b><span class="small">It stands in its remarks.</span></span
+                        ><b>${batch.name}</b
+                        ><span class="small"
+                          >${gap ? 'Log the gap in its fridge log.' : 'It stands in its remarks.'}</span
+                        ></span
                       >${icon('s-go')}</a
                     >`
                   : html`<button

@@ -118,6 +118,7 @@ export function weigh(app, id) {
               )
             : nothing
         }
+        ${todo.id === 'label' ? html`<p class="near noprint"><a href="#/batch/${id}/labels">Print or copy its label</a></p>` : nothing}
         ${verdict.mark === 'ok' ? verdict.next.map(({ head, text }) => html`<p class="reason">${glue(head)} ${glue(text)}</p>`) : nothing}
         ${dose} ${note}`;
     }

@@ -15,7 +15,7 @@ export function cardTable(card) {
     <thead>
       <tr>
         <th scope="col">${card.base}</th>
-        <th scope="col">Share</th>
+        <th scope="col">Per cent</th>
         <th scope="col">For <span class="nowrap">${card.weight.text}</span></th>
       </tr>
     </thead>

@@ -15,7 +15,7 @@ export function frame(app, { back, name, head, peek, one = false, view }) {
   return html`<a class="skip" href="#main" @click=${toMain}>Skip to the answer</a>
     <div class="masthead">
       <header class="top ${head ? 'within' : ''}">
-        ${back ? wayOut(back) : name ? nothing : html`<span class="back">Cure Reckoner</span>`}
+        ${back ? wayOut(app, back) : name ? nothing : html`<span class="back">Cure Reckoner</span>`}
         ${name ? html`<h1 tabindex="-1">${name}</h1>` : nothing} ${lightButton(app.draw)}
       </header>
       ${head ?? places(app.here)} ${peek ?? nothing}
@@ -30,8 +30,9 @@ export function frame(app, { back, name, head, peek, one = false, view }) {
     }`;
 }
 
-/** Out of a batch by its tag. @param {NonNullable<import('../app.js').Drawn['back']>} back */
-function wayOut({ href, text, tag }) {
+/** Out of a batch by its tag; out of what can be opened anywhere to where one came from. @param {App} app @param {NonNullable<import('../app.js').Drawn['back']>} back */
+function wayOut({ came }, { tag, ...more }) {
+  const { href, text } = more.href === '#/more' && came ? came : more;
   return html`<a class="back" href=${href}
     >${icon('s-back', '')}${tag ? html`<span class="vh">${text}, from batch </span>${tagMark(tag)}` : text}</a
   >`;
@@ -80,8 +81,9 @@ function notice(of, says, acts) {
   </div>`;
 }
 
-/** @param {Event} event */
+/** Past the head, to what is done here: the first field of what is asked, else the pinned action. @param {Event} event */
 function toMain(event) {
   event.preventDefault();
-  document.getElementById('main')?.focus();
+  const to = ['.asked input', '.pin .btn', 'main :is(input, select, textarea, button, a)', '#main'];
+  /** @type {HTMLElement | null | undefined} */ (to.map((at) => document.querySelector(at)).find(Boolean))?.focus();
 }

@@ -25,7 +25,7 @@ export class HandOn {
   /** @param {Recipe} recipe */
   draw(recipe) {
     return html`<section class="block hand-on">
-      <h2>Hand it on</h2>
+      <h2 id="send" tabindex="-1">Send it</h2>
       ${
         onFile
           ? html`<p class="small">
@@ -36,7 +36,7 @@ export class HandOn {
               signal.
             </p>`
       }
-      ${answered(this.app, ask('link', { recipe, base: linkBase() }), (link) => [onFile ? nothing : this.#square(link, recipe), this.#link(link, recipe)])}
+      ${answered(this.app, ask('link', { recipe, base: linkBase() }), (link) => [this.#link(link, recipe), onFile ? nothing : this.#square(link, recipe)])}
     </section>`;
   }
 
@@ -84,13 +84,15 @@ export class HandOn {
   /** @param {Link} link @param {Recipe} recipe */
   #link({ link }, recipe) {
     return html`<div class="block">
-      <h3>${onFile ? 'The recipe as text' : 'Or send this link'}</h3>
+      <h3>${onFile ? 'The recipe as text' : 'Send this link'}</h3>
       <p class="code near" id="link-text" tabindex="0" role="group" aria-label="The link">${link}</p>
       <div class="pair gap noprint">
         <button type="button" class="btn quiet" @click=${() => print()}>Print the card</button>
         ${
           'share' in navigator && !onFile
-            ? html`<button type="button" class="btn quiet" @click=${() => this.#share(link, recipe)}>Send it</button>`
+            ? html`<button type="button" class="btn quiet" @click=${() => this.#share(link, recipe)}>
+                Send the link
+              </button>`
             : nothing
         }
         <button type="button" class="btn" @click=${() => this.#copy(link)}>
@@ -134,6 +136,13 @@ export class HandOn {
     this.#white = white;
     this.app.draw();
   }
+}
+
+/** To the square and the link, which stand below the recipe. */
+export function toSend() {
+  const head = document.getElementById('send');
+  head?.focus({ preventScroll: true });
+  head?.scrollIntoView();
 }
 
 /** Where the link leads: this page. From a file only its name, since a path on this device means nothing on another. */

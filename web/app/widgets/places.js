@@ -10,6 +10,8 @@ const PLACES = [
   ['recipes', 'Recipes'],
   ['more', 'More'],
 ];
+/** The same by their screens. @type {Record<string, string>} */
+export const PLACE_WORDS = Object.fromEntries(PLACES);
 /** In which place a screen lies; what is not named lies under More. @type {Record<string, Here>} */
 const LIES = {
   'how-much': 'how-much',

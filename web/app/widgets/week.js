@@ -1,7 +1,7 @@
 /** The week ahead by batch: a wedge for what becomes ready, a mark for each job with a clock time. */
 import { html, nothing, svg } from 'lit-html';
 import { jobHead, whereWords } from '../words/jobs.js';
-import { dayTime, midnight, shortDay } from '../words/time.js';
+import { dayTime, midnight, weekDay } from '../words/time.js';
 
 /** @typedef {import('../types').State} State */
 /** @typedef {import('../types').Batch} Batch */
@@ -30,7 +30,7 @@ export function week(app, states) {
         ${Array.from(
           { length: DAYS },
           (_, n) => svg`<line class="day-line" x1=${at(day(n))} x2=${at(day(n))} y1="28" y2=${height}/>
-            <text class=${n === 0 ? 'b' : 'q'} x=${at(day(n))} dx="6" y="18">${shortDay(day(n)).slice(0, 6)}</text>`,
+            <text class=${n === 0 ? 'b' : 'q'} x=${at(day(n))} dx="6" y="18">${weekDay(day(n))}</text>`,
         )}
         <line class="head-line" x1="0" x2="100%" y1="28" y2="28" />
         ${lanes.map((state, n) => lane(app, state, app.shelf.batches.get(state.batch), TOP + n * LANE, { at, begin, end, now }))}
@@ -102,7 +102,7 @@ function wedge(from, to, y) {
 /** @param {number} ms @param {number} begin @param {number} end */
 function anchorOf(ms, begin, end) {
   const share = (ms - begin) / (end - begin);
-  return share < 0.2 ? 'start' : share > 0.75 ? 'end' : 'middle';
+  return share < 0.35 ? 'start' : share > 0.65 ? 'end' : 'middle';
 }
 
 /** @param {number} n @param {number} least @param {number} most */

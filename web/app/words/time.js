@@ -31,6 +31,11 @@ export function shortDay(ms) {
   return plain(SHORT_DAY.format(ms));
 }
 
+/** @param {number} ms @returns {string} `Wed 18`, for the head of a narrow column */
+export function weekDay(ms) {
+  return `${WEEKDAY.format(ms)} ${new Date(ms).getDate()}`;
+}
+
 /** @param {number} ms @returns {string} `18 Nov`, `Nov 18` */
 export function dayOf(ms) {
   return plain(DAY.format(ms));

@@ -232,7 +232,7 @@ export const WAYS = {
     why: 'Vacuum bags keep 10 days in a fridge at most. Botulism grows without air.',
   },
   vacuum_cold: {
-    lines: ['Keep it at [3 °C|38 °F] or colder, or freeze it.', 'Eat it within the 10 days.'],
+    lines: ['Keep it at [3 °C|37 °F] or colder, or freeze it.', 'Eat it within the 10 days.'],
     why: 'Botulism without air grows from [3.3 °C|38 °F] on.',
   },
   vacuum_open: {

@@ -259,7 +259,7 @@ export const CONDITIONS = {
   no_wait: 'It goes from one heat straight to the other.',
   to_70_in_2h: 'It is at [21 °C|70 °F] within 2 hours of [57 °C|135 °F]. If not, [throw it away|throw it out].',
   to_41_in_6h: 'It is at [5 °C|41 °F] within 6 hours in all. If not, [throw it away|throw it out].',
-  at_38_or_frozen: 'It was and is at [3 °C|38 °F] or colder, or frozen.',
+  at_38_or_frozen: 'It was and is at [3 °C|37 °F] or colder, or frozen.',
   opened_to_thaw: 'A frozen bag is opened before it thaws.',
   bag_opened: 'The bag is cut open now.',
   eaten_today: 'It is heated through and eaten today.',
