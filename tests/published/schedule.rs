@@ -107,6 +107,17 @@ fn turns_stand_on_the_hour() {
     let of = |id: &str| times.iter().find(|t| t["id"] == id).and_then(|t| t["at"].as_i64());
     assert_eq!(of("turn:0:0"), Some(RUB + 13 * HOUR));
     assert_eq!(of("turn:0:1"), Some(RUB + 25 * HOUR));
+    // Making way for a night that ends at half past, it falls on the hour after it.
+    let night = json!([{"from": RUB + 10 * HOUR, "to": RUB + 13 * HOUR + HOUR / 2}]);
+    let list = ok(&json!({"next": {
+        "batches": [{"id": "b", "batch": batch}], "now": RUB + HOUR, "rests": night, "settings": settings("0.1 g")
+    }}));
+    let times = list["batches"][0]["times"].as_array().expect("times");
+    let turn = times.iter().find(|t| t["id"] == "turn:0:0").expect("a turn");
+    assert_eq!(
+        (turn["at"].as_i64(), turn["moved"].as_i64()),
+        (Some(RUB + 14 * HOUR), Some(RUB + 13 * HOUR))
+    );
 }
 
 #[test]

@@ -12,7 +12,7 @@ use crate::cure::{Stay, Until, stay};
 use crate::fire::pulls;
 use crate::order::InOrder;
 use crate::quantity::exact::Exact;
-use crate::quantity::{Awake, hour_up};
+use crate::quantity::{Awake, hour_down, hour_up};
 use crate::recipe::{Basis, Do, Step};
 use crate::safety::CHILL_MARKS;
 use crate::weigh::Settings;
@@ -344,7 +344,12 @@ pub fn turns(step: &Step, i: usize, (from, ends): (i64, i64), awake: &Awake) -> 
     let mut before = from;
     let mut out = Vec::new();
     for (k, due) in due.take_while(|at| *at < ends).enumerate() {
-        if let Some(at) = awake.near(due, before.saturating_add(SLOT_MS), ends) {
+        let after = before.saturating_add(SLOT_MS);
+        if let Some(near) = awake.near(due, after, ends) {
+            // What makes way for rest stands on the hour too, where that is nobody's sleep.
+            let hour = if near < due { hour_down(near) } else { hour_up(near) };
+            let free = (after..ends).contains(&hour) && awake.rest_at(hour).is_none();
+            let at = if free { hour } else { near };
             before = at;
             out.push(Timed {
                 moved: (at != due).then_some(due),

@@ -80,7 +80,7 @@ test('the demo batch from the board to the label, and then put away', async (t) 
   }
   const before = await open.count();
   await page.locator('[data-tick="turn:0:0"]').click();
-  await page.getByText(/It is due in 12\.5 h\. Now all the same\?/).waitFor();
+  await page.getByText(/It is due in 13 h\. Now all the same\?/).waitFor();
   await page.getByRole('button', { name: 'Not yet' }).click();
   assert.equal(await open.count(), before, 'what is early is asked about, and No is no');
 
@@ -122,7 +122,7 @@ test('a job of tomorrow is not offered as done: the action is the fridge, and it
   await page.getByRole('button', { name: 'Log the fridge' }).tap();
   assert.equal(await page.evaluate(() => document.activeElement.id), 'fridge-reads');
   // Half an hour before its time it is offered.
-  await page.clock.setFixedTime(new Date(2026, 10, 15, 6, 5));
+  await page.clock.setFixedTime(new Date(2026, 10, 15, 6, 45));
   await goTo(page, '#/today');
   await goTo(page, `#/batch/${batch}/cure`);
   await page.locator('.pin').getByRole('button', { name: 'Turn the pieces: done just now' }).waitFor();
