@@ -5,15 +5,17 @@
  */
 import { Damaged, checksum, each, parse, write } from './backup-text.js';
 import { connect } from './database.js';
+import { GONE } from './held.js';
 import { EXPORTED } from './meta.js';
+import { isUntouched, settled } from './namesakes.js';
 import { canonical, read } from './records.js';
 import { NAME } from './store.js';
 
 /** @typedef {import('./records.js').Rec} Rec */
 /** @typedef {import('./store.js').Store} Store */
 /** @typedef {'new' | 'same' | 'different' | 'unreadable'} RowKind */
-/** @typedef {{ key: string, kind: RowKind, mine?: Rec, theirs?: Rec, reason?: string, called?: string }} Row */
-/** @typedef {{ made: string, sum: 'matches' | 'differs' | 'unchecked', rows: Row[], apply: Apply }} Plan */
+/** @typedef {{ key: string, kind: RowKind, mine?: Rec, theirs?: Rec, reason?: string, called?: string, replaces?: Rec }} Row */
+/** @typedef {{ made: string, sum: 'matches' | 'differs' | 'unchecked', rows: Row[], untouched: boolean, apply: Apply }} Plan */
 /** @typedef {(choices?: Record<string, 'mine' | 'theirs'>) => Promise<{ written: string[], skipped: string[] }>} Apply */
 /** @typedef {import('./backup-text.js').Watch} Watch */
 /** @typedef {Record<'batches' | 'recipes' | 'stock', number>} Counts */
@@ -131,7 +133,7 @@ export async function lastExport(store) {
  * choice `mine` leaves a new record out. A record that has changed since the plan was made is skipped and named.
  * @param {Store} store
  * @param {string} text
- * @param {Watch} [watch]
+ * @param {Watch & { starters?: any[] }} [watch] starters: the recipes that the first start puts in
  * @returns {Promise<{ plan: Plan, problem?: undefined } | { plan?: undefined, problem: Refusal }>}
  */
 export async function importAll(store, text, watch = {}) {
@@ -146,10 +148,10 @@ export async function importAll(store, text, watch = {}) {
 /**
  * @param {Store} store
  * @param {string} text
- * @param {Watch} watch
+ * @param {Watch & { starters?: any[] }} watch
  * @returns {Promise<{ plan: Plan, problem?: undefined } | { plan?: undefined, problem: Refusal }>}
  */
-async function planned(store, text, { progress = () => {}, signal }) {
+async function planned(store, text, { progress = () => {}, signal, starters = [] }) {
   const half = (/** @type {number} */ from) => (/** @type {number} */ share) => progress(from + share / 2);
   const { file, problem } = await opened(text, { progress: half(0), signal });
   if (problem) return { problem };
@@ -167,12 +169,14 @@ async function planned(store, text, { progress = () => {}, signal }) {
     rows.set(rows.has(row.key) ? `${row.key} (record ${at + 1})` : row.key, row);
   };
   await each(raws, work, { progress: half(0.5), signal });
-  const list = [...rows].map(([name, row]) => (name === row.key ? row : twice(name, row)));
+  const found = [...rows].map(([name, row]) => (name === row.key ? row : twice(name, row)));
+  const list = settled(found, mine, starters);
   return {
     plan: {
       made: typeof file.made === 'string' ? file.made : '',
       sum: await judge(file, { signal }),
       rows: list,
+      untouched: isUntouched(mine, starters),
       apply: (choices = {}) => apply(store, list, choices),
     },
   };
@@ -271,17 +275,21 @@ async function apply(store, rows, choices) {
       (kind === 'new' && choices[key] !== 'mine') || (kind === 'different' && choices[key] === 'theirs'),
   );
   const written = new Set();
-  await store.changeTogether(
-    wanted.map(({ key, mine, theirs }) => ({
-      key,
-      fn: (now) => {
-        const untouched = canonical(now ?? null) === canonical(mine?.data ?? null);
-        if (!untouched) return undefined;
-        written.add(key);
-        return theirs?.data;
-      },
-    })),
+  const is = (/** @type {any} */ now, /** @type {Rec | undefined} */ was) =>
+    canonical(now ?? null) === canonical(was?.data ?? null);
+  const takes = wanted.map(({ key, mine, theirs }) => ({
+    key,
+    fn: (/** @type {any} */ now) => {
+      if (!is(now, mine)) return undefined;
+      written.add(key);
+      return theirs?.data;
+    },
+  }));
+  // A starter that was changed while the plan was shown stays beside the one from the file.
+  const makesWay = wanted.flatMap(({ replaces: old }) =>
+    old ? [{ key: old.key, fn: (/** @type {any} */ now) => (is(now, old) ? GONE : undefined) }] : [],
   );
+  await store.changeTogether([...takes, ...makesWay]);
   const keys = wanted.map(({ key }) => key);
   return { written: keys.filter((key) => written.has(key)), skipped: keys.filter((key) => !written.has(key)) };
 }

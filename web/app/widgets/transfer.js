@@ -18,7 +18,7 @@ const SUMS = {
   unchecked: 'Its checksum could not be checked here.',
 };
 
-/** How this device is set is not replaced without a word, not even where nothing was set yet. */
+/** How this device is set is not replaced without a word; where nothing was done yet, the file's is offered first. */
 const NO_CHOICE = /** @type {const} */ ({ settings: 'mine' });
 /** So many of each kind are shown; more at a touch. */
 const IN_SIGHT = 40;
@@ -110,7 +110,7 @@ export class Transfer {
       </p>
       <ul class="rows">
         ${asked.slice(0, this.#inSight).map((row) => this.#choice(row))}
-        ${fresh.slice(0, this.#inSight).map((row) => html`<li><b>${nameOf(row)}</b>: new here, will be stored.</li>`)}
+        ${fresh.slice(0, this.#inSight).map((row) => html`<li><b>${nameOf(row)}</b>: ${row.replaces ? 'in place of the starter here.' : 'new here, will be stored.'}</li>`)}
         ${unreadable
           .slice(0, this.#inSight)
           .map((row) => html`<li><b>${nameOf(row)}</b>: cannot be read, since ${row.reason}. It is left out.</li>`)}
@@ -153,9 +153,14 @@ export class Transfer {
     </div>`;
   }
 
+  /** What is new in the file comes in unless somebody says otherwise; what differs does not. @param {Row} row */
+  #chosen({ key, kind }) {
+    return this.#choices[key] ?? (kind === 'new' ? 'theirs' : 'mine');
+  }
+
   /** @param {Row} row */
   #choice(row) {
-    const choice = this.#choices[row.key] ?? 'mine';
+    const choice = this.#chosen(row);
     const set = (/** @type {'mine' | 'theirs'} */ now) => {
       this.#choices[row.key] = now;
       this.app.draw();
@@ -208,9 +213,10 @@ export class Transfer {
     if (!file) return;
     this.#drop();
     const { plan, problem } = await this.#watched('Reading the file', async (watch) =>
-      importAll(this.app.shelf.store, await file.text(), watch),
+      importAll(this.app.shelf.store, await file.text(), { ...watch, starters: this.app.starters.recipes }),
     );
     this.#plan = plan ?? null;
+    if (plan?.untouched) this.#choices = {};
     this.#refusal = problem?.message ?? null;
     input.value = '';
     this.app.draw();
