@@ -7,12 +7,12 @@ use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
 const MINUTE: i64 = 60_000;
-const HOUR: i64 = 60 * MINUTE;
-const DAY: i64 = 24 * HOUR;
+pub const HOUR: i64 = 60 * MINUTE;
+pub const DAY: i64 = 24 * HOUR;
 /// 2026-11-14 00:00:00 UTC.
 const NIGHT: i64 = 1_794_614_400_000;
 
-static RECIPES: LazyLock<Vec<Value>> = LazyLock::new(|| {
+pub static RECIPES: LazyLock<Vec<Value>> = LazyLock::new(|| {
     ok(&json!({"starters": {}}))["recipes"]
         .as_array()
         .expect("recipes")
@@ -102,7 +102,7 @@ fn nights() -> impl Strategy<Value = Vec<(i64, i64)>> {
 }
 
 /// Starts of the events of a calendar file by what of the batch they are.
-fn events(file: &str) -> BTreeMap<String, i64> {
+pub fn events(file: &str) -> BTreeMap<String, i64> {
     let text = file.replace("\r\n ", "");
     let events = text.split("BEGIN:VEVENT").skip(1);
     events
