@@ -2,7 +2,7 @@
 
 use super::cold::{Cold, Warmth};
 use super::course::Course;
-use super::fridge::{Off, hours, moment};
+use super::fridge::{Off, USUAL, hours, moment};
 use super::laid::{COLOUR, Laid, colour_share, usual};
 use super::learn::Speed;
 use super::model::{Class, Note};
@@ -44,11 +44,10 @@ impl Course<'_> {
             notes.push(note(
                 Mark::Ask,
                 "No reading yet",
-                match usual(&self.batch.recipe) {
-                    Some(_) => "The times are for a refrigerator as cold as in the recipe. Put a thermometer in it.",
-                    None => "The times are for a refrigerator at 3.3 °C (38 °F). Put a thermometer in it.",
-                }
-                .into(),
+                format!(
+                    "The times are for a refrigerator at {}. Put a thermometer in it.",
+                    usual(&self.batch.recipe).map_or_else(|| degrees(USUAL, self.units), |at| at.show(self.units).text)
+                ),
             ));
         }
         notes

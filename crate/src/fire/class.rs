@@ -153,7 +153,7 @@ pub(super) fn class(
     let outlook = before
         .as_ref()
         .filter(|_| pulled.is_none() && !doubtful)
-        .and_then(|setup| outlook(batch, log, place, &setup, shared.as_ref(), ask.now, ask.units));
+        .and_then(|setup| outlook(batch, log, place, setup, shared.as_ref(), ask.now, ask.units));
     let (state, word) = state(record.heat, leave);
     Some(FireClass {
         reached: reached(log, points, record, target).filter(|_| leave.is_some()),
