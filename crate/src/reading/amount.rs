@@ -386,7 +386,7 @@ fn single(input: &mut &str) -> ModalResult<Number> {
     if let Some(part) = opt(fraction).parse_next(input)? {
         return Ok(point(part));
     }
-    if let Some(number) = opt(scanned).parse_next(input)? {
+    if let Some(number) = opt(alt((unspaced, scanned))).parse_next(input)? {
         return Ok(number);
     }
     let reading = alt((digits, take(Sort::Number).verify_map(|w| figure(w).map(Reading::One)))).parse_next(input)?;
@@ -410,6 +410,37 @@ fn single(input: &mut &str) -> ModalResult<Number> {
     ))
     .parse_next(input)?;
     Ok(point(part.and_then(|p| whole.plus(p)).unwrap_or(whole)))
+}
+
+/// `21/2 oz`: two and a half with its gap lost, or twenty-one halves. Both, where the part alone is less than one.
+fn unspaced(input: &mut &str) -> ModalResult<Number> {
+    let end = input
+        .find(|c: char| !(c.is_ascii_digit() || c == '/'))
+        .unwrap_or(input.len());
+    let (token, rest) = input.split_at_checked(end).unwrap_or((input, ""));
+    let whole = |text: &str| {
+        let mut text = text;
+        let read = digits.parse_next(&mut text).ok().filter(|_| text.is_empty());
+        read.and_then(|r| match r {
+            Reading::One(value) => Some(value),
+            _ => None,
+        })
+    };
+    let both = token.find('/').and_then(|stroke| {
+        let (units, part) = token.split_at_checked(stroke.checked_sub(1)?)?;
+        let part = whole(part).filter(|p| *p < Decimal::ONE && !p.is_zero())?;
+        Some((whole(units)?.plus(part)?, whole(token)?))
+    });
+    match both.filter(|_| token.bytes().filter(|b| *b == b'/').count() == 1) {
+        Some((mixed, halves)) => {
+            *input = rest;
+            Ok(Number {
+                value: Range::point(mixed),
+                other: Some(halves),
+            })
+        }
+        None => fail.parse_next(input),
+    }
 }
 
 /// `1O`, `25O`, `l lb`, `I½ oz`, `l-2 tsp`: a nought read as the letter o and a one as the letter l or I, beside a digit or

@@ -70,7 +70,8 @@ pub fn scan(text: &str, names: &Names) -> Vec<Found> {
                 .or_else(|| {
                     input = rest;
                     let mut amount = amount(&mut input).ok()?;
-                    cup_or_degree(&mut amount, text.get(..at).unwrap_or_default(), rest, input);
+                    let named = || is_named(text.get(..at).unwrap_or_default(), names);
+                    cup_or_degree(&mut amount, text.get(..at).unwrap_or_default(), rest, input, named);
                     if goes_in(&amount, text.get(..at).unwrap_or_default(), input, names) {
                         return Some(What::Take(amount));
                     }
@@ -135,8 +136,23 @@ fn cut_into(before: &str) -> bool {
     word.is_some_and(|w| ["in", "into"].iter().any(|i| w.eq_ignore_ascii_case(i)))
 }
 
-/// A bare `c` is a cup before a name and a degree behind `at` or above what a bowl takes.
-fn cup_or_degree(amount: &mut Amount, before: &str, from: &str, behind: &str) {
+/// True where a line names an ingredient and nothing that is done: `white sugar` in front of `2 c`.
+fn is_named(before: &str, names: &Names) -> bool {
+    let line = before.rsplit(['\n', ';']).next().unwrap_or_default();
+    let words = tokens(line);
+    let does = |t: &super::names::Token| {
+        line.get(t.start..)
+            .is_some_and(|at| front(Sort::Act, at).is_some() || front(Sort::Step, at).is_some())
+    };
+    names.find(&words).is_some_and(|(at, length, _)| {
+        let inside = at..at.saturating_add(length);
+        let mut others = words.iter().enumerate().filter(|(i, _)| !inside.contains(i));
+        !others.any(|(_, word)| does(word))
+    })
+}
+
+/// A bare `c` is a cup before a name, or behind one at the end, and a degree behind `at` or above what a bowl takes.
+fn cup_or_degree(amount: &mut Amount, before: &str, from: &str, behind: &str, named: impl Fn() -> bool) {
     let said = from.get(..from.len().saturating_sub(behind.len())).unwrap_or_default();
     let bare = said.trim_end_matches('.');
     let letter = bare.ends_with(['c', 'C'])
@@ -159,7 +175,9 @@ fn cup_or_degree(amount: &mut Amount, before: &str, from: &str, behind: &str) {
         "at", "to", "until", "below", "above", "under", "over", "between", "and", "reaches", "than", "–", "-",
     ];
     let next = behind.trim_start().chars().next();
-    let hot = number.value.typical > CUPS || warm.contains(&word.as_str()) || next.is_none_or(|c| !c.is_alphabetic());
+    let hot = number.value.typical > CUPS
+        || warm.contains(&word.as_str())
+        || next.is_none_or(|c| !c.is_alphabetic()) && !named();
     let sort = if hot { Sort::Other } else { Sort::Volume };
     let key = if hot { "°C" } else { "US cup" };
     if let Some(row) = super::words::of(sort).find(|w| w.note == key && w.words.contains(&"C") | w.words.contains(&"c"))

@@ -374,6 +374,33 @@ fn lead(text: &str) -> Option<(usize, usize, Range)> {
 /// A sentence has more words than a name.
 const SAYING: usize = 6;
 
+/// What holds a cure and says how much of it to take.
+const PACKETS: [&str; 11] = [
+    "packet",
+    "package",
+    "pkg",
+    "bag",
+    "label",
+    "tub",
+    "tin",
+    "box",
+    "jar",
+    "maker",
+    "manufacturer",
+];
+
+/// `per the bag`, `see packet`, `as the label says`: how much stands on what it came in.
+fn by_the_packet(text: &str) -> bool {
+    let words = tokens(text);
+    let points = ["per", "as", "see", "according", "following", "follow", "like", "by"];
+    let from = words.iter().position(|t| points.contains(&t.text.as_str()));
+    from.and_then(|from| words.get(from..)).is_some_and(|rest| {
+        rest.iter()
+            .take(4)
+            .any(|t| PACKETS.contains(&t.text.trim_end_matches("'s")))
+    })
+}
+
 /// So many words say which of a thing it is.
 const MOST_ATTRIBUTES: usize = 3;
 
@@ -413,6 +440,8 @@ impl Line {
             || ["x", "×", "@"].contains(&close.as_str())
             || close.ends_with(" of")
             || close.ends_with(" at")
+            || close.ends_with("each")
+            || close.ends_with("each about")
             || vessel
             || APIECE.iter().any(|word| next.starts_with(word));
         let several = count.high > Decimal::ONE;
@@ -607,6 +636,8 @@ impl Line {
                 Taken::Item
             }
             (None, None) if self.base.is_some() && !(acts && timed) => Taken::Meat,
+            // "Cure as the packet says" is a cure of which nobody says how much, and no deed.
+            (None, Some(_)) if self.is_cure() && by_the_packet(text) => Taken::Taste,
             (None, _) if acts || timed || self.take.is_some() => Taken::Step,
             (None, Some(_)) if negated => Taken::Unread,
             (None, Some(_)) if front(Sort::Heading, text).is_some() => Taken::Heading,
