@@ -430,10 +430,9 @@ fn later_lines_of_others() {
     lines_of(include_str!("../data/others-lines-late.jsonl"), 0, 7);
 }
 
-/// A third set, by a third writer: what it comes to while the reader is being mended for it (15 wrong and 26 in vain at first
-/// sight), and
-/// is not to get worse. What is aimed at is none wrong. Its other half, `third-lines-late.jsonl`, and the recipes beside
-/// it are to be looked at once this one is mended.
+/// A third set, by a third writer: what it comes to while the reader is being mended for it (at first sight 15 wrong and 26
+/// in vain), and is not to get worse. What is aimed at is none wrong. Its other half, `third-lines-late.jsonl`, and the
+/// recipes beside it are to be looked at once this one is mended.
 #[test]
 fn third_lines_of_others() {
     lines_of(include_str!("../data/third-lines.jsonl"), 12, 20);
