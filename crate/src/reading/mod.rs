@@ -152,7 +152,13 @@ pub(crate) struct Answers<'a>(&'a [(String, String)]);
 
 impl Answers<'_> {
     fn get(&self, key: &str) -> Option<&str> {
-        self.0.iter().rev().find(|(k, _)| k == key).map(|(_, v)| v.as_str())
+        self.among(key, |_| true)
+    }
+
+    /// The last answer that is one of those that can be given: a line with two such questions has answers to both.
+    fn among(&self, key: &str, fits: impl Fn(&str) -> bool) -> Option<&str> {
+        let last = self.0.iter().rev().find(|(k, v)| k == key && fits(v));
+        last.map(|(_, v)| v.as_str())
     }
 }
 
@@ -162,9 +168,7 @@ const UNSURE: &str = "unsure";
 impl Asked {
     fn new(key: String, ask: &str, choices: impl Iterator<Item = (String, String)>, answers: &Answers<'_>) -> Self {
         let choices: Vec<(String, String)> = choices.collect();
-        let answer = answers
-            .get(&key)
-            .filter(|a| choices.iter().any(|(value, _)| value == a));
+        let answer = answers.among(&key, |a| choices.iter().any(|(value, _)| value == a));
         Self {
             answer: answer.map(str::to_owned),
             key,
