@@ -13,10 +13,9 @@ const STILL = {
   dose: 135,
   fire: 94,
   pantry: 7,
-  plan: 47,
   quantity: 19,
   reading: 129,
-  recipe: 97,
+  recipe: 79,
 
   share: 15,
   standing: 1,

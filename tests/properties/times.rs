@@ -201,7 +201,7 @@ proptest! {
             for step in plan["steps"].as_array().expect("steps") {
                 let i = step["step"].as_u64().expect("an index");
                 let id = if i == steps as u64 { "end".to_owned() } else { format!("step:{i}") };
-                if step["turn"] == true {
+                if step["task"]["is"] == "turn" {
                     prop_assert!(times.values().any(|t| t["at"] == step["at"]), "{}", step);
                 } else {
                     prop_assert_eq!(step["at"].as_i64(), at(&id), "{} {}", id, plan);

@@ -44,6 +44,19 @@ activity: string | null,
 says: string, };
 
 /**
+ * An area, rounded to ten of its unit.
+ */
+export type Area = { 
+/**
+ * How many.
+ */
+number: number, 
+/**
+ * Square centimetres in metric units, square inches in those of the US.
+ */
+units: System, };
+
+/**
  * A question.
  */
 export type Ask = "ate_what" | "by_baby" | "ate_in_range" | "dose_judged" | "how_on" | "on_1h" | "more_meat" | "first_weighed" | "since_1d" | "raw_days" | "power_where" | "out_4h" | "reads_40" | "ice" | "got_40" | "air_90" | "warm_1h" | "warm_2h" | "thaw_fridge" | "thaw_quick" | "froze_where" | "ticked" | "jar" | "cold_all" | "past_5d" | "method" | "lost" | "cure_time_over" | "brine_what" | "brine_meat" | "metal_1h" | "heat_4h" | "past_140_4h" | "middle_140" | "fire_1h" | "cooled_since" | "since_2h" | "at_70_2h" | "at_41_6h" | "pack_eaten" | "vac_days" | "oil_2d";
@@ -727,15 +740,11 @@ finish: number | null,
 /**
  * How much better a plan there may be, where not every one was looked at.
  */
-gap: string | null, 
+gap: Gap | null, 
 /**
  * One for each batch, in the order of the request.
  */
-batches: Array<BackBatch>, 
-/**
- * Names of the places, by number.
- */
-places: [string, string, string], };
+batches: Array<BackBatch>, };
 
 /**
  * The plan of one batch.
@@ -764,11 +773,11 @@ slack: string | null,
 /**
  * Why it is not planned, or why it does not fit.
  */
-says: string | null, 
+snag: Snag | null, 
 /**
  * What would make it fit.
  */
-ways: Array<string>, 
+ways: Array<WouldFit>, 
 /**
  * Its tasks: at the latest where it fits, at the earliest where it does not.
  */
@@ -783,9 +792,9 @@ export type BackStep = {
  */
 step: number, 
 /**
- * `Rinse off the cure`.
+ * What it is. A turn only goes along.
  */
-head: string, 
+task: Task, 
 /**
  * When it begins.
  */
@@ -795,7 +804,7 @@ at: number,
  */
 ends: number, 
 /**
- * Number of the place it takes.
+ * Number of the place it takes: 0 the refrigerator, 1 the smoker or oven, 2 the rack.
  */
 place: number | null, 
 /**
@@ -803,13 +812,9 @@ place: number | null,
  */
 tended: boolean, 
 /**
- * True for a turn, which only goes along.
- */
-turn: boolean, 
-/**
  * Why it must not move; nothing where it may.
  */
-fixed: string | null, 
+fixed: Fixed | null, 
 /**
  * Where it was due before it made way for rest.
  */
@@ -843,6 +848,23 @@ weight?: string | null,
  * Index of its recipe; nothing where it is for none yet.
  */
 recipe?: number | null, };
+
+/**
+ * Where a figure comes from.
+ */
+export type BagBasis = { "is": "own", 
+/**
+ * How many pieces those were.
+ */
+pieces: number, } | { "is": "table", 
+/**
+ * Where it is from.
+ */
+source: string, 
+/**
+ * `published`, `memory`, `judgement`.
+ */
+status: string, };
 
 /**
  * One thing for one bag.
@@ -913,26 +935,18 @@ pieces: number,
 /**
  * Grams of one piece, with both ends.
  */
-each: string, 
+each: Spread, 
 /**
  * Green weight of all, with both ends.
  */
-all: string, 
+all: Spread, 
 /**
  * Where the figures come from, with their status.
  */
-basis: string, 
-/**
- * True for a figure from memory.
- */
-memory: boolean, 
-/**
- * True where the own weights have taken over.
- */
-own: boolean, };
+basis: BagBasis, };
 
 /**
- * The plan of a bag. A text of a range is `61 to 168 g, likely 109 g`.
+ * The plan of a bag.
  */
 export type BagSheet = { 
 /**
@@ -950,7 +964,7 @@ green: string,
 /**
  * The same with both ends.
  */
-range: string, 
+range: Spread, 
 /**
  * What to buy for the recipes: enough for the high end.
  */
@@ -958,15 +972,15 @@ buy: Array<Buy>,
 /**
  * What is left at the end of each recipe, with its source.
  */
-left: Array<string>, 
+left: Array<LeftOf>, 
 /**
  * Room on a rack or a shelf.
  */
-room: string | null, 
+room: RackRoom | null, 
 /**
  * Whether the refrigerator and the smoker have it, where the settings know them.
  */
-places: Array<string>, 
+places: Array<HouseRoom>, 
 /**
  * Cautions that stand beside it.
  */
@@ -1179,25 +1193,21 @@ verdict: Verdict | null, };
  */
 export type Buy = { 
 /**
- * `Cure no. 1`.
+ * The table's name, or the user's own word; empty for bags.
  */
 name: string, 
 /**
- * For the low and the high end: `1.46 to 4.03 g, likely 2.62 g`.
+ * How much of it.
  */
-range: string, 
+wanted: Wanted, 
 /**
  * Enough for the high end.
  */
 most: string, 
 /**
- * `50 g in the house: enough.`; nothing where none of it is written down.
+ * What is in the house; nothing where none of it is written down.
  */
-has: string | null, 
-/**
- * True where what is in the house does not reach for the high end.
- */
-short: boolean, };
+has: InHouse | null, };
 
 /**
  * Whose time a batch goes by in its cure.
@@ -2226,6 +2236,11 @@ published: Array<Published>, };
 export type FireState = "made_it" | "by_table" | "not_yet" | "colder" | "dried_first" | "cannot_say" | "in_doubt";
 
 /**
+ * Why a task must not move against the one before it.
+ */
+export type Fixed = "runs" | "hot" | "rested" | "wet" | "in_water" | "packed";
+
+/**
  * What a refrigerator did, from a time on until the next of these.
  */
 export type FridgeReading = { 
@@ -2278,6 +2293,19 @@ needs_weight: boolean,
  * True for a figure from memory.
  */
 memory: boolean, };
+
+/**
+ * How much better a plan there may be, where not every one was looked at.
+ */
+export type Gap = { "is": "later", 
+/**
+ * By so much at the most.
+ */
+by: string, } | { "is": "more", 
+/**
+ * So many more at the most.
+ */
+batches: number, };
 
 /**
  * One thing found about a dose.
@@ -2383,6 +2411,15 @@ at: number, };
 export type Holds = "unknown" | "none" | "yes";
 
 /**
+ * How much of a bag a place holds.
+ */
+export type HoldsBag = { "is": "most" } | { "is": "likely" } | { "is": "part", 
+/**
+ * In so many goes.
+ */
+goes: number, };
+
+/**
  * Hours and room of the house.
  */
 export type House = { 
@@ -2399,6 +2436,41 @@ room: [number, number, number],
  * Shelves of the refrigerator and racks of the smoker: where they are known, room goes by area there.
  */
 racks: [Racks | null, Racks | null], };
+
+/**
+ * A place of the house.
+ */
+export type HousePlace = "fridge" | "smoker";
+
+/**
+ * Whether a place of the house has room for the bag.
+ */
+export type HouseRoom = { 
+/**
+ * The place.
+ */
+place: HousePlace, 
+/**
+ * What it has.
+ */
+has: Area, 
+/**
+ * How much of the bag that is.
+ */
+holds: HoldsBag, };
+
+/**
+ * What is in the house of a thing that is wanted.
+ */
+export type InHouse = { 
+/**
+ * What is left of it.
+ */
+left: string, 
+/**
+ * What is missing for the high end; nothing where it reaches.
+ */
+missing: string | null, };
 
 /**
  * One row of the pantry.
@@ -2718,6 +2790,27 @@ out: OutOf | null,
  * Why a bag may be of it, the nearest first.
  */
 why: Array<MayBe>, };
+
+/**
+ * What is left of a recipe's meat at the end.
+ */
+export type LeftOf = { 
+/**
+ * How it was finished, as the table has it: `Dried as jerky`.
+ */
+name: string, 
+/**
+ * What is left.
+ */
+weight: Spread, 
+/**
+ * Where the figure is from.
+ */
+source: string, 
+/**
+ * Its status.
+ */
+status: string, };
 
 /**
  * How a speed lies to a figure.
@@ -3523,6 +3616,28 @@ says: string,
 choices: Array<string>, };
 
 /**
+ * Room on racks, pieces side by side: by the weight and the usual thickness (memory), a quarter more for gaps (our own
+ * judgement).
+ */
+export type RackRoom = { 
+/**
+ * The least.
+ */
+low: Area, 
+/**
+ * What is likely.
+ */
+likely: Area, 
+/**
+ * The most.
+ */
+high: Area, 
+/**
+ * Racks of 40 by 30 cm that hold the most.
+ */
+racks: number, };
+
+/**
  * Shelves or racks of one size.
  */
 export type Racks = { 
@@ -4002,6 +4117,27 @@ centre: [number, number, number, number, number],
 spread: [number, number, number, number, number], };
 
 /**
+ * Why a batch is not planned, or does not fit.
+ */
+export type Snag = { "is": "held" } | { "is": "done" } | { "is": "no_steps" } | { "is": "no_room", 
+/**
+ * Number of the place.
+ */
+place: number, } | { "is": "too_large", 
+/**
+ * Number of the place.
+ */
+place: number, 
+/**
+ * What it lies on, in square centimetres.
+ */
+load: number, 
+/**
+ * What the place has, in square centimetres.
+ */
+holds: number, } | { "is": "held_steps" } | { "is": "too_late" } | { "is": "no_time" };
+
+/**
  * Soaking to a target.
  */
 export type Soak = { 
@@ -4103,6 +4239,19 @@ typical: string,
  * Most.
  */
 high: string, };
+
+/**
+ * A weight with both ends.
+ */
+export type Spread = { 
+/**
+ * What is likely.
+ */
+likely: string, 
+/**
+ * The least and the most; nothing where the figure is one.
+ */
+ends: [string, string] | null, };
 
 /**
  * The five stages of a batch.
@@ -4326,6 +4475,23 @@ scale_steps: Array<string>,
  * Settings of a new page.
  */
 settings: Settings, };
+
+/**
+ * What a task of a plan is.
+ */
+export type Task = { "is": "start", 
+/**
+ * The method.
+ */
+method: Method, } | { "is": "step", 
+/**
+ * What is done.
+ */
+do: Do, } | { "is": "turn", 
+/**
+ * The method.
+ */
+method: Method, } | { "is": "ready" };
 
 /**
  * What a cold reading was of.
@@ -4675,6 +4841,27 @@ depth: string, } | { "shape": "bag" } | { "shape": "water",
 water: string, };
 
 /**
+ * How much of a thing is wanted.
+ */
+export type Wanted = { "is": "weight", 
+/**
+ * For the least and the most meat, and what is likely.
+ */
+weight: Spread, } | { "is": "bags", 
+/**
+ * To cure in, one for each recipe.
+ */
+cure: number, 
+/**
+ * For packs.
+ */
+packs: number, 
+/**
+ * Pieces to a pack.
+ */
+per: number, };
+
+/**
  * Where a card ends: what was found, and what follows.
  */
 export type Way = "poison_call" | "poison_baby" | "poison_over" | "ate_in_range" | "dose_hold" | "dose_thin" | "dose_out" | "dose_top_up" | "dose_raw" | "dose_old" | "power_unknown" | "power_long" | "power_cold" | "power_ice" | "power_thawed" | "power_chill" | "power_warm" | "warm_never" | "warm_chill" | "warm_out" | "thaw_old" | "thaw_cold" | "thaw_at_once" | "thaw_room" | "thaw_out" | "froze_cure" | "froze_after" | "forgot_in" | "forgot_likely" | "forgot_not_in" | "forgot_both" | "forgot_old" | "sat_warm" | "sat_old" | "sat_strong" | "sat_even" | "leak_little" | "leak_late" | "leak_raw" | "leak_old" | "brine_pour" | "brine_used" | "brine_move" | "brine_metal" | "stall_more_heat" | "stall_finish" | "stall_out" | "fire_slow" | "fire_relight" | "fire_oven" | "fire_out" | "early_cooled" | "early_finish" | "early_out" | "cool_now" | "cool_stood" | "cool_met" | "cool_slow" | "pack_doctor" | "pack_out" | "vacuum_old" | "vacuum_cold" | "vacuum_open" | "vacuum_out" | "oil_old" | "oil_cold" | "oil_out";
@@ -4850,13 +5037,46 @@ room: [number, number, number],
 holds?: Array<Hold>, };
 
 /**
+ * What would make a batch fit. None of them is more cure.
+ */
+export type WouldFit = "thinner" | "half_as_thick" | "pump" | "smaller" | "more_cold" | "more_fire" | "more_rack";
+
+/**
  * One thing that is wrong, with the figures of the rule that it breaks.
  */
 export type Wrong = { "is": "bags_not_counted", 
 /**
  * The most at a time.
  */
-most: number, } | { "is": "too_large_to_reckon" } | { "is": "bag_wants_meat" } | { "is": "no_room_for_brine" } | { "is": "no_brine_strength" } | { "is": "cure_too_weak" };
+most: number, } | { "is": "too_large_to_reckon" } | { "is": "bag_wants_meat" } | { "is": "no_room_for_brine" } | { "is": "no_brine_strength" } | { "is": "cure_too_weak" } | { "is": "date_past" } | { "is": "date_too_far", 
+/**
+ * How many days a plan reaches.
+ */
+days: bigint, } | { "is": "plan_too_long", 
+/**
+ * Most batches.
+ */
+batches: number, 
+/**
+ * Most stretches of rest.
+ */
+rests: number, } | { "is": "bag_rows", 
+/**
+ * Most rows.
+ */
+most: number, } | { "is": "bag_recipes", 
+/**
+ * Most recipes.
+ */
+most: number, } | { "is": "bag_too_heavy" } | { "is": "no_such_game" } | { "is": "bag_count", 
+/**
+ * Most animals in a row.
+ */
+most: number, } | { "is": "animal_unweighed", 
+/**
+ * How it is weighed, as the table has it: `dressed, skin on`.
+ */
+weighed: string, } | { "is": "no_such_card" } | { "is": "no_such_answer" };
 
 /** The answer to each question. */
 export interface Answers {

@@ -26,7 +26,6 @@ extern "C" {
 }
 
 /// A value as JavaScript has it.
-#[inline(never)]
 pub fn out<T: Serialize + ?Sized>(value: &T) -> JsValue {
     match value.serialize(Out) {
         Ok(value) => value,

@@ -1,5 +1,6 @@
 //! Room by area: what pieces lie on, and what shelves and racks have. Square centimetres throughout.
 
+use super::bag::Area;
 use crate::batch::Batch;
 use crate::quantity::System;
 use crate::quantity::exact::Exact;
@@ -46,11 +47,12 @@ pub fn whole(area: Decimal) -> u32 {
     area.ceil().to_u32().unwrap_or(u32::MAX)
 }
 
-/// `1160 cm²` or `180 sq in`.
-pub fn show(area: Decimal, units: System) -> Option<String> {
-    let (size, unit) = match units {
-        System::Metric => (Decimal::ONE, "cm²"),
-        System::Us => (dec!(6.4516), "sq in"),
+/// An area in the person's units, to the nearest ten.
+pub fn show(area: Decimal, units: System) -> Option<Area> {
+    let size = match units {
+        System::Metric => Decimal::ONE,
+        System::Us => dec!(6.4516),
     };
-    Some(format!("{} {unit}", area.over(size)?.nearest(dec!(10))?.to_u64()?))
+    let number = area.over(size)?.nearest(dec!(10))?.to_u32()?;
+    Some(Area { number, units })
 }

@@ -8,7 +8,7 @@ mod keys;
 pub use keys::{Act, Ask, Card, Choice, Hazard, OnlyIf, Source, Way};
 
 use crate::dose::{Caution, cautions};
-use crate::quantity::{Code, Problem};
+use crate::quantity::{Code, Problem, Wrong};
 use serde::de::IntoDeserializer as _;
 use serde::de::value::{Error, StrDeserializer};
 use serde::{Deserialize, Serialize};
@@ -105,8 +105,8 @@ pub fn trouble(ask: &AskTrouble) -> Result<Trouble, Problem> {
     if ask.card.is_empty() {
         return Ok(sheet);
     }
-    let card = Card::deserialize(text(&ask.card))
-        .map_err(|_| Problem::new(Code::Unknown, "There is no such card. Choose one from the list.").at("card"))?;
+    let card =
+        Card::deserialize(text(&ask.card)).map_err(|_| Problem::of(Code::Unknown, Wrong::NoSuchCard).at("card"))?;
     let chosen = chosen(&ask.chosen)?;
     for row in crate::tables::TROUBLE_ENDS.iter().filter(|row| row.card == card) {
         match sheet.holds(row, &chosen) {
@@ -163,11 +163,9 @@ fn chosen(pairs: &[(String, String)]) -> Result<Vec<(Ask, Choice)>, Problem> {
             .is_some_and(|row| row.choices.contains(&choice))
             .then_some((ask, choice))
     };
-    pairs.iter().map(known).collect::<Option<_>>().ok_or_else(|| {
-        Problem::new(
-            Code::Unknown,
-            "The card has no such answer. Choose one of those it shows.",
-        )
-        .at("chosen")
-    })
+    pairs
+        .iter()
+        .map(known)
+        .collect::<Option<_>>()
+        .ok_or_else(|| Problem::of(Code::Unknown, Wrong::NoSuchAnswer).at("chosen"))
 }

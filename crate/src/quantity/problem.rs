@@ -92,8 +92,9 @@ impl Problem {
 
 impl std::fmt::Display for Problem {
     fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
-        match &self.wrong {
-            Some(wrong) => write!(f, "{wrong:?}"),
+        // The figures of a fact would bring their own printing into the page.
+        match self.wrong {
+            Some(_) => write!(f, "{:?}", self.code),
             None => f.write_str(&self.message),
         }
     }

@@ -23,4 +23,46 @@ pub enum Wrong {
     NoBrineStrength,
     /// So weak a cure cannot reach the aim in this brine.
     CureTooWeak,
+    /// All is to be ready by a time that is past.
+    DatePast,
+    /// All is to be ready later than a plan reaches.
+    DateTooFar {
+        /// How many days a plan reaches.
+        days: i64,
+    },
+    /// More batches or stretches of rest than a plan has.
+    PlanTooLong {
+        /// Most batches.
+        batches: usize,
+        /// Most stretches of rest.
+        rests: usize,
+    },
+    /// A plan of a bag has no row, or more than this.
+    BagRows {
+        /// Most rows.
+        most: usize,
+    },
+    /// A plan of a bag has more recipes than this, or a row is for one that is not among them.
+    BagRecipes {
+        /// Most recipes.
+        most: usize,
+    },
+    /// All together weigh more than a tonne.
+    BagTooHeavy,
+    /// No row of the table of game.
+    NoSuchGame,
+    /// Hunters times animals is nought, or more than this.
+    BagCount {
+        /// Most animals in a row.
+        most: u32,
+    },
+    /// Of this animal there is no figure without its weight.
+    AnimalUnweighed {
+        /// How it is weighed, as the table has it: `dressed, skin on`.
+        weighed: &'static str,
+    },
+    /// No card of this key for when something went wrong.
+    NoSuchCard,
+    /// The card has no such answer.
+    NoSuchAnswer,
 }

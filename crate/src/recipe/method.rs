@@ -45,8 +45,6 @@ pub struct Words {
     pub key: &'static str,
     /// What the dose is counted on, as a sentence.
     pub basis: &'static str,
-    /// The job when all is weighed: its heading, and what starts the clock.
-    pub job: (&'static str, &'static str),
     /// The job on the sheet, before the number of pieces and behind it.
     pub put: (&'static str, &'static str),
     /// Closing up.
@@ -59,8 +57,6 @@ pub struct Words {
     pub more_cure: &'static str,
     /// How more meat is brought in.
     pub more_meat: &'static str,
-    /// The turning job: its heading, and how.
-    pub turn: (&'static str, &'static str),
 }
 
 impl Method {
@@ -105,7 +101,6 @@ impl Method {
 static RUB: Words = Words {
     key: "rub",
     basis: "Ingoing sodium nitrite, counted on green weight.",
-    job: ("Rub it in", "All is weighed. The clock starts when the rub is on."),
     put: ("Rub all of it in, ", ""),
     close: "Label the bag, then close it",
     use_it: (
@@ -115,16 +110,11 @@ static RUB: Words = Words {
     keep: "Rub it well, keep it cold, and do not add more cure.",
     more_cure: "Weighed, mixed with a spoonful of salt so that it spreads, rubbed over all of it.",
     more_meat: "Take all the rub there is and work it over all of the meat again",
-    turn: ("Turn the pieces", "Rub the liquid over them again and look for leaks."),
 };
 
 const COVER_BRINE: Words = Words {
     key: "cover_brine",
     basis: "Ingoing sodium nitrite, counted on green weight and brine together.",
-    job: (
-        "Put the meat in the brine",
-        "All is weighed. The clock starts when the meat is under.",
-    ),
     put: (
         "Stir until clear, chill to 4 °C (40 °F), then put under the brine: ",
         "",
@@ -137,16 +127,11 @@ const COVER_BRINE: Words = Words {
     keep: "Stir it well, keep every piece under and cold, and do not add more cure.",
     more_cure: "Weighed, stirred into a cup of the brine, and that into the rest.",
     more_meat: "Put it into the same brine, stir, and keep all of it under",
-    turn: (
-        "Turn the pieces in the brine",
-        "Stir, and see that every piece is under.",
-    ),
 };
 
 static GROUND: Words = Words {
     key: "ground",
     basis: "Ingoing sodium nitrite, counted on the green weight of the mince.",
-    job: ("Mix it in", "All is weighed. The clock starts when it is mixed in."),
     put: ("Mix all of it through the cold mince, in two lots, ", ""),
     close: "Label it, then cover it",
     use_it: (
@@ -156,7 +141,6 @@ static GROUND: Words = Words {
     keep: "Mix it well, keep it cold, and do not add more cure.",
     more_cure: "Weighed, stirred into a little ice water, mixed through all of it.",
     more_meat: "Mince it and mix it through all there is",
-    turn: ("Mix it once more", "Cold hands, cold mince."),
 };
 
 static PICK_UP: Words = Words {
@@ -169,7 +153,6 @@ static PICK_UP: Words = Words {
 const PUMPED: Words = Words {
     key: "pumped",
     basis: "Ingoing sodium nitrite, counted on what is pumped in, and on green weight.",
-    job: ("Pump it", "All is weighed. The clock starts when the pickle is in."),
     put: (
         "Stir until clear, chill to 4 °C (40 °F), then pump by weight, each on the scale: ",
         "",
@@ -182,23 +165,14 @@ const PUMPED: Words = Words {
     keep: "Keep it cold and do not pump it again.",
     more_cure: "Weighed, stirred into the pickle before any of it is pumped.",
     more_meat: "Pump no more than was reckoned",
-    turn: (
-        "Turn the pieces",
-        "Look for leaks, and that the liquid reaches all of it.",
-    ),
 };
 
 static PUMPED_AND_COVERED: Words = Words {
     key: "pumped_and_covered",
     basis: "Ingoing sodium nitrite: what is pumped in on green weight, and what comes from the cover on green weight and pickle together. The two are summed; the low end is all of it evened out.",
-    job: (
-        "Pump it, then cover it",
-        "All is weighed. The clock starts when the meat is under.",
-    ),
     keep: "Keep every piece under and cold, do not pump it again, and do not add more cure.",
     more_cure: COVER_BRINE.more_cure,
     more_meat: COVER_BRINE.more_meat,
     close: COVER_BRINE.close,
-    turn: COVER_BRINE.turn,
     ..PUMPED
 };

@@ -53,5 +53,5 @@ test('what cannot be ready says by when it can and what would help, never more c
   );
   assert.equal(ways.at(-1), 'More cure does not make it faster: the dose stays what it is for this meat.');
   await page.getByLabel('Ready by').fill(await dateIn(page, -1));
-  await page.getByText('The date is past.').waitFor();
+  await page.getByText('That is past. Choose a day').waitFor();
 });

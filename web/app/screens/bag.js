@@ -8,6 +8,7 @@ import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { choose, option, pick } from '../widgets/pick.js';
 import { cautions } from '../widgets/verdict.js';
+import { bagBasis, houseRoom, isMemory, leftWords, rackRoom, spread, wanted } from '../words/plan.js';
 import { glue } from '../words/glue.js';
 import { KINDS, UNITS, count } from '../words/names.js';
 import { isoDay } from '../words/time.js';
@@ -238,13 +239,13 @@ export function bag(app) {
       </ul>
       <p class="block">
         <b class="lead">Green weight in all: <span class="nowrap">${glue(sheet.green)}</span></b
-        ><br />${count(sheet.pieces, 'piece')}, ${glue(sheet.range)}.
+        ><br />${count(sheet.pieces, 'piece')}, ${glue(spread(sheet.range))}.
       </p>
       ${
         sheet.room
           ? html`<h3 class="block">Room on a rack</h3>
-              ${sheet.places.map((says) => html`<p class="near"><b>${glue(says)}</b></p>`)}
-              <p class="small">${glue(sheet.room)}</p>
+              ${sheet.places.map((place) => html`<p class="near"><b>${glue(houseRoom(place))}</b></p>`)}
+              <p class="small">${glue(rackRoom(sheet.room))}</p>
               ${
                 sheet.places.length
                   ? nothing
@@ -255,7 +256,7 @@ export function bag(app) {
       <section class="block">
         <h3>What to buy</h3>
         ${sheet.buy.length ? shopping(sheet, put) : html`<p class="near">Choose a recipe above and it stands here.</p>`}
-        ${sheet.left.map((says) => html`<p class="gap"><b>At the end.</b> ${glue(says)}</p>`)}
+        ${sheet.left.map((left) => html`<p class="gap"><b>At the end.</b> ${glue(leftWords(left))}</p>`)}
       </section>
       ${cautions(sheet.cautions)} ${cards().length ? starts(sheet) : nothing}`;
   }
@@ -273,16 +274,16 @@ export function bag(app) {
     const card = rows()[at]?.card ?? '';
     return html`<li>
       <b class="lead">${count(row.pieces, 'piece')}, ${row.name}</b>
-      <p>${glue(row.all)}</p>
-      <p class="small">Each ${glue(row.each)}.</p>
+      <p>${glue(spread(row.all))}</p>
+      <p class="small">Each ${glue(spread(row.each))}.</p>
       ${
-        row.memory
+        isMemory(row.basis)
           ? html`<p class="flag care">${icon('s-care', '')}<span>From memory, not looked up</span></p>`
-          : row.own
+          : row.basis.is === 'own'
             ? html`<p class="flag">${icon('s-tick', '')}<span>Your own weights</span></p>`
             : nothing
       }
-      <p class="small">${glue(row.basis)}</p>
+      <p class="small">${glue(bagBasis(row.basis))}</p>
       ${choose(
         {
           id: form.id(`card-${at}`),
@@ -306,20 +307,20 @@ export function bag(app) {
   /** @param {BagSheet} sheet @param {(key: string) => (now: string) => void} put */
   function shopping(sheet, put) {
     return html`<ul class="rows">
-        ${sheet.buy.map(
-          ({ name, range, most, has, short }) =>
-            html`<li>
-              <b>${name}: <span class="nowrap">${glue(most)}</span></b
-              ><span class="small"> is enough. ${glue(range)}.</span>
-              ${
-                has
-                  ? html`<br /><span class="flag ${short ? 'care' : 'ok'}"
-                        >${icon(short ? 's-care' : 's-ok', '')}<span>${glue(has)}</span></span
-                      >`
-                  : nothing
-              }
-            </li>`,
-        )}
+        ${sheet.buy.map((buy) => {
+          const { name, range, has, short } = wanted(buy);
+          return html`<li>
+            <b>${name}: <span class="nowrap">${glue(buy.most)}</span></b
+            ><span class="small"> is enough. ${glue(range)}.</span>
+            ${
+              has
+                ? html`<br /><span class="flag ${short ? 'care' : 'ok'}"
+                      >${icon(short ? 's-care' : 's-ok', '')}<span>${glue(has)}</span></span
+                    >`
+                : nothing
+            }
+          </li>`;
+        })}
       </ul>
       <p class="small near">To buy by, not to weigh by: the weigh-out goes by the meat on the scale.</p>
       ${field(

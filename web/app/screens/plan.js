@@ -10,6 +10,7 @@ import { timeline } from '../widgets/timeline.js';
 import { strip } from '../widgets/verdict.js';
 import { glue } from '../words/glue.js';
 import { UNITS } from '../words/names.js';
+import { FIXED, PLACES, gapWords, snagWords, taskWords, ways } from '../words/plan.js';
 import { clock, dayTime, dayWord, isoDay, midnight } from '../words/time.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -20,7 +21,7 @@ import { clock, dayTime, dayWord, isoDay, midnight } from '../words/time.js';
 /** @typedef {import('../types').Rest} Rest */
 
 const HOUR_MS = 3_600_000;
-const PLACES = ['in the refrigerator', 'over the fire', 'on the rack'];
+const WHERE = ['in the refrigerator', 'over the fire', 'on the rack'];
 const RACKS = ['Shelves of the refrigerator', 'Racks of the smoker'];
 
 /** @param {App} app @returns {import('../app.js').Screen} */
@@ -41,7 +42,7 @@ export function plan(app) {
   function draw() {
     const open = app.shelf.open();
     const readyBy = new Date(`${text('day')}T${text('hour')}`).getTime();
-    const room = PLACES.map((_, at) => Number(form.text(`room-${at}`, String(house().room[at]))));
+    const room = WHERE.map((_, at) => Number(form.text(`room-${at}`, String(house().room[at]))));
     const good = !Number.isNaN(readyBy) && room.every((n) => Number.isInteger(n) && n >= 0 && n <= 99);
     const wish = {
       ready_by: readyBy,
@@ -79,7 +80,7 @@ export function plan(app) {
         <span class="hint">Both empty: not this time.</span>
         <div class="twofold">${time(2, 'From')} ${time(3, 'Until')}</div>
       </fieldset>
-      ${PLACES.map((place, at) => {
+      ${WHERE.map((place, at) => {
         const key = `room-${at}`;
         const label = `Batches at once ${place}`;
         return field(
@@ -222,8 +223,8 @@ export function plan(app) {
         : `The earliest for all of it is ${dayTime(back.finish, now)}.`;
     const planned = back.batches.filter(({ steps }) => steps.length);
     return html`${strip(back.fits ? 'ok' : 'care', word, says)}
-      ${back.gap ? html`<p class="small near">${glue(back.gap)}</p>` : nothing}
-      ${planned.length ? timeline(planned, back.places, app.shelf.batches, { rests, readyBy, now }) : nothing}
+      ${back.gap ? html`<p class="small near">${glue(gapWords(back.gap))}</p>` : nothing}
+      ${planned.length ? timeline(planned, PLACES, app.shelf.batches, { rests, readyBy, now }) : nothing}
       ${back.batches.map((batch) => one(batch, now))}
       <p class="small block">
         Times as the cure clock and the recipe have them, to the quarter of an hour. How long a step may wait is our own
@@ -238,12 +239,12 @@ export function plan(app) {
     const held = holds().some((one) => one.batch === plan.batch);
     return html`<section class="block">
       <h3 class="tagline">${tagMark(batch.tag)} ${batch.name}</h3>
-      ${plan.says ? html`<p class="near">${plan.says}</p>` : nothing}
+      ${plan.snag ? html`<p class="near">${snagWords(plan.snag)}</p>` : nothing}
       ${
         plan.ways.length
           ? html`<p class="near"><b>What would make it fit</b></p>
               <ul class="dots">
-                ${plan.ways.map((way) => html`<li>${glue(way)}</li>`)}
+                ${ways(plan.ways).map((way) => html`<li>${glue(way)}</li>`)}
               </ul>`
           : nothing
       }
@@ -289,25 +290,26 @@ export function plan(app) {
         ...holds().filter((one) => one.batch !== plan.batch || one.step !== step.step),
         { batch: plan.batch, step: step.step, at },
       ]);
-    const may = !step.turn && !step.fixed && step.at > now;
+    const head = taskWords(step.task);
+    const may = step.task.is !== 'turn' && !step.fixed && step.at > now;
     return html`<li class="day">
       <span class="when"
         ><span class="d">${dayWord(step.at, now)}</span><span class="num">${clock(step.at)}</span></span
       >
       <div class="job">
-        <b>${step.head}</b>
+        <b>${head}</b>
         ${step.tended ? html`<span class="small">Somebody stays with it until ${dayTime(step.ends, now)}.</span>` : nothing}
-        ${step.fixed ? html`<span class="small">${step.fixed}</span>` : nothing}
+        ${step.fixed ? html`<span class="small">${FIXED[step.fixed]}</span>` : nothing}
         ${step.moved ? html`<span class="small">Moved from ${dayTime(Number(step.moved), now)}, so that you can rest.</span>` : nothing}
         ${put ? html`<span class="small">Put to this time by you.</span>` : nothing}
         ${
           may
             ? html`<span class="acts noprint">
                 <button type="button" class="btn quiet less" @click=${() => to(step.at - HOUR_MS)}>
-                  1 h earlier<span class="vh">: ${step.head}</span>
+                  1 h earlier<span class="vh">: ${head}</span>
                 </button>
                 <button type="button" class="btn quiet less" @click=${() => to(step.at + HOUR_MS)}>
-                  1 h later<span class="vh">: ${step.head}</span>
+                  1 h later<span class="vh">: ${head}</span>
                 </button>
               </span>`
             : nothing

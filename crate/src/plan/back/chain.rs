@@ -1,5 +1,6 @@
 //! A batch as a chain of tasks: what lasts how long, what may wait, what must not move.
 
+use super::facts::{Fixed, Snag};
 use crate::batch::{Batch, kinds};
 use crate::cure::stay;
 use crate::plan::room::{self, area, whole};
@@ -10,10 +11,7 @@ use crate::schedule::{COLD, FIRE, HOUR, OVERDUE, SLOT_MS, State, lead, leg, need
 use crate::standing::Stage;
 use crate::weigh::Settings;
 
-/// Places by number.
-pub const PLACES: [&str; 3] = ["Refrigerator", "Smoker or oven", "Rack"];
-
-/// A figure for each place.
+/// A figure for each place by its number: the refrigerator, the smoker or oven, the rack.
 pub type Places = [u32; 3];
 
 /// How much each place holds: by area where its shelves or racks are known, else so many batches.
@@ -48,14 +46,14 @@ pub struct Planned {
 }
 
 /// Why a task must not move against the one before it; nothing where it may wait.
-pub fn fixed(before: Option<Do>) -> Option<&'static str> {
+pub fn fixed(before: Option<Do>) -> Option<Fixed> {
     match before? {
         Do::Cure | Do::Dry | Do::Chill => None,
-        Do::Smoke | Do::Cook | Do::DryOut => Some("Must not move: what is hot goes on at once."),
-        Do::Rest => Some("Must not move: it is chilled as soon as it has rested."),
-        Do::Rinse => Some("Must not move: wet meat does not wait."),
-        Do::Soak => Some("Must not move: longer in the water takes out more."),
-        Do::Pack => Some("Must not move."),
+        Do::Smoke | Do::Cook | Do::DryOut => Some(Fixed::Hot),
+        Do::Rest => Some(Fixed::Rested),
+        Do::Rinse => Some(Fixed::Wet),
+        Do::Soak => Some(Fixed::InWater),
+        Do::Pack => Some(Fixed::Packed),
     }
 }
 
@@ -111,16 +109,16 @@ fn running(leg: &mut Leg, step: Option<&Step>, first: usize, state: &State, base
 }
 
 /// The chain of a batch from where it stands, `base` being slot 0; why not, where it is not planned.
-pub fn planned(batch: &Batch, state: &State, base: i64, loads: Places, settings: &Settings) -> Result<Planned, String> {
+pub fn planned(batch: &Batch, state: &State, base: i64, loads: Places, settings: &Settings) -> Result<Planned, Snag> {
     if state.held {
-        return Err("Nothing is planned until the doubt at its head is settled.".to_owned());
+        return Err(Snag::Held);
     }
     if state.finished {
-        return Err("Every step is done.".to_owned());
+        return Err(Snag::Done);
     }
     let steps = &batch.recipe.steps;
     if steps.is_empty() {
-        return Err("This recipe has no steps to plan by.".to_owned());
+        return Err(Snag::NoSteps);
     }
     let mut begun = state.jobs.iter().filter_map(|job| {
         let step: usize = job.id.strip_prefix("step:")?.parse().ok()?;

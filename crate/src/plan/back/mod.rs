@@ -2,10 +2,12 @@
 
 mod chain;
 mod exact;
+mod facts;
 pub mod share;
 mod sheet;
 mod tasks;
 mod ways;
 
 pub use crate::schedule::fit;
+pub use facts::{Fixed, Gap, Snag, Task, WouldFit};
 pub use sheet::{Back, BackBatch, BackStep, Hold, Wish, back};

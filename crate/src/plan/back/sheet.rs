@@ -1,11 +1,12 @@
 //! The question and the answer of planning back.
 
-use super::chain::{PLACES, Places, Planned, holds, planned, takes};
+use super::chain::{Places, Planned, holds, planned, takes};
+use super::facts::{Fixed, Gap, Snag, Task, WouldFit};
 use super::share::{Plan, back as latest, forth};
 use super::tasks::tasks;
 use super::ways::ways;
 use crate::batch::Batch;
-use crate::quantity::{Awake, Code, Problem, Rest, Span, System};
+use crate::quantity::{Awake, Code, Problem, Rest, Span, System, Wrong};
 use crate::schedule::fit::{Chain, Taken};
 use crate::schedule::{MINUTE, SLOT_MS, State, next, resting, slot_up, slots};
 use crate::weigh::Settings;
@@ -68,11 +69,9 @@ pub struct Back {
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub finish: Option<i64>,
     /// How much better a plan there may be, where not every one was looked at.
-    pub gap: Option<String>,
+    pub gap: Option<Gap>,
     /// One for each batch, in the order of the request.
     pub batches: Vec<BackBatch>,
-    /// Names of the places, by number.
-    pub places: [&'static str; 3],
 }
 
 /// The plan of one batch.
@@ -92,9 +91,9 @@ pub struct BackBatch {
     /// Time to spare, `14 h`; nothing where there is none.
     pub slack: Option<String>,
     /// Why it is not planned, or why it does not fit.
-    pub says: Option<String>,
+    pub snag: Option<Snag>,
     /// What would make it fit.
-    pub ways: Vec<&'static str>,
+    pub ways: Vec<WouldFit>,
     /// Its tasks: at the latest where it fits, at the earliest where it does not.
     pub steps: Vec<BackStep>,
 }
@@ -105,22 +104,20 @@ pub struct BackBatch {
 pub struct BackStep {
     /// Index of the step; the number of steps for the end. A turn has that of its step.
     pub step: usize,
-    /// `Rinse off the cure`.
-    pub head: &'static str,
+    /// What it is. A turn only goes along.
+    pub task: Task,
     /// When it begins.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub at: i64,
     /// When the next task begins.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub ends: i64,
-    /// Number of the place it takes.
+    /// Number of the place it takes: 0 the refrigerator, 1 the smoker or oven, 2 the rack.
     pub place: Option<usize>,
     /// True where somebody has to be by all the while.
     pub tended: bool,
-    /// True for a turn, which only goes along.
-    pub turn: bool,
     /// Why it must not move; nothing where it may.
-    pub fixed: Option<&'static str>,
+    pub fixed: Option<Fixed>,
     /// Where it was due before it made way for rest.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub moved: Option<i64>,
@@ -135,22 +132,18 @@ pub fn back(batches: &[(&str, &Batch)], wish: &Wish, now: i64, settings: &Settin
     let mut problems = Vec::new();
     let ahead = wish.ready_by.saturating_sub(now);
     if ahead <= 0 {
-        problems.push(
-            Problem::new(Code::TooSmall, "The date is past. Choose a day and an hour to come.").at("wish.ready_by"),
-        );
+        problems.push(Problem::of(Code::TooSmall, Wrong::DatePast).at("wish.ready_by"));
     }
     if ahead > DAY.saturating_mul(MOST_DAYS) {
-        problems.push(
-            Problem::new(
-                Code::TooLarge,
-                format!("A plan reaches {MOST_DAYS} days ahead. Choose a nearer date."),
-            )
-            .at("wish.ready_by"),
-        );
+        let wrong = Wrong::DateTooFar { days: MOST_DAYS };
+        problems.push(Problem::of(Code::TooLarge, wrong).at("wish.ready_by"));
     }
     if batches.len() > MOST_BATCHES || wish.rests.len() > MOST_RESTS {
-        let text = format!("A plan has at most {MOST_BATCHES} batches and {MOST_RESTS} stretches of rest.");
-        problems.push(Problem::new(Code::TooLong, text));
+        let wrong = Wrong::PlanTooLong {
+            batches: MOST_BATCHES,
+            rests: MOST_RESTS,
+        };
+        problems.push(Problem::of(Code::TooLong, wrong));
     }
     if !problems.is_empty() {
         return Err(problems);
@@ -160,7 +153,7 @@ pub fn back(batches: &[(&str, &Batch)], wish: &Wish, now: i64, settings: &Settin
     let awake = Awake::but_for(&wish.rests).map_err(|problem| vec![problem])?;
     let base = slot_up(now);
     let mut chains = Vec::new();
-    let mut plans: Vec<Result<(usize, Planned), String>> = Vec::new();
+    let mut plans: Vec<Result<(usize, Planned), Snag>> = Vec::new();
     for ((id, batch), state) in batches.iter().zip(&states) {
         let loads = takes(batch, wish.room, room);
         plans.push(planned(batch, state, base, loads, settings).map(|mut plan| {
@@ -177,7 +170,7 @@ pub fn back(batches: &[(&str, &Batch)], wish: &Wish, now: i64, settings: &Settin
         .map(|(((id, batch), plan), state)| {
             let (i, plan) = match plan {
                 Ok((i, plan)) => (*i, plan),
-                Err(says) => return refused(id, says.clone()),
+                Err(snag) => return refused(id, *snag),
             };
             let (late, early) = (time_of(&late, i), time_of(&early, i));
             one(id, batch, state, plan, (late, early), &board, &|| {
@@ -197,7 +190,6 @@ pub fn back(batches: &[(&str, &Batch)], wish: &Wish, now: i64, settings: &Settin
         finish: finish.and_then(|all| all.into_iter().max()),
         gap: gap(&late),
         batches,
-        places: PLACES,
     })
 }
 
@@ -206,15 +198,16 @@ fn time_of(plan: &Plan, i: usize) -> Option<Vec<usize>> {
 }
 
 /// Of many batches not every plan is looked at: what that may have cost.
-fn gap(plan: &Plan) -> Option<String> {
+fn gap(plan: &Plan) -> Option<Gap> {
     let (more, slots) = plan.gap;
     let minutes = i64::try_from(slots).ok()?.checked_mul(SLOT_MS)?.checked_div(MINUTE)?;
     match (more, minutes) {
         (0, 0) => None,
-        (0, _) => Some(format!("begins up to {} later", Span::new(Decimal::from(minutes)).ok()?.show(System::Metric).text)),
-        (more, _) => Some(format!("has {more} more of them ready in time")),
+        (0, _) => Some(Gap::Later {
+            by: Span::new(Decimal::from(minutes)).ok()?.show(System::Metric).text,
+        }),
+        (batches, _) => Some(Gap::More { batches }),
     }
-    .map(|how| format!("Planned one batch after the other, in the best of a few orders. There may be a plan that {how}: try it by hand."))
 }
 
 /// The slots of a plan and what is taken in them.
@@ -279,32 +272,31 @@ fn hold(plan: &mut Planned, wish: &Wish, id: &str, base: i64) {
     }
 }
 
-fn refused(id: &str, says: String) -> BackBatch {
+fn refused(id: &str, snag: Snag) -> BackBatch {
     BackBatch {
         batch: id.to_owned(),
         fits: false,
         start: None,
         finish: None,
         slack: None,
-        says: Some(says),
+        snag: Some(snag),
         ways: Vec::new(),
         steps: Vec::new(),
     }
 }
 
-/// Said where a batch lies on more than a place has, even by itself.
-fn too_big(plan: &Planned, board: &Board) -> Option<String> {
+/// Where a batch lies on more than a place has, even by itself.
+fn too_big(plan: &Planned, board: &Board) -> Option<Snag> {
     let over = plan.chain.legs.iter().find_map(|leg| {
         let place = leg.place?;
         let holds = *board.near.room.get(place)?.first()?;
         (leg.load > holds && leg.most > 0).then_some((place, leg.load, holds))
     });
     let (place, load, holds) = over?;
-    let name = PLACES.get(place)?.to_lowercase();
     Some(if holds == 0 {
-        format!("No batch may be in the {name}.")
+        Snag::NoRoom { place }
     } else {
-        format!("It lies on {load} cm² and the {name} has {holds} cm²: make two batches of it, or stack it.")
+        Snag::TooLarge { place, load, holds }
     })
 }
 
@@ -317,20 +309,18 @@ fn one(
     plan: &Planned,
     (late, early): Both,
     board: &Board,
-    ways: &dyn Fn() -> Vec<&'static str>,
+    ways: &dyn Fn() -> Vec<WouldFit>,
 ) -> BackBatch {
     let fits = late.is_some();
     let end = early.as_ref().and_then(|t| t.last()).copied();
     let full = too_big(plan, board);
     let spare = end.and_then(|end| board.by.checked_sub(end)).filter(|s| *s > 0 && fits);
     let minutes = spare.and_then(|s| board.time(s).saturating_sub(board.base).checked_div(MINUTE));
-    let says = match (fits, &early) {
+    let snag = match (fits, &early) {
         (true, _) => None,
-        (false, Some(_)) if !plan.chain.held.is_empty() => {
-            Some("It does not fit with the steps you have put to a time.")
-        }
-        (false, Some(_)) => Some("It cannot be ready by then. The times below are the earliest."),
-        (false, None) => Some("No time was found for it in the hours that are left free."),
+        (false, Some(_)) if !plan.chain.held.is_empty() => Some(Snag::HeldSteps),
+        (false, Some(_)) => Some(Snag::TooLate),
+        (false, None) => Some(Snag::NoTime),
     };
     let times = late.as_ref().or(early.as_ref());
     BackBatch {
@@ -345,7 +335,7 @@ fn one(
         slack: minutes
             .and_then(|m| Span::new(Decimal::from(m)).ok())
             .map(|s| s.show(System::Metric).text),
-        says: full.or_else(|| says.map(str::to_owned)),
+        snag: full.or(snag),
         ways: if fits { Vec::new() } else { ways() },
         steps: times.map(|t| tasks(batch, state, plan, t, board)).unwrap_or_default(),
     }

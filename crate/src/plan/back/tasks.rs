@@ -1,9 +1,10 @@
 //! The tasks of a planned batch at their times, with the turns between them.
 
 use super::chain::{Planned, fixed};
+use super::facts::{Fixed, Task};
 use super::sheet::{BackStep, Board};
 use crate::batch::Batch;
-use crate::recipe::{Do, head};
+use crate::recipe::Do;
 use crate::schedule::{State, Timed, needs, turns};
 
 /// The tasks at their times, turns among them; a task that runs already keeps the time it was begun.
@@ -25,24 +26,21 @@ pub fn tasks(batch: &Batch, state: &State, plan: &Planned, times: &[usize], boar
             _ => board.time(*from),
         };
         let ends = board.time(*to);
-        let fixed = if running {
-            Some("It runs already.")
-        } else {
-            fixed(before)
-        };
+        let fixed = if running { Some(Fixed::Runs) } else { fixed(before) };
         let start = before.is_none() && i == 0;
         out.push(BackStep {
             step: i,
-            head: if start {
-                batch.recipe.method.words().job.0
+            task: if start {
+                Task::Start {
+                    method: batch.recipe.method,
+                }
             } else {
-                head(step.act)
+                Task::Step { act: step.act }
             },
             at,
             ends,
             place,
             tended,
-            turn: false,
             fixed,
             moved: None,
         });
@@ -60,12 +58,11 @@ pub fn tasks(batch: &Batch, state: &State, plan: &Planned, times: &[usize], boar
         let at = board.time(*last);
         out.push(BackStep {
             step: steps.len(),
-            head: "Ready",
+            task: Task::Ready,
             at,
             ends: at,
             place: None,
             tended: false,
-            turn: false,
             fixed: fixed(before),
             moved: None,
         });
@@ -76,12 +73,13 @@ pub fn tasks(batch: &Batch, state: &State, plan: &Planned, times: &[usize], boar
 fn turn(batch: &Batch, step: usize, timed: &Timed) -> BackStep {
     BackStep {
         step,
-        head: batch.recipe.method.words().turn.0,
+        task: Task::Turn {
+            method: batch.recipe.method,
+        },
         at: timed.at,
         ends: timed.at,
         place: None,
         tended: false,
-        turn: true,
         fixed: None,
         moved: timed.moved,
     }

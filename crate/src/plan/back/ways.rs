@@ -1,16 +1,17 @@
 //! What would make a batch fit: thinner, a smaller batch, a pump, another place. Each is tried before it is said, and
 //! none of them is more cure.
 
+use super::facts::WouldFit;
 use super::share::back;
 use crate::recipe::{Do, Method, Recipe};
 use crate::schedule::fit::{Chain, Leg, Taken};
 
-/// A change of a leg that does not run yet: whom it concerns, what it leaves of the time as a fraction, and its words.
+/// A change of a leg that does not run yet: whom it concerns, and what it leaves of the time as a fraction.
 struct Way {
     /// True for what takes the cold, false for what is tended.
     cure: bool,
     parts: (usize, usize),
-    says: &'static str,
+    remedy: WouldFit,
 }
 
 /// Time goes with thickness squared (diffusion, computed). For the pump and the smaller fire: common practice, no
@@ -19,48 +20,41 @@ static WAYS: [Way; 4] = [
     Way {
         cure: true,
         parts: (9, 16),
-        says: "Thinner: cut to three quarters of the thickness, the cure needs 9 parts in 16 of the time, since it goes \
-               with thickness squared (computed).",
+        remedy: WouldFit::Thinner,
     },
     Way {
         cure: true,
         parts: (1, 4),
-        says: "Thinner: cut to half the thickness, the cure needs a quarter of the time, since it goes with thickness \
-               squared (computed).",
+        remedy: WouldFit::HalfAsThick,
     },
     Way {
         cure: true,
         parts: (1, 3),
-        says: "Injection: a recipe of its own that is pumped in, with its own dose, takes about a third of the time \
-               (common practice, no source).",
+        remedy: WouldFit::Pump,
     },
     Way {
         cure: false,
         parts: (1, 2),
-        says: "A smaller batch: fewer and thinner pieces over the fire come up in about half the time (common practice, \
-               no source). Draw by the thermometer all the same.",
+        remedy: WouldFit::Smaller,
     },
 ];
 
-/// Said after every change: none of them touches the dose.
-const NEVER: &str = "More cure does not make it faster: the dose stays what it is for this meat.";
-
 /// What would make chain `i` fit beside the others.
-pub fn ways(chains: &[Chain], i: usize, recipe: &Recipe, taken: &Taken, by: usize) -> Vec<&'static str> {
+pub fn ways(chains: &[Chain], i: usize, recipe: &Recipe, taken: &Taken, by: usize) -> Vec<WouldFit> {
     let Some(own) = chains.get(i) else {
         return Vec::new();
     };
     let all_fit = |chains: &[Chain], taken: &Taken| back(chains, taken, by).times.iter().all(Option::is_some);
     let cures = recipe.steps.first().is_some_and(|s| s.act == Do::Cure);
-    let mut said: Vec<&'static str> = Vec::new();
+    let mut said: Vec<WouldFit> = Vec::new();
     for way in &WAYS {
-        let pump = way.parts == (1, 3);
+        let pump = way.remedy == WouldFit::Pump;
         if (way.cure && (!cures || own.running)) || (pump && (recipe.method.takes() || recipe.method == Method::Ground))
         {
             continue;
         }
         // The milder of two thinner cuts will do.
-        if way.parts == (1, 4) && !said.is_empty() {
+        if way.remedy == WouldFit::HalfAsThick && !said.is_empty() {
             continue;
         }
         let mut changed = chains.to_vec();
@@ -74,10 +68,10 @@ pub fn ways(chains: &[Chain], i: usize, recipe: &Recipe, taken: &Taken, by: usiz
             }
         }
         if all_fit(&changed, taken) {
-            said.push(way.says);
+            said.push(way.remedy);
         }
     }
-    for (place, words) in MORE.into_iter().enumerate() {
+    for (place, remedy) in MORE.into_iter().enumerate() {
         let mut more = taken.clone();
         let loads = own.legs.iter().filter(|l| l.place == Some(place)).map(|l| l.load);
         let load = loads.max().unwrap_or(0);
@@ -85,21 +79,14 @@ pub fn ways(chains: &[Chain], i: usize, recipe: &Recipe, taken: &Taken, by: usiz
             *left = left.saturating_add(load);
         }
         if all_fit(chains, &more) {
-            said.push(words);
+            said.push(remedy);
         }
-    }
-    if !said.is_empty() {
-        said.push(NEVER);
     }
     said
 }
 
 /// One more place, in the order of the places.
-const MORE: [&str; 3] = [
-    "Room for one more batch in the refrigerator, or one batch less: then it fits.",
-    "A second fire, or one batch less: then it fits.",
-    "A second rack, or one batch less: then it fits.",
-];
+const MORE: [WouldFit; 3] = [WouldFit::MoreCold, WouldFit::MoreFire, WouldFit::MoreRack];
 
 fn shorten(leg: &mut Leg, (part, of): (usize, usize)) {
     let may = leg.most.saturating_sub(leg.least);

@@ -1,9 +1,11 @@
 //! Plan the bag: what birds or an animal will give, before any is weighed.
 
+mod facts;
 mod game;
 mod own;
 mod sheet;
 mod shopping;
 
+pub use facts::{Area, BagBasis, HoldsBag, HousePlace, HouseRoom, InHouse, LeftOf, RackRoom, Spread, Wanted};
 pub use game::{Game, GameName, game, games, names};
 pub use sheet::{AskBag, BagAsk, BagRow, BagSheet, Buy, bag};

@@ -1,15 +1,15 @@
 //! From a bag to green weight, what to buy and how much room it takes.
 
+use super::facts::{BagBasis, HoldsBag, HousePlace, HouseRoom, InHouse, LeftOf, RackRoom, Spread, Wanted};
 use super::game::{Game, game};
 use super::own::own;
 use super::shopping::{Share, shopping};
 use crate::batch::Batch;
 use crate::dose::{Caution, cautions, dressing_keys};
 use crate::pack::Kept;
-use crate::pantry::in_words;
 use crate::plan::room;
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Mass, Problem, Range, System};
+use crate::quantity::{Code, Mass, Problem, Range, System, Wrong};
 use crate::recipe::{Do, Recipe};
 use crate::weigh::Settings;
 use rust_decimal::prelude::ToPrimitive;
@@ -75,7 +75,7 @@ pub struct BagAsk {
     pub recipe: Option<usize>,
 }
 
-/// The plan of a bag. A text of a range is `61 to 168 g, likely 109 g`.
+/// The plan of a bag.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct BagSheet {
@@ -86,15 +86,15 @@ pub struct BagSheet {
     /// Green weight in all, typical.
     pub green: String,
     /// The same with both ends.
-    pub range: String,
+    pub range: Spread,
     /// What to buy for the recipes: enough for the high end.
     pub buy: Vec<Buy>,
     /// What is left at the end of each recipe, with its source.
-    pub left: Vec<String>,
+    pub left: Vec<LeftOf>,
     /// Room on a rack or a shelf.
-    pub room: Option<String>,
+    pub room: Option<RackRoom>,
     /// Whether the refrigerator and the smoker have it, where the settings know them.
-    pub places: Vec<String>,
+    pub places: Vec<HouseRoom>,
     /// Cautions that stand beside it.
     pub cautions: Vec<Caution>,
 }
@@ -110,31 +110,25 @@ pub struct BagRow {
     /// Pieces.
     pub pieces: u32,
     /// Grams of one piece, with both ends.
-    pub each: String,
+    pub each: Spread,
     /// Green weight of all, with both ends.
-    pub all: String,
+    pub all: Spread,
     /// Where the figures come from, with their status.
-    pub basis: String,
-    /// True for a figure from memory.
-    pub memory: bool,
-    /// True where the own weights have taken over.
-    pub own: bool,
+    pub basis: BagBasis,
 }
 
 /// One thing to buy.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Buy {
-    /// `Cure no. 1`.
+    /// The table's name, or the user's own word; empty for bags.
     pub name: String,
-    /// For the low and the high end: `1.46 to 4.03 g, likely 2.62 g`.
-    pub range: String,
+    /// How much of it.
+    pub wanted: Wanted,
     /// Enough for the high end.
     pub most: String,
-    /// `50 g in the house: enough.`; nothing where none of it is written down.
-    pub has: Option<String>,
-    /// True where what is in the house does not reach for the high end.
-    pub short: bool,
+    /// What is in the house; nothing where none of it is written down.
+    pub has: Option<InHouse>,
 }
 
 /// Plans a bag: pieces, green weight, what to buy, room.
@@ -145,7 +139,7 @@ pub struct Buy {
 pub fn bag(ask: &AskBag) -> Result<BagSheet, Vec<Problem>> {
     let mut problems = ask.settings.problems();
     if ask.rows.is_empty() || ask.rows.len() > MOST_ROWS {
-        problems.push(Problem::new(Code::Missing, "A plan has 1 to 40 rows. Add what is in the bag.").at("rows"));
+        problems.push(Problem::of(Code::Missing, Wrong::BagRows { most: MOST_ROWS }).at("rows"));
     }
     for (i, recipe) in ask.recipes.iter().enumerate() {
         let at = format!("recipes[{i}]");
@@ -157,13 +151,7 @@ pub fn bag(ask: &AskBag) -> Result<BagSheet, Vec<Problem>> {
             .iter()
             .any(|r| r.recipe.is_some_and(|i| i >= ask.recipes.len()))
     {
-        problems.push(
-            Problem::new(
-                Code::Unknown,
-                "A plan has up to 12 recipes. Choose one of them for each row.",
-            )
-            .at("rows"),
-        );
+        problems.push(Problem::of(Code::Unknown, Wrong::BagRecipes { most: MOST_RECIPES }).at("rows"));
     }
     let units = ask.settings.units;
     let mut rows = Vec::new();
@@ -182,13 +170,7 @@ pub fn bag(ask: &AskBag) -> Result<BagSheet, Vec<Problem>> {
                     .and_then(|all| Some((all, green.plus(all)?)))
                     .filter(|(_, sum)| Mass::new(sum.high).is_ok())
                 else {
-                    problems.push(
-                        Problem::new(
-                            Code::TooLarge,
-                            "All together weigh more than a tonne. Check the numbers.",
-                        )
-                        .at("rows"),
-                    );
+                    problems.push(Problem::of(Code::TooLarge, Wrong::BagTooHeavy).at("rows"));
                     continue;
                 };
                 green = sum;
@@ -243,7 +225,7 @@ struct Work {
 fn worked(row: &BagAsk, batches: &[Batch]) -> Result<Work, Problem> {
     let game = game(&row.of)
         .filter(|g| g.kind != "finish")
-        .ok_or_else(|| Problem::new(Code::Unknown, "This is not in the table. Choose it from the list.").at("of"))?;
+        .ok_or_else(|| Problem::of(Code::Unknown, Wrong::NoSuchGame).at("of"))?;
     let animals = row.hunters.saturating_mul(row.each);
     if animals == 0 || animals > MOST {
         let (code, field) = if animals == 0 {
@@ -251,7 +233,7 @@ fn worked(row: &BagAsk, batches: &[Batch]) -> Result<Work, Problem> {
         } else {
             (Code::TooLarge, "each")
         };
-        return Err(Problem::new(code, format!("Hunters times birds is 1 to {MOST}. Type both.")).at(field));
+        return Err(Problem::of(code, Wrong::BagCount { most: MOST }).at(field));
     }
     // A weight that was typed is of this very animal; the own weights are of others.
     let own = own(game, batches).filter(|_| row.weight.is_none());
@@ -259,14 +241,8 @@ fn worked(row: &BagAsk, batches: &[Batch]) -> Result<Work, Problem> {
         .map(|(each, _)| each)
         .or_else(|| game.piece(row.weight.map(Mass::base)));
     let each = each.ok_or_else(|| {
-        Problem::new(
-            Code::Missing,
-            format!(
-                "Type what the animal weighs {}: there is no figure without.",
-                game.weighed
-            ),
-        )
-        .at("weight")
+        let weighed = game.weighed;
+        Problem::of(Code::Missing, Wrong::AnimalUnweighed { weighed }).at("weight")
     })?;
     Ok(Work {
         game,
@@ -290,10 +266,8 @@ impl Work {
             ..
         } = *self.game;
         let basis = match self.weighed {
-            Some(count) => {
-                format!("By {count} pieces you have weighed, with 15 % either way at the least (our own judgement).")
-            }
-            None => format!("{source} ({}).", in_words(status)),
+            Some(pieces) => BagBasis::Own { pieces },
+            None => BagBasis::Table { source, status },
         };
         BagRow {
             name,
@@ -302,14 +276,12 @@ impl Work {
             each: ends(self.each, units),
             all: ends(all, units),
             basis,
-            memory: self.weighed.is_none() && status == "memory",
-            own: self.weighed.is_some(),
         }
     }
 }
 
 /// What is left when the recipe is done.
-fn left(recipe: &Recipe, green: Range, units: System) -> Option<String> {
+fn left(recipe: &Recipe, green: Range, units: System) -> Option<LeftOf> {
     let does = |act| recipe.steps.iter().any(|s| s.act == act);
     let key = match (does(Do::DryOut), does(Do::Smoke), does(Do::Cook)) {
         (true, ..) => "finish-jerky",
@@ -318,13 +290,12 @@ fn left(recipe: &Recipe, green: Range, units: System) -> Option<String> {
         _ => return None,
     };
     let finish = game(key)?;
-    let range = ends(finish.of(green)?, units);
-    Some(format!(
-        "{}: {range}. {} ({}).",
-        finish.name,
-        finish.source,
-        in_words(finish.status)
-    ))
+    Some(LeftOf {
+        name: finish.name,
+        weight: ends(finish.of(green)?, units),
+        source: finish.source,
+        status: finish.status,
+    })
 }
 
 /// What all of it lies on; nothing where a thickness is not known.
@@ -333,40 +304,33 @@ fn footprint(game: &Game, all: Range) -> Option<Range> {
 }
 
 /// In racks of a usual size.
-fn racks(area: Range, units: System) -> Option<String> {
-    let racks = area.high.over(dec!(1200))?.ceil().max(Decimal::ONE).to_u64()?;
-    let racks = if racks == 1 {
-        "1 rack".to_owned()
-    } else {
-        format!("{racks} racks")
-    };
-    Some(format!(
-        "{} to {}, likely {}, laid out side by side: {racks} of 40 by 30 cm (16 by 12 in) hold the most there may be. From \
-         the weight and the usual thickness (from memory), with a quarter more for gaps (our own judgement).",
-        room::show(area.low, units)?,
-        room::show(area.high, units)?,
-        room::show(area.typical, units)?
-    ))
+fn racks(area: Range, units: System) -> Option<RackRoom> {
+    let racks = area.high.over(dec!(1200))?.ceil().max(Decimal::ONE).to_u32()?;
+    Some(RackRoom {
+        low: room::show(area.low, units)?,
+        likely: room::show(area.typical, units)?,
+        high: room::show(area.high, units)?,
+        racks,
+    })
 }
 
 /// Whether the shelves and racks of the house have it.
-fn places(area: Range, settings: &Settings) -> Vec<String> {
-    let all = settings
-        .house
-        .iter()
-        .flat_map(|h| &h.racks)
-        .zip(["Refrigerator", "Smoker"]);
-    all.filter_map(|(racks, name)| {
+fn places(area: Range, settings: &Settings) -> Vec<HouseRoom> {
+    let places = [HousePlace::Fridge, HousePlace::Smoker];
+    let all = settings.house.iter().flat_map(|h| &h.racks).zip(places);
+    all.filter_map(|(racks, place)| {
         let has = room::area(racks.as_ref()?)?;
-        let says = if has >= area.high {
-            "holds the most there may be".to_owned()
+        let holds = if has >= area.high {
+            HoldsBag::Most
         } else if has >= area.typical {
-            "holds what is likely, not the most there may be".to_owned()
+            HoldsBag::Likely
         } else {
-            let times = area.typical.over(has)?.ceil().to_u64()?;
-            format!("does not hold what is likely at once: {times} goes, or stacked")
+            HoldsBag::Part {
+                goes: area.typical.over(has)?.ceil().to_u32()?,
+            }
         };
-        Some(format!("{name}: {} {says}.", room::show(has, settings.units)?))
+        let has = room::show(has, settings.units)?;
+        Some(HouseRoom { place, has, holds })
     })
     .collect()
 }
@@ -375,15 +339,10 @@ pub(super) fn show(grams: Decimal, units: System) -> String {
     Mass::new(grams).map(|m| m.show(units).text).unwrap_or_default()
 }
 
-pub(super) fn ends(range: Range, units: System) -> String {
-    let (low, typical, high) = (
-        show(range.low, units),
-        show(range.typical, units),
-        show(range.high, units),
-    );
-    if range.is_point() {
-        typical
-    } else {
-        format!("{low} to {high}, likely {typical}")
+pub(super) fn ends(range: Range, units: System) -> Spread {
+    let both = || (show(range.low, units), show(range.high, units));
+    Spread {
+        likely: show(range.typical, units),
+        ends: (!range.is_point()).then(both),
     }
 }

@@ -1,5 +1,6 @@
 //! What to buy for the recipes of a bag, beside what is in the house.
 
+use super::facts::{InHouse, Wanted};
 use super::sheet::{AskBag, Buy, ends, show};
 use crate::pack::{BAGS, came_and_went, named};
 use crate::pantry;
@@ -48,23 +49,28 @@ pub fn shopping(shares: &[Share], ask: &AskBag) -> Result<Vec<Buy>, Problem> {
                 Some(found) if name.is_empty() => found.name,
                 _ => name,
             };
-            one(shown, ends(range, units), range.high, named(item, name), ask)
+            let weight = ends(range, units);
+            one(shown, Wanted::Weight { weight }, range.high, named(item, name), ask)
         })
         .collect();
     buy.extend(ask.per_pack.filter(|_| !shares.is_empty()).map(|per| {
         let packs = shares.iter().map(|(.., pieces)| pieces.div_ceil(per.max(1)));
         let packs = packs.fold(0, u32::saturating_add);
-        let says = format!("{} to cure in, {packs} for packs of {}", shares.len(), per.max(1));
+        let wanted = Wanted::Bags {
+            cure: shares.len(),
+            packs,
+            per: per.max(1),
+        };
         let all = Decimal::from(packs)
             .plus(Decimal::from(shares.len()))
             .unwrap_or_default();
-        one("Bags", says, all, (BAGS, ""), ask)
+        one("", wanted, all, (BAGS, ""), ask)
     }));
     Ok(buy)
 }
 
 /// Beside what is in the house: bags are counted, the rest is weighed.
-fn one(name: &str, range: String, most: Decimal, of: (&str, &str), ask: &AskBag) -> Buy {
+fn one(name: &str, wanted: Wanted, most: Decimal, of: (&str, &str), ask: &AskBag) -> Buy {
     let said = |of_it: Decimal| {
         if of.0 == BAGS {
             of_it.normalize().to_string()
@@ -78,12 +84,11 @@ fn one(name: &str, range: String, most: Decimal, of: (&str, &str), ask: &AskBag)
     let missing = left.and_then(|left| most.less(left)).filter(|m| *m > Decimal::ZERO);
     Buy {
         name: name.to_owned(),
-        range,
+        wanted,
         most: said(most),
-        has: left.map(|left| match missing {
-            Some(missing) => format!("{} in the house: {} to buy.", said(left), said(missing)),
-            None => format!("{} in the house: enough.", said(left)),
+        has: left.map(|left| InHouse {
+            left: said(left),
+            missing: missing.map(said),
         }),
-        short: missing.is_some(),
     }
 }

@@ -1,0 +1,133 @@
+/** Planning back from a day, and from a bag, in words for facts of the core. */
+import { say } from './fact.js';
+import { count, statusWords } from './names.js';
+import { STARTS, STEPS, TURNS } from './steps.js';
+
+/** @typedef {import('../types').Spread} Spread */
+/** @typedef {import('../types').Area} Area */
+
+/** The places by their number. */
+export const PLACES = ['Fridge', 'Smoker or oven', 'Rack'];
+/** @param {number} place */
+const the = (place) => `the ${(PLACES[place] ?? '').toLowerCase()}`;
+
+/** @type {import('./fact.js').Words<import('../types').Task>} */
+const TASKS = {
+  start: ({ method }) => STARTS[method][0],
+  step: (fact) => STEPS[fact.do],
+  turn: ({ method }) => TURNS[method][0],
+  ready: () => 'Ready',
+};
+
+/** What a task is called. @param {import('../types').Task} task */
+export const taskWords = (task) => say(TASKS, task);
+
+/** @type {Record<import('../types').Fixed, string>} */
+export const FIXED = {
+  runs: 'It runs already.',
+  hot: 'Must not move: what is hot goes on at once.',
+  rested: 'Must not move: it is chilled as soon as it has rested.',
+  wet: 'Must not move: wet meat does not wait.',
+  in_water: 'Must not move: longer in the water takes out more.',
+  packed: 'Must not move.',
+};
+
+/** @type {import('./fact.js').Words<import('../types').Snag>} */
+const SNAGS = {
+  held: () => 'Clear the doubt at its head. Then it is planned.',
+  done: () => 'Every step is done.',
+  no_steps: () => 'This recipe has no steps to plan by.',
+  no_room: ({ place }) => `No batch may be in ${the(place)}.`,
+  too_large: ({ place, load, holds }) =>
+    `It lies on ${load} cm² and ${the(place)} has ${holds} cm²: make two batches of it, or stack it.`,
+  held_steps: () => 'It does not fit with the steps you have put to a time.',
+  too_late: () => 'It cannot be ready by then. The times below are the earliest.',
+  no_time: () => 'No time was found for it in the hours that are left free.',
+};
+
+/** Why a batch is not planned, or does not fit. @param {import('../types').Snag} snag */
+export const snagWords = (snag) => say(SNAGS, snag);
+
+/** @type {Record<import('../types').WouldFit, string>} */
+const REMEDIES = {
+  thinner: 'Thinner: at three quarters of the thickness the cure needs 9 parts in 16 of the time (computed).',
+  half_as_thick: 'Thinner: at half the thickness the cure needs a quarter of the time (computed).',
+  pump: 'Injection: a recipe of its own, with its own dose, takes about a third of the time (common practice, no source).',
+  smaller:
+    'A smaller batch: fewer and thinner pieces over the fire come up in about half the time (common practice, no source). Take them out by the thermometer all the same.',
+  more_cold: 'Room for one more batch in the fridge, or one batch less: then it fits.',
+  more_fire: 'A second fire, or one batch less: then it fits.',
+  more_rack: 'A second rack, or one batch less: then it fits.',
+};
+
+/** What would make it fit, and what never does. @param {import('../types').WouldFit[]} ways */
+export const ways = (ways) =>
+  ways.length
+    ? [
+        ...ways.map((way) => REMEDIES[way]),
+        'More cure does not make it faster: the dose stays what it is for this meat.',
+      ]
+    : [];
+
+/** @type {import('./fact.js').Words<import('../types').Gap>} */
+const BETTER = {
+  later: ({ by }) => `begins up to ${by} later`,
+  more: ({ batches }) => `has ${batches} more of them ready in time`,
+};
+
+/** @param {import('../types').Gap} gap */
+export const gapWords = (gap) =>
+  `Planned one batch after the other, in the best of a few orders. There may be a plan that ${say(BETTER, gap)}: try it by hand.`;
+
+/** `61 g to 168 g, likely 109 g` @param {Spread} spread */
+export const spread = ({ likely, ends }) => (ends ? `${ends[0]} to ${ends[1]}, likely ${likely}` : likely);
+
+/** @type {import('./fact.js').Words<import('../types').BagBasis>} */
+const BASES = {
+  own: ({ pieces }) => `By ${pieces} pieces you have weighed, with 15 % either way at the least (our own judgement).`,
+  table: ({ source, status }) => `${source} (${statusWords(status)}).`,
+};
+
+/** Where the figures of a row come from. @param {import('../types').BagBasis} basis */
+export const bagBasis = (basis) => say(BASES, basis);
+
+/** @param {import('../types').BagBasis} basis */
+export const isMemory = (basis) => basis.is === 'table' && basis.status === 'memory';
+
+/** What is left at the end. @param {import('../types').LeftOf} left */
+export const leftWords = ({ name, weight, source, status }) =>
+  `${name}: ${spread(weight)}. ${source} (${statusWords(status)}).`;
+
+/** @param {Area} area */
+const area = ({ number, units }) => `${number} ${units === 'us' ? 'sq in' : 'cm²'}`;
+
+/** What it lies on. @param {import('../types').RackRoom} room */
+export const rackRoom = ({ low, likely, high, racks }) =>
+  `${area(low)} to ${area(high)}, likely ${area(likely)}, laid out side by side: ${count(racks, 'rack')} of 40 by 30 cm (16 by 12 in) hold the most there may be. From the weight and the usual thickness (from memory), with a quarter more for gaps (our own judgement).`;
+
+/** @type {Record<import('../types').HousePlace, string>} */
+const HOUSE = { fridge: 'Fridge', smoker: 'Smoker' };
+
+/** @type {import('./fact.js').Words<import('../types').HoldsBag>} */
+const HOLDS = {
+  most: () => 'holds the most there may be',
+  likely: () => 'holds what is likely, not the most there may be',
+  part: ({ goes }) => `does not hold what is likely at once: ${goes} goes, or stacked`,
+};
+
+/** Whether a place of the house has room. @param {import('../types').HouseRoom} room */
+export const houseRoom = ({ place, has, holds }) => `${HOUSE[place]}: ${area(has)} ${say(HOLDS, holds)}.`;
+
+/** @type {import('./fact.js').Words<import('../types').Wanted>} */
+const WANTED = {
+  weight: ({ weight }) => spread(weight),
+  bags: ({ cure, packs, per }) => `${cure} to cure in, ${packs} for packs of ${per}`,
+};
+
+/** How much of a thing is wanted, and what it is. @param {import('../types').Buy} buy */
+export const wanted = (buy) => ({
+  name: buy.wanted.is === 'bags' ? 'Bags' : buy.name,
+  range: say(WANTED, buy.wanted),
+  short: Boolean(buy.has?.missing),
+  has: buy.has && `${buy.has.left} in the house: ${buy.has.missing === null ? 'enough' : `${buy.has.missing} to buy`}.`,
+});
