@@ -14,7 +14,7 @@ const STILL = {
   fire: 94,
   pantry: 7,
   quantity: 19,
-  reading: 129,
+  reading: 130,
   recipe: 79,
 
   share: 15,
