@@ -2,6 +2,7 @@
 
 mod agents;
 mod corpus;
+mod messages;
 mod others;
 mod recipes;
 mod texts;

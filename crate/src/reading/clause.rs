@@ -400,10 +400,33 @@ fn parts<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
     let mut list = Vec::new();
     let mut from = 0;
     for cut in cuts {
-        list.extend(text.get(from..cut).into_iter().flat_map(|part| tails(part, names)));
+        let part = text.get(from..cut).unwrap_or_default();
+        let (head, rest) = part.split_at_checked(another(part, names)).unwrap_or(("", part));
+        list.extend(tails(head, names));
+        list.extend(tails(rest, names));
         from = cut;
     }
     list
+}
+
+/// `2 bay leaves, 10 g salt`: where what stands before the comma ends, since the amount behind it is of something else;
+/// nought where it is not.
+fn another(part: &str, names: &Names) -> usize {
+    let found = scan(part, names);
+    let first = found
+        .iter()
+        .find(|f| matches!(&f.what, What::Amount(a) if a.sort() != Sort::Other));
+    let joint = first.and_then(|amount| {
+        let before = part.get(..amount.start)?;
+        let behind = part.get(amount.end..)?;
+        let joint = before.trim_end().strip_suffix(',').map(str::len)?;
+        let (_, _, one) = names.find(&tokens(before))?;
+        let end = behind.find([',', ';', ':', '(', '.', '\n']).unwrap_or(behind.len());
+        let (_, _, other) = names.find(&tokens(behind.get(..end)?))?;
+        let same = one.items.iter().any(|i| other.items.iter().any(|j| i.group == j.group));
+        (!same).then(|| joint.saturating_add(1))
+    });
+    joint.unwrap_or(0)
 }
 
 /// True for a per cent that is printed beside what was just named: no other name stands behind it.
@@ -475,7 +498,12 @@ fn tails<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
             list.extend(text.get(begin..cut));
             begin = next;
             whole = false;
-            // Behind an amount only one thing hangs on; without one the rest may hold further names.
+            // Behind an amount only one thing hangs on, but for what is counted: "two bay leaves, ten peppercorns".
+            // Without an amount the rest may hold further names.
+            if main.is_some() && uncounted(tail).len() < tail.len() {
+                list.extend(tails(text.get(next..).unwrap_or_default(), names));
+                return list;
+            }
             if main.is_some() {
                 break;
             }

@@ -374,6 +374,17 @@ fn lead(text: &str) -> Option<(usize, usize, Range)> {
 /// A sentence has more words than a name.
 const SAYING: usize = 6;
 
+/// `cure #1 (6.25)`: a bare number in brackets that a packet prints as per cent.
+fn bracketed(text: &str) -> Option<Range> {
+    let (inside, _) = text.split_once('(')?.1.split_once(')')?;
+    let mut input = inside.trim();
+    let number = range(&mut input)
+        .ok()
+        .filter(|n| n.other.is_none() && input.is_empty())?;
+    let printed = number.value.low >= dec!(0.4) && number.value.high <= dec!(10);
+    printed.then_some(number.value)
+}
+
 /// What holds a cure and says how much of it to take.
 const PACKETS: [&str; 11] = [
     "packet",
@@ -800,6 +811,13 @@ impl Line {
                 self.strength = Some(strength);
                 self.amount = None;
                 self.taken = Taken::Taste;
+            }
+            (None, None) => {
+                self.strength = bracketed(&self.text);
+                if self.strength.is_some() {
+                    let words = self.left.split(' ').filter(|w| !w.bytes().all(|b| b.is_ascii_digit()));
+                    self.left = words.collect::<Vec<&str>>().join(" ");
+                }
             }
             _ => {}
         }

@@ -228,6 +228,9 @@ fn temperatures(text: &str, names: &Names, units: System) -> Vec<Warm> {
     list
 }
 
+/// Minutes in the cold from which on it is a cure, where nothing else is said (judgement).
+const LONG: Decimal = dec!(360);
+
 /// The deed of a part of a clause.
 fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Option<Do>) -> Deed {
     let lower = text.to_lowercase();
@@ -303,6 +306,13 @@ fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Optio
     deed.act = verb
         .and_then(|w| act(w.value, &lower, before))
         .or(if verb.is_none() { first } else { None });
+    // "Breasts in for 36 h in the fridge": what lies so long in the cold and is not said to do anything else cures.
+    let cold = ["fridge", "refrigerator", "cooler"]
+        .iter()
+        .any(|place| lower.contains(place));
+    if deed.act.is_none() && verb.is_none() && cold && deed.minutes.is_some_and(|m| m.low >= LONG) {
+        deed.act = Some(Do::Cure);
+    }
     // "Boil the brine": nothing of it cooks the meat.
     if deed.act == Some(Do::Cook) && of_the_brine(&deed, text, &lower) {
         deed.act = None;
