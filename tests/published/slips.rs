@@ -52,7 +52,7 @@ fn a_premix_says_that_it_is_one() {
     let mut premixed = trial();
     premixed["premix"] = json!(true);
     let sheet = weigh_out(&premixed, "0.1 g");
-    assert_eq!(sheet["bowl"][0]["name"], "Premix, 1 part cure in 10");
+    assert_eq!(sheet["bowl"][0]["name"], "Premix, 1 part cure and 9 parts salt");
     let says = sheet["verdict"]["says"].as_str().expect("a sentence");
     assert!(
         says.starts_with("35.5 g of premix (3.55 g of cure) on 1480 g."),

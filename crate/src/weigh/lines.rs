@@ -186,7 +186,7 @@ pub fn line_name(line: &Line) -> String {
 /// What a cure is called: by its strength, or as a premix.
 fn cure_name(agent: Agent, parts: Option<u32>, made: Option<Made>) -> String {
     if let Some(parts) = parts {
-        return format!("Premix, 1 part cure in {parts}");
+        return format!("Premix, 1 part cure and {} parts salt", parts.saturating_sub(1));
     }
     let said = |percent: Decimal, what: &str| (!percent.is_zero()).then(|| format!("{} % {what}", plain(percent)));
     let strength: Vec<String> = said(agent.nitrite, "nitrite")

@@ -140,7 +140,7 @@ test('on a 1 g scale the list says that it is too coarse, and a premix brings th
     .getByRole('button', { name: /^Use a 1-in-10 mix: \d+–\d+ ppm$/ })
     .click();
   await page.getByRole('heading', { name: 'First make the 1-in-10 mix' }).waitFor();
-  assert.match((await texts(page.locator('.line .nm').first()))[0], /^Premix, 1 part cure in 10/);
+  assert.match((await texts(page.locator('.line .nm').first()))[0], /^Premix, 1 part cure and 9 parts salt/);
   assert.match((await texts(dose(page)))[0], /^In range/);
 });
 

@@ -53,6 +53,8 @@ export function labels(app, id, part) {
     app.draw();
   };
 
+  const unit = () => (app.settings.units === 'us' ? 'oz' : 'g');
+
   /** The weight of each pack as it is printed; nothing where it is to be written by hand. @param {number} count */
   function weights(count) {
     const typed = form
@@ -62,7 +64,7 @@ export function labels(app, id, part) {
       .filter(Boolean);
     const fields = typed
       .slice(0, count)
-      .map((text, at) => ({ key: `w${at}`, label: `Pack ${at + 1}`, kind: 'mass', text, unit: 'g' }));
+      .map((text, at) => ({ key: `w${at}`, label: `Pack ${at + 1}`, kind: 'mass', text, unit: unit() }));
     if (fields.length === 0) return { texts: [], values: [], wrong: undefined };
     const { ok, problems } = ask('read', /** @type {any} */ ({ fields, units: app.settings.units }));
     const wrong = (problems ?? ok?.problems)?.[0]?.message;
@@ -132,7 +134,7 @@ export function labels(app, id, part) {
                         {
                           key: 'weights',
                           label: 'Weight of each pack',
-                          hint: 'In order, such as 203, 199, 186. What is left out gets a line to write on.',
+                          hint: `In ${unit()}, in order, such as ${unit() === 'oz' ? '7.2, 7, 6.5' : '203, 199, 186'}. What is left out gets a line to write on.`,
                           look: 'words',
                           optional: true,
                         },

@@ -62,7 +62,7 @@ export class FireBefore {
     return html`<details class="fold noprint">
       <summary>
         <span
-          >Before the fire<span class="small"
+          >Before the fire<br /><span class="small"
             >${asked ? 'fan, water pan, who eats it' : 'not said yet: who eats it'}</span
           ></span
         >

@@ -8,8 +8,9 @@ import { icon, shape } from './icon.js';
 /** @typedef {import('../types').FireClass} FireClass */
 /** @typedef {import('../types').FireSheet} FireSheet */
 
-/** The first that is still over the fire. @param {FireSheet} sheet */
-export const firstOut = ({ classes, order }) => (order[0] === undefined ? undefined : classes[order[0]]);
+/** The first that is not out yet; where no time can be told, the first of the list. @param {FireSheet} sheet */
+export const firstOut = ({ classes, order }) =>
+  order[0] === undefined ? classes.find(({ pulled }) => pulled === null) : classes[order[0]];
 
 /** @param {FireSheet} sheet */
 const isLit = ({ classes }) => classes.some(({ points }) => points.length > 0);
