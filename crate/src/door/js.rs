@@ -1,9 +1,9 @@
 //! JavaScript values in and out.
 
 use super::out::out;
-use super::taken::taken;
 use super::{Request, answer, bad_form};
 use serde::de::DeserializeOwned;
+use serde_wasm_bindgen::Deserializer;
 use wasm_bindgen::prelude::*;
 
 /// Answers one request; see the table at the head of [`crate::door`]. Never throws for bad input.
@@ -19,7 +19,7 @@ pub fn reckon(request: JsValue) -> JsValue {
 /// A value of JavaScript, or why it is not of its form. Where, is only said natively: tracking it would cost the page
 /// a tenth of its size, and what the page itself sends is of the form.
 pub(super) fn from_js<T: DeserializeOwned>(value: JsValue) -> Result<T, String> {
-    taken(value)
+    T::deserialize(Deserializer::from(value)).map_err(|error| error.to_string())
 }
 
 /// Development builds say on the console where a trap came from; a release carries none of it.

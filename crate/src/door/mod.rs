@@ -47,8 +47,6 @@ mod out;
 mod read;
 mod request;
 mod starters;
-#[cfg(target_arch = "wasm32")]
-mod taken;
 
 use answer::bad_form;
 pub use answer::{Answer, Checked, Ok as Answered, Opened, Sources, SourcesOf, Tables, answer};
