@@ -10,6 +10,9 @@ import { advice, strip } from '../widgets/verdict.js';
 import { mixName, sameMix } from '../words/mixes.js';
 import { UNITS } from '../words/names.js';
 
+/** ppm: what is thinned to this stays in range under every rule of the list but that of a belly in a brine. */
+const AIM = '130';
+
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Cure} Cure */
 /** @typedef {import('../types').OwnSpoon} OwnSpoon */
@@ -250,7 +253,7 @@ function thinned(app) {
       { key: 'meat', label: 'Meat, green weight', kind: 'mass', unit: mass },
       { key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' },
       { key: 'nitrate', label: 'Nitrate printed on the packet', kind: 'printed_nitrate', unit: '%', optional: true },
-      { key: 'aim', label: 'Aim, going in', kind: 'share', unit: 'ppm', stored: '150' },
+      { key: 'aim', label: 'Aim, going in', kind: 'share', unit: 'ppm', stored: AIM },
     ];
     const way = form.text('way', 'salt');
     const begun = form.text('meat').trim() && form.text('nitrite').trim();
@@ -299,7 +302,7 @@ function thinned(app) {
         },
         on,
       )}
-      ${field(form, { key: 'aim', label: 'Aim, going in', unit: 'ppm', stored: '150', look: 'small' }, on)}
+      ${field(form, { key: 'aim', label: 'Aim, going in', unit: 'ppm', stored: AIM, look: 'small' }, on)}
       <div class="gap" aria-live="polite">
         ${
           ok
