@@ -46,3 +46,41 @@ fn a_wrap_to_come_counts() {
     };
     assert!(done(Some(45.0)) < done(Some(55.0)) && done(Some(55.0)) < done(None));
 }
+
+/// A fire that was out for an hour and burns again: what was read while it was out says nothing of how warm it is now.
+#[test]
+fn a_fire_that_burns_again_counts_as_it_burns() {
+    use cure_reckoner::smoke::{Readings, forecast};
+    let piece = [
+        (0.0, 4.0),
+        (1800.0, 20.0),
+        (3000.0, 33.0),
+        (4800.0, 38.0),
+        (7200.0, 33.0),
+        (9600.0, 43.0),
+    ];
+    let cabinet = [
+        (0.0, 78.0),
+        (1800.0, 80.0),
+        (3000.0, 79.0),
+        (3600.0, 61.0),
+        (4800.0, 46.0),
+        (6000.0, 33.0),
+        (7200.0, 27.0),
+        (7500.0, 82.0),
+        (8400.0, 85.0),
+    ];
+    let readings = Readings {
+        piece: &piece,
+        cabinet: &cabinet,
+        set: Some(71.0),
+    };
+    let setup = cure_reckoner::smoke::Setup {
+        target: 74.0,
+        ..super::smoke::breast(0.024, true)
+    };
+    let found = forecast(&setup, &readings, 9600.0).expect("a forecast");
+    let [_, likely, _] = found.window.expect("at 85 °C it gets to 74 °C");
+    // 31 °C to go, and 10 came in the last 40 minutes while the smoker warmed: hours, not a day.
+    assert!((10_800.0..28_800.0).contains(&likely), "{likely}");
+}

@@ -48,7 +48,8 @@ impl Ahead {
     /// What the readings let expect; nothing where nobody said how warm it is.
     ///
     /// A lid lets it fall for one reading, so the middle one of the last seven is its level. Where it fell and falls on,
-    /// or comes back, the fire was out: it is taken to come back to what it was. Where it stays low it was turned down.
+    /// or comes back, the fire was out: it is taken to come back to what it was, and what was read meanwhile does not count.
+    /// Where it stays low it was turned down.
     /// Within its first hour it comes up to what it is set to.
     pub fn of(readings: &Readings) -> Option<Self> {
         let all = readings.cabinet;
@@ -69,18 +70,23 @@ impl Ahead {
                 .zip(share(few, 0.0))
                 .map_or(0.0, |(most, least)| most - least)
         };
+        // So long as the fire was out, the air tells nothing of how warm it is now that it burns again.
+        let out = few(7).windows(2).any(|two| two.iter().all(|p| p.1 < high - LOW));
+        let burning: Vec<(f64, f64)> = few(7).iter().filter(|p| p.1 >= high - LOW).copied().collect();
         let level = if low && (spread(few(3)) > 2.0 * MOVES) {
             high
         } else if low {
             share(few(3), 0.5)?
         } else if young {
             readings.set.map_or(middle, |set| set.max(middle))
+        } else if out {
+            share(&burning, 0.5)?
         } else {
             middle
         };
         Some(Self {
             level,
-            last: if low || young { last } else { (last.0, level) },
+            last: if low || young || out { last } else { (last.0, level) },
         })
     }
 }
