@@ -133,6 +133,50 @@ fn what_has_reached_its_target_comes_first() {
     assert!(sheet["classes"][0]["reached"].is_null());
 }
 
+/// What will not get there, and what has no thickness to foresee it by, still hangs: only what is taken out is out.
+#[test]
+fn what_has_no_time_is_not_out() {
+    let mut cold = batch("mallard-breast", None, &[]);
+    cold["pieces"] = json!([
+        {"cut": "mallard-breast", "count": 8, "weight": "900 g", "thickness": "30 mm"},
+        {"cut": "teal-breast", "count": 4, "weight": "150 g"}
+    ]);
+    cold["fire"]["readings"] = json!([
+        read(Some(0), 0, "4 °C"),
+        read(Some(1), 0, "4 °C"),
+        read(None, 1, "40 °C"),
+        read(Some(0), 60, "20 °C"),
+        read(Some(1), 60, "25 °C")
+    ]);
+    let sheet = log(&cold, 60);
+    let window = |class: usize| sheet["classes"][class]["outlook"]["window"].clone();
+    assert!(window(0).is_null() && window(1).is_null(), "{sheet}");
+    assert_eq!(sheet["order"], json!([0, 1]));
+    cold["ticks"] = json!([{"of": "pull:0", "at": LIT + 61 * MIN}]);
+    assert_eq!(log(&cold, 62)["order"], json!([1]));
+}
+
+/// A wrap is due when the middle was read so warm, and not by the forecast alone.
+#[test]
+fn a_wrap_is_due_by_a_reading() {
+    let mut made = batch("mallard-breast", None, &[]);
+    made["fire"]["wrap_at"] = json!("55 °C");
+    let up = [
+        read(None, 0, "90 °C"),
+        read(Some(0), 0, "4 °C"),
+        read(Some(0), 30, "20 °C"),
+    ];
+    let wrap = |readings: &[Value], minute: i64| {
+        let mut made = made.clone();
+        made["fire"]["readings"] = json!(readings);
+        first(&made, minute)["outlook"]["wrap"].as_i64().expect("a wrap")
+    };
+    // Two hours on by the clock: surely past 55 °C by the model, and nobody has read it.
+    assert!(wrap(&up, 150) > LIT + 150 * MIN);
+    let warm = [up.to_vec(), vec![read(Some(0), 150, "56 °C")]].concat();
+    assert_eq!(wrap(&warm, 155), LIT + 150 * MIN);
+}
+
 /// 61 °C less 1.1 °C for the thermometer is 139.8 °F: 35 min by the table at 140 °F, so an hour of it is a pass.
 #[test]
 fn credit_by_the_table_and_who_gets_none() {

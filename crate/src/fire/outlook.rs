@@ -185,7 +185,7 @@ pub(super) fn outlook(
             "By what is usual for its thickness and this smoker: from three readings on it is fitted to them."
                 .to_owned()
         },
-        wrap: wrap(setup, &found, at).map(time),
+        wrap: wrap(setup, &found, piece.last().copied(), at).map(time),
         notes: notes(&found, at.max(piece.last().map_or(at, |p| p.0)), units),
         course: found
             .course
@@ -198,13 +198,18 @@ pub(super) fn outlook(
     })
 }
 
-/// When its middle comes to what it is wrapped at, in seconds of the log; at once where it is that warm.
-fn wrap(setup: &Setup, found: &Forecast, now: f64) -> Option<f64> {
+/// When its middle comes to what it is wrapped at, in seconds of the log: when it was read so warm, or, by the forecast,
+/// later than now, since nothing is wrapped that was not read.
+fn wrap(setup: &Setup, found: &Forecast, last: Option<(f64, f64)>, now: f64) -> Option<f64> {
     let warm = setup.wrap_at.filter(|_| !setup.wrapped())?;
+    if let Some((at, _)) = last.filter(|(_, degrees)| *degrees >= warm) {
+        return Some(at);
+    }
     let mut before: Option<(f64, f64)> = None;
     for &(at, degrees) in &found.course {
         if degrees >= warm {
-            return Some(before.map_or(now, |(t, d)| t + (at - t) * (warm - d) / (degrees - d)));
+            let then = before.map_or(now, |(t, d)| t + (at - t) * (warm - d) / (degrees - d));
+            return Some(then.max(now + 60.0));
         }
         before = Some((at, degrees));
     }

@@ -135,16 +135,20 @@ pub fn pulls(batch: &Batch, now: i64, settings: &Settings) -> Vec<Pull> {
 }
 
 /// Places of the classes that are still to be pulled: those that have reached their target by when they did, the others
-/// by their likely time.
+/// by their likely time, and last those of which no time can be told: they still hang.
 fn order(classes: &[FireClass]) -> Vec<u32> {
-    let likely = |class: &FireClass| {
-        let window = class.outlook.as_ref()?.window;
-        class.reached.or(window.map(|[_, likely, _]| likely))
+    let when = |class: &FireClass| {
+        let window = class.outlook.as_ref().and_then(|outlook| outlook.window);
+        class
+            .reached
+            .or(window.map(|[_, likely, _]| likely))
+            .unwrap_or(i64::MAX)
     };
     let mut order: Vec<(i64, u32)> = classes
         .iter()
         .zip(0..)
-        .filter_map(|(class, place)| Some((likely(class)?, place)))
+        .filter(|(class, _)| class.pulled.is_none())
+        .map(|(class, place)| (when(class), place))
         .collect();
     order.order_by(Ord::cmp);
     order.into_iter().map(|(_, place)| place).collect()

@@ -27,7 +27,7 @@ export function nextOut(sheet, now) {
       <p class="under">at its target since ${nearTime(one.reached, now)}. ${lastRead(one, now)}</p>`;
   }
   const wrap = firstWrap(sheet);
-  if (wrap && wrapDue(wrap, now)) {
+  if (wrap && wrapDue(wrap)) {
     return html`<p class="say">Wrap it now: ${wrap.one.name}</p>
       <p class="under">${lastRead(wrap.one, now)} ${take}</p>`;
   }
@@ -56,8 +56,8 @@ export function firstWrap({ classes }) {
   return due.sort((a, b) => a.at - b.at)[0];
 }
 
-/** It was read, and is warm enough. @param {{ one: FireClass, at: number }} wrap @param {number} now */
-export const wrapDue = ({ one, at }, now) => at <= now && one.points.length > 0;
+/** It was read, and is warm enough; by the forecast alone nothing is wrapped. @param {{ one: FireClass, at: number }} wrap */
+export const wrapDue = ({ one, at }) => at <= (one.points.at(-1)?.at ?? 0);
 
 /** How old the last reading of it is. @param {FireClass} one @param {number} now */
 function lastRead({ last, points, probe, pulled }, now) {
