@@ -390,6 +390,34 @@ fn what_is_still_in_the_cure_has_a_bag_label_and_no_date_on_a_pack() {
     refused(&labels, "not_yet", "in_cure");
 }
 
+/// A belly this thick would take longer than raw meat keeps: what ends its stay is that, and its bag does not call it through.
+#[test]
+fn a_bag_that_is_ended_by_what_raw_meat_keeps_does_not_say_that_it_is_through() {
+    let begun = OUT - LONG;
+    let mut batch = of_cut("boar-belly-rind", &recipe());
+    batch["pieces"][0]["count"] = json!(1);
+    batch["pieces"][0]["weight"] = json!("2400 g");
+    batch["pieces"][0]["thickness"] = json!("45 mm");
+    batch["pieces"][0]["skin"] = json!(true);
+    let mut batch = weighed_in(batch, begun);
+    tick(&mut batch, "rub", begun);
+    let clock = ok(&json!({"cure_clock": {"batch": batch, "now": begun + DAY, "settings": settings("0.1 g")}}));
+    assert!(
+        clock["until"]["capped"].is_object() && clock["until"]["kind"] == "forecast",
+        "{}",
+        clock["until"]
+    );
+    let bag = paper(&asked(&batch, begun + DAY, false, false, "us-home"), "bag");
+    assert_eq!(
+        (&bag["until"], &bag["by"]),
+        (&clock["until"]["at"], &json!("published"))
+    );
+    // Frozen it has no date, and so nothing that the date would rest on.
+    batch["fridge"] = json!([{"at": begun + HOUR, "what": "frozen"}]);
+    let bag = paper(&asked(&batch, begun + DAY, false, false, "us-home"), "bag");
+    assert_eq!((&bag["until"], &bag["by"]), (&Value::Null, &Value::Null));
+}
+
 /// Whether the cure is in is asked before the bag closes, and what is over is held: neither has a date.
 #[test]
 fn a_held_batch_gets_no_date_on_any_paper() {

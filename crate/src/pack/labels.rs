@@ -173,7 +173,14 @@ impl Work<'_> {
             } else {
                 not_yet(&doubts)
             },
-            by: until.as_ref().map(|until| until.kind),
+            // What raw meat keeps ends it sooner than its cure is through, and then that is the reason.
+            by: until.as_ref().filter(|_| leave.is_some()).map(|until| {
+                if until.capped.is_some() {
+                    Basis::Published
+                } else {
+                    until.kind
+                }
+            }),
             until: leave.zip(until).map(|(leave, until)| Assured::by(leave, until.at)),
             made: begun.or(Some(self.now)),
             facts: vec![self.cured(), PaperFact::Raw, self.ingredients()],
