@@ -159,6 +159,31 @@ fn a_coarse_scale_and_its_way_out() {
     assert!(sheet["coarse"].is_null());
 }
 
+/// What is added to a premix is called a premix: so many grams of the bag itself would be ten times too much.
+#[test]
+fn more_of_a_premix_is_a_premix() {
+    let more = |weight: &str, nitrite: &str, premix: bool| -> String {
+        let mut weak = batch(&rub("6.25 %", "150 ppm", "2.2 %"), 1, "2400 g");
+        weak["premix"] = json!(premix);
+        weak["ticks"] = json!([
+            {"of": "cure:0", "at": 0, "weight": weight, "nitrite": nitrite, "nitrate": "0 %", "step": "0.1 g"},
+            {"of": "rub", "at": 0}
+        ]);
+        let verdict = weigh_out(&weak, "0.1 g")["verdict"].clone();
+        assert_eq!(verdict["outcome"], "too_little", "{verdict}");
+        verdict["next"][0]["head"].as_str().expect("an advice").to_owned()
+    };
+    let (neat, thinned) = (more("2.6 g", "6.25 %", false), more("26 g", "0.625 %", true));
+    assert!(
+        neat.starts_with("Add ") && neat.ends_with(" g of the same cure."),
+        "{neat}"
+    );
+    assert!(
+        thinned.starts_with("Add ") && thinned.ends_with(" g of the same premix."),
+        "{thinned}"
+    );
+}
+
 /// Pieces without a weight make a range, and nothing can be ticked until they are weighed.
 #[test]
 fn a_limit_of_birds_not_yet_weighed() {

@@ -1,6 +1,6 @@
 //! The next step for each outcome, with its figures. A rescue never rests on soaking nitrite out or on more time.
 
-use super::case::Case;
+use super::case::{Case, Portion};
 use super::ground::Ground;
 use super::judge::{Finding, ppm};
 use super::rescue::{agent, in_range, more_cure, more_meat, more_water};
@@ -340,12 +340,26 @@ fn narrow_it(case: &Case<'_>) -> Option<Advice> {
     ))
 }
 
+/// What was weighed is not the cure of the bag.
+fn premix(case: &Case<'_>) -> bool {
+    let with_nitrite = |p: &&Portion| p.agent.is_some_and(|agent| !agent.nitrite.is_zero());
+    case.portions
+        .iter()
+        .find(with_nitrite)
+        .is_some_and(|p| p.parts.is_some())
+}
+
 fn too_little(case: &Case<'_>) -> Vec<Advice> {
     let first = match (more_cure(case), weigh_the_spoon(case)) {
         (Some(add), _) => {
             let how = case.method.words().more_cure;
             advice(
-                format!("Add {} g of the same cure.", plain(add)),
+                // A tenth of it is cure, and so many grams of the bag itself would be ten times too much.
+                format!(
+                    "Add {} g of the same {}.",
+                    plain(add),
+                    if premix(case) { "premix" } else { "cure" }
+                ),
                 format!("{how} Then the whole range lies between the least and the limit."),
             )
         }
