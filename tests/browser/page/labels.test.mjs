@@ -146,6 +146,24 @@ test('weights go onto the packs in order, what is left out gets a line, and a wr
   await page.locator('.err').waitFor();
 });
 
+test('packs that lie in the freezer are printed again as frozen, with the day that Stock says', async (t) => {
+  const page = await onFinished(t);
+  await page.getByLabel('How many packs').fill('2');
+  await page.getByLabel('Frozen', { exact: true }).check();
+  const until = async () => /Best by ([^]*?) smoked/.exec((await texts(page.locator('.lbl')))[0])?.[1];
+  await page.locator('.lbl', { hasText: 'Keep frozen' }).first().waitFor();
+  const first = await until();
+  assert.match(String(first), /\d{4}$/);
+  await page.getByRole('button', { name: 'These 2 packs went into the freezer' }).click();
+  await page.getByText('2 packs of this batch are on the list.').waitFor();
+  const labels = new URL(page.url()).hash;
+  await goTo(page, '#/stock');
+  assert.equal(await page.getByText(`Frozen. Best by ${first}.`).count(), 2);
+  await goTo(page, labels);
+  await page.locator('.lbl').nth(1).waitFor();
+  assert.equal(await until(), first, (await texts(page.locator('.lbl')))[0]);
+});
+
 test('a gift of birds has a line to sign under US rules, and under another law none', async (t) => {
   const page = await onFinished(t);
   await choose(page, 'Gift tag');

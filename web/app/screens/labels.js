@@ -39,11 +39,11 @@ const MOST = 60;
  */
 export function labels(app, id, part) {
   const form = new Form('labels', `labels.${id}`);
-  /** @type {{ kind: PaperKind | '', stock: 'a4' | 'letter' | 'tape', frozen: boolean, vacuum: boolean }} */
+  /** @type {{ kind: PaperKind | '', stock: 'a4' | 'letter' | 'tape', frozen: boolean | undefined, vacuum: boolean }} */
   const how = {
     kind: part === 'tag' ? 'gift' : '',
     stock: ['US', 'CA'].includes(REGION) ? 'letter' : 'a4',
-    frozen: false,
+    frozen: undefined,
     vacuum: false,
   };
   const book = new PackBook(app, id);
@@ -89,9 +89,9 @@ export function labels(app, id, part) {
     const read = weights(count);
     if (read.wrong) form.mark([{ code: 'not_read', field: 'weights', message: read.wrong }]);
     const { vacuum } = how;
-    // A pack that is given is kept as it lies on the list.
+    // A pack that is given is kept as it lies on the list, and so are all until somebody says otherwise.
     const gift = kind === 'gift' ? book.pack() : undefined;
-    const frozen = gift?.frozen ?? how.frozen;
+    const frozen = gift?.frozen ?? how.frozen ?? (here.length > 0 && here.every((pack) => pack.frozen));
     const packs = read.values.length === count ? read.values : [];
     const answer = ask('labels', { batch, now: app.now(), frozen, vacuum, packs, settings: app.settings });
     const printed = read.texts.length ? read.texts : kept.map((pack) => pack?.weight?.text ?? '');
