@@ -57,13 +57,7 @@ export function fire(app, id) {
     const own = () =>
       here && !seen.held ? pinned(jobs.done(batch, here)) : hand ? pinned(jobs.goTo(hand.stage)) : nothing;
     return html`<div class="leaf answer">
-        ${
-          here
-            ? jobs.answer(batch, here)
-            : html`<p class="say">No clock yet</p>
-                <p class="under">The times begin when the meat is in the cure.</p>`
-        }
-        ${stageAction(id, state?.doubts ?? [], 'fire', own)}
+        ${here ? jobs.answer(batch, here) : jobs.none(seen)} ${stageAction(id, state?.doubts ?? [], 'fire', own)}
         ${here?.caution ? html`<p class="caution gap noprint">${glue(here.caution)}</p>` : nothing}
       </div>
       <div class="plate rest">
@@ -93,7 +87,7 @@ export function fire(app, id) {
           : seen.hand && jobs.goTo(seen.hand.stage)
         : out?.reached
           ? takenOut(out)
-          : wrap && wrapDue(wrap, now)
+          : wrap && wrapDue(wrap)
             ? wrappedNow(wrap.one)
             : out
               ? undefined

@@ -104,8 +104,7 @@ export function pack(app, id) {
       first && hand
         ? html`<p class="small">Before that: ${jobHead(hand, { app, batch })}.</p>
             ${jobs.answer(batch, first)}`
-        : html`<p class="say">No clock yet</p>
-            <p class="under">The times begin when the meat is in the cure.</p>`
+        : jobs.none(seen)
     }
     ${stageAction(id, state?.doubts ?? [], 'pack', () => (hand ? pinned(jobs.goTo(hand.stage)) : nothing))}`;
   }

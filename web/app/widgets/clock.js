@@ -18,8 +18,8 @@ export function clockNotes(notes) {
 export function clockWhy(clock, now) {
   const { capped, recipe } = clock.until ?? {};
   return html`<p>
-      The answer is the 9 in 10 hour of your thickest piece. Thickness sets the time; weight sets the dose. More cure
-      never makes it faster. A forecast, never a guarantee: the cut has the last word.
+      The answer is the 9 in 10 hour of your thickest piece, beyond 3 days up to whole days. Thickness sets the time;
+      weight sets the dose. More cure never makes it faster. A forecast, never a guarantee: the cut has the last word.
     </p>
     ${recipe == null ? nothing : html`<p>By your recipe: ${dayTime(recipe, now)}.</p>`}
     ${

@@ -7,6 +7,7 @@ import { STAGES } from '../words/names.js';
 import { dayTime } from '../words/time.js';
 import { running } from './batch-head.js';
 import { cardSteps } from './card.js';
+import { forbidden } from './doubts.js';
 import { icon } from './icon.js';
 import { tickButton } from './pinned.js';
 import { boxId } from './tick.js';
@@ -21,6 +22,11 @@ import { boxId } from './tick.js';
 /** Where the steps belong, for a batch that has no jobs yet. @param {import('../types').Do} act */
 const stageOf = (act) =>
   ['cure', 'rinse', 'soak'].includes(act) ? 'cure' : ['chill', 'pack'].includes(act) ? 'pack' : 'fire';
+
+/** Past mending, and not one size of several alone. @param {Batch} batch @param {import('../types').Doubt[]} doubts */
+const allLost = ({ pieces }, doubts) =>
+  forbidden(doubts.filter((one) => one.class === null)) ||
+  (pieces.length > 0 && pieces.every((_, at) => forbidden(doubts.filter((one) => one.class === at))));
 
 /** The way into the cold once all of it is on. @param {Job} job */
 export const isCold = ({ does }) => does.is === 'into_fridge';
@@ -39,15 +45,19 @@ export class StageJobs {
     const { app, id, stage } = this;
     const { ok, problems } = ask('next', { batches: [{ id, batch }], now: app.now(), settings: app.settings });
     const state = ok?.batches[0] ?? null;
-    const jobs = state?.jobs.filter((job) => job.stage === stage) ?? [];
-    const hand = state?.jobs.find(({ ticked, passed }) => ticked === null && !passed);
+    // What is past mending has nothing to come: what was done stays to be read.
+    const lost = state !== null && allLost(batch, state.doubts);
+    const all = state?.jobs.filter(({ ticked }) => !lost || ticked !== null) ?? [];
+    const jobs = all.filter((job) => job.stage === stage);
+    const hand = all.find(({ ticked, passed }) => ticked === null && !passed);
     return {
       state,
       problems,
       jobs,
       hand,
       held: state?.held ?? false,
-      runs: running(state),
+      lost,
+      runs: lost ? undefined : running(state),
       /** In hand and of this stage. */
       here: hand?.stage === stage ? hand : undefined,
       /** The cure is on, so there is a clock. */
@@ -128,6 +138,14 @@ export class StageJobs {
       ${text ? html`<p class="reason">${glue(text)}</p>` : nothing}`;
   }
 
+  /** Where no job is in hand: why not. @param {Seen} seen */
+  none({ begun, held, lost }) {
+    if (lost) return nothing;
+    if (begun && held) return html`<p class="say">Nothing goes on until the doubt is cleared.</p>`;
+    return html`<p class="say">No clock yet</p>
+      <p class="under">The times begin when the meat is in the cure.</p>`;
+  }
+
   /** What to take care of in this stage, each once. @param {Seen} seen */
   cautions({ jobs }) {
     const texts = new Set(jobs.flatMap(({ caution }) => caution ?? []));
@@ -149,7 +167,8 @@ export class StageJobs {
   }
 
   /** The steps of the recipe, where there is no job yet. @param {Batch} batch @param {Seen} seen */
-  toRead({ recipe }, { held }) {
+  toRead({ recipe }, { held, lost }) {
+    if (lost) return nothing;
     const steps = ask('card', { recipe, settings: this.app.settings }).ok?.steps;
     const own = steps?.filter((_, at) => stageOf(recipe.steps[at]?.do ?? 'rest') === this.stage) ?? [];
     if (own.length === 0) return html`<p class="lead">This recipe has nothing to do in this stage.</p>`;

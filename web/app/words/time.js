@@ -77,12 +77,12 @@ export function nearTime(ms, now) {
 }
 
 /**
- * A forecast, to the hour: a minute would say more than is known.
+ * A forecast, up to the hour, as the crate takes it where meat comes out: a minute would say more than is known.
  * @param {number} ms
  * @param {number} now
  */
 export function about(ms, now) {
-  return dayTime(Math.round(ms / 3_600_000) * 3_600_000, now);
+  return dayTime(Math.ceil(ms / 3_600_000) * 3_600_000, now);
 }
 
 /** @param {number} ms @returns {number} the midnight before it */
