@@ -162,6 +162,16 @@ test('packs that lie in the freezer are printed again as frozen, with the day th
   await goTo(page, labels);
   await page.locator('.lbl').nth(1).waitFor();
   assert.equal(await until(), first, (await texts(page.locator('.lbl')))[0]);
+
+  // Longer than it keeps in the cold, and not as long as in the freezer: no screen of the batch says otherwise than Stock.
+  const now = await page.evaluate(() => Date.now());
+  await page.clock.setFixedTime(now + 20 * 86_400_000);
+  await goTo(page, '#/stock');
+  assert.equal(await page.getByText(`Frozen. Best by ${first}.`).count(), 2);
+  for (const stage of ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels']) {
+    await goTo(page, `#/batch/done/${stage}`);
+    assert.equal(await page.getByText('its keeping time is over').count(), 0, stage);
+  }
 });
 
 test('a gift of birds has a line to sign under US rules, and under another law none', async (t) => {

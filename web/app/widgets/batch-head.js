@@ -48,8 +48,18 @@ export function batchHead(app, id, batch, state, shown) {
   return {
     back: { href: '#/today', text: 'Batches', tag: batch.tag },
     name: batch.name,
-    head: [rail(id, state, shown), state ? doubtStrip(app, id, batch, state.doubts, shown) : nothing],
+    head: [rail(id, state, shown), state ? doubtStrip(app, id, batch, said(app, id, state.doubts), shown) : nothing],
   };
+}
+
+/**
+ * A batch is judged as it keeps in the cold. Where all that is left of it lies in the freezer, its day is that of Stock.
+ * @param {import('../app.js').App} app @param {string} id @param {import('../types').Doubt[]} doubts
+ */
+function said(app, id, doubts) {
+  const left = [...app.shelf.stock.values()].filter((one) => one.batch === id && !one.gone);
+  const frozen = left.length > 0 && left.every((one) => one.frozen);
+  return frozen ? doubts.filter(({ kind }) => kind !== 'past_keeping') : doubts;
 }
 
 /** @param {string} id @param {State | null} state @param {string} shown */
