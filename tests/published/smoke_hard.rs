@@ -84,3 +84,37 @@ fn a_fire_that_burns_again_counts_as_it_burns() {
     // 31 °C to go, and 10 came in the last 40 minutes while the smoker warmed: hours, not a day.
     assert!((10_800.0..28_800.0).contains(&likely), "{likely}");
 }
+
+/// A cabinet that falls on and a piece that no longer warms: the fire is out. A lid that was lifted, a fire that burns again
+/// and one that was turned down are not.
+#[test]
+fn a_fire_that_is_out_is_called_out() {
+    use cure_reckoner::smoke::{Readings, forecast};
+    let setup = super::smoke::breast(0.03, false);
+    let air = |all: [f64; 7]| {
+        all.iter()
+            .zip(0..)
+            .map(|(d, n)| (600.0 * f64::from(n), *d))
+            .collect::<Vec<_>>()
+    };
+    let out = |cabinet: [f64; 7], meat: [f64; 7]| {
+        let (piece, cabinet) = (air(meat), air(cabinet));
+        let readings = Readings {
+            piece: &piece,
+            cabinet: &cabinet,
+            set: None,
+        };
+        forecast(&setup, &readings, 3600.0).expect("a forecast").out
+    };
+    let warms = [5.0, 15.0, 24.0, 32.0, 38.0, 43.0, 47.0];
+    let cools = [5.0, 15.0, 24.0, 32.0, 38.0, 38.0, 36.5];
+    assert!(out([85.0, 85.0, 86.0, 85.0, 84.0, 62.0, 44.0], cools));
+    for (cabinet, meat) in [
+        ([85.0, 85.0, 86.0, 85.0, 84.0, 85.0, 62.0], warms),
+        ([85.0, 85.0, 86.0, 60.0, 44.0, 58.0, 75.0], cools),
+        ([85.0, 85.0, 86.0, 85.0, 66.0, 65.0, 65.0], warms),
+        ([85.0, 85.0, 86.0, 85.0, 84.0, 85.0, 86.0], warms),
+    ] {
+        assert!(!out(cabinet, meat), "{cabinet:?}");
+    }
+}

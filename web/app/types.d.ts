@@ -3123,6 +3123,10 @@ from: string,
  */
 notes: Array<string>, 
 /**
+ * The fire is out: the cabinet falls and the piece no longer warms. The times are as if it were lit now.
+ */
+fire_out: boolean, 
+/**
  * When it is warm enough to be wrapped as planned, in milliseconds; nothing where that is not planned, or done.
  */
 wrap: number | null, 

@@ -23,6 +23,8 @@ pub struct Outlook {
     pub from: String,
     /// What to know and what to do: a stall, the hotter oven, the carry-over.
     pub notes: Vec<String>,
+    /// The fire is out: the cabinet falls and the piece no longer warms. The times are as if it were lit now.
+    pub fire_out: bool,
     /// When it is warm enough to be wrapped as planned, in milliseconds; nothing where that is not planned, or done.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub wrap: Option<i64>,
@@ -185,6 +187,7 @@ pub(super) fn outlook(
             "By what is usual for its thickness and this smoker: from three readings on it is fitted to them."
                 .to_owned()
         },
+        fire_out: found.out,
         wrap: wrap(setup, &found, piece.last().copied(), at).map(time),
         notes: notes(&found, at.max(piece.last().map_or(at, |p| p.0)), units),
         course: found

@@ -20,6 +20,8 @@ pub(super) struct Ahead {
     pub level: f64,
     /// The last reading: seconds, °C.
     last: (f64, f64),
+    /// It fell far below what it was, and falls on.
+    pub falls: bool,
 }
 
 /// How fast a cabinet comes back to its level, s.
@@ -37,6 +39,7 @@ impl Ahead {
         Self {
             level,
             last: (0.0, level),
+            falls: false,
         }
     }
 
@@ -87,6 +90,7 @@ impl Ahead {
         Some(Self {
             level,
             last: if low || young || out { last } else { (last.0, level) },
+            falls: low && few(2).windows(2).all(|two| matches!(two, [a, b] if b.1 < a.1 - MOVES)),
         })
     }
 }

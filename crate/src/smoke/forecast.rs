@@ -31,6 +31,8 @@ pub struct Forecast {
     pub course: Vec<(f64, f64)>,
     /// It hardly warms though it is far from the target: evaporation holds it.
     pub stall: bool,
+    /// The cabinet falls, and the piece no longer warms: the fire is out. The times are as if it burned again from now on.
+    pub out: bool,
     /// Seconds from now with the cabinet 10 °C warmer.
     pub warmer: Option<f64>,
     /// Seconds from now in an oven at 120 °C.
@@ -213,11 +215,13 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
         ..run
     };
     let warmer = run.finish(&usual, &cook, now, 10.0);
+    let out = air.falls && cools(readings.piece);
     Some(Forecast {
         fitted,
         habit: habit.filter(|_| fitted),
         window,
-        stall: stalls(readings.piece, setup.target),
+        stall: !out && stalls(readings.piece, setup.target),
+        out,
         warmer,
         oven: oven.finish(&usual, &cook, now, 0.0),
         carry: usual
@@ -226,6 +230,11 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
         loss,
         course,
     })
+}
+
+/// The last reading is no warmer than the one before.
+fn cools(piece: &[(f64, f64)]) -> bool {
+    matches!(piece, [.., before, last] if last.1 <= before.1)
 }
 
 /// Less than 3 °C in the last hour's worth of readings, and more than 5 °C to go.

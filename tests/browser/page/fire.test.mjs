@@ -393,3 +393,27 @@ test('a wrap is planned, comes due, is put on and taken back; the times go by it
   await page.locator('summary', { hasText: 'Before the fire' }).tap();
   assert.ok(await page.getByLabel('Wrapped', { exact: true }).isChecked());
 });
+
+test('a fire that is out is called out, and no longer once it burns again', async (t) => {
+  const page = await begin(t);
+  await atTheFire(page);
+  const fire = fireOf(page);
+  for (const [minute, smoker, teal] of [
+    [0, '85', '5'],
+    [12, '85', '17'],
+    [24, '86', '29'],
+    [36, '85', '38'],
+    [48, '61', '42'],
+    [60, '43', '41'],
+  ]) {
+    await fire.at(minute);
+    await fire.log('Smoker', smoker);
+    await fire.log('Teal', teal);
+  }
+  await page.getByText('The fire is out').waitFor();
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/fire-out.png` });
+  await fire.at(75);
+  await fire.log('Smoker', '78');
+  await settled(page);
+  assert.equal(await page.getByText('The fire is out').count(), 0);
+});

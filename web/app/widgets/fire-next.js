@@ -37,6 +37,13 @@ export function nextOut(sheet, now) {
         ${window ? html`usually ${long(window[0] - now)} to ${long(window[2] - now)} in the heat. ` : nothing}${take}
       </p>`;
   }
+  if (one.outlook?.fire_out) {
+    return html`<p class="say">The fire is out</p>
+      <p class="under">
+        The smoker falls, and ${one.name} no longer warms. ${lastRead(one, now)} Light it now, or finish it in an
+        oven.${window ? html` Lit now, it is out <span class="nowrap">${span(window, now)}</span>.` : nothing}
+      </p>`;
+  }
   return html`<p class="say">
       Next out: ${one.name}${window ? html`, <span class="nowrap">${span(window, now)}</span>` : nothing}
     </p>
