@@ -55,8 +55,11 @@ test('what came out stands on the next batch of the recipe, is found by a search
   const second = await startBatch(page, /Saltmarsh/);
   assert.match(await page.locator('.last-time').innerText(), /To change: Less juniper/);
   await goTo(page, '#/past');
-  await page.getByLabel('Search').fill('juniper');
+  await page.getByLabel('Search').fill('less juniper');
   await page.getByText('1 batch', { exact: true }).waitFor();
+  // What is in them is looked through too.
+  await page.getByLabel('Search').fill('pepper');
+  await page.getByText('2 batches', { exact: true }).waitFor();
   await page.getByLabel('Search').fill('teal nothing');
   await page.getByText('0 batches', { exact: true }).waitFor();
   await page.getByLabel('Search').fill('');

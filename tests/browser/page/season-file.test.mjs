@@ -8,6 +8,9 @@ import { begin, goTo, kept, setting, settled, startDemo } from './steps.mjs';
 
 const read = (name) => JSON.parse(readFileSync(new URL(`../../data/records/${name}.json`, import.meta.url), 'utf8'));
 const STORED = [...read(1), ...read(3)].filter(({ key }) => !key.startsWith('meta/') || key === 'meta/begun');
+// One pack of it was given away.
+const gift = STORED.find(({ data }) => data.item === 'pack');
+gift.data = { ...gift.data, to: 'The neighbour', gone: gift.data.at + 86_400_000 };
 // What a browser has of its own does not travel.
 const SEASON = STORED.filter(({ key }) => !key.startsWith('meta/'));
 const TRAVELS = ['batch/', 'recipe/', 'settings', 'stock/'];
@@ -94,5 +97,9 @@ test('a season into a fresh browser, twice, and into one in use', async (t) => {
   for (const [key, data] of season) assert.deepEqual(both.get(key), data, key);
   const names = (all) => [...all].filter(([key]) => key.startsWith('recipe/')).map(([, { name }]) => name);
   assert.deepEqual(names(both).sort(), names(season).sort(), 'the starters here have made way, none is there twice');
+  await goTo(used, '#/past');
+  await used.getByLabel('Search').fill('neighbour');
+  await used.getByText('1 batch', { exact: true }).waitFor();
+
   for (const [key] of own) assert.ok(both.has(key) || key.startsWith('recipe/'), `${key} is still there`);
 });

@@ -39,6 +39,12 @@ export function past(app) {
         ({ cut, name }) => `${app.tables.cuts.find(({ key }) => key === cut)?.name ?? ''} ${name ?? ''}`,
       );
       const { out, cut, taste, change } = batch.after ?? {};
+      const called = (/** @type {string} */ item) => app.tables.ingredients.find(({ key }) => key === item)?.name ?? '';
+      const inside = [
+        ...batch.recipe.cures.map(({ item }) => called(item)),
+        ...batch.recipe.lines.map(({ item, name }) => `${called(item)} ${name ?? ''}`),
+      ];
+      const days = [began(batch), ...batch.ticks.map(({ at }) => at)].filter((at) => at !== null);
       const parts = [
         batch.name,
         batch.tag,
@@ -46,10 +52,22 @@ export function past(app) {
         batch.notes,
         batch.killed,
         batch.recipe.name,
+        batch.recipe.notes,
         ...cuts,
+        ...inside,
+        ...new Set(days.map((at) => fullDate(at))),
       ];
       all = [...parts, out, cut, taste, change].filter(Boolean).join(' ').toLowerCase();
       words.set(batch, all);
+    }
+    return all;
+  }
+
+  /** Who got of which batch, by the packs in the stock. @returns {Map<string, string>} */
+  function people() {
+    const all = new Map();
+    for (const [, { batch, to }] of app.shelf.stock) {
+      if (batch && to) all.set(batch, `${all.get(batch) ?? ''} ${to.toLowerCase()}`);
     }
     return all;
   }
@@ -64,8 +82,10 @@ export function past(app) {
     const all = [...app.shelf.batches].sort(([a], [b]) => (a < b ? 1 : -1));
     const asked = sought.toLowerCase().split(/\s+/).filter(Boolean);
     const years = [...new Set(all.map(([, batch]) => yearOf(batch)))].sort().reverse();
+    const got = asked.length ? people() : new Map();
+    const says = (/** @type {string} */ id, /** @type {Batch} */ batch) => `${wordsOf(id, batch)}${got.get(id) ?? ''}`;
     const found = all.filter(
-      ([id, batch]) => (!year || yearOf(batch) === year) && asked.every((word) => wordsOf(id, batch).includes(word)),
+      ([id, batch]) => (!year || yearOf(batch) === year) && asked.every((word) => says(id, batch).includes(word)),
     );
     const listed = ledger(found);
     const rows = listed?.rows.map(({ batch, ...row }) => ({ id: batch, ...row }));
@@ -75,7 +95,9 @@ export function past(app) {
       <h1 tabindex="-1">All batches</h1>
       <div class="field">
         <label for="seek">Search</label>
-        <span class="hint" id="seek-hint">Name, tag or code on the bag, species, notes, taste.</span>
+        <span class="hint" id="seek-hint"
+          >Name, tag or code on the bag, species, ingredient, day, who got a pack, notes.</span
+        >
         <input
           id="seek"
           class="plainfield"
