@@ -318,3 +318,26 @@ fn in_the_mince_no_due_time_moves() {
     assert_eq!(due(&list, "step:1"), 24.0);
     assert!(job(&list, "draw:0").is_null());
 }
+
+/// Past the last hour that raw meat keeps in its cure the batch says so at its head, and not before. The hour is that of the
+/// table, whose sources `cure-cap.csv` names.
+#[test]
+fn what_stays_too_long_in_its_cure_is_told() {
+    let batch = ok(&json!({"starters": {}}))["demo"].clone();
+    let begun = 1_800_000_000_000_i64;
+    let mut batch = cure_reckoner_tests::weighed_in(batch, begun);
+    let rub = json!({"of": "rub", "at": begun});
+    batch["ticks"].as_array_mut().expect("ticks").push(rub);
+    let told = |days: i64| {
+        let now = begun + days * 86_400_000 + 60_000;
+        let list = ok(
+            &json!({"next": {"batches": [{"id": "b", "batch": batch}], "now": now, "rests": [], "settings": cure_reckoner_tests::settings("0.1 g")}}),
+        );
+        let doubts = list["batches"][0]["doubts"].as_array().expect("doubts").clone();
+        doubts
+            .iter()
+            .any(|d| d["kind"] == "over_stayed" && d["weight"] == "warns")
+    };
+    // Birds: 7 days.
+    assert!(!told(6) && told(7) && told(369));
+}

@@ -2658,7 +2658,7 @@ status: string, };
 /**
  * What is in doubt.
  */
-export type Kind = "thrown_out" | "eaten_raw" | "hanging_unproven" | "recipe_too_warm" | "not_weighed" | "not_reckoned" | "cure_not_in" | "may_be_cure" | "dose_over" | "dose_may_be_over" | "dose_low" | "dose_may_be_low" | "dose_unknown" | "too_warm" | "may_be_too_warm" | "warm" | "power_off" | "frozen" | "not_rinsed" | "in_cure" | "out_early" | "not_read" | "reading_in_question" | "in_fire" | "not_hot" | "dried_first" | "colder_since" | "partly_cooked" | "partly_abandoned" | "slow_up" | "up_unseen" | "chilling" | "chill_late" | "chill_unread" | "past_keeping" | "dryness_untold";
+export type Kind = "thrown_out" | "eaten_raw" | "hanging_unproven" | "recipe_too_warm" | "not_weighed" | "not_reckoned" | "cure_not_in" | "may_be_cure" | "dose_over" | "dose_may_be_over" | "dose_low" | "dose_may_be_low" | "dose_unknown" | "too_warm" | "may_be_too_warm" | "warm" | "power_off" | "frozen" | "not_rinsed" | "in_cure" | "over_stayed" | "out_early" | "not_read" | "reading_in_question" | "in_fire" | "not_hot" | "dried_first" | "colder_since" | "partly_cooked" | "partly_abandoned" | "slow_up" | "up_unseen" | "chilling" | "chill_late" | "chill_unread" | "past_keeping" | "dryness_untold";
 
 /**
  * What is known of the smoker.

@@ -40,6 +40,14 @@ pub(super) struct Cap {
     pub status: &'static str,
 }
 
+/// The last hour at which every piece of a batch that was rubbed keeps raw in its cure, in milliseconds since 1970.
+#[must_use]
+pub fn keeps_until(batch: &Batch) -> Option<i64> {
+    let begun = batch.tick("rub")?.at;
+    let caps = batch.pieces.iter().filter_map(|piece| cap(batch, piece, begun));
+    caps.map(|cap| cap.at).min()
+}
+
 /// The cap of a size class that went into its cure at `begun`.
 pub(super) fn cap(batch: &Batch, piece: &Piece, begun: i64) -> Option<Cap> {
     let kind = kind(piece);

@@ -39,7 +39,7 @@ mod through;
 mod until;
 mod went_in;
 
-pub use cap::CapRow;
+pub use cap::{CapRow, keeps_until};
 pub use clock::clock;
 pub use cold::{Cold, WARM, Warmth, cold, heated};
 pub use laid::ended;

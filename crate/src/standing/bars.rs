@@ -20,7 +20,7 @@ pub(super) fn bars(doubt: &Doubt, assurance: Assurance) -> bool {
         Kind::EatenRaw | Kind::HangingUnproven => true,
         _ if assurance == NoCure => false,
         // Said beside the figure; nothing rests on it but how long it keeps.
-        Kind::Warm | Kind::UpUnseen | Kind::NotRinsed | Kind::OutEarly => false,
+        Kind::Warm | Kind::UpUnseen | Kind::NotRinsed | Kind::OverStayed | Kind::OutEarly => false,
         // Too weak a cure is salted meat: sound where it is cooked, and never `cured`.
         Kind::DoseLow | Kind::DoseMayBeLow => matches!(assurance, Dose | Cured),
         // What is still to be done is no reason not to do it.

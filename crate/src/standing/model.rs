@@ -78,6 +78,8 @@ pub enum Kind {
     NotRinsed,
     /// It is still in the cure.
     InCure,
+    /// It is in its cure longer than raw meat keeps there.
+    OverStayed,
     /// It came out before the middle was cured.
     OutEarly,
     /// A step that heats is ticked, and nothing was read.

@@ -6,7 +6,7 @@ use super::dose::{NotReckoned, holds_cure, of_bags, of_dose, of_recipe};
 use super::heat::{Heated, cooks, of_fire};
 use super::keeping::{Done, Keeping, Packing, keeping};
 use super::model::{Assurance, Clears, Doubt, Kind, Leave, Stage, Weight};
-use crate::batch::Batch;
+use crate::batch::{Batch, Seen};
 use crate::cure::{through, went_in};
 use crate::dose::{Outcome, Verdict};
 use crate::order::InOrder;
@@ -51,6 +51,7 @@ impl Standing {
         doubts.extend(of_bags(batch, settings));
         doubts.extend(of_cold(batch, now));
         doubts.extend(in_cure(batch));
+        doubts.extend(over_stayed(batch, now));
         doubts.extend(out_early(batch, settings, verdict, now));
         let heated = of_fire(batch, now, settings.units);
         doubts.extend(heated.doubts.iter().cloned());
@@ -193,6 +194,15 @@ fn in_cure(batch: &Batch) -> Option<Doubt> {
         (Kind::InCure, Weight::Holds, Clears::TakeOut)
     };
     Some(Doubt::new(kind, Stage::Cure, weight, clears).since(Some(begun)))
+}
+
+/// In its cure past the last hour that raw meat keeps there; what lay frozen meanwhile is judged by whoever froze it.
+fn over_stayed(batch: &Batch, now: i64) -> Option<Doubt> {
+    let lies = in_cure(batch).is_some_and(|doubt| doubt.kind == Kind::InCure);
+    let frozen = batch.fridge.iter().any(|f| f.what == Seen::Frozen);
+    let last = crate::cure::keeps_until(batch).filter(|last| lies && !frozen && now > *last)?;
+    let doubt = Doubt::new(Kind::OverStayed, Stage::Cure, Weight::Warns, Clears::TakeOut);
+    Some(doubt.since(Some(last)))
 }
 
 /// Classes that came out of the cure before enough of it had surely gone in, each from when it came out.

@@ -33,6 +33,7 @@ const SAYS = {
   frozen: () => 'it is frozen',
   not_rinsed: () => 'it is not ticked as rinsed',
   in_cure: () => 'it is still in the cure',
+  over_stayed: () => 'it is in the cure longer than raw meat keeps there',
   out_early: ({ who }) => `${who}: its least of cure may not have gone in, so it keeps as cooked meat does`,
   not_read: ({ who, needed }) => `${who} was not read at ${needed}`,
   reading_in_question: ({ who }) => `a reading of ${who} is in question`,
