@@ -47,11 +47,11 @@ pub(super) fn blend(fit: f64, line: Option<(f64, f64)>, way: f64) -> f64 {
 pub(super) fn of(remains: f64, spread: f64, way: f64, wrapped: bool) -> [f64; 3] {
     let way = way.clamp(0.0, 1.0);
     let [model, low, high] = if wrapped {
-        [0.36, 0.7, 2.2]
+        [0.33, 0.7, 2.2]
     } else {
-        [0.33, 0.3 + 1.3 * way, 1.9]
+        [0.31, 0.3 + 1.3 * way, 1.85]
     };
-    let spread = (0.85 * spread).hypot(model);
+    let spread = (0.8 * spread).hypot(model);
     let ends = [remains * (-low * spread).exp(), remains * (high * spread).exp()];
     [
         ends[0].min(remains - LEAST).max(0.0),
