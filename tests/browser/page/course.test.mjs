@@ -99,6 +99,7 @@ test('the demo batch from the board to the label, and then put away', async (t) 
   await page.getByText('is put away.').waitFor();
   assert.equal((await kept(page, 'batch/'))[0].data.closed, true);
   await page.getByRole('link', { name: /^Put away/ }).click();
+  await page.getByRole('heading', { name: 'Put away', exact: true }).waitFor();
   assert.equal(await page.locator('a.batch').count(), 1);
 });
 
