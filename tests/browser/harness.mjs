@@ -138,3 +138,26 @@ export async function scan(locator) {
   const { data, width, height } = PNG.sync.read(await locator.screenshot());
   return jsqr(new Uint8ClampedArray(data), width, height)?.data ?? null;
 }
+
+/** Puts records into the store of a browser before the page is opened in it. */
+export async function stored(context, address, records) {
+  const other = await context.newPage();
+  await other.goto(`${address}manifest.webmanifest`);
+  await other.evaluate(
+    (records) =>
+      new Promise((done) => {
+        const request = indexedDB.open('cure-reckoner', 1);
+        request.onupgradeneeded = ({ target }) => {
+          target.result.createObjectStore('records', { keyPath: 'key' });
+          target.result.createObjectStore('aside', { keyPath: 'id', autoIncrement: true });
+        };
+        request.onsuccess = ({ target }) => {
+          const tx = target.result.transaction('records', 'readwrite');
+          for (const record of records) tx.objectStore('records').put(record);
+          tx.oncomplete = () => (target.result.close(), done());
+        };
+      }),
+    records,
+  );
+  await other.close();
+}

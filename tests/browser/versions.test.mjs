@@ -3,7 +3,7 @@ import assert from 'node:assert/strict';
 import { readFileSync, readdirSync } from 'node:fs';
 import { test } from 'node:test';
 import { fileURLToPath } from 'node:url';
-import { host, open, usable, visit } from './harness.mjs';
+import { host, open, stored, usable, visit } from './harness.mjs';
 import { goTo, kept } from './page/steps.mjs';
 
 const folder = fileURLToPath(new URL('../data/records/', import.meta.url));
@@ -13,24 +13,7 @@ for (const name of readdirSync(folder)) {
     const records = JSON.parse(readFileSync(folder + name, 'utf8'));
     const { address } = await host(t);
     const context = await open(t);
-    const other = await context.newPage();
-    await other.goto(`${address}manifest.webmanifest`);
-    await other.evaluate(
-      (records) =>
-        new Promise((done) => {
-          const request = indexedDB.open('cure-reckoner', 1);
-          request.onupgradeneeded = ({ target }) => {
-            target.result.createObjectStore('records', { keyPath: 'key' });
-            target.result.createObjectStore('aside', { keyPath: 'id', autoIncrement: true });
-          };
-          request.onsuccess = ({ target }) => {
-            const tx = target.result.transaction('records', 'readwrite');
-            for (const record of records) tx.objectStore('records').put(record);
-            tx.oncomplete = () => (target.result.close(), done());
-          };
-        }),
-      records,
-    );
+    await stored(context, address, records);
 
     const page = await visit(context, `${address}#/keep`);
     const of = (start) => records.filter(({ key }) => key.startsWith(start)).length;

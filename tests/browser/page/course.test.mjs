@@ -128,3 +128,18 @@ test('a job of tomorrow is not offered as done: the action is the fridge, and it
   await goTo(page, `#/batch/${batch}/cure`);
   await page.locator('.pin').getByRole('button', { name: 'Turn the pieces: done just now' }).waitFor();
 });
+
+test('what is in doubt and forbids nothing yet stands on the list of batches too', async (t) => {
+  const page = await begin(t);
+  await page.clock.setFixedTime(new Date(...SATURDAY, 18));
+  const batch = await startDemo(page);
+  await weighOut(page, batch);
+  for (const of of ['cure:0', 'line:0', 'line:1', 'line:2', 'line:3', 'rub', 'label']) await tick(page, of);
+  await page.clock.setFixedTime(new Date(2026, 10, 24, 18));
+  await goTo(page, '#/today');
+  await page.reload();
+  await page.locator('a.batch', { hasText: 'longer than raw meat keeps' }).waitFor();
+  if (process.env.SHOTS) await page.screenshot({ path: `${process.env.SHOTS}/list-doubt.png` });
+  await goTo(page, `#/batch/${batch}/cure`);
+  assert.match(await page.locator('body').innerText(), /longer than raw meat keeps/);
+});

@@ -3,7 +3,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { visit, host, open, usable } from '../harness.mjs';
+import { host, open, stored, usable, visit } from '../harness.mjs';
 import { begin, goTo, kept, setting, settled, startDemo } from './steps.mjs';
 
 const read = (name) => JSON.parse(readFileSync(new URL(`../../data/records/${name}.json`, import.meta.url), 'utf8'));
@@ -19,25 +19,7 @@ const TRAVELS = ['batch/', 'recipe/', 'settings', 'stock/'];
 async function ofTheSeason(t) {
   const { address } = await host(t);
   const context = await open(t);
-  const other = await context.newPage();
-  await other.goto(`${address}manifest.webmanifest`);
-  await other.evaluate(
-    (records) =>
-      new Promise((done) => {
-        const request = indexedDB.open('cure-reckoner', 1);
-        request.onupgradeneeded = ({ target }) => {
-          target.result.createObjectStore('records', { keyPath: 'key' });
-          target.result.createObjectStore('aside', { keyPath: 'id', autoIncrement: true });
-        };
-        request.onsuccess = ({ target }) => {
-          const tx = target.result.transaction('records', 'readwrite');
-          for (const record of records) tx.objectStore('records').put(record);
-          tx.oncomplete = () => (target.result.close(), done());
-        };
-      }),
-    STORED,
-  );
-  await other.close();
+  await stored(context, address, STORED);
   return visit(context, `${address}#/keep`);
 }
 

@@ -112,16 +112,18 @@ function alarm(app, { batch: id, doubts, stage }) {
 function underWay(app, state) {
   const batch = app.shelf.batches.get(state.batch);
   if (!batch) return nothing;
+  // What forbids nothing yet is on the list too, or it is seen only by who opens the batch.
+  const told = heldWords(state.doubts, batch, (piece) => pieceName(app, piece));
   return html`<li>
     <a class="batch" href="#/batch/${state.batch}/${state.stage}"
       >${tagMark(batch.tag)}<b>${batch.name}</b
       ><span class="p"
         >${
           state.held
-            ? html`<span class="flag stop"
-                >${icon('s-stop', '')}${heldWords(state.doubts, batch, (piece) => pieceName(app, piece))}</span
-              >`
-            : html`${miniPunch(state)}<span>${whereWords(state)}</span>`
+            ? html`<span class="flag stop">${icon('s-stop', '')}${told}</span>`
+            : html`${miniPunch(state)}<span>${whereWords(state)}</span>${
+                told ? html`<span class="flag care">${icon('s-care', '')}${told}</span>` : nothing
+              }`
         }</span
       ></a
     >
