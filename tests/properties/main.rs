@@ -11,6 +11,7 @@ mod record;
 mod rescues;
 mod texts;
 mod times;
+mod times_fire;
 mod times_three;
 mod verdicts;
 

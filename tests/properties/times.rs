@@ -6,7 +6,7 @@ use serde_json::{Value, json};
 use std::collections::BTreeMap;
 use std::sync::LazyLock;
 
-const MINUTE: i64 = 60_000;
+pub const MINUTE: i64 = 60_000;
 pub const HOUR: i64 = 60 * MINUTE;
 pub const DAY: i64 = 24 * HOUR;
 /// 2026-11-14 00:00:00 UTC.

@@ -125,6 +125,7 @@ fn prior_hours(setup: &Setup) -> f64 {
         piece: &[],
         cabinet: &[],
         set: Some(71.1),
+        next: &[],
     };
     let found = forecast(setup, &none, 0.0).expect("a forecast");
     assert!(!found.fitted);
@@ -217,6 +218,7 @@ fn a_fit_of_its_own_kind_finds_the_time() {
         piece: &part,
         cabinet: &cabinet,
         set: None,
+        next: &[],
     };
     let found = forecast(&setup, &readings, 0.0).expect("a forecast");
     let [low, likely, high] = found.window.expect("it gets there");
@@ -232,6 +234,7 @@ fn no_time_where_there_is_none() {
         piece: &[],
         cabinet: &[],
         set: Some(55.0),
+        next: &[],
     };
     let found = forecast(&breast(0.03, true), &none, 0.0).expect("a forecast");
     assert_eq!(found.window, None);
@@ -259,6 +262,7 @@ fn no_band_is_longer_than_a_day() {
             piece: &piece,
             cabinet: &cabinet,
             set: None,
+            next: &[],
         };
         let found = forecast(&setup, &readings, 18_000.0).expect("a forecast");
         if let Some([low, likely, high]) = found.window {

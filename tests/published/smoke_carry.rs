@@ -24,6 +24,7 @@ fn rises(thickness: f64, exponent: f64, cabinet: [f64; 2]) -> (f64, f64) {
                 piece: &[],
                 cabinet: &[],
                 set: Some(set),
+                next: &[],
             };
             let found = forecast(&setup, &none, 0.0).expect("a forecast");
             assert!(found.window.is_some(), "{thickness} {set}");

@@ -33,6 +33,7 @@ fn a_wrap_to_come_counts() {
         piece: &piece,
         cabinet: &cabinet,
         set: None,
+        next: &[],
     };
     let done = |wrap_at| {
         let setup = cure_reckoner::smoke::Setup {
@@ -74,6 +75,7 @@ fn a_fire_that_burns_again_counts_as_it_burns() {
         piece: &piece,
         cabinet: &cabinet,
         set: Some(71.0),
+        next: &[],
     };
     let setup = cure_reckoner::smoke::Setup {
         target: 74.0,
@@ -103,6 +105,7 @@ fn a_fire_that_is_out_is_called_out() {
             piece: &piece,
             cabinet: &cabinet,
             set: None,
+            next: &[],
         };
         forecast(&setup, &readings, 3600.0).expect("a forecast").out
     };

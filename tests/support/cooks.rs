@@ -108,6 +108,7 @@ impl Cook {
             piece: &[],
             cabinet: &[],
             set: Some(self.dial),
+            next: &[],
         };
         let setup = Setup {
             habit,
@@ -128,6 +129,7 @@ impl Cook {
             piece: &self.piece,
             cabinet: &self.cabinet,
             set: Some(self.dial),
+            next: &[],
         };
         let long = self.piece.len() >= 6;
         forecast(&self.setup, &readings, self.piece.last()?.0)?
@@ -287,6 +289,7 @@ impl Cook {
                 piece: &piece,
                 cabinet: &cabinet,
                 set: Some(self.dial),
+                next: &[],
             };
             if let Some([low, likely, high]) = forecast(&self.setup, &readings, now).and_then(|f| f.window) {
                 scores.model[i] = off(likely);

@@ -249,6 +249,7 @@ impl Cook {
             piece: &self.piece[..count],
             cabinet: &self.cabinet[..count],
             set: Some(self.dial),
+            next: &[],
         }
     }
 

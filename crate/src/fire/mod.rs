@@ -8,6 +8,7 @@ mod after;
 mod chill;
 mod class;
 mod doubts;
+mod heats;
 mod outlook;
 mod published;
 mod sheet;

@@ -1,11 +1,11 @@
 //! When a class will be done, by the model of the piece and its readings.
 
+use super::heats::heats;
 use super::show::{FirePoint, hours, point};
 use crate::batch::{self, Batch, Cover, Fire};
 use crate::order::InOrder;
 use crate::pantry::{self, Belly};
 use crate::quantity::System;
-use crate::recipe::Do;
 use crate::record::Log;
 use crate::smoke::{Covered, Forecast, Habit, Readings, Setup, forecast, joint};
 use rust_decimal::prelude::ToPrimitive;
@@ -31,6 +31,9 @@ pub struct Outlook {
     /// Its course from now on.
     pub course: Vec<FirePoint>,
 }
+
+/// Milliseconds of a minute.
+const MINUTE: i64 = 60_000;
 
 /// What stands beside a class that goes by the probe of another.
 pub(super) const NOT_MEASURED: &str = "Not measured: put the probe in before it comes off.";
@@ -92,19 +95,6 @@ fn covers(log: &Log, place: usize, cover: Cover) -> Vec<Covered> {
     all
 }
 
-/// °C the recipe sets the smoker to, where the cabinet was not read.
-fn set(batch: &Batch) -> Option<f64> {
-    let hot = batch
-        .recipe
-        .steps
-        .iter()
-        .filter(|s| matches!(s.act, Do::Smoke | Do::Cook));
-    hot.filter_map(|s| s.at)
-        .map(crate::record::fahrenheit)
-        .reduce(f64::max)
-        .map(celsius)
-}
-
 /// Another class whose probe speaks for one that has no reading of its own.
 pub(super) struct Probe {
     pub name: String,
@@ -142,13 +132,15 @@ pub(super) fn outlook(
     units: System,
 ) -> Option<Outlook> {
     let (piece, cabinet) = (degrees(log.classes.get(place)?), degrees(&log.cabinet));
+    // Before the first reading of all the log has no clock of its own: it begins now.
+    let origin = if log.origin == 0 { now } else { log.origin };
+    let heats = heats(batch, origin, now);
     let readings = Readings {
         piece: &piece,
         cabinet: &cabinet,
-        set: set(batch),
+        set: heats.set,
+        next: &heats.next,
     };
-    // Before the first reading of all the log has no clock of its own: it begins now.
-    let origin = if log.origin == 0 { now } else { log.origin };
     let at = crate::record::seconds(now.saturating_sub(origin));
     // A class that is not measured hung as long as the measured one, began as cold, and in the smoker that the other shows.
     let shown = probe.and_then(|p| {
@@ -170,7 +162,7 @@ pub(super) fn outlook(
     let found = forecast(setup, &readings, at)?;
     let time = |seconds: f64| origin.saturating_add((seconds * 1000.0) as i64);
     Some(Outlook {
-        window: found.window.map(|w| w.map(time)),
+        window: found.window.map(|w| w.map(time).map(minute_up)),
         from: if let Some(probe) = probe {
             let how = match shown {
                 Some(_) => format!(
@@ -199,6 +191,12 @@ pub(super) fn outlook(
             })
             .collect(),
     })
+}
+
+/// A forecast to the minute, up, as a calendar can have it too.
+fn minute_up(at: i64) -> i64 {
+    let up = at.saturating_add(MINUTE.saturating_sub(1));
+    up.div_euclid(MINUTE).saturating_mul(MINUTE)
 }
 
 /// When its middle comes to what it is wrapped at, in seconds of the log: when it was read so warm, or, by the forecast,

@@ -81,6 +81,7 @@ fn tells(batch: &Batch, log: &Log, fire: &Fire, place: usize, piece: &[(f64, f64
         piece,
         cabinet: &cabinet,
         set: None,
+        next: &[],
     };
     let found = forecast(&setup, &readings, last.0)?.habit?;
     let thousandths = |one: f64| (one * 1000.0).round() as i32;

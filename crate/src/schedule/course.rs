@@ -109,6 +109,13 @@ struct Work<'a> {
     stay: Option<Stay<'a>>,
 }
 
+/// When all has come out of the last heat, by the forecast.
+#[derive(Clone, Copy)]
+struct Out {
+    step: usize,
+    at: i64,
+}
+
 /// When a step begins and ends, and by what.
 #[derive(Clone, Copy)]
 struct Span {
@@ -146,27 +153,36 @@ impl Work<'_> {
         }
     }
 
-    /// Begin, end and basis of every step, and the end of all.
-    fn spans(&self, pulled: Option<i64>) -> (Vec<Span>, i64) {
+    /// Begin, end and basis of every step, and the end of all. Where the last heat has a time at which all comes out of
+    /// it, that ends it, and no heat before it goes on beyond that.
+    fn spans(&self, out: Option<Out>) -> (Vec<Span>, i64) {
         let count = self.steps().len();
         let last = self.last();
         let mut spans = Vec::with_capacity(count);
         let mut due = self.begun;
-        let to = last.map_or(0, |last| last.saturating_add(1));
+        let ticked = last.map_or(0, |last| last.saturating_add(1));
+        // What hangs over the fire goes from one heat into the next, whoever sleeps.
+        let to = out.map_or(ticked, |out| ticked.max(out.step.saturating_add(1)));
         for i in 0..to {
             // Nothing is begun before the cure is on, whatever a clock said.
-            let start = self.ticked(i).unwrap_or(due).max(self.begun);
-            let runs = Some(i) == last;
-            let (mut ends, mut kind) = self.ends(i, start, runs);
-            if let Some(at) = pulled.filter(|_| runs) {
-                (ends, kind) = (at.max(start), Basis::Forecast);
+            let start = match (self.ticked(i), out) {
+                (Some(at), _) => at.max(self.begun),
+                (None, Some(out)) if i >= ticked => due.min(out.at),
+                (None, _) => due,
+            };
+            let (mut ends, mut kind) = self.ends(i, start, Some(i) == last);
+            if let Some(out) = out.filter(|out| i == out.step || i.saturating_add(1) >= ticked) {
+                if i == out.step || ends > out.at {
+                    (ends, kind) = (out.at.max(start), Basis::Forecast);
+                }
             }
             spans.push(Span { at: start, ends, kind });
             due = ends;
         }
         let legs = tail(self.batch, to);
         // What is in its cure comes out at the hour; what dries or chills may wait.
-        let wait = last.and_then(|i| self.steps().get(i)).map_or(0, |s| match s.act {
+        let before = to.checked_sub(1).and_then(|i| self.steps().get(i));
+        let wait = before.map_or(0, |s| match s.act {
             Do::Cure => 0,
             act => needs(act).2.saturating_mul(HOUR),
         });
@@ -202,17 +218,18 @@ impl Work<'_> {
 
     fn times(&self) -> Vec<Timed> {
         let last = self.last();
-        let runs = last.and_then(|i| self.steps().get(i)).map(|s| s.act);
-        let hot = |act: Do| matches!(act, Do::Smoke | Do::Cook | Do::DryOut);
-        let last_hot = self.steps().iter().rposition(|s| hot(s.act));
-        let over_fire = runs.is_some_and(hot) && last == last_hot && self.batch.tick("end").is_none();
+        let last_of = |acts: &[Do]| self.steps().iter().rposition(|s| acts.contains(&s.act));
+        let dried = last_of(&[Do::DryOut]);
+        // Strips are hot before they are dried: what the readings forecast is the heat before it.
+        let hot = last_of(&[Do::Smoke, Do::Cook]).or(dried);
+        let over_fire = last <= hot && self.batch.tick("end").is_none();
         let pulls = if over_fire {
             pulls(self.batch, self.now, self.settings)
         } else {
             Vec::new()
         };
-        let pulled = pulls.iter().map(|pull| pull.likely).max();
-        let (spans, end) = self.spans(pulled);
+        let likely = pulls.iter().map(|pull| pull.likely).max();
+        let (spans, end) = self.spans(hot.zip(likely).map(|(step, at)| Out { step, at }));
         let mut out = Vec::new();
         for (i, (step, span)) in self.steps().iter().zip(&spans).enumerate() {
             let lasts = step.takes(&self.kinds).is_some();
@@ -227,7 +244,7 @@ impl Work<'_> {
             if step.act == Do::Cure {
                 out.extend(self.draws(i));
             }
-            if Some(i) == last_hot {
+            if Some(i) == hot {
                 out.extend(pulls.iter().filter_map(|pull| {
                     Some(Timed {
                         class: Some(pull.class),
@@ -248,7 +265,7 @@ impl Work<'_> {
                 sorted.order_by_key(|timed| timed.at);
             }
         }
-        out.extend(self.chill(&spans, last_hot));
+        out.extend(self.chill(&spans, hot.max(dried)));
         out.push(Timed {
             kind: spans.last().map_or(Basis::Recipe, |span| span.kind),
             ..Timed::of("end".to_owned(), spans.len(), end)

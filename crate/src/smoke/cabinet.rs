@@ -48,6 +48,15 @@ impl Ahead {
         self.level + (self.last.1 - self.level) * (-(at - self.last.0).max(0.0) / PACE).exp()
     }
 
+    /// The same air, set to another level from a time on.
+    pub fn set(self, from: f64, level: f64) -> Self {
+        Self {
+            level,
+            last: (from, self.at(from)),
+            ..self
+        }
+    }
+
     /// What the readings let expect; nothing where nobody said how warm it is.
     ///
     /// A lid lets it fall for one reading, so the middle one of the last seven is its level. Where it fell and falls on,

@@ -16,6 +16,8 @@ pub struct Readings<'a> {
     pub cabinet: &'a [(f64, f64)],
     /// What the cabinet is set to, where it was not read.
     pub set: Option<f64>,
+    /// What it will be set to, and from when on.
+    pub next: &'a [(f64, f64)],
 }
 
 /// When it will be done. Seconds on the clock of the readings.
@@ -63,7 +65,13 @@ impl Run<'_> {
         let read = self.readings.cabinet.last().is_some_and(|p| at <= p.0);
         line(self.readings.cabinet, at)
             .filter(|_| read)
-            .unwrap_or_else(|| self.air.at(at))
+            .unwrap_or_else(|| self.ahead(at))
+    }
+
+    /// After the last reading: as it was lately, then as it will be set.
+    fn ahead(&self, at: f64) -> f64 {
+        let begun = self.readings.next.iter().take_while(|(from, _)| *from <= at);
+        begun.fold(self.air, |air, &(from, level)| air.set(from, level)).at(at)
     }
 
     /// Goes on from `from` to `until`, telling every step; stops early when told to. `warmer` is added to the air.
@@ -165,7 +173,11 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
     let way = (last.1 - begin.1) / (setup.target - begin.1);
     let (window, habit) = remains
         .map(|by_fit| {
-            let line = fitted.then(|| straight(readings.piece, setup.target, now)).flatten();
+            // A line knows nothing of another heat that is still to come.
+            let same = readings.next.iter().all(|(from, _)| *from >= now + by_fit);
+            let line = (fitted && same)
+                .then(|| straight(readings.piece, setup.target, now))
+                .flatten();
             let likely = blend(by_fit, line, way);
             // What was not measured is as uncertain as its whole time over the fire, however little of it is left.
             let gone = if fitted { 0.0 } else { now - begin.0 };
@@ -209,6 +221,7 @@ pub fn forecast(setup: &Setup, readings: &Readings, now: f64) -> Option<Forecast
     let oven = Run {
         readings: &Readings {
             cabinet: &[],
+            next: &[],
             ..*readings
         },
         air: Ahead::still(OVEN),
