@@ -42,6 +42,13 @@ const STATUS = { judgement: 'our own judgement' };
 
 /** @param {Class} one @param {CureClock} clock @param {number} now */
 function sizeClass(one, clock, now) {
+  // The row that the answer is taken from has its times as the answer has them.
+  const row =
+    clock.until?.kind === 'forecast' && !clock.until.capped
+      ? clock.until.classes.find((row) => row.class === one.at)
+      : undefined;
+  /** @param {import('../types').Span3} span */
+  const answered = (span) => (row ? { ...span, earliest: row.from, latest: row.until } : span);
   return html`<div class="class">
     <div class="row-h">
       <h3>${icon(`k-${one.at % 6}`, 'key')}${one.name}, ${one.thickness}</h3>
@@ -61,7 +68,8 @@ function sizeClass(one, clock, now) {
         </tr>
       </thead>
       <tbody>
-        ${one.colour ? times('Colour', one.colour, now) : nothing} ${times('Even salt', one.even, now)}
+        ${one.colour ? times('Colour', answered(one.colour), now) : nothing}
+        ${times('Even salt', one.colour ? one.even : answered(one.even), now)}
       </tbody>
     </table>
     ${profile(one, clock, now)} ${rules(one)}
