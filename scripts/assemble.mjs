@@ -1,5 +1,6 @@
 // Puts the page together from web/ and target/glue/: dist/ for a host, and dist/cure-reckoner.html, one file. Beside each
-// of their files lies the same packed, for hosts that send that.
+// of their files lies the same packed, for hosts that send that. `node scripts/assemble.mjs target/pseudo pseudo` makes it
+// in a language that nobody speaks, for the tests.
 import { createHash } from 'node:crypto';
 import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
@@ -8,10 +9,12 @@ import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
 import { embedCore } from './embed-core.mjs';
 import { packAll } from './packed.mjs';
+import { pseudo } from './pseudo.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const web = join(root, 'web');
-const dist = join(root, 'dist');
+const [folder = 'dist', language] = process.argv.slice(2);
+const dist = join(root, folder);
 const esbuild = createRequire(join(web, 'package.json'))('esbuild');
 
 // No request leaves the page, and no script or style runs but those that were built.
@@ -44,15 +47,17 @@ const TAGS = {
 const outdent = {
   name: 'outdent',
   setup(build) {
-    build.onLoad({ filter: /[/\\]web[/\\]app[/\\].*\.js$/ }, async ({ path }) => ({
-      contents: (await readFile(path, 'utf8')).replace(/\n\s+/g, '\n'),
-    }));
+    build.onLoad({ filter: /[/\\]web[/\\](app|words)[/\\].*\.js$/ }, async ({ path }) => {
+      const source = await readFile(path, 'utf8');
+      const isWords = /[/\\]words[/\\]en[/\\]/.test(path);
+      return { contents: (language === 'pseudo' && isWords ? pseudo(source) : source).replace(/\n\s+/g, '\n') };
+    });
   },
 };
 
 const page = await readPage();
 await rm(dist, { recursive: true, force: true });
-await mkdir(dist);
+await mkdir(dist, { recursive: true });
 await writeHosted();
 await writeSingle();
 await packAll(dist);

@@ -1,0 +1,151 @@
+// What the page says stands in web/words/. A file of web/app that is done says nothing of its own; those still to do are
+// listed. `node scripts/words.mjs screens/stock.js` shows what a file says.
+import { readFileSync, readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { said } from './said.mjs';
+
+const app = fileURLToPath(new URL('../web/app/', import.meta.url));
+
+/** Files that still say something of their own. One that no longer does goes. */
+const STILL = new Set(
+  `
+    app.js
+    backup.js
+    core.js
+    locale.js
+    main.js
+    merge.js
+    meta.js
+    records.js
+    screens/away.js
+    screens/bag.js
+    screens/batch.js
+    screens/brine.js
+    screens/dose.js
+    screens/edit.js
+    screens/fire.js
+    screens/help.js
+    screens/how-much.js
+    screens/keep.js
+    screens/labels.js
+    screens/more.js
+    screens/open.js
+    screens/pack.js
+    screens/past.js
+    screens/pieces.js
+    screens/plan.js
+    screens/read.js
+    screens/recipe.js
+    screens/recipes.js
+    screens/spoons.js
+    screens/stage.js
+    screens/start.js
+    screens/stock.js
+    screens/today.js
+    screens/trouble-cards.js
+    screens/weigh.js
+    trouble.js
+    update.js
+    widgets/about-batch.js
+    widgets/answer.js
+    widgets/batch-head.js
+    widgets/calendar.js
+    widgets/card.js
+    widgets/chill.js
+    widgets/clock-bars.js
+    widgets/clock-profile.js
+    widgets/clock.js
+    widgets/cut-form.js
+    widgets/doors.js
+    widgets/dose-strip.js
+    widgets/doubts.js
+    widgets/edit-cures.js
+    widgets/edit-lines.js
+    widgets/edit-steps.js
+    widgets/failed.js
+    widgets/field.js
+    widgets/fire-after.js
+    widgets/fire-before.js
+    widgets/fire-chart.js
+    widgets/fire-log.js
+    widgets/fire-next.js
+    widgets/fire-pad.js
+    widgets/fire-readings.js
+    widgets/fire-smoker.js
+    widgets/fire-worth.js
+    widgets/form.js
+    widgets/frame.js
+    widgets/fridge-form.js
+    widgets/hand-on.js
+    widgets/how-long.js
+    widgets/how-much-answer.js
+    widgets/icon.js
+    widgets/job-row.js
+    widgets/label.js
+    widgets/light.js
+    widgets/outcome.js
+    widgets/packs.js
+    widgets/pick.js
+    widgets/piece-form.js
+    widgets/places.js
+    widgets/put-in.js
+    widgets/rows.js
+    widgets/settle.js
+    widgets/stage-jobs.js
+    widgets/stage-view.js
+    widgets/thick-step.js
+    widgets/thrown-out.js
+    widgets/tick.js
+    widgets/timeline.js
+    widgets/too-much.js
+    widgets/transfer.js
+    widgets/trouble-flow.js
+    widgets/until.js
+    widgets/verdict.js
+    widgets/week.js
+    widgets/weigh-answer.js
+    widgets/weigh-line.js
+    widgets/weigh-why.js
+    widgets/weight-field.js
+    widgets/why.js
+    words/brine.js
+    words/calls.js
+    words/chill.js
+    words/dangers.js
+    words/doubts.js
+    words/fire.js
+    words/glossary.js
+    words/jobs.js
+    words/labels.js
+    words/may-hold.js
+    words/mixes.js
+    words/names.js
+    words/plan.js
+    words/record.js
+    words/steps.js
+    words/stock.js
+    words/time.js
+    words/trouble-ways.js
+    words/trouble.js
+    words/until.js
+    words/weights.js
+    words/wrong.js
+  `
+    .split(/\s+/)
+    .filter(Boolean),
+);
+
+const [, , asked] = process.argv;
+let count = 0;
+for (const file of readdirSync(app, { recursive: true }).sort()) {
+  if (!file.endsWith('.js')) continue;
+  const texts = said(readFileSync(app + file, 'utf8')).map(({ text }) => text.replace(/\s+/g, ' ').trim());
+  count += texts.length;
+  if (asked === file) console.log(texts.join('\n'));
+  if (texts.length && !STILL.has(file)) {
+    console.error(`words: web/app/${file} says of its own: ${texts[0]}`);
+    process.exitCode = 1;
+  }
+  if (!texts.length && STILL.has(file)) console.log(`words: web/app/${file} is done, take it from the list`);
+}
+if (asked) console.log(`${count} texts in web/app`);
