@@ -9,15 +9,12 @@ const src = fileURLToPath(new URL('../crate/src/', import.meta.url));
 const STILL = {
   batch: 18,
   cure: 42,
-  door: 22,
   dose: 135,
   fire: 94,
   pantry: 7,
   quantity: 19,
-  reading: 130,
-  recipe: 79,
+  recipe: 36,
 
-  share: 15,
   standing: 1,
   weigh: 91,
 };

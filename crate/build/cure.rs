@@ -29,6 +29,18 @@ pub fn words() -> String {
     })
 }
 
+/// One constant a sign: a sign that nothing looks for fails the build.
+pub fn signs() -> String {
+    rows("signs.csv", 3)
+        .iter()
+        .map(|r| {
+            let patterns: Vec<&str> = r[1].split('|').collect();
+            let count = patterns.len();
+            format!("pub(crate) static {}: [&str; {count}] = {patterns:?};\n", &r[0])
+        })
+        .collect()
+}
+
 pub fn limits() -> String {
     table("RULES", "crate::dose::Rule", &rows("limits.csv", 14), |r| {
         let basis = variant(&r[8]);

@@ -16,6 +16,7 @@ fn main() {
         cure::limits(),
         cure::cautions(),
         cure::words(),
+        cure::signs(),
         meat::speeds(),
         cure::measures(),
         cure::slips(),

@@ -53,6 +53,7 @@ fn ask(text: String) -> AskReading {
     AskReading {
         text,
         answers: Vec::new(),
+        untitled: String::new(),
         settings: Settings::new_page(),
     }
 }

@@ -248,48 +248,66 @@ fn two_agents_are_summed() {
 #[test]
 fn every_field_says_what_to_type() {
     let told = |kind: &str, unit: &str, text: &str| {
-        let field = json!({"key": "it", "label": "It", "kind": kind, "unit": unit, "text": text});
+        let field = json!({"key": "it", "kind": kind, "unit": unit, "text": text});
         let read = ok(&json!({"read": {"fields": [field]}}));
-        let says = read["problems"][0]["message"].as_str().unwrap_or_default().to_owned();
+        let problem = read["problems"][0].clone();
         assert!(
-            read["values"].as_array().is_some_and(Vec::is_empty),
+            read["values"].as_array().is_some_and(Vec::is_empty) && problem["field"] == "it",
             "{kind} {unit} “{text}”: {read}"
         );
-        assert!(
-            says.starts_with("It: ") && (says.contains("Type ") || says.contains("Read the packet again")),
-            "{kind} {unit} “{text}”: {says}"
-        );
-        says
+        (problem["wrong"].clone(), problem["message"].clone())
     };
-    for (unit, what) in [
-        ("tsp", "how many spoons went in, such as 1"),
-        ("heaped tbsp", "how many spoons went in, such as 1"),
-        ("g", "what the scale showed, such as 3.5 g"),
-        (
-            "1 packet of # g",
-            "the weight that is printed on the packet, such as 25 g",
-        ),
+    for (unit, by) in [
+        ("tsp", "spoons"),
+        ("heaped tbsp", "spoons"),
+        ("g", "scale"),
+        ("1 packet of # g", "packet"),
     ] {
-        for text in ["", " ", "abc", "-3", "0", "99999999"] {
-            let says = told("amount", unit, text);
-            assert!(says.contains(what), "{unit} “{text}”: {says}");
-            assert!(
-                !says.contains(" tsp”") && !says.contains("spoon or cup"),
-                "{unit} “{text}”: {says}"
+        for (text, is) in [
+            ("", "put_in_missing"),
+            (" ", "put_in_missing"),
+            ("abc", "put_in_not_read"),
+            ("-3", "put_in_out_of_bounds"),
+            ("0", "put_in_out_of_bounds"),
+            ("99999999", "put_in_out_of_bounds"),
+        ] {
+            let (wrong, _) = told("amount", unit, text);
+            // A packet is above nought and at most so large; what else is typed of one is no amount.
+            let is = if by == "packet" && ["-3", "99999999"].contains(&text) {
+                "put_in_not_read"
+            } else {
+                is
+            };
+            assert_eq!(
+                (&wrong["is"], &wrong["by"]),
+                (&json!(is), &json!(by)),
+                "{unit} “{text}”: {wrong}"
             );
+            // What was typed, without the unit that was put to it.
+            assert!(wrong["typed"].is_null() || wrong["typed"] == text, "{unit}: {wrong}");
         }
     }
     for kind in ["printed", "printed_nitrate"] {
-        for text in ["", "abc", "-1", "101", "150 ppm"] {
-            told(kind, "%", text);
+        for (text, is) in [
+            ("", "printed_missing"),
+            ("abc", "printed_not_read"),
+            ("-1", "printed_out_of_bounds"),
+            ("150 ppm", "printed_wrong_unit"),
+        ] {
+            assert_eq!(told(kind, "%", text).0["is"], is, "{kind} “{text}”");
         }
+        let (wrong, says) = told(kind, "%", "101");
+        let slip = says.as_str().is_some_and(|s| s.contains("Read the packet again"));
+        assert!(wrong["is"] == "printed_out_of_bounds" || slip, "{kind}: {wrong} {says}");
     }
     for (kind, unit) in [("mass", "g"), ("length", "mm"), ("time", "h"), ("share", "%")] {
         for text in ["", "abc", "-5", "999999999"] {
-            told(kind, unit, text);
+            let (wrong, says) = told(kind, unit, text);
+            let typed = says.as_str().is_some_and(|s| s.contains("Type "));
+            assert!(wrong.is_object() || typed, "{kind} {unit} “{text}”: {says}");
         }
     }
     // Saltpetre is nearly all nitrate.
-    let field = json!({"key": "it", "label": "It", "kind": "printed_nitrate", "unit": "%", "text": "98"});
+    let field = json!({"key": "it", "kind": "printed_nitrate", "unit": "%", "text": "98"});
     assert_eq!(ok(&json!({"read": {"fields": [field]}}))["values"][0]["value"], "98 %");
 }

@@ -291,7 +291,7 @@ fn a_lost_point_is_offered_back() {
         read(Some(0), 50, "450 °F"),
     ];
     doubted(&up, "boiling", Some("7.2 °C"));
-    let metric = json!({"read": {"units": "metric", "fields": [{"key": "t", "label": "Reading", "kind": "temperature", "text": "450", "unit": "°C"}]}});
+    let metric = json!({"read": {"units": "metric", "fields": [{"key": "t", "kind": "temperature", "text": "450", "unit": "°C"}]}});
     assert_eq!(ok(&metric)["problems"][0]["code"], "too_large");
 }
 

@@ -306,20 +306,19 @@ fn a_nought_too_many_is_doubted() {
 /// A packet's strength is read in per cent alone.
 #[test]
 fn a_packet_is_read_in_per_cent() {
-    let read = |text: &str| {
-        ok(
-            &json!({"read": {"fields": [{"key": "n", "label": "Nitrite printed", "kind": "printed", "text": text, "unit": "%"}]}}),
-        )
-    };
+    let read =
+        |text: &str| ok(&json!({"read": {"fields": [{"key": "n", "kind": "printed", "text": text, "unit": "%"}]}}));
     assert_eq!(read("6.25")["values"][0]["value"], "6.25 %");
-    for text in ["150 ppm", "62.5 g/kg", ""] {
-        let problem = read(text)["problems"][0]["message"]
-            .as_str()
-            .unwrap_or_default()
-            .to_owned();
-        assert!(
-            problem.starts_with("Nitrite printed: ") && problem.contains("such as 6.25 %"),
-            "{text}: {problem}"
+    for (text, wrong) in [
+        ("150 ppm", "printed_wrong_unit"),
+        ("62.5 g/kg", "printed_wrong_unit"),
+        ("", "printed_missing"),
+    ] {
+        let problem = &read(text)["problems"][0];
+        assert_eq!(
+            (&problem["field"], &problem["wrong"]["is"]),
+            (&json!("n"), &json!(wrong)),
+            "{text}"
         );
     }
 }

@@ -81,7 +81,7 @@ fn difference(e: &Expected) -> Option<String> {
         && (e.item.is_empty() && e.grams.is_none() || line["item"] == items[0])
         && weighed
         && asks == e.asks
-        && (line["flag"] != "") == e.flag;
+        && (line["flags"] != json!([])) == e.flag;
     (!good).then(|| {
         format!(
             "{line} asks {asks:?}, expected {:?} {:?} {:?} {} {}",

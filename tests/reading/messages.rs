@@ -52,23 +52,24 @@ fn a_lost_blank_in_a_number_is_asked_about() {
     let asked = reading["questions"].as_array().expect("questions").iter();
     let mut number = asked.filter(|q| q["key"].as_str().is_some_and(|k| k.starts_with("number:")));
     let choices = number.next().expect("a question")["choices"].clone();
-    assert_eq!(choices, json!([["2.5", "2.5"], ["10.5", "10.5"]]));
+    assert_eq!(
+        choices,
+        json!([["2.5", {"is": "said", "text": "2.5"}], ["10.5", {"is": "said", "text": "10.5"}]])
+    );
 }
 
 #[test]
 fn a_cure_by_its_packet_is_a_cure() {
     let bracket = read("8g cure #1 (6.25)");
     assert_eq!(
-        (&bracket["lines"][0]["strength"], &bracket["lines"][0]["flag"]),
-        (&json!("6.25"), &json!(""))
+        (&bracket["lines"][0]["strength"], &bracket["lines"][0]["flags"]),
+        (&json!("6.25"), &json!([]))
     );
     for said in ["cure per the bag", "cure, see packet", "cure as per packet"] {
         let line = read(&format!("20 g salt\n{said}"))["lines"][1].clone();
         assert_eq!(line["taken"], "taste", "{said}: {line}");
-        assert!(
-            !line["flag"].as_str().expect("a flag").is_empty(),
-            "{said}: how much is not said"
-        );
+        let unsaid = line["flags"].to_string().contains("amount_unsaid");
+        assert!(unsaid, "{said}: how much is not said: {line}");
     }
 }
 

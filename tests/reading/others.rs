@@ -72,10 +72,12 @@ fn same_name(line: &Value, right: &Value) -> bool {
     let mut wanted = texts(&right["name_also"]);
     wanted.extend(right["name"].as_str().map(str::to_owned));
     let item = line["item"].as_str().and_then(cure_reckoner::pantry::ingredient);
-    let mut ours: Vec<String> = ["name", "says"]
+    let thing = &line["thing"];
+    let mut ours: Vec<String> = [&line["name"], &thing["name"], &thing["row"]["name"]]
         .iter()
-        .filter_map(|k| line[k].as_str().map(str::to_owned))
+        .filter_map(|name| name.as_str().map(str::to_owned))
         .collect();
+    ours.push(texts(&thing["names"]).join("; "));
     ours.extend(item.into_iter().flat_map(|i| i.others.iter().map(|o| (*o).to_owned())));
     // Not settled between several: the names of all of them stand there.
     wanted.iter().any(|w| {
@@ -283,7 +285,7 @@ fn cure(line: &Value) -> bool {
 /// What came of one reading among the lines.
 fn one(line: &Value, right: &Value) -> Came {
     let taken = line["taken"].as_str().unwrap_or_default();
-    let flagged = line["flag"] != "";
+    let flagged = !line["flags"].as_array().expect("flags").is_empty();
     let kind = right["kind"].as_str().unwrap_or_default();
     let mut also = texts(&right["kind_also"]);
     also.extend(right["kind_also"].as_str().map(str::to_owned));
@@ -393,7 +395,7 @@ fn lines_of(set: &str, most_wrong: usize, most_vain: usize) {
                 .map(|l| {
                     format!(
                         "[{} {} {}{} per {} s {} flag {} st {}]",
-                        l["taken"], l["name"], l["amount"], l["unit"], l["per"], l["strength"], l["flag"], l["steps"]
+                        l["taken"], l["name"], l["amount"], l["unit"], l["per"], l["strength"], l["flags"], l["steps"]
                     )
                 })
                 .collect();

@@ -100,7 +100,7 @@ fn the_dose_of_others() {
                 answer["questions"]
                     .as_array()
                     .map(|q| q.iter().map(|q| q["key"].clone()).collect::<Vec<_>>()),
-                answer["says"]
+                answer["bar"]
             ));
             continue;
         };
@@ -232,7 +232,7 @@ fn settled(case: &Value) -> Result<Value, String> {
             .iter()
             .filter(|q| q["answer"].is_null())
             .map(|q| q["key"].to_string());
-        why = format!("{} {}", keys.collect::<Vec<_>>().join(" "), answer["says"]);
+        why = format!("{} {}", keys.collect::<Vec<_>>().join(" "), answer["bar"]);
         if answers.len() == before {
             break;
         }

@@ -135,7 +135,10 @@ fn the_meat_is_asked_for() {
 fn cure_without_an_amount() {
     let reading = read("For 1 kg meat rub in 20 g salt and cure no. 1 to taste", &[]);
     assert_eq!(reading["recipe"], Value::Null);
-    assert!(reading["says"].as_str().expect("says").contains("cure no. 1"));
+    assert_eq!(
+        reading["bar"],
+        json!({"is": "amount_unsaid", "text": "cure no. 1 to taste"})
+    );
     assert_eq!(reading["verdict"]["word"], "Cannot say yet");
 }
 
@@ -288,7 +291,10 @@ fn each_of_two() {
         (&lines[2]["text"], &lines[2]["item"]),
         (&json!("nutmeg"), &json!("nutmeg-ground"))
     );
-    assert_eq!(lines[2]["says"], "Nutmeg, ground, each 2 tsp");
+    assert_eq!(
+        (&lines[2]["thing"]["row"]["name"], &lines[2]["each"]),
+        (&json!("Nutmeg, ground"), &json!("2 tsp"))
+    );
     assert_eq!(reading["recipe"]["lines"].as_array().map(Vec::len), Some(2));
     // What is bare in a sentence without "each" has no amount.
     let bare = read(
@@ -308,16 +314,13 @@ fn a_cup_says_which() {
     let says = |cup: &str| {
         let reading = read(&format!("For 10 lb of meat\n1 {cup} white sugar"), &[]);
         (
-            reading["lines"][1]["says"].clone(),
+            reading["lines"][1]["by"].clone(),
             reading["lines"][1]["grams"][1].clone(),
         )
     };
-    assert_eq!(says("cup"), (json!("White sugar, by the US cup"), json!("201.6")));
+    assert_eq!(says("cup"), (json!("US cup"), json!("201.6")));
     // 250 ml over 236.5882 ml.
-    assert_eq!(
-        says("metric cup"),
-        (json!("White sugar, by the metric cup"), json!("213"))
-    );
+    assert_eq!(says("metric cup"), (json!("metric cup"), json!("213")));
 }
 
 /// Steps with their times go onto the card; those that would leave a hole in the plan stay in its notes.
@@ -398,7 +401,8 @@ fn steps_with_times() {
         prose["recipe"]["steps"],
         json!([{"do": "cure", "lasts": "7 d", "turn_every": "1 d", "note": "Rub it in well"}])
     );
-    assert!(prose["says"].as_str().is_some_and(|s| s.contains("nothing of heat")));
+    let beside = prose["beside"].as_array().expect("what is to be known of it");
+    assert!(beside.contains(&json!("no_heat")), "{beside:?}");
 }
 
 #[test]

@@ -69,6 +69,7 @@ pub fn reading(data: &[u8]) {
     let mut ask = AskReading {
         text: text.to_owned(),
         answers: Vec::new(),
+        untitled: String::new(),
         settings: Settings::new_page(),
     };
     let Ok(first) = read(&ask) else { return };
@@ -97,7 +98,7 @@ pub fn reading(data: &[u8]) {
         last.questions
     );
     let Some(recipe) = last.recipe else {
-        assert!(!last.says.is_empty(), "no recipe, and no reason");
+        assert!(last.bar.is_some(), "no recipe, and no reason");
         return;
     };
     assert!(recipe.problems().is_empty());

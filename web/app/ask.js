@@ -3,7 +3,7 @@
  */
 import { FAILED, ask as reckon } from './core.js';
 import { rests } from './rests.js';
-import { worded } from './words/wrong.js';
+import { labelled, worded } from './words/wrong.js';
 
 /** @typedef {import('./types').Answers} Answers */
 /** @typedef {import('./types').Request} Request */
@@ -36,4 +36,19 @@ export function ask(question, content) {
  */
 export function failed(problems) {
   return problems?.some(({ code }) => code === FAILED) ?? false;
+}
+
+/** @typedef {import('./types').ReadField & { label: string }} Labelled */
+
+/**
+ * What was typed in a form, read; what is wrong with a field says its label.
+ * @param {Labelled[]} fields
+ * @param {import('./types').System} units
+ * @returns {import('./core.js').Answer<Answers['read']>}
+ */
+export function readFields(fields, units) {
+  const { ok, problems } = ask('read', { fields: fields.map(({ label, ...field }) => field), units });
+  if (!ok) return { problems };
+  const labelOf = (/** @type {string} */ key) => fields.find((field) => field.key === key)?.label ?? '';
+  return { ok: { ...ok, problems: ok.problems.map((problem) => labelled(problem, labelOf(problem.field))) } };
 }

@@ -515,6 +515,10 @@ text: string,
  */
 answers: Array<[string, string]>, 
 /**
+ * What the recipe is called where its text has no title. Where nothing is handed in either, it is called by its tag.
+ */
+untitled?: string, 
+/**
  * The user's settings.
  */
 settings: Settings, };
@@ -662,11 +666,11 @@ key: string,
 /**
  * The question.
  */
-ask: string, 
+ask: Question, 
 /**
- * Values with their words.
+ * Values to send back, with what each stands for.
  */
-choices: Array<[string, string]>, 
+choices: Array<[string, Offer]>, 
 /**
  * True where a weight or a per cent is typed; the choices are then offers.
  */
@@ -1066,6 +1070,11 @@ after?: CameOut, };
 export type Belly = "no" | "bare" | "rind_on";
 
 /**
+ * What is to be known of the recipe that comes out.
+ */
+export type Beside = "cure_by_weight" | "notes" | "no_heat";
+
+/**
  * What is written onto a paper by hand.
  */
 export type Blank = "birds" | "hunter" | "signature" | "from" | "given_to";
@@ -1320,13 +1329,21 @@ export type CardRow = {
  */
 name: string, 
 /**
- * Its share: `2.2 %`, `0.5 g a piece`.
+ * Its share: `2.2 %`, `0.5 g`.
  */
 share: string, 
 /**
- * What the share is of, where it is not the card's base, and what it aims at.
+ * What the share is of.
  */
-note: string | null, 
+of: ShareOf, 
+/**
+ * What a cure aims at; nothing of any other line.
+ */
+aim: string | null, 
+/**
+ * Its share is with the salt that is in the cure, its weight without.
+ */
+with_cure: boolean, 
 /**
  * Weight for the card's green weight, on the user's scale.
  */
@@ -2737,6 +2754,23 @@ packs: Array<PackRow>,
 gone: Array<PackRow>, };
 
 /**
+ * How long a deed takes, in the person's units.
+ */
+export type Lasts = { "is": "span", 
+/**
+ * With its unit.
+ */
+time: string, } | { "is": "hours", 
+/**
+ * The least.
+ */
+from: string, 
+/**
+ * The most.
+ */
+to: string, };
+
+/**
  * What cuts have taught of one kind of meat.
  */
 export type Learnt = { 
@@ -2841,6 +2875,15 @@ agent?: Holds,
  * How much.
  */
 share: Share, };
+
+/**
+ * What is to be known of a clause.
+ */
+export type LineFlag = { "is": "left", 
+/**
+ * As they were written.
+ */
+words: string, } | { "is": "amount_unsaid" } | { "is": "spoon_unknown" } | { "is": "piece_unknown" } | { "is": "unweighable" } | { "is": "one_of_two" } | { "is": "base_twofold" };
 
 /**
  * A recipe as a link and as a QR code.
@@ -3043,6 +3086,27 @@ batches: Array<State>, };
 export type NoLower = "not_asked" | "at_risk" | "minced" | "dried" | "parasites" | "no_table";
 
 /**
+ * Why there is no recipe.
+ */
+export type NoRecipe = { "is": "open" } | { "is": "too_far_apart" } | { "is": "strength_unknown", 
+/**
+ * Its line.
+ */
+text: string, 
+/**
+ * What the pantry says of it.
+ */
+source: string, } | { "is": "amount_unsaid", 
+/**
+ * Its line.
+ */
+text: string, } | { "is": "nothing" } | { "is": "wrong", 
+/**
+ * That rule.
+ */
+problem: Problem, };
+
+/**
  * Something to be said.
  */
 export type Note = { 
@@ -3068,6 +3132,35 @@ export type Nothing = Record<symbol, never>;
  * What is odd about a reading.
  */
 export type Odd = "to_come" | "earlier" | "boiling" | "above_cabinet" | "fell" | "too_fast";
+
+/**
+ * What can be answered.
+ */
+export type Offer = { "is": "said", 
+/**
+ * As it is shown.
+ */
+text: string, } | { "is": "row", 
+/**
+ * That row.
+ */
+row: RowOf, } | { "is": "method", 
+/**
+ * That method.
+ */
+method: Method, } | { "is": "percent_of", 
+/**
+ * What it is of.
+ */
+of: PercentOf, } | { "is": "holds_none" } | { "is": "holds", 
+/**
+ * As it is called.
+ */
+name: string, } | { "is": "shared", 
+/**
+ * As it was written.
+ */
+base: string, } | { "is": "all" } | { "is": "unsure" };
 
 /**
  * A condition on which an act stands.
@@ -3295,6 +3388,11 @@ unread: Array<string>, };
  * What a paper is for.
  */
 export type PaperKind = "bag" | "pack" | "gift";
+
+/**
+ * What a per cent is of.
+ */
+export type PercentOf = "meat" | "water" | "both" | "salt";
 
 /**
  * A size class: pieces of one species and cut that are alike.
@@ -3599,6 +3697,40 @@ step?: string | null,
 instead?: boolean, };
 
 /**
+ * How it is told what went in.
+ */
+export type PutInBy = "packet" | "scale" | "spoons";
+
+/**
+ * A question.
+ */
+export type Question = { "is": "meat", 
+/**
+ * More than one weight of it stands in the text; else none.
+ */
+several: boolean, } | { "is": "method" } | { "is": "take" } | { "is": "water" } | { "is": "percent_of" } | { "is": "holds", 
+/**
+ * As they are called, or the first characters of how they were written.
+ */
+names: Array<string>, } | { "is": "strength", 
+/**
+ * The first characters of its line.
+ */
+of: string, } | { "is": "either" } | { "is": "letter" } | { "is": "measure", 
+/**
+ * That name.
+ */
+word: string, } | { "is": "amounts" } | { "is": "grams" } | { "is": "number" } | { "is": "shared", 
+/**
+ * What that is for, as it was written: `per 5 lb`.
+ */
+base: string, } | { "is": "packed" } | { "is": "which", 
+/**
+ * The question that stands in the table of words: `Which salt?`.
+ */
+ask: string, };
+
+/**
  * A question about one reading.
  */
 export type Questioned = { 
@@ -3680,10 +3812,6 @@ export type ReadField = {
  */
 key: string, 
 /**
- * What the person reads above it; stands in the message.
- */
-label: string, 
-/**
  * What it holds.
  */
 kind: FieldKind, 
@@ -3722,25 +3850,33 @@ export type ReadLine = {
  */
 text: string, 
 /**
- * `item`, `taste`, `meat`, `step`, `heading` or `unread`.
+ * What it is taken for.
  */
-taken: string, 
+taken: Taken, 
 /**
  * Key in the pantry, when only one is left; empty otherwise.
  */
 item: string, 
 /**
- * What it is taken for, in words.
+ * What it names; nothing where it names nothing.
  */
-says: string, 
+thing: Thing | null, 
+/**
+ * An amount that is for each of what its sentence names, as it was written.
+ */
+each: string | null, 
+/**
+ * The measure it goes by, of those that have one name: `US cup`.
+ */
+by: string | null, 
 /**
  * Grams for the meat, or for what the line itself says: low, usual, high. Empty where it is not weighed.
  */
 grams: Array<string>, 
 /**
- * Words that were not understood, and what is to be known; empty for a line that is plain.
+ * What is to be known of it; empty for a line that is plain.
  */
-flag: string, 
+flags: Array<LineFlag>, 
 /**
  * What it is called in the text; empty where it names nothing.
  */
@@ -3785,7 +3921,19 @@ at: [string, string] | null,
 /**
  * Degrees Celsius in the middle of the meat at which it ends.
  */
-until: string | null, };
+until: string | null, 
+/**
+ * How long, in the person's units.
+ */
+lasts: Lasts | null, 
+/**
+ * The warmer end around it, in the person's units.
+ */
+heat: string | null, 
+/**
+ * What the middle has to reach, in the person's units.
+ */
+inside: string | null, };
 
 /**
  * One value.
@@ -3850,9 +3998,13 @@ tongue: Tongue,
  */
 recipe: Recipe | null, 
 /**
- * What stands in the way of the recipe, or what to know of it.
+ * Why there is none; nothing where there is one.
  */
-says: string, };
+bar: NoRecipe | null, 
+/**
+ * What is to be known of it.
+ */
+beside: Array<Beside>, };
 
 /**
  * A recipe. Weights are proportions, so it has no size of its own.
@@ -3908,10 +4060,6 @@ export type RecipeCard = {
  */
 weight: Figure, 
 /**
- * Base of the shares, for the head of the column: `On green weight`.
- */
-base: string, 
-/**
  * Lines, cure first.
  */
 rows: Array<CardRow>, 
@@ -3935,6 +4083,11 @@ unknown: Array<string>,
  * Cautions for the meat and the method.
  */
 cautions: Array<Caution>, };
+
+/**
+ * A list of a recipe.
+ */
+export type RecipeList = "cures" | "lines" | "steps" | "unread";
 
 /**
  * Content of `check`: a record as it is stored.
@@ -3983,6 +4136,24 @@ from: number,
  * To.
  */
 to: number, };
+
+/**
+ * A row of the pantry, as it is offered or was taken.
+ */
+export type RowOf = { 
+/**
+ * Its name there.
+ */
+name: string, 
+/**
+ * Of a curing agent: per cent of nitrite and of nitrate that its packet says, as the table has them; empty where it
+ * says nothing of one.
+ */
+cure: [string, string] | null, 
+/**
+ * True for what is called like a cure and is none: pink salt for the table.
+ */
+no_cure: boolean, };
 
 /**
  * A rule of thumb.
@@ -4094,6 +4265,11 @@ house?: House, };
  * How much of a line, on which base.
  */
 export type Share = { "of": "green_weight", "amount": string } | { "of": "meat_and_water", "amount": string } | { "of": "brine", "amount": string } | { "of": "piece", "amount": string };
+
+/**
+ * What a share is of.
+ */
+export type ShareOf = "green_weight" | "meat_and_water" | "brine" | "piece";
 
 /**
  * What one fire told of the smoker: five parameters in thousandths of a standard deviation of what is usual for its kind.
@@ -4481,6 +4657,11 @@ scale_steps: Array<string>,
 settings: Settings, };
 
 /**
+ * What a clause is taken for.
+ */
+export type Taken = "item" | "taste" | "meat" | "step" | "heading" | "remark" | "unread";
+
+/**
  * What a task of a plan is.
  */
 export type Task = { "is": "start", 
@@ -4522,6 +4703,27 @@ thicker: string | null,
  * True while it is the usual one of the cut and nobody has measured.
  */
 usual: boolean, };
+
+/**
+ * What a clause names.
+ */
+export type Thing = { "is": "row", 
+/**
+ * That row.
+ */
+row: RowOf, } | { "is": "open", 
+/**
+ * Their names.
+ */
+names: Array<string>, } | { "is": "food", 
+/**
+ * As it is called.
+ */
+name: string, } | { "is": "own", 
+/**
+ * As it is called.
+ */
+name: string, };
 
 /**
  * What is through at its centre.
@@ -5080,7 +5282,83 @@ most: number, } | { "is": "animal_unweighed",
 /**
  * How it is weighed, as the table has it: `dressed, skin on`.
  */
-weighed: string, } | { "is": "no_such_card" } | { "is": "no_such_answer" };
+weighed: string, } | { "is": "no_such_card" } | { "is": "no_such_answer" } | { "is": "recipe_too_many", 
+/**
+ * Of what.
+ */
+list: RecipeList, 
+/**
+ * The most of it.
+ */
+most: number, } | { "is": "unread_empty" } | { "is": "cooked_hangs" } | { "is": "hangs_without_rub" } | { "is": "brine_wants_water" } | { "is": "no_such_cure", 
+/**
+ * The first characters of the key.
+ */
+item: string, } | { "is": "mix_not_known" } | { "is": "cure_holds_none" } | { "is": "aim_nought" } | { "is": "aim_too_high", 
+/**
+ * Highest aim, ppm.
+ */
+most: number, } | { "is": "aim_as_strong" } | { "is": "pure_has_one_strength" } | { "is": "allergens_known" } | { "is": "agent_known" } | { "is": "not_in_pantry", 
+/**
+ * The first characters of the key.
+ */
+item: string, } | { "is": "cure_among_lines" } | { "is": "sounds_like_cure" } | { "is": "nothing_evens_out" } | { "is": "no_brine_here" } | { "is": "water_without_brine" } | { "is": "water_by_green_weight" } | { "is": "line_too_much" } | { "is": "take_missing" } | { "is": "take_out_of_bounds" } | { "is": "take_unasked" } | { "is": "turned_too_often" } | { "is": "name_missing", 
+/**
+ * Most characters.
+ */
+most: number, } | { "is": "name_one_line" } | { "is": "text_too_long", 
+/**
+ * Characters in it.
+ */
+long: number, 
+/**
+ * Most characters.
+ */
+most: number, } | { "is": "hidden_character" } | { "is": "tag_form" } | { "is": "recipe_too_long" } | { "is": "link_too_long" } | { "is": "link_missing" } | { "is": "link_version" } | { "is": "no_link" } | { "is": "link_cut" } | { "is": "link_altered" } | { "is": "link_holds_no_recipe" } | { "is": "link_ingredient" } | { "is": "link_digits" } | { "is": "not_of_form", 
+/**
+ * What the reader of requests says of it: for programs.
+ */
+why: string, } | { "is": "two_requests" } | { "is": "table_empty" } | { "is": "fields_too_many", 
+/**
+ * The most.
+ */
+most: number, } | { "is": "weight_nought" } | { "is": "length_nought" } | { "is": "time_nought" } | { "is": "printed_missing" } | { "is": "printed_wrong_unit" } | { "is": "printed_not_read", 
+/**
+ * The first characters of it.
+ */
+typed: string, } | { "is": "printed_out_of_bounds" } | { "is": "count_not_read", 
+/**
+ * The first characters of it.
+ */
+typed: string, 
+/**
+ * Most pieces.
+ */
+most: number, } | { "is": "put_in_missing", 
+/**
+ * How it is told.
+ */
+by: PutInBy, } | { "is": "put_in_not_read", 
+/**
+ * How it is told.
+ */
+by: PutInBy, 
+/**
+ * The first characters of it.
+ */
+typed: string, } | { "is": "put_in_out_of_bounds", 
+/**
+ * How it is told.
+ */
+by: PutInBy, } | { "is": "meat_nought" } | { "is": "water_missing" } | { "is": "text_missing" } | { "is": "recipe_text_too_long", 
+/**
+ * Most bytes.
+ */
+most: number, } | { "is": "recipe_lines_too_many", 
+/**
+ * Most lines.
+ */
+most: number, };
 
 /** The answer to each question. */
 export interface Answers {

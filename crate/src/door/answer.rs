@@ -16,7 +16,7 @@ use crate::plan::back::{self, Back};
 use crate::plan::bag::{self, BagSheet, GameName};
 use crate::plan::trouble::{Trouble, trouble};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Awake, Code, Mass, Problem, Range};
+use crate::quantity::{Awake, Code, Mass, Problem, Range, Wrong};
 use crate::reading::{self, Reading};
 use crate::recipe::{self, Method, Recipe};
 use crate::schedule::{self, NextList};
@@ -227,11 +227,9 @@ pub fn answer(request: Request) -> Answer {
 }
 
 /// A request that is not of the documented form: where it failed, below the question, and why.
-pub fn bad_form(path: &str, why: &str) -> Answer {
+pub fn bad_form(path: &str, wrong: Wrong) -> Answer {
     let place = path.split_once('.').map_or("", |(_, place)| place);
-    // A JSON reader adds its position, which means nothing to a person; ours is the place.
-    let why = why.split(" at line ").next().unwrap_or(why);
-    Answer::Problems(vec![Problem::new(Code::BadForm, why).at(place)])
+    Answer::Problems(vec![Problem::of(Code::BadForm, wrong).at(place)])
 }
 
 fn tables() -> Tables {
@@ -246,32 +244,17 @@ fn tables() -> Tables {
 }
 
 fn too_large() -> Problem {
-    Problem::new(
-        Code::TooLarge,
-        "These weights are too large to reckon exactly. Check each of them.",
-    )
+    Problem::of(Code::TooLarge, Wrong::TooLargeToReckon)
 }
 
 /// A verdict on what is already on the meat or in the brine.
 fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
     let mut problems = ask.settings.problems();
     if ask.green.base().is_zero() {
-        problems.push(
-            Problem::new(
-                Code::TooSmall,
-                "The meat weighs more than nothing. Type its green weight, such as 1480 g.",
-            )
-            .at("green"),
-        );
+        problems.push(Problem::of(Code::TooSmall, Wrong::MeatNought).at("green"));
     }
     if ask.method.has_brine() && ask.water.is_none() {
-        problems.push(
-            Problem::new(
-                Code::Missing,
-                "A brine needs its water: the dose counts over meat and brine. Type its weight; a litre is 1000 g.",
-            )
-            .at("water"),
-        );
+        problems.push(Problem::of(Code::Missing, Wrong::WaterMissing).at("water"));
     }
     problems.extend(recipe::take(ask.method, ask.take).map(|p| p.at("take")));
     let cut = pantry::cut_said(ask.cut.as_deref()).unwrap_or_else(|p| {

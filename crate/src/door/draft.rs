@@ -6,7 +6,7 @@ use crate::batch::{Batch, Piece};
 use crate::cure::AskClock;
 use crate::pantry::{self, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Figure, Fraction, Length, Mass, Problem, Span, System, fixed, plain as spelled};
+use crate::quantity::{Code, Figure, Fraction, Length, Mass, Problem, Span, System, Wrong, fixed, plain as spelled};
 use crate::recipe::{Do, Recipe, Step};
 use crate::schedule;
 use crate::weigh::Settings;
@@ -113,7 +113,7 @@ pub fn draft(ask: &AskDraft) -> Result<Draft, Vec<Problem>> {
     let (key, kind) = cut.map_or((OWN, OWN), |c| (c.key, c.kind));
     let of = |name: &str| recipes.iter().find(|one| one.of.iter().any(|of| of == name));
     let plain = of(key).or_else(|| of(kind)).or(recipes.first());
-    let missing = || vec![Problem::new(Code::Missing, "The table of plain recipes is empty.")];
+    let missing = || vec![Problem::of(Code::Missing, Wrong::TableEmpty)];
     let mut recipe = match (&ask.recipe, plain) {
         (Some(given), _) => given.clone(),
         (None, plain) => plain.ok_or_else(missing)?.recipe.clone(),

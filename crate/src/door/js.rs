@@ -2,6 +2,7 @@
 
 use super::out::out;
 use super::{Request, answer, bad_form};
+use crate::quantity::Wrong;
 use serde::de::DeserializeOwned;
 use serde_wasm_bindgen::Deserializer;
 use wasm_bindgen::prelude::*;
@@ -11,7 +12,7 @@ use wasm_bindgen::prelude::*;
 pub fn reckon(request: JsValue) -> JsValue {
     let answered = match from_js::<Request>(request) {
         Ok(request) => answer(request),
-        Err(why) => bad_form("", &why),
+        Err(why) => bad_form("", Wrong::NotOfForm { why }),
     };
     out(&answered)
 }

@@ -48,6 +48,7 @@ mod read;
 mod request;
 mod starters;
 
+use crate::quantity::Wrong;
 use answer::bad_form;
 pub use answer::{Answer, Checked, Ok as Answered, Opened, Sources, SourcesOf, Tables, answer};
 pub use draft::{AskDraft, BothWays, Draft, Thick};
@@ -69,11 +70,16 @@ pub use starters::Starters;
 /// assert_eq!(line, r#"{"ok":{"good":true}}"#);
 /// ```
 pub fn answer_json(request: &str) -> String {
-    let mut reader = serde_json::Deserializer::from_str(request);
-    let answered = match serde_path_to_error::deserialize::<_, Request>(&mut reader) {
-        Ok(request) if reader.end().is_ok() => answer(request),
-        Ok(_) => bad_form(".", "There is more than one request on this line. Write one to a line."),
-        Err(error) => bad_form(&error.path().to_string(), &error.inner().to_string()),
+    // A value first: what is not of the form is told by its place in the request, not by its line in the JSON.
+    let mut values = serde_json::Deserializer::from_str(request).into_iter::<serde_json::Value>();
+    let not_of_form = |error: &serde_json::Error| Wrong::NotOfForm { why: error.to_string() };
+    let answered = match (values.next().transpose(), values.next()) {
+        (Err(error), _) => bad_form(".", not_of_form(&error)),
+        (Ok(_), Some(_)) => bad_form(".", Wrong::TwoRequests),
+        (Ok(value), None) => match serde_path_to_error::deserialize::<_, Request>(value.unwrap_or_default()) {
+            Ok(request) => answer(request),
+            Err(error) => bad_form(&error.path().to_string(), not_of_form(error.inner())),
+        },
     };
     serde_json::to_string(&answered).unwrap_or_else(|error| error.to_string())
 }

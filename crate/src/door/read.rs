@@ -1,6 +1,9 @@
 //! Reads the fields of a form: all of them at once, so that all that is wrong is said at once.
 
-use crate::quantity::{Code, Fraction, Kind, Mass, Problem, Quantity, System, Temperature, Volume};
+use crate::quantity::{
+    Code, Fraction, Kind, LengthKind, Mass, MassKind, Problem, PutInBy, Quantity, System, Temperature, TimeKind,
+    Volume, Wrong, shorten,
+};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
 
@@ -23,8 +26,6 @@ pub struct ReadFields {
 pub struct ReadField {
     /// The page's own name for it; comes back with its value or its problem.
     pub key: String,
-    /// What the person reads above it; stands in the message.
-    pub label: String,
     /// What it holds.
     pub kind: FieldKind,
     /// What was typed.
@@ -100,21 +101,14 @@ const MOST_FIELDS: usize = 200;
 pub fn read(ask: &ReadFields) -> Result<ReadValues, Vec<Problem>> {
     if ask.fields.len() > MOST_FIELDS {
         return Err(vec![
-            Problem::new(Code::TooLong, format!("A form has at most {MOST_FIELDS} fields.")).at("fields"),
+            Problem::of(Code::TooLong, Wrong::FieldsTooMany { most: MOST_FIELDS }).at("fields"),
         ]);
     }
     let (mut values, mut problems) = (Vec::new(), Vec::new());
     for field in &ask.fields {
         match field.read(ask.units) {
             Ok(value) => values.push(value),
-            Err(mut problem) => {
-                // Behind a label and a colon a sentence goes on in small letters.
-                if let Some(first) = problem.message.get_mut(..1) {
-                    first.make_ascii_lowercase();
-                }
-                problem.message = format!("{}: {}", field.label, problem.message);
-                problems.push(problem.at(&field.key));
-            }
+            Err(problem) => problems.push(problem.at(&field.key)),
         }
     }
     Ok(ReadValues { values, problems })
@@ -130,10 +124,10 @@ impl ReadField {
             });
         }
         match self.kind {
-            FieldKind::Mass => self.positive::<crate::quantity::MassKind>(units),
-            FieldKind::Length => self.positive::<crate::quantity::LengthKind>(units),
+            FieldKind::Mass => self.positive::<MassKind>(units, Wrong::WeightNought),
+            FieldKind::Length => self.positive::<LengthKind>(units, Wrong::LengthNought),
             FieldKind::Temperature => self.quantity(Temperature::read(&self.text, self.unit())?, units),
-            FieldKind::Time => self.positive::<crate::quantity::TimeKind>(units),
+            FieldKind::Time => self.positive::<TimeKind>(units, Wrong::TimeNought),
             FieldKind::Share => self.quantity(Fraction::read(&self.text, self.unit())?, units),
             FieldKind::Printed | FieldKind::PrintedNitrate => self.printed(units),
             FieldKind::Count => self.count(),
@@ -170,51 +164,36 @@ impl ReadField {
         })
     }
 
-    fn positive<K: Kind>(&self, units: System) -> Result<ReadValue, Problem> {
+    fn positive<K: Kind>(&self, units: System, nought: Wrong) -> Result<ReadValue, Problem> {
         let quantity = Quantity::<K>::read(&self.text, self.unit())?;
         if quantity.base().is_zero() {
-            return Err(Problem::new(
-                Code::TooSmall,
-                format!(
-                    "A {} here is above nought. Type {}.",
-                    K::facts().what,
-                    K::facts().example
-                ),
-            ));
+            return Err(Problem::of(Code::TooSmall, nought));
         }
         self.quantity(quantity, units)
     }
 
     fn printed(&self, units: System) -> Result<ReadValue, Problem> {
         let text = self.text.trim();
-        let what = "the per cent that is printed on the packet, such as 6.25 %";
         if text.is_empty() {
-            return Err(Problem::new(
-                Code::Missing,
-                format!("Nothing is typed here. Type {what}."),
-            ));
+            return Err(Problem::of(Code::Missing, Wrong::PrintedMissing));
         }
         if ["ppm", "mg", "g/"]
             .iter()
             .any(|unit| text.to_ascii_lowercase().contains(unit))
         {
-            return Err(Problem::new(
-                Code::WrongUnit,
-                format!("A packet gives its strength in per cent. Type {what}."),
-            ));
+            return Err(Problem::of(Code::WrongUnit, Wrong::PrintedWrongUnit));
         }
-        let printed = Fraction::read(text, self.unit())
-            .map_err(|p| in_words(p, text, what, "A printed strength is between 0 and 100 %."))?;
+        let printed = Fraction::read(text, self.unit()).map_err(|p| {
+            let typed = shorten(text);
+            of_field(p, Wrong::PrintedNotRead { typed }, Wrong::PrintedOutOfBounds)
+        })?;
         if self.kind == FieldKind::Printed
             && let Some(problem) = crate::pantry::too_strong(printed.base())
         {
             return Err(problem);
         }
         if printed.base() > Decimal::ONE_HUNDRED {
-            return Err(Problem::new(
-                Code::TooLarge,
-                format!("A printed strength is between 0 and 100 %. Type {what}."),
-            ));
+            return Err(Problem::of(Code::TooLarge, Wrong::PrintedOutOfBounds));
         }
         self.quantity(printed, units)
     }
@@ -229,27 +208,21 @@ impl ReadField {
         };
         match count.filter(|c| (1..=most).contains(c)) {
             Some(count) => Ok(self.plain(&count.to_string())),
-            None => Err(Problem::new(
-                Code::NotRead,
-                format!(
-                    "“{}” is no number of pieces. Type a whole number from 1 to {most}.",
-                    crate::quantity::shorten(text)
-                ),
-            )),
+            None => {
+                let typed = shorten(text);
+                Err(Problem::of(Code::NotRead, Wrong::CountNotRead { typed, most }))
+            }
         }
     }
 
     fn amount(&self) -> Result<ReadValue, Problem> {
-        let what = match self.unit() {
-            Some(unit) if unit.contains('#') => "the weight that is printed on the packet, such as 25 g",
-            Some("g") => "what the scale showed, such as 3.5 g",
-            _ => "how many spoons went in, such as 1 or 2½, or a weight such as 3.5 g",
+        let by = match self.unit() {
+            Some(unit) if unit.contains('#') => PutInBy::Packet,
+            Some("g") => PutInBy::Scale,
+            _ => PutInBy::Spoons,
         };
         if self.text.trim().is_empty() {
-            return Err(Problem::new(
-                Code::Missing,
-                format!("Nothing is typed here. Type {what}."),
-            ));
+            return Err(Problem::of(Code::Missing, Wrong::PutInMissing { by }));
         }
         let text = match self.unit() {
             Some(unit) if unit.contains('#') && Mass::read(&self.text, None).is_ok() => {
@@ -265,26 +238,23 @@ impl ReadField {
             _ => self.text.trim().to_owned(),
         };
         let measured = crate::dose::measured(&text, None, crate::dose::Kit::PLAIN).map_err(|p| {
-            in_words(
-                p,
-                &self.text,
-                what,
-                "What went in is above nought, and at most 1000 kg.",
-            )
+            let typed = shorten(self.text.trim());
+            of_field(p, Wrong::PutInNotRead { by, typed }, Wrong::PutInOutOfBounds { by })
         })?;
         Ok(self.plain(&measured.said))
     }
 }
 
-/// The same problem in the words of the field: what was typed without what was put to it, the rule, and `what` to type.
-/// A number that can be read two ways keeps its own words.
-fn in_words(problem: Problem, typed: &str, what: &str, rule: &str) -> Problem {
-    let message = match problem.code {
-        Code::NotRead | Code::NoUnit | Code::WrongUnit => {
-            format!("“{}” is not read. Type {what}.", crate::quantity::shorten(typed.trim()))
-        }
-        Code::TooSmall | Code::TooLarge => format!("{rule} Type {what}."),
+/// The same problem as one of the field: of what was typed without what was put to it, or of the field's rule. A number
+/// that can be read two ways stays as it is.
+fn of_field(problem: Problem, not_read: Wrong, rule: Wrong) -> Problem {
+    let wrong = match problem.code {
+        Code::NotRead | Code::NoUnit | Code::WrongUnit => not_read,
+        Code::TooSmall | Code::TooLarge => rule,
         _ => return problem,
     };
-    Problem { message, ..problem }
+    Problem {
+        choices: problem.choices,
+        ..Problem::of(problem.code, wrong)
+    }
 }

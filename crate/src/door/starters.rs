@@ -1,7 +1,7 @@
 //! The recipes that come with the page, from `tables/starters.json`: data in the form in which a recipe is stored.
 
 use crate::batch::{Batch, Piece};
-use crate::quantity::{Code, Length, Problem};
+use crate::quantity::{Code, Length, Problem, Wrong};
 use crate::recipe::Recipe;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -59,7 +59,7 @@ fn table() -> Result<Table, String> {
 
 #[cfg(target_arch = "wasm32")]
 fn table() -> Result<Table, String> {
-    let value = js_sys::JSON::parse(TABLE).map_err(|_| "The table of starters is no JSON.".to_owned())?;
+    let value = js_sys::JSON::parse(TABLE).map_err(|_| "JSON".to_owned())?;
     super::js::from_js(value)
 }
 
@@ -70,7 +70,7 @@ fn table() -> Result<Table, String> {
 pub fn starters() -> Result<Starters, Vec<Problem>> {
     let Table { recipes, demo, .. } = table().map_err(unreadable)?;
     let recipe = recipes.first().cloned();
-    let recipe = recipe.ok_or_else(|| vec![Problem::new(Code::Missing, "The table of starters is empty.")])?;
+    let recipe = recipe.ok_or_else(|| vec![Problem::of(Code::Missing, Wrong::TableEmpty)])?;
     let demo = Batch {
         killed: demo.killed,
         pieces: demo.pieces,
@@ -88,5 +88,5 @@ pub(super) fn plain() -> Result<Plain, Vec<Problem>> {
 }
 
 fn unreadable(why: String) -> Vec<Problem> {
-    vec![Problem::new(Code::BadForm, why)]
+    vec![Problem::of(Code::BadForm, Wrong::NotOfForm { why })]
 }

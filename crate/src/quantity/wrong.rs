@@ -65,4 +65,207 @@ pub enum Wrong {
     NoSuchCard,
     /// The card has no such answer.
     NoSuchAnswer,
+    /// A recipe has more of something than it takes.
+    RecipeTooMany {
+        /// Of what.
+        list: RecipeList,
+        /// The most of it.
+        most: usize,
+    },
+    /// A text that was not read is empty.
+    UnreadEmpty,
+    /// What is cooked or dried out does not hang for months.
+    CookedHangs,
+    /// Only a whole muscle under a dry rub hangs for months.
+    HangsWithoutRub,
+    /// A cover brine has no line of water.
+    BrineWantsWater,
+    /// The pantry has no curing agent of this key.
+    NoSuchCure {
+        /// The first characters of the key.
+        item: String,
+    },
+    /// Of a premix or a stock it is not kept how it was made; or it is kept of what is neither.
+    MixNotKnown,
+    /// A cure without nitrite and nitrate: pink salt for the table is no cure.
+    CureHoldsNone,
+    /// The aim is nought.
+    AimNought,
+    /// Nobody cures with so much.
+    AimTooHigh {
+        /// Highest aim, ppm.
+        most: u32,
+    },
+    /// The aim is no weaker than the cure itself.
+    AimAsStrong,
+    /// A pure salt is as strong as it is: another strength is that of a packet.
+    PureHasOneStrength,
+    /// Allergens of what the pantry knows.
+    AllergensKnown,
+    /// Whether it holds nitrite is known of what is in the pantry.
+    AgentKnown,
+    /// The pantry has no such key.
+    NotInPantry {
+        /// The first characters of the key.
+        item: String,
+    },
+    /// A curing agent stands among the other lines, where nothing counts it.
+    CureAmongLines,
+    /// A name says nitrite or nitrate, where nothing counts it.
+    SoundsLikeCure,
+    /// A share of meat and water by a method in which the two do not even out.
+    NothingEvensOut,
+    /// A share of a brine, where there is none.
+    NoBrineHere,
+    /// Water, where there is no brine.
+    WaterWithoutBrine,
+    /// The water of a brine goes by green weight.
+    WaterByGreenWeight,
+    /// More of a line than there is meat.
+    LineTooMuch,
+    /// How much of the brine goes in is not said.
+    TakeMissing,
+    /// A pump or a pick-up is 1 to 60 % of green weight.
+    TakeOutOfBounds,
+    /// A share that goes in, by a method that has none.
+    TakeUnasked,
+    /// Turning wants a step that lasts, 30 minutes between two turns and no more than 200 of them.
+    TurnedTooOften,
+    /// A name is empty.
+    NameMissing {
+        /// Most characters.
+        most: usize,
+    },
+    /// A name has a line break in it.
+    NameOneLine,
+    /// A text is too long.
+    TextTooLong {
+        /// Characters in it.
+        long: usize,
+        /// Most characters.
+        most: usize,
+    },
+    /// A character that cannot be seen, or that turns the text around it.
+    HiddenCharacter,
+    /// A tag is two capital letters.
+    TagForm,
+    /// A recipe does not fit into a link.
+    RecipeTooLong,
+    /// Longer than any link.
+    LinkTooLong,
+    /// No link was pasted.
+    LinkMissing,
+    /// A link of another version of the page.
+    LinkVersion,
+    /// What was pasted is no link.
+    NoLink,
+    /// The end of a link is missing.
+    LinkCut,
+    /// A link whose checksum does not fit.
+    LinkAltered,
+    /// A link that is whole and holds no recipe.
+    LinkHoldsNoRecipe,
+    /// A link with an ingredient of a newer page.
+    LinkIngredient,
+    /// A figure has more digits than a link keeps.
+    LinkDigits,
+    /// A request that is not of the documented form.
+    NotOfForm {
+        /// What the reader of requests says of it: for programs.
+        why: String,
+    },
+    /// More than one request on a line.
+    TwoRequests,
+    /// A table that comes with the page has no row.
+    TableEmpty,
+    /// A form has too many fields.
+    FieldsTooMany {
+        /// The most.
+        most: usize,
+    },
+    /// A weight is above nought here.
+    WeightNought,
+    /// A thickness is above nought here.
+    LengthNought,
+    /// A time is above nought here.
+    TimeNought,
+    /// No printed per cent.
+    PrintedMissing,
+    /// A printed strength in another unit than per cent.
+    PrintedWrongUnit,
+    /// A printed strength that is no number.
+    PrintedNotRead {
+        /// The first characters of it.
+        typed: String,
+    },
+    /// A printed strength is 0 to 100 %.
+    PrintedOutOfBounds,
+    /// No whole number of pieces, or too many.
+    CountNotRead {
+        /// The first characters of it.
+        typed: String,
+        /// Most pieces.
+        most: u32,
+    },
+    /// How much went in is not typed.
+    PutInMissing {
+        /// How it is told.
+        by: PutInBy,
+    },
+    /// What went in is no number.
+    PutInNotRead {
+        /// How it is told.
+        by: PutInBy,
+        /// The first characters of it.
+        typed: String,
+    },
+    /// What went in is above nought and at most a tonne.
+    PutInOutOfBounds {
+        /// How it is told.
+        by: PutInBy,
+    },
+    /// A dose on no meat.
+    MeatNought,
+    /// A dose in a brine of which the water is not said.
+    WaterMissing,
+    /// No text to read a recipe in.
+    TextMissing,
+    /// A text longer than a recipe.
+    RecipeTextTooLong {
+        /// Most bytes.
+        most: usize,
+    },
+    /// A text of more lines than a recipe.
+    RecipeLinesTooMany {
+        /// Most lines.
+        most: usize,
+    },
+}
+
+/// A list of a recipe.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum RecipeList {
+    /// Curing agents.
+    Cures,
+    /// Everything else that is weighed.
+    Lines,
+    /// What is done after weighing.
+    Steps,
+    /// What was not understood.
+    Unread,
+}
+
+/// How it is told what went in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum PutInBy {
+    /// By the weight that its packet says.
+    Packet,
+    /// By what the scale showed.
+    Scale,
+    /// By spoons, or a weight.
+    Spoons,
 }

@@ -3,10 +3,11 @@
 use super::recipe::{All, is_water};
 use super::weigh::Weighed;
 use super::words::{Sort, of, speaks_of};
-use super::{Answers, Asked, line::Taken};
+use super::{Answers, Asked, Of, Offer, Question, Taken};
 use crate::pantry::Group;
 use crate::quantity::{Fraction, Mass, Range, System, plain};
 use crate::recipe::{self, Method};
+use crate::tables::THROWN;
 use rust_decimal::{Decimal, dec};
 
 /// Work weight where a recipe is all in proportions, grams.
@@ -16,16 +17,6 @@ const KILOGRAM: Decimal = dec!(1000);
 fn weight(text: &str) -> Option<Mass> {
     Mass::read(text, Some("g")).ok().filter(|m| !m.base().is_zero())
 }
-
-/// What is said of a pickle that does not cover the meat.
-const THROWN: [&str; 6] = [
-    "throw the rest",
-    "discard the rest",
-    "throw away the rest",
-    "throw what is left",
-    "discard what is left",
-    "pour the rest away",
-];
 
 impl All<'_> {
     /// The weight of the meat: as the text says, else as it is asked.
@@ -90,10 +81,8 @@ impl All<'_> {
                         offers.push(text);
                     }
                 }
-                let ask = if said.is_empty() {
-                    "For how much meat is this?"
-                } else {
-                    "More than one weight of meat stands here. For how much is this?"
+                let ask = Question::Meat {
+                    several: !said.is_empty(),
                 };
                 let (asked, given) = Asked::typed("meat", ask, offers, answers, weight);
                 self.questions.push(asked);
@@ -126,21 +115,19 @@ impl All<'_> {
         self.method = found.or(plain.then_some(Method::Rub));
         if self.method.is_none() {
             let choices = [
-                (Method::Pumped, "Pumped into the meat", pumped),
-                (Method::PumpedAndCovered, "Pumped, then covered with the rest", pumped),
-                (
-                    Method::PickUp,
-                    "A short stay in a strong brine: only what it takes up counts",
-                    pick_up,
-                ),
-                (Method::CoverBrine, "Under a brine until both are equal", water),
-                (Method::Rub, "Rubbed on whole pieces", true),
-                (Method::Ground, "Mixed into mince", true),
+                (Method::Pumped, pumped),
+                (Method::PumpedAndCovered, pumped),
+                (Method::PickUp, pick_up),
+                (Method::CoverBrine, water),
+                (Method::Rub, true),
+                (Method::Ground, true),
             ];
-            let choices: Vec<(Method, &str)> = choices.iter().filter(|c| c.2).map(|c| (c.0, c.1)).collect();
-            let words = choices.iter().map(|(m, w)| (m.words().key.to_owned(), (*w).to_owned()));
-            let asked = Asked::new("method".to_owned(), "How does it go on?", words, answers);
-            self.method = asked.chosen().and_then(|at| choices.get(at)).map(|(m, _)| *m);
+            let choices: Vec<Method> = choices.iter().filter(|c| c.1).map(|c| c.0).collect();
+            let offers = choices
+                .iter()
+                .map(|m| (m.words().key.to_owned(), Offer::Method { method: *m }));
+            let asked = Asked::new("method".to_owned(), Question::Method, offers, answers);
+            self.method = asked.chosen().and_then(|at| choices.get(at)).copied();
             self.questions.push(asked);
         }
         self.ask_take(answers);
@@ -163,9 +150,8 @@ impl All<'_> {
             let mut offers: Vec<Decimal> = said.iter().flat_map(|r| [r.low, r.high]).collect();
             offers.dedup();
             let offers = offers.into_iter().map(|p| format!("{} %", plain(p))).collect();
-            let ask = "How much of the brine goes in, per cent of green weight?";
             let read = |text: &str| Fraction::read(text, Some("%")).ok().filter(fits);
-            let (asked, given) = Asked::typed("take", ask, offers, answers, read);
+            let (asked, given) = Asked::typed("take", Question::Take, offers, answers, read);
             self.questions.push(asked);
             self.take = given;
         }
@@ -184,13 +170,7 @@ impl All<'_> {
         let by_water = self.items().any(|l| l.base().is_some_and(|a| a.sort() == Sort::Volume));
         let brine = self.method.is_some_and(Method::has_brine) || by_water;
         if brine && self.water.is_none() && !self.items().any(is_water) {
-            let (asked, given) = Asked::typed(
-                "water",
-                "How much water? A litre is 1000 g.",
-                Vec::new(),
-                answers,
-                weight,
-            );
+            let (asked, given) = Asked::typed("water", Question::Water, Vec::new(), answers, weight);
             self.water = given.map(|m| Range::point(m.base()));
             self.questions.push(asked);
         }
@@ -199,14 +179,13 @@ impl All<'_> {
                 .items()
                 .any(|l| l.percent.is_some() && l.line.of.is_none() && !is_water(l))
         {
-            let words = ["Of the meat", "Of the water", "Of meat and water together"];
-            let choices = ["meat", "water", "both"].into_iter().zip(words);
-            let choices = choices.map(|(k, w)| (k.to_owned(), w.to_owned()));
-            let asked = Asked::new("of".to_owned(), "Per cent of what?", choices, answers);
-            self.of = asked.chosen();
+            let all = [("meat", Of::Meat), ("water", Of::Water), ("both", Of::Both)];
+            let choices = all.into_iter().map(|(k, of)| (k.to_owned(), Offer::PercentOf { of }));
+            let asked = Asked::new("of".to_owned(), Question::PercentOf, choices, answers);
+            self.of = asked.chosen().and_then(|at| all.get(at)).map(|(_, of)| *of);
             self.questions.push(asked);
         } else {
-            self.of = Some(0);
+            self.of = Some(Of::Meat);
         }
     }
 }

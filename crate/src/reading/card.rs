@@ -4,6 +4,7 @@ use super::line::Taken;
 use super::recipe::{All, is_beside, is_water};
 use super::weigh::{Weighed, settled};
 use super::words::{Sort, front};
+use super::{Beside, NoRecipe};
 use crate::dose::Whole;
 use crate::pantry::{self, Agent, Group, Ingredient, OWN};
 use crate::quantity::exact::Exact;
@@ -11,15 +12,18 @@ use crate::quantity::{Fraction, Range};
 use crate::recipe::{self, Cure, Do, Eaten, Holds, Method, Recipe, Share, Step};
 use rust_decimal::Decimal;
 
+/// The tag of a recipe that was read.
+const TAG: &str = "RR";
+
 /// Why a cure cannot be counted.
-fn lacks(line: &Weighed<'_>) -> String {
-    let text = &line.line.text;
+fn lacks(line: &Weighed<'_>) -> NoRecipe {
+    let text = line.line.text.clone();
     match settled(&line.items).filter(|i| i.nitrite.is_empty() && line.line.amount.is_some()) {
-        Some(item) => format!(
-            "How much nitrite or nitrate is in “{text}” is not known, so nobody can say what it does: {}. Leave it out, and use a cure with its per cent printed on it.",
-            item.source.to_lowercase()
-        ),
-        None => format!("How much of “{text}” is not said. Write it into the text above."),
+        Some(item) => NoRecipe::StrengthUnknown {
+            text,
+            source: item.source,
+        },
+        None => NoRecipe::AmountUnsaid { text },
     }
 }
 
@@ -58,14 +62,15 @@ impl All<'_> {
         (own && recipe::name(text).is_ok()).then(|| text.to_owned())
     }
 
-    /// The recipe in proportions of green weight.
-    pub(super) fn recipe(&self) -> Result<Recipe, String> {
-        let lost = || "These amounts are too far apart to reckon with. Check each of them.".to_owned();
+    /// The recipe in proportions of green weight. `untitled` is what it is called where the text has no title.
+    pub(super) fn recipe(&self, untitled: &str) -> Result<Recipe, NoRecipe> {
+        let lost = || NoRecipe::TooFarApart;
+        let called = if untitled.is_empty() { TAG } else { untitled };
         let method = self.method.ok_or_else(lost)?;
         let meat = self.meat.ok_or_else(lost)?;
         let mut recipe = Recipe {
-            name: self.title().unwrap_or_else(|| "Recipe as read".to_owned()),
-            tag: "RR".to_owned(),
+            name: self.title().unwrap_or_else(|| called.to_owned()),
+            tag: TAG.to_owned(),
             method,
             take: self.take.filter(|_| method.takes()),
             eaten: Eaten::Cooked,
@@ -100,7 +105,7 @@ impl All<'_> {
                 }
                 return Err(lacks(line));
             };
-            let printed = |percent: Decimal| Fraction::new(percent).map_err(|p| p.message);
+            let printed = |percent: Decimal| Fraction::new(percent);
             salt = agent
                 .salt()
                 .and_then(|s| s.times(grams.typical))
@@ -156,29 +161,25 @@ impl All<'_> {
         let notes: Vec<&str> = notes.into_iter().chain(steps).collect();
         recipe.notes = notes.join("\n").chars().take(recipe::MOST_TEXT).collect();
         match recipe.problems().into_iter().next() {
-            Some(problem) => Err(problem.message),
-            None if recipe.cures.is_empty() && recipe.lines.is_empty() => {
-                Err("Nothing here can be weighed.".to_owned())
-            }
+            Some(problem) => Err(problem.into()),
+            None if recipe.cures.is_empty() && recipe.lines.is_empty() => Err(NoRecipe::Nothing),
             None => Ok(recipe),
         }
     }
 
     /// What the recipe does not hold.
-    pub(super) fn missing(&self) -> String {
+    pub(super) fn missing(&self) -> Vec<Beside> {
         let some = self.lines.iter().any(|l| is_beside(l, self.grams(l)));
-        let mut says = Vec::new();
         let spoons = |l: &Weighed<'_>| l.line.amount.as_ref().is_some_and(|a| a.sort() == Sort::Volume);
-        if self.cures().any(spoons) {
-            says.push("The card asks for the cure by weight, at the usual figure of the spoon. Weigh it.");
-        }
-        if some {
-            says.push("What is not weighed stands in the notes of the card, as it was written.");
-        }
         let heat = |s: &Step| matches!(s.act, Do::Smoke | Do::Cook | Do::DryOut);
-        if !self.steps.is_empty() && !self.steps.iter().any(heat) {
-            says.push("The text says nothing of heat: add to the card how it is cooked and chilled.");
-        }
-        says.join(" ")
+        let told = [
+            (Beside::CureByWeight, self.cures().any(spoons)),
+            (Beside::Notes, some),
+            (Beside::NoHeat, !self.steps.is_empty() && !self.steps.iter().any(heat)),
+        ];
+        told.into_iter()
+            .filter(|(_, holds)| *holds)
+            .map(|(what, _)| what)
+            .collect()
     }
 }

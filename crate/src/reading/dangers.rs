@@ -7,6 +7,7 @@ use crate::pantry::Group;
 use crate::quantity::exact::Exact;
 use crate::recipe::{Do, Method};
 use crate::safety;
+use crate::tables::{AIRLESS, BIRD, BOAR, COOL_SMOKE, HARE, SHELF};
 use rust_decimal::prelude::ToPrimitive;
 use rust_decimal::{Decimal, dec};
 use serde::Serialize;
@@ -149,63 +150,9 @@ impl All<'_> {
 
 /// The kind of meat that a text names, the strictest of them.
 fn kind(lower: &str) -> &'static str {
-    const KINDS: [(&str, &[&str]); 4] = [
-        (
-            "boar",
-            &[
-                "boar",
-                "bear",
-                "pig",
-                "hog",
-                "pork",
-                "sanglier",
-                "wildschwein",
-                "javelina",
-            ],
-        ),
-        (
-            "bird",
-            &[
-                "duck",
-                "goose",
-                "geese",
-                "teal",
-                "mallard",
-                "pheasant",
-                "turkey",
-                "grouse",
-                "partridge",
-                "quail",
-                "bird",
-                "canard",
-                "oie",
-                "ente",
-                "gans",
-            ],
-        ),
-        ("hare", &["hare", "rabbit", "lapin", "hase"]),
-        (
-            "red",
-            &[
-                "venison",
-                "deer",
-                "elk",
-                "moose",
-                "antelope",
-                "roe",
-                "fallow",
-                "beef",
-                "reh",
-                "hirsch",
-                "cerf",
-                "chevreuil",
-            ],
-        ),
-    ];
-    KINDS
-        .iter()
-        .find(|(_, words)| words.iter().any(|w| lower.contains(w)))
-        .map_or("red", |(kind, _)| kind)
+    let kinds: [(&str, &[&str]); 3] = [("boar", &BOAR), ("bird", &BIRD), ("hare", &HARE)];
+    let named = kinds.iter().find(|(_, words)| words.iter().any(|w| lower.contains(w)));
+    named.map_or("red", |(kind, _)| kind)
 }
 
 fn figure(value: Decimal) -> Option<String> {
@@ -215,9 +162,7 @@ fn figure(value: Decimal) -> Option<String> {
 /// Smoke that is called cool, where no degrees are said.
 fn cool_smoke(deed: &Deed) -> Option<Danger> {
     let lower = deed.text.to_lowercase();
-    let cool = ["cold smoke", "cold-smoke", "cool smoke"]
-        .iter()
-        .any(|w| lower.contains(w));
+    let cool = COOL_SMOKE.iter().any(|w| lower.contains(w));
     (cool && deed.act == Some(Do::Smoke) && deed.at.is_none()).then(|| Danger {
         key: DangerKey::ColdSmoke,
         text: deed.text.clone(),
@@ -253,27 +198,7 @@ fn warm(deed: &Deed) -> Option<Danger> {
 fn kept(deed: &Deed, all: &[Deed]) -> Option<Danger> {
     let lower = deed.text.to_lowercase();
     let says = |words: &[&str]| words.iter().any(|w| lower.contains(w));
-    let shelf = says(&[
-        "pantry",
-        "room temp",
-        "on the shelf",
-        "cupboard",
-        "larder",
-        "cellar",
-        "on the counter",
-        "without refrigerat",
-        "no fridge",
-        "keine kühlung",
-    ]);
-    let airless = says(&[
-        "vacuum",
-        "vac pack",
-        "jar",
-        "under fat",
-        "under oil",
-        "in fat",
-        "in oil",
-    ]);
+    let (shelf, airless) = (says(&SHELF), says(&AIRLESS));
     let cold = |d: &Deed| d.act == Some(Do::Smoke) && d.at.is_some_and(|(_, t)| t.base() < COLD_SMOKE);
     let keeps = matches!(deed.act, Some(Do::Pack | Do::Cure | Do::Rest | Do::Chill) | None);
     let bad = shelf && keeps || airless && deed.act == Some(Do::Pack) && all.iter().any(cold);

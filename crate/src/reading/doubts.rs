@@ -3,10 +3,11 @@
 use super::recipe::All;
 use super::weigh::Weighed;
 use super::words::Sort;
-use super::{Answers, Asked, UNSURE, line::Taken};
+use super::{Answers, Asked, Offer, Question, Taken, UNSURE};
 use crate::pantry::{self, Group};
 use crate::quantity::{Fraction, shorten};
 use crate::recipe::{Holds, MOST_NAME, MOST_NOTE, MayHold, Why};
+use crate::tables::BRINE;
 
 /// What was said of all that may be a cure.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -76,7 +77,7 @@ fn doubt(line: &Weighed<'_>, cured: bool) -> Option<(String, bool)> {
 
 fn is_brine(read: &super::line::Line) -> bool {
     let percent = read.amount.as_ref().is_some_and(|a| a.sort() == Sort::Percent);
-    percent && ["brine", "pickle"].iter().any(|w| read.text.to_lowercase().contains(w))
+    percent && BRINE.iter().any(|w| read.text.to_lowercase().contains(w))
 }
 
 /// True where something is added.
@@ -120,25 +121,22 @@ impl All<'_> {
     }
 
     fn ask_holds(&mut self, answers: &Answers<'_>) {
-        let names: Vec<String> = self.doubts.iter().map(|d| format!("“{}”", shorten(&d.name))).collect();
-        let one = names.len() == 1;
-        let all = names.join(", ");
-        let ask = if one {
-            format!("Does {all} hold nitrite or nitrate? Its packet then names it, or E 249 to E 252.")
-        } else {
-            format!("Does any of these hold nitrite or nitrate? The packet then names it, or E 249 to E 252: {all}.")
-        };
-        let none = if one { "No" } else { "No, none of them" };
-        let yes = names.iter().enumerate().take(MOST_OFFERED).map(|(at, name)| {
-            let words = if one { "Yes".to_owned() } else { format!("Yes: {name}") };
-            (format!("yes {at}"), words)
-        });
-        let choices = [(NONE.to_owned(), none.to_owned())]
+        let names: Vec<String> = self.doubts.iter().map(|d| shorten(&d.name)).collect();
+        let yes = names.iter().enumerate().take(MOST_OFFERED);
+        let yes: Vec<(String, Offer)> = yes
+            .map(|(at, name)| (format!("yes {at}"), Offer::Holds { name: name.clone() }))
+            .collect();
+        let choices = [(NONE.to_owned(), Offer::HoldsNone)]
             .into_iter()
             .chain(yes)
-            .chain([(UNSURE.to_owned(), "Not sure".to_owned())]);
+            .chain([(UNSURE.to_owned(), Offer::Unsure)]);
         let about: Vec<&str> = self.doubts.iter().map(|d| d.name.as_str()).collect();
-        let asked = Asked::new(format!("agent:{}", about.join(" / ")), &ask, choices, answers);
+        let asked = Asked::new(
+            format!("agent:{}", about.join(" / ")),
+            Question::Holds { names },
+            choices,
+            answers,
+        );
         self.said = match asked.answer.as_deref() {
             Some(NONE) => Said::None,
             Some(UNSURE) | None => Said::Open,
@@ -176,12 +174,11 @@ impl All<'_> {
             if line.items.len() != 1 || !unknown || line.line.strength.is_some() {
                 continue;
             }
-            let ask = format!(
-                "How much nitrite does the packet say, per cent, for “{}”? Nought where it does not say.",
-                shorten(&line.line.text)
-            );
+            let ask = Question::Strength {
+                of: shorten(&line.line.text),
+            };
             let key = format!("strength:{}", line.line.text);
-            let (asked, given) = Asked::typed(&key, &ask, Vec::new(), answers, read);
+            let (asked, given) = Asked::typed(&key, ask, Vec::new(), answers, read);
             self.questions.push(asked);
             line.printed = given;
         }

@@ -7,11 +7,17 @@ use super::words::{Sort, Word, front};
 use crate::pantry::Group;
 use crate::quantity::Range;
 use crate::quantity::exact::Exact;
+use crate::tables::{
+    ALL_MEAT, AND_WATER, APIECE, BEFORE_APIECE, BESIDE_STRENGTH, BY_PACKET, DOES, ENDS_APIECE, GIVES, INSTEAD,
+    OF_ANOTHER, OR, PACKETS, PART_OF, TOGETHER,
+};
 use rust_decimal::{Decimal, dec};
 use winnow::Parser;
 
 /// What a clause is taken for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
 pub enum Taken {
     /// Something to weigh.
     Item,
@@ -89,7 +95,9 @@ pub struct Line {
 }
 
 /// What a per cent is of.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS), ts(rename = "PercentOf"))]
+#[serde(rename_all = "snake_case")]
 pub enum Of {
     /// The green weight.
     Meat,
@@ -245,7 +253,8 @@ pub fn line(text: &str, names: &Names) -> Line {
 
 /// `2 tbsp rum instead of the brandy`: what goes in. Where a cure is named it is asked about.
 fn instead<'a>(text: &'a str, names: &Names) -> Option<&'a str> {
-    let at = text.to_ascii_lowercase().find(" instead of ")?;
+    let lower = text.to_ascii_lowercase();
+    let (at, joint) = INSTEAD.iter().find_map(|w| Some((lower.find(w)?, w.len())))?;
     let (kept, out) = text.split_at_checked(at)?;
     let weighed = |t: &str| scan(t, names).iter().any(|f| matches!(f.what, What::Amount(_)));
     let plain = |t: &str| {
@@ -256,7 +265,7 @@ fn instead<'a>(text: &'a str, names: &Names) -> Option<&'a str> {
                 .find(&words)
                 .is_some_and(|(_, _, m)| !m.items.iter().any(|i| i.group == Group::Cure))
     };
-    let out = out.get(" instead of ".len()..)?;
+    let out = out.get(joint..)?;
     (weighed(kept) && plain(kept) && plain(out) && !crate::pantry::names_agent(text)).then_some(kept)
 }
 
@@ -268,7 +277,7 @@ fn of_the_salt(text: &str, names: &Names) -> Option<(usize, usize, Amount)> {
         let mut input = rest;
         let part = super::amount::share.parse_next(&mut input).ok()?;
         let input = input.trim_start().to_ascii_lowercase();
-        let behind = OF.iter().find_map(|of| input.strip_prefix(of))?;
+        let behind = OF_ANOTHER.iter().find_map(|of| input.strip_prefix(of))?;
         let next = tokens(behind);
         let (at, length, meaning) = names.find(next.get(..next.len().min(2))?)?;
         let salt = at == 0 && meaning.items.first().is_some_and(|i| i.group == Group::Salt);
@@ -287,16 +296,6 @@ fn of_the_salt(text: &str, names: &Names) -> Option<(usize, usize, Amount)> {
         salt.then_some((t.start, end, amount))
     })
 }
-
-/// How a part of another weight is said.
-const OF: [&str; 6] = [
-    "the weight of the ",
-    "the weight of ",
-    "the amount of ",
-    "as much as the ",
-    "as much as ",
-    "that of the ",
-];
 
 /// What a name and the word behind its comma mean together: `Salt, kosher`.
 fn turned(text: &str, rest: &[Token], at: usize, end: usize, names: &Names) -> Option<Meaning> {
@@ -385,26 +384,10 @@ fn bracketed(text: &str) -> Option<Range> {
     printed.then_some(number.value)
 }
 
-/// What holds a cure and says how much of it to take.
-const PACKETS: [&str; 11] = [
-    "packet",
-    "package",
-    "pkg",
-    "bag",
-    "label",
-    "tub",
-    "tin",
-    "box",
-    "jar",
-    "maker",
-    "manufacturer",
-];
-
 /// `per the bag`, `see packet`, `as the label says`: how much stands on what it came in.
 fn by_the_packet(text: &str) -> bool {
     let words = tokens(text);
-    let points = ["per", "as", "see", "according", "following", "follow", "like", "by"];
-    let from = words.iter().position(|t| points.contains(&t.text.as_str()));
+    let from = words.iter().position(|t| BY_PACKET.contains(&t.text.as_str()));
     from.and_then(|from| words.get(from..)).is_some_and(|rest| {
         rest.iter()
             .take(4)
@@ -414,14 +397,6 @@ fn by_the_packet(text: &str) -> bool {
 
 /// So many words say which of a thing it is.
 const MOST_ATTRIBUTES: usize = 3;
-
-/// Words that make a weight in brackets that of all pieces, or of one.
-const TOGETHER: [&str; 10] = [
-    "total", "together", "pair", "both", " all", "combined", "each", "apiece", "piece", "per ",
-];
-
-/// Words behind a weight that make it that of one piece.
-const APIECE: [&str; 6] = ["each", "apiece", "a piece", "ea", "per piece", "per bird"];
 
 impl Line {
     /// `3 x 400 g`, `two 5-lb roasts`, `4 pheasants (2¼ lb each)`, `1 goose, 8 lb`: pieces, and the weight of one or of all.
@@ -448,11 +423,8 @@ impl Line {
         let close = between.trim().trim_matches(['-', '(', '~']).trim().to_lowercase();
         let vessel = front(Sort::Vague, behind.trim_start_matches([')', ' '])).is_some();
         let one = close.is_empty()
-            || ["x", "×", "@"].contains(&close.as_str())
-            || close.ends_with(" of")
-            || close.ends_with(" at")
-            || close.ends_with("each")
-            || close.ends_with("each about")
+            || BEFORE_APIECE.contains(&close.as_str())
+            || ENDS_APIECE.iter().any(|w| close.ends_with(w))
             || vessel
             || APIECE.iter().any(|word| next.starts_with(word));
         let several = count.high > Decimal::ONE;
@@ -532,19 +504,17 @@ impl Line {
         }
         let lower = text.to_lowercase();
         let says = |what: &str| {
-            ["of ", "of the ", "on the ", "in the ", "to the "]
-                .iter()
-                .any(|of| lower.contains(&format!("{of}{what}")))
+            PART_OF.iter().any(|of| lower.contains(&format!("{of}{what}")))
                 || lower.contains(&format!("{what} weight"))
-                || lower.contains(&format!("{what} and water"))
+                || AND_WATER.iter().any(|and| lower.contains(&format!("{what} {and}")))
         };
         let named = |key: &str| {
             self.meaning
                 .as_ref()
                 .is_some_and(|m| m.items.iter().any(|i| i.key.starts_with(key)))
         };
-        let water = says("water") || lower.contains("and water");
-        let meat = says("meat") || says("green weight");
+        let water = says("water") || AND_WATER.iter().any(|and| lower.contains(and));
+        let meat = ALL_MEAT.iter().any(|meat| says(meat));
         self.of = match (meat, water && !named("water")) {
             (true, true) => Some(Of::Both),
             (true, false) => Some(Of::Meat),
@@ -700,9 +670,7 @@ impl Line {
             return None;
         };
         let lower = self.text.to_lowercase();
-        let (at, joint) = [" or ", " oder ", " ou "]
-            .iter()
-            .find_map(|j| Some((lower.find(j)?, j.len())))?;
+        let (at, joint) = OR.iter().find_map(|j| Some((lower.find(j)?, j.len())))?;
         let one = self.text.get(..at)?;
         let other = self.text.get(at.saturating_add(joint)..)?;
         if one.matches('(').count() > one.matches(')').count() {
@@ -828,9 +796,6 @@ impl Line {
 
     /// With its strength beside it, a cure of any name is what its packet says.
     fn by_packet(&mut self) {
-        const BESIDE: [&str; 12] = [
-            "nitrite", "nitrate", "sodium", "blend", "mix", "salt", "curing", "kind", "bag", "packet", "says", "e250",
-        ];
         let several = self.meaning.as_ref().is_some_and(|m| m.items.len() > 1);
         if let (true, Some(packet), Some(meaning)) = (
             several,
@@ -842,7 +807,7 @@ impl Line {
         let kept: Vec<&str> = self
             .left
             .split(' ')
-            .filter(|w| !BESIDE.contains(&w.to_lowercase().as_str()))
+            .filter(|w| !BESIDE_STRENGTH.contains(&w.to_lowercase().as_str()))
             .collect();
         self.left = kept.join(" ");
     }
@@ -865,13 +830,6 @@ fn which_meat(text: &str, rest: &[Token]) -> Vec<Token> {
     rest.get(meat..).unwrap_or_default().to_vec()
 }
 
-/// What is done to it that the card has no step for.
-const DOES: [&str; 30] = [
-    "brush", "baste", "mince", "grind", "stuff", "beat", "knead", "work", "strain", "skim", "score", "prick", "tie",
-    "trim", "mix", "stir", "fill", "crust", "dissolve", "sprinkle", "combine", "pour", "spread", "link", "roll",
-    "toss", "press", "coat", "form", "shape",
-];
-
 /// True for a heading: its word is all of it, or it is all in capitals.
 fn heading(text: &str) -> bool {
     let text = text.trim().trim_end_matches([':', '.', ' ']);
@@ -890,9 +848,7 @@ fn remark(text: &str) -> bool {
 
 /// True for how much it gives: `Makes about 3 lb of sticks`.
 fn gives(text: &str) -> bool {
-    tokens(text)
-        .first()
-        .is_some_and(|t| ["make", "yield", "serve", "give", "feed"].contains(&t.text.as_str()))
+    tokens(text).first().is_some_and(|t| GIVES.contains(&t.text.as_str()))
 }
 
 /// True for a title: most of its longer words begin with a capital, and it is no sentence.

@@ -24,6 +24,7 @@ mod card;
 mod clause;
 mod dangers;
 mod doubts;
+mod facts;
 mod line;
 mod names;
 mod recipe;
@@ -35,12 +36,15 @@ mod words;
 
 use crate::dose::Verdict;
 use crate::pantry;
-use crate::quantity::{Code, Figure, Problem};
+use crate::quantity::{Code, Figure, Problem, Wrong};
 use crate::recipe::{Do, Recipe};
+use crate::tables::OUTSIDE;
 use crate::weigh::Settings;
 use serde::{Deserialize, Serialize};
 
 pub use dangers::{Danger, DangerKey};
+pub use facts::{Beside, Lasts, LineFlag, NoRecipe, Offer, Question, RowOf, Thing};
+pub use line::{Of, Taken};
 pub use tongue::Tongue;
 pub(crate) use words::{Sort, Word};
 
@@ -59,6 +63,10 @@ pub struct AskReading {
     /// Answers so far: the key of a question and the value of a choice, or what was typed.
     #[serde(default)]
     pub answers: Vec<(String, String)>,
+    /// What the recipe is called where its text has no title. Where nothing is handed in either, it is called by its tag.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<String>"))]
+    pub untitled: String,
     /// The user's settings.
     pub settings: Settings,
 }
@@ -81,8 +89,10 @@ pub struct Reading {
     pub tongue: Tongue,
     /// The recipe in proportions; nothing while a question is open.
     pub recipe: Option<Recipe>,
-    /// What stands in the way of the recipe, or what to know of it.
-    pub says: String,
+    /// Why there is none; nothing where there is one.
+    pub bar: Option<NoRecipe>,
+    /// What is to be known of it.
+    pub beside: Vec<Beside>,
 }
 
 /// One clause as read.
@@ -91,16 +101,20 @@ pub struct Reading {
 pub struct ReadLine {
     /// As it was written.
     pub text: String,
-    /// `item`, `taste`, `meat`, `step`, `heading` or `unread`.
-    pub taken: &'static str,
+    /// What it is taken for.
+    pub taken: Taken,
     /// Key in the pantry, when only one is left; empty otherwise.
     pub item: &'static str,
-    /// What it is taken for, in words.
-    pub says: String,
+    /// What it names; nothing where it names nothing.
+    pub thing: Option<Thing>,
+    /// An amount that is for each of what its sentence names, as it was written.
+    pub each: Option<String>,
+    /// The measure it goes by, of those that have one name: `US cup`.
+    pub by: Option<&'static str>,
     /// Grams for the meat, or for what the line itself says: low, usual, high. Empty where it is not weighed.
     pub grams: Vec<String>,
-    /// Words that were not understood, and what is to be known; empty for a line that is plain.
-    pub flag: String,
+    /// What is to be known of it; empty for a line that is plain.
+    pub flags: Vec<LineFlag>,
     /// What it is called in the text; empty where it names nothing.
     pub name: String,
     /// How much, in its own unit, as least and most; empty where it does not say.
@@ -128,6 +142,12 @@ pub struct ReadStep {
     pub at: Option<(String, String)>,
     /// Degrees Celsius in the middle of the meat at which it ends.
     pub until: Option<String>,
+    /// How long, in the person's units.
+    pub lasts: Option<Lasts>,
+    /// The warmer end around it, in the person's units.
+    pub heat: Option<String>,
+    /// What the middle has to reach, in the person's units.
+    pub inside: Option<String>,
 }
 
 /// A question that settles what is ambiguous.
@@ -138,9 +158,9 @@ pub struct Asked {
     /// never settles another line.
     pub key: String,
     /// The question.
-    pub ask: String,
-    /// Values with their words.
-    pub choices: Vec<(String, String)>,
+    pub ask: Question,
+    /// Values to send back, with what each stands for.
+    pub choices: Vec<(String, Offer)>,
     /// True where a weight or a per cent is typed; the choices are then offers.
     pub typed: bool,
     /// The answer that was given and could be taken.
@@ -166,13 +186,13 @@ impl Answers<'_> {
 const UNSURE: &str = "unsure";
 
 impl Asked {
-    fn new(key: String, ask: &str, choices: impl Iterator<Item = (String, String)>, answers: &Answers<'_>) -> Self {
-        let choices: Vec<(String, String)> = choices.collect();
+    fn new(key: String, ask: Question, choices: impl Iterator<Item = (String, Offer)>, answers: &Answers<'_>) -> Self {
+        let choices: Vec<(String, Offer)> = choices.collect();
         let answer = answers.among(&key, |a| choices.iter().any(|(value, _)| value == a));
         Self {
             answer: answer.map(str::to_owned),
             key,
-            ask: ask.to_owned(),
+            ask,
             choices,
             typed: false,
         }
@@ -181,7 +201,7 @@ impl Asked {
     /// A question for what is typed, with offers to choose from.
     fn typed<T>(
         key: &str,
-        ask: &str,
+        ask: Question,
         offers: Vec<String>,
         answers: &Answers<'_>,
         read: impl Fn(&str) -> Option<T>,
@@ -190,8 +210,8 @@ impl Asked {
         let given = answer.and_then(read);
         let asked = Self {
             key: key.to_owned(),
-            ask: ask.to_owned(),
-            choices: offers.into_iter().map(|o| (o.clone(), o)).collect(),
+            ask,
+            choices: offers.into_iter().map(Offer::said).collect(),
             typed: true,
             answer: answer.filter(|_| given.is_some()).map(str::to_owned),
         };
@@ -225,13 +245,8 @@ fn either(clause: &str, names: &names::Names, answers: &Answers<'_>, asked: &mut
     let Some((one, other)) = read.alternatives(names) else {
         return vec![read];
     };
-    let choices = [one.clone(), other.clone()].map(|text| (text.clone(), text));
-    let question = Asked::new(
-        format!("or:{clause}"),
-        "One or the other: which?",
-        choices.into_iter(),
-        answers,
-    );
+    let choices = [one.clone(), other.clone()].map(Offer::said);
+    let question = Asked::new(format!("or:{clause}"), Question::Either, choices.into_iter(), answers);
     let chosen = question.chosen();
     asked.push(question);
     // What was chosen stands beside what was not: nothing of the text is lost from sight.
@@ -315,36 +330,18 @@ fn apart(lines: &mut [(usize, line::Line)]) {
     }
 }
 
-/// Headings of what goes on at the fire or the table.
-const OUTSIDE: [&str; 8] = [
-    "glaze",
-    "crust",
-    "coating",
-    "sauce",
-    "baste",
-    "basting",
-    "to serve",
-    "to finish",
-];
-
 /// Reads a recipe.
 ///
 /// # Errors
 /// [`Code::Missing`] for no text, [`Code::TooLong`] for more than 6000 bytes or 120 lines, and the problems of the
 /// settings.
 pub fn read(ask: &AskReading) -> Result<Reading, Vec<Problem>> {
-    let refuse = |code, why: &str| Err(vec![Problem::new(code, why).at("text")]);
+    let refuse = |code, wrong| Err(vec![Problem::of(code, wrong).at("text")]);
     if ask.text.len() > MOST_TEXT {
-        return refuse(
-            Code::TooLong,
-            "This is longer than a recipe: 6000 characters are read at most. Paste the part with the amounts.",
-        );
+        return refuse(Code::TooLong, Wrong::RecipeTextTooLong { most: MOST_TEXT });
     }
     if ask.text.trim().is_empty() {
-        return refuse(
-            Code::Missing,
-            "Nothing is here. Paste or type a recipe, such as 2 tsp cure no. 1 for 10 lb of meat.",
-        );
+        return refuse(Code::Missing, Wrong::TextMissing);
     }
     let problems = ask.settings.problems();
     if !problems.is_empty() {
@@ -359,10 +356,7 @@ pub fn read(ask: &AskReading) -> Result<Reading, Vec<Problem>> {
     let names = names::Names::all();
     let clauses = clause::clauses(&text, names);
     if clauses.len() > MOST_CLAUSES {
-        return refuse(
-            Code::TooLong,
-            "There are more than 120 lines here. Paste the part with the amounts.",
-        );
+        return refuse(Code::TooLong, Wrong::RecipeLinesTooMany { most: MOST_CLAUSES });
     }
     let cased = Cased::of(&text);
     let answers = Answers(&ask.answers);
@@ -422,6 +416,6 @@ pub fn read(ask: &AskReading) -> Result<Reading, Vec<Problem>> {
         names,
         choices,
         &answers,
-        &ask.settings,
+        ask,
     ))
 }

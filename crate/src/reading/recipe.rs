@@ -5,9 +5,9 @@ use super::doubts::{Doubt, Said};
 use super::line::{Line, Of, Taken};
 use super::names::Names;
 use super::steps::{self, Deed};
-use super::weigh::{Weighed, hull, named, settled, weigh};
+use super::weigh::{Weighed, hull, settled, weigh};
 use super::words::{Sort, Word};
-use super::{Answers, Asked, ReadLine, Reading, Tongue};
+use super::{Answers, AskReading, Asked, LineFlag, NoRecipe, ReadLine, Reading, RowOf, Thing, Tongue};
 use crate::dose::{self, Case, Evens, Portion, Verdict, Whole};
 use crate::pantry::{Agent, Belly, Group};
 use crate::quantity::exact::Exact;
@@ -27,7 +27,7 @@ pub struct All<'a> {
     /// How it goes on.
     pub method: Option<Method>,
     /// What per cent are of in a brine: meat, water, or both.
-    pub of: Option<usize>,
+    pub of: Option<Of>,
     /// How much of a brine goes in, where only a share does.
     pub take: Option<Fraction>,
     /// Steps that were read.
@@ -53,8 +53,9 @@ pub fn reading(
     names: &Names,
     choices: Vec<Asked>,
     answers: &Answers<'_>,
-    settings: &Settings,
+    ask: &AskReading,
 ) -> Reading {
+    let settings = &ask.settings;
     let own = &settings.spoons;
     let lines: Vec<Weighed<'_>> = lines
         .iter()
@@ -90,14 +91,12 @@ pub fn reading(
         .verdict(text, settings)
         .map(|v| if tongue == Tongue::English { v } else { v.foreign(text) });
     let open = all.questions.iter().any(|q| q.answer.is_none());
-    let (recipe, says) = match all.recipe() {
-        _ if open => (
-            None,
-            "Answer what is asked; until then the grams stay ranges.".to_owned(),
-        ),
-        Ok(recipe) => (Some(recipe), all.missing()),
-        Err(why) => (None, why),
+    let (recipe, bar) = match all.recipe(&ask.untitled) {
+        _ if open => (None, Some(NoRecipe::Open)),
+        Ok(recipe) => (Some(recipe), None),
+        Err(bar) => (None, Some(bar)),
     };
+    let beside = recipe.as_ref().map(|_| all.missing()).unwrap_or_default();
     let lines = all.lines.iter().map(|l| all.shown(l)).collect();
     Reading {
         lines,
@@ -109,7 +108,8 @@ pub fn reading(
         verdict,
         tongue,
         recipe,
-        says,
+        bar,
+        beside,
     }
 }
 
@@ -138,13 +138,7 @@ impl All<'_> {
         let mut all: Vec<Deed> = Vec::new();
         for line in self.lines.iter_mut().filter(|l| l.line.taken == Taken::Step) {
             let read = steps::deeds(&line.line.text, names, units, &all);
-            let said: Vec<String> = read
-                .iter()
-                .filter(|d| d.act.is_some())
-                .map(|d| steps::shown(d, units))
-                .collect();
-            line.acts = said.join("; ");
-            line.deeds = read.iter().map(Deed::fact).collect();
+            line.deeds = read.iter().map(|d| d.fact(units)).collect();
             all.extend(read);
         }
         let cured = self.cures().next().is_some();
@@ -214,9 +208,9 @@ impl All<'_> {
                     .try_fold(Range::point(Decimal::ZERO), |sum, l| sum.plus(self.grams(l)?))
                     .filter(|sum| !sum.high.is_zero())
             }
-            (Some(Of::Meat), _) | (None, Some(0)) => meat(),
-            (Some(Of::Water), _) | (None, Some(1)) => self.water,
-            (Some(Of::Both), _) | (None, Some(_)) => both(),
+            (Some(Of::Meat), _) | (None, Some(Of::Meat)) => meat(),
+            (Some(Of::Water), _) | (None, Some(Of::Water)) => self.water,
+            (Some(Of::Both), _) | (None, Some(Of::Both | Of::Salt)) => both(),
             (None, None) => {
                 let (meat, both) = (meat()?, both()?);
                 Some(Range::new(meat.low.min(self.water?.low), meat.typical, both.high))
@@ -311,11 +305,8 @@ impl All<'_> {
                 });
                 let agent = Self::agent(l);
                 Some(Portion {
-                    said: if amount.is_some() {
-                        l.line.measure.clone()
-                    } else {
-                        "An amount that is not said".to_owned()
-                    },
+                    // Empty where no amount is said.
+                    said: amount.map(|_| l.line.measure.clone()).unwrap_or_default(),
                     agent: agent.filter(|_| amount.is_some()),
                     weight: match amount {
                         // What is written as a weight is weighed on this scale; a spoon is a range already.
@@ -375,59 +366,40 @@ impl All<'_> {
     fn shown(&self, line: &Weighed<'_>) -> ReadLine {
         let read = line.line;
         let grams = self.grams(line).or(line.grams).filter(|_| read.taken == Taken::Item);
-        let name = match (line.items.as_slice(), read.taken) {
-            ([one], _) => named(one),
-            ([_, _, ..], _) => {
-                let names: Vec<&str> = line.items.iter().map(|i| i.name).collect();
-                format!("Not settled: {}", names.join("; "))
-            }
-            ([], Taken::Item) if read.meaning.is_some() => read.own.clone(),
-            ([], Taken::Item) => format!("{}, not in the pantry", read.own),
-            ([], Taken::Meat) => "The meat".to_owned(),
-            ([], Taken::Step) => "A step".to_owned(),
-            ([], Taken::Heading) => "A heading".to_owned(),
-            ([], Taken::Remark) => "A remark".to_owned(),
-            ([], _) => "Not read".to_owned(),
+        let weighed = read.taken == Taken::Item;
+        let thing = match line.items.as_slice() {
+            [one] => Some(Thing::Row { row: RowOf::of(one) }),
+            [_, _, ..] => Some(Thing::Open {
+                names: line.items.iter().map(|i| i.name).collect(),
+            }),
+            [] if weighed && read.meaning.is_some() => Some(Thing::Food { name: read.own.clone() }),
+            [] if weighed => Some(Thing::Own { name: read.own.clone() }),
+            [] => None,
         };
-        let says = match read.taken {
-            Taken::Item if read.each => format!("{name}, each {}", read.measure),
-            Taken::Item => match read.amount.iter().flat_map(|a| &a.parts).find(|(_, u)| is_said(u)) {
-                Some((_, unit)) => format!("{name}, by the {}", unit.note),
-                None => name,
-            },
-            Taken::Meat | Taken::Heading => name,
-            Taken::Remark => "A remark: kept as a note".to_owned(),
-            Taken::Taste => format!("{name}: no amount"),
-            Taken::Step if line.acts.is_empty() => "A step: kept as a note".to_owned(),
-            Taken::Step => format!("On the card: {}", line.acts),
-            Taken::Unread => "Not read: kept as a note".to_owned(),
-        };
+        let mut units = read.amount.iter().flat_map(|a| &a.parts);
+        let by = units.find(|(_, u)| is_said(u)).map(|(_, unit)| unit.note);
         let mut flags = Vec::new();
         if !read.left.is_empty() && !matches!(read.taken, Taken::Step | Taken::Heading | Taken::Unread) {
-            flags.push(format!("Not understood: {}.", read.left));
+            flags.push(LineFlag::Left {
+                words: read.left.clone(),
+            });
         }
         if read.unsaid {
-            flags.push("How much of it is not said.".to_owned());
+            flags.push(LineFlag::AmountUnsaid);
         }
-        flags.extend((!line.note.is_empty()).then(|| line.note.clone()));
+        flags.extend(line.note.clone());
         let step = |g: Decimal| plain(g.half_away(if g < dec!(10) { 2 } else { 1 }));
         ReadLine {
             text: read.text.clone(),
-            taken: match read.taken {
-                Taken::Item => "item",
-                Taken::Taste => "taste",
-                Taken::Meat => "meat",
-                Taken::Step => "step",
-                Taken::Heading => "heading",
-                Taken::Remark => "remark",
-                Taken::Unread => "unread",
-            },
+            taken: read.taken,
             item: settled(&line.items).map_or("", |i| i.key),
-            says,
+            thing,
+            each: (weighed && read.each).then(|| read.measure.clone()),
+            by: by.filter(|_| weighed && !read.each),
             grams: grams
                 .map(|g| [g.low, g.typical, g.high].map(step).to_vec())
                 .unwrap_or_default(),
-            flag: flags.join(" "),
+            flags,
             name: read.called.clone(),
             amount: read
                 .amount

@@ -2,15 +2,19 @@
 //!
 //! `cure 24 h in the fridge, rinse, dry 2 h, smoke at 90 °C until 74 °C`. What is not read stays in its place as a note.
 
-use super::ReadStep;
 use super::amount::{Amount, range};
 use super::clause::{What, next_joint, scan};
 use super::names::Names;
 use super::words::{Sort, Word, front, of};
+use super::{Lasts, ReadStep};
 use crate::order::InOrder;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Range, Span, System, Temperature, fixed, plain};
 use crate::recipe::{Do, MOST_NOTE, Step};
+use crate::tables::{
+    ACT_JOINTS, AFTER, BARE, BEFORE_DEGREES, BRINE, COLD_PLACE, DAILY, ENDS, EVERY, MIDDLE, MINCED, MOST, NIGHT,
+    PICKLE, TURNS, TWICE_DAILY,
+};
 use rust_decimal::{Decimal, dec};
 
 /// One deed of a text.
@@ -35,8 +39,26 @@ pub struct Deed {
 }
 
 impl Deed {
+    /// How long it takes, in the person's units; `2 to 3 h` stays a range.
+    fn lasts(&self, units: System) -> Option<Lasts> {
+        let minutes = self.minutes?;
+        if minutes.is_point() {
+            let time = Span::new(minutes.typical).map(|s| s.show(units).text);
+            return time.ok().map(|time| Lasts::Span { time });
+        }
+        let hours = |d: Decimal| {
+            d.over(dec!(60))
+                .map(|h| plain(h.half_away(1)))
+                .unwrap_or_else(|| fixed(d, 0))
+        };
+        Some(Lasts::Hours {
+            from: hours(minutes.low),
+            to: hours(minutes.high),
+        })
+    }
+
     /// As a fact for reading.
-    pub fn fact(&self) -> ReadStep {
+    pub fn fact(&self, units: System) -> ReadStep {
         let celsius = |t: Temperature| {
             let degrees = t.base().less(dec!(32)).and_then(|d| d.over(dec!(1.8)));
             plain(degrees.unwrap_or_default().half_away(2))
@@ -50,6 +72,9 @@ impl Deed {
                 .at
                 .map(|(low, high)| (low.map(celsius).unwrap_or_default(), celsius(high))),
             until: self.until.map(celsius),
+            lasts: self.lasts(units),
+            heat: self.at.map(|(_, high)| high.show(units).text),
+            inside: self.until.map(|t| t.show(units).text),
         }
     }
 
@@ -81,10 +106,10 @@ impl Deed {
 }
 
 /// How long a night is, minutes (judgement).
-const NIGHT: (Decimal, Decimal) = (dec!(480), dec!(720));
+const NIGHT_LASTS: (Decimal, Decimal) = (dec!(480), dec!(720));
 
 /// From here on a bare number behind `at` is a temperature of a smoker or an oven in degrees Fahrenheit.
-const BARE: (Decimal, Decimal) = (dec!(100), dec!(600));
+const BARE_DEGREES: (Decimal, Decimal) = (dec!(100), dec!(600));
 
 /// The deeds of a clause. `before` are those of the text so far.
 pub fn deeds(text: &str, names: &Names, units: System, before: &[Deed]) -> Vec<Deed> {
@@ -104,29 +129,15 @@ pub fn deeds(text: &str, names: &Names, units: System, before: &[Deed]) -> Vec<D
 
 /// A clause at its joints, where an act begins behind them, or another time after a temperature.
 fn acts<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
-    const JOINTS: [&str; 12] = [
-        ", and then ",
-        " and then ",
-        ", then ",
-        ", and ",
-        ", puis ",
-        "; ",
-        ", ",
-        " and ",
-        " then ",
-        ". ",
-        " und ",
-        " et ",
-    ];
     let mut list = Vec::new();
     let (mut from, mut at, mut seen, mut warm) = (0, 0, 0, false);
-    while let Some((cut, joint)) = next_joint(text, at, &JOINTS) {
+    while let Some((cut, joint)) = next_joint(text, at, &ACT_JOINTS) {
         at = cut.saturating_add(joint);
         let tail = text.get(at..).unwrap_or_default();
         let act = front(Sort::Act, tail)
             .is_some_and(|(word, _)| !(word.value.is_empty() || word.value == "turn" && tail.starts_with("turning")));
         // Each stretch between two joints is looked at once.
-        let next = next_joint(text, at, &JOINTS).map_or(text.len(), |(next, _)| next);
+        let next = next_joint(text, at, &ACT_JOINTS).map_or(text.len(), |(next, _)| next);
         warm |= scan(text.get(seen..cut).unwrap_or_default(), names)
             .iter()
             .any(|f| degrees_in(&f.what));
@@ -200,7 +211,7 @@ fn temperatures(text: &str, names: &Names, units: System) -> Vec<Warm> {
         return list;
     }
     let lower = text.to_ascii_lowercase();
-    for word in ["at ", "until ", "till ", "til ", "to "] {
+    for word in BEFORE_DEGREES {
         for (at, _) in lower.match_indices(word) {
             let start = at.saturating_add(word.len());
             let mut input = text.get(start..).unwrap_or_default();
@@ -213,7 +224,7 @@ fn temperatures(text: &str, names: &Names, units: System) -> Vec<Warm> {
                     bare.strip_prefix(&w.to_ascii_lowercase())
                         .is_some_and(|r| !r.starts_with(char::is_alphanumeric))
                 });
-            let fits = BARE.0 <= number.value.low && number.value.high <= BARE.1;
+            let fits = BARE_DEGREES.0 <= number.value.low && number.value.high <= BARE_DEGREES.1;
             let known = list.iter().any(|t| t.start < end && start < t.end);
             if !unit
                 && fits
@@ -259,11 +270,11 @@ fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Optio
             .get(*end..)
             .is_some_and(|rest| rest.trim_start().starts_with("per ") || rest.starts_with('/'));
         // "After 2 h it is ready": when it begins, and not how long it takes.
-        if ["after", "nach", "après"].iter().any(|w| ahead.ends_with(w)) {
+        if AFTER.iter().any(|w| ahead.ends_with(w)) {
             deed.more = true;
             continue;
         }
-        let every = ["every", "each"].iter().any(|w| ahead.ends_with(w));
+        let every = EVERY.iter().any(|w| ahead.ends_with(w));
         match minutes(amount) {
             Some(every_minutes) if every => deed.turn = Some(every_minutes.typical),
             // A time by the weight of the meat is none until that is known.
@@ -273,33 +284,20 @@ fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Optio
         }
         deed.more |= amount.about;
     }
-    let night = ["overnight", "over night", "über nacht", "une nuit"]
-        .iter()
-        .any(|w| lower.contains(w));
+    let night = NIGHT.iter().any(|w| lower.contains(w));
     if deed.minutes.is_none() && night {
-        deed.minutes = NIGHT
+        deed.minutes = NIGHT_LASTS
             .0
-            .plus(NIGHT.1)
+            .plus(NIGHT_LASTS.1)
             .and_then(|s| s.over(Decimal::TWO))
-            .map(|m| Range::new(NIGHT.0, m, NIGHT.1));
+            .map(|m| Range::new(NIGHT_LASTS.0, m, NIGHT_LASTS.1));
     }
-    let turned = ["turn", "flip", "wenden", "retourner"]
-        .iter()
-        .any(|w| lower.contains(w));
+    let turned = TURNS.iter().any(|w| lower.contains(w));
     if turned && deed.turn.is_none() {
-        let daily = [
-            "day",
-            "daily",
-            "each morning",
-            "every morning",
-            "every night",
-            "täglich",
-            "jour",
-        ];
-        deed.turn = if lower.contains("twice a day") || lower.contains("twice daily") {
+        deed.turn = if TWICE_DAILY.iter().any(|w| lower.contains(w)) {
             Some(dec!(720))
         } else {
-            daily.iter().any(|w| lower.contains(w)).then_some(dec!(1440))
+            DAILY.iter().any(|w| lower.contains(w)).then_some(dec!(1440))
         };
     }
     warm(&mut deed, &lower, temperatures(text, names, units));
@@ -307,9 +305,7 @@ fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Optio
         .and_then(|w| act(w.value, &lower, before))
         .or(if verb.is_none() { first } else { None });
     // "Breasts in for 36 h in the fridge": what lies so long in the cold and is not said to do anything else cures.
-    let cold = ["fridge", "refrigerator", "cooler"]
-        .iter()
-        .any(|place| lower.contains(place));
+    let cold = COLD_PLACE.iter().any(|place| lower.contains(place));
     if deed.act.is_none() && verb.is_none() && cold && deed.minutes.is_some_and(|m| m.low >= LONG) {
         deed.act = Some(Do::Cure);
     }
@@ -333,23 +329,11 @@ fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Optio
 
 /// True where a pickle is boiled and no meat with it.
 fn of_the_brine(deed: &Deed, text: &str, lower: &str) -> bool {
-    let pickle = [
-        "brine",
-        "pickle",
-        "the whole",
-        "water",
-        "liquid",
-        "salt",
-        "sugar",
-        "spices",
-        "ingredients",
-        "dissolve",
-    ];
     let meat = super::names::tokens(text)
         .iter()
         .any(|t| text.get(t.start..).is_some_and(|at| front(Sort::Meat, at).is_some()));
     let short = deed.minutes.is_none_or(|m| m.high <= SHORT);
-    short && deed.until.is_none() && !meat && pickle.iter().any(|w| lower.contains(w))
+    short && deed.until.is_none() && !meat && PICKLE.iter().any(|w| lower.contains(w))
 }
 
 /// A brine is boiled for no longer, minutes (judgement).
@@ -379,39 +363,6 @@ fn verb(text: &str) -> Option<&'static Word> {
 
 /// Puts the temperatures where they belong: around the meat, or in its middle.
 fn warm(deed: &mut Deed, lower: &str, found: Vec<Warm>) {
-    const ENDS: [&str; 16] = [
-        "until",
-        "till",
-        "til ",
-        "reaches",
-        "reads",
-        "reading",
-        "hits",
-        "when",
-        "internal",
-        "centre",
-        "center",
-        "core",
-        "kern",
-        "bis ",
-        "jusqu",
-        "registers",
-    ];
-    const MIDDLE: [&str; 13] = [
-        "inside",
-        "internal",
-        "in the middle",
-        "at the bone",
-        "in the thick",
-        "at the thick",
-        "at the thigh",
-        "in the cent",
-        "at the cent",
-        "at the core",
-        "in the thigh",
-        "im kern",
-        "à cœur",
-    ];
     let mut last = 0;
     for (n, Warm { start, end, low, high }) in found.iter().enumerate() {
         let between = lower.get(last..*start).unwrap_or_default();
@@ -423,9 +374,7 @@ fn warm(deed: &mut Deed, lower: &str, found: Vec<Warm>) {
             || between.trim_end().ends_with(" à") && lower.contains("cuire");
         let middle = MIDDLE.iter().any(|w| behind.trim_start().starts_with(w));
         let ends = middle || to || ENDS.iter().any(|w| between.contains(w));
-        let below = ["below", "under", "no more than", "less than", "unter", "max"]
-            .iter()
-            .any(|w| between.trim_end().ends_with(w));
+        let below = MOST.iter().any(|w| between.trim_end().ends_with(w));
         let most = below && !ends;
         if ends && deed.until.is_none() {
             // Of a range the hotter end: the meat is to be at least that.
@@ -442,13 +391,10 @@ fn warm(deed: &mut Deed, lower: &str, found: Vec<Warm>) {
 fn act(word: &str, text: &str, before: &[&Deed]) -> Option<Do> {
     let done = |acts: &[Do]| before.iter().any(|s| s.act.is_some_and(|a| acts.contains(&a)));
     let heated = done(&[Do::Smoke, Do::Cook]);
-    let ground = before.iter().any(|d| {
-        ["stuff", "grind", "casing", "mix by hand", "mix till"]
-            .iter()
-            .any(|w| d.text.to_lowercase().contains(w))
-    });
-    let bare =
-        text.contains("uncovered") || text.contains("on a rack") || text.contains("tacky") || text.contains("pellicle");
+    let ground = before
+        .iter()
+        .any(|d| MINCED.iter().any(|w| d.text.to_lowercase().contains(w)));
+    let bare = BARE.iter().any(|w| text.contains(w));
     Some(match word {
         "cure" | "rest" if bare && !heated && (!before.is_empty() || word == "rest") => Do::Dry,
         "cure" if heated || ground => Do::Chill,
@@ -456,7 +402,7 @@ fn act(word: &str, text: &str, before: &[&Deed]) -> Option<Do> {
         "brine" => Do::Cure,
         "rinse" => Do::Rinse,
         // In a brine it cures; in water it loses salt.
-        "soak" if text.contains("brine") || text.contains("pickle") => Do::Cure,
+        "soak" if BRINE.iter().any(|w| text.contains(w)) => Do::Cure,
         "soak" => Do::Soak,
         "hang" if heated => Do::Rest,
         "dry" | "hang" => Do::Dry,
@@ -558,30 +504,4 @@ pub fn card(deeds: &[Deed], cured: bool) -> (Vec<Step>, Vec<String>) {
     }
     beside.splice(0..0, ahead);
     (steps, beside)
-}
-
-/// Minutes as text, for a heading: `2 to 3 h` stays a range.
-pub fn shown(deed: &Deed, units: System) -> String {
-    let Some(act) = deed.act else {
-        return "A step: kept as a note".to_owned();
-    };
-    let mut text = crate::recipe::head(act).to_owned();
-    if let Some(m) = deed.minutes.filter(|m| m.is_point()) {
-        let span = Span::new(m.typical).map(|s| s.show(units).text).unwrap_or_default();
-        text = format!("{text}, {span}");
-    } else if let Some(m) = deed.minutes {
-        let hours = |d: Decimal| {
-            d.over(dec!(60))
-                .map(|h| plain(h.half_away(1)))
-                .unwrap_or_else(|| fixed(d, 0))
-        };
-        text = format!("{text}, {} to {} h", hours(m.low), hours(m.high));
-    }
-    if let Some((_, at)) = deed.at {
-        text = format!("{text}, {}", at.show(units).text);
-    }
-    if let Some(until) = deed.until {
-        text = format!("{text}, until {} inside", until.show(units).text);
-    }
-    text
 }

@@ -1,5 +1,7 @@
 //! Which language a text is in, by its small words: no assurance stands on a text that is not English.
 
+use crate::tables::{ENGLISH, FRENCH, GERMAN};
+
 /// The languages that are told apart.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -15,58 +17,6 @@ pub enum Tongue {
     Other,
 }
 
-const GERMAN: [&str; 40] = [
-    "und",
-    "der",
-    "die",
-    "das",
-    "mit",
-    "für",
-    "auf",
-    "je",
-    "bei",
-    "bis",
-    "tage",
-    "stunden",
-    "stunde",
-    "tag",
-    "salz",
-    "zucker",
-    "pökelsalz",
-    "fleisch",
-    "wasser",
-    "pfeffer",
-    "den",
-    "dem",
-    "ein",
-    "eine",
-    "einen",
-    "im",
-    "ohne",
-    "el",
-    "tl",
-    "räuchern",
-    "wenden",
-    "täglich",
-    "alles",
-    "zehen",
-    "gramm",
-    "kühlschrank",
-    "brauner",
-    "wildschwein",
-    "lorbeerblätter",
-    "knoblauchzehen",
-];
-const FRENCH: [&str; 36] = [
-    "de", "du", "des", "la", "le", "les", "et", "à", "au", "aux", "pour", "avec", "sel", "sucre", "poivre", "viande",
-    "par", "jours", "heures", "eau", "une", "un", "en", "puis", "fumer", "sécher", "rincer", "garder", "sanglier",
-    "nitrité", "kilo", "jusqu'à", "gousses", "d'ail", "feuilles", "canard",
-];
-const ENGLISH: [&str; 40] = [
-    "the", "and", "of", "for", "in", "with", "to", "it", "salt", "sugar", "meat", "water", "lb", "oz", "tsp", "tbsp",
-    "cup", "cups", "until", "days", "day", "hours", "or", "on", "per", "each", "then", "pepper", "cure", "brine",
-    "rub", "smoke", "at", "is", "a", "teaspoon", "pound", "ounce", "garlic", "brown",
-];
 /// Letters that no English word has; a few foreign words stand in English recipes too.
 const STRANGE: usize = 4;
 

@@ -1,5 +1,7 @@
 //! What stands in the way of the grammar: leaders of dots, and lines that were broken where the paper ended.
 
+use crate::tables::DANGLES;
+
 /// `Salt . . . . 5 oz`, `Salt ....... 5 oz`: a leader of dots is a colon. Nothing but dots goes.
 pub fn without_leaders(text: &str) -> String {
     let mut plain = String::with_capacity(text.len());
@@ -70,9 +72,6 @@ pub fn in_one_line(text: &str) -> String {
     }
     joined
 }
-
-/// No line ends in these by itself.
-const DANGLES: [&str; 6] = [" and", " of", " the", " with", " a", " for"];
 
 /// Where a bracket is opened that this line does not close.
 fn open_bracket(line: &str) -> Option<usize> {

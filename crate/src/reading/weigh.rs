@@ -3,7 +3,7 @@
 use super::amount::{Amount, times};
 use super::line::{Line, Taken};
 use super::words::{Sort, Word};
-use super::{Answers, Asked, UNSURE};
+use super::{Answers, Asked, LineFlag, Offer, Question, RowOf, UNSURE};
 use crate::dose::OwnSpoon;
 use crate::pantry::{self, Group, Ingredient};
 use crate::quantity::exact::Exact;
@@ -35,9 +35,7 @@ pub struct Weighed<'a> {
     /// Grams of the meat, where two weights of it stand here.
     pub meat: Option<Range>,
     /// Why it cannot be weighed, or what is to be known of it.
-    pub note: String,
-    /// Steps of the card that it became, in words.
-    pub acts: String,
+    pub note: Option<LineFlag>,
     /// What is done, where it is a step.
     pub deeds: Vec<super::ReadStep>,
     /// Which of two readings of its number was chosen; nothing while it is open.
@@ -65,8 +63,7 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon], profil
         percent: None,
         aim: None,
         meat: None,
-        note: String::new(),
-        acts: String::new(),
+        note: None,
         deeds: Vec::new(),
         large: None,
         printed: None,
@@ -125,24 +122,24 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon], profil
             };
             let level = weighed.level(amount, answers, own);
             weighed.grams = spoons.zip(level).and_then(|(n, level)| times(n, level));
-            let letters = ["US cup", "clove"].map(str::to_owned);
-            if line.cup_or_clove() && weighed.pick("unit", "Which c is meant?", letters, answers) == Some(1) {
+            let letters = ["US cup", "clove"].map(|l| Offer::said(l.to_owned()));
+            if line.cup_or_clove() && weighed.pick("unit", Question::Letter, letters, answers) == Some(1) {
                 let each = weighed.items.iter().filter_map(|i| i.each()).reduce(hull);
                 let count = amount.parts.first().map(|(number, _)| number.value);
                 weighed.grams = count.zip(each).and_then(|(n, each)| times(n, each));
             }
             if weighed.grams.is_none() {
-                weighed.note = "What a spoon of it weighs is not known. Write its weight instead.".to_owned();
+                weighed.note = Some(LineFlag::SpoonUnknown);
             }
         }
         Sort::Count => {
             let each = weighed.items.iter().filter_map(|i| i.each()).reduce(hull);
             weighed.grams = sum.zip(each).and_then(|(n, each)| times(n, each));
             if weighed.grams.is_none() {
-                weighed.note = "What one of it weighs is not known. Write its weight instead.".to_owned();
+                weighed.note = Some(LineFlag::PieceUnknown);
             }
         }
-        _ => weighed.note = "How much that is cannot be said. Write its weight, or level spoons.".to_owned(),
+        _ => weighed.note = Some(LineFlag::Unweighable),
     }
     weighed.of_a_cure(amount, answers);
     weighed.grams = weighed.grams.and_then(|g| g.map(|g| Some(g.half_away(6))));
@@ -179,8 +176,8 @@ impl Weighed<'_> {
         let usual = *word.words.first()?;
         let asked = Asked::new(
             format!("unit:{usual}"),
-            &format!("Which {usual} is meant?"),
-            names.iter().map(|n| ((*n).to_owned(), (*n).to_owned())),
+            Question::Measure { word: usual },
+            names.iter().map(|n| Offer::said((*n).to_owned())),
             answers,
         );
         let chosen = asked.chosen();
@@ -220,14 +217,12 @@ impl Weighed<'_> {
 
     /// Which of two amounts; both, until it is answered.
     fn pick_grams(&mut self, first: Range, then: Range, answers: &Answers<'_>) -> Option<Range> {
-        let texts = [first, then].map(|g| format!("{} g", plain(g.typical.half_away(1))));
-        Some(
-            match self.pick("amount", "Two amounts stand here. Which?", texts, answers) {
-                Some(0) => first,
-                Some(_) => then,
-                None => hull(first, then),
-            },
-        )
+        let texts = [first, then].map(|g| Offer::said(format!("{} g", plain(g.typical.half_away(1)))));
+        Some(match self.pick("amount", Question::Amounts, texts, answers) {
+            Some(0) => first,
+            Some(_) => then,
+            None => hull(first, then),
+        })
     }
 
     /// A pinch of saltpetre: a cure that cannot be weighed by what is said is asked for by weight.
@@ -240,11 +235,11 @@ impl Weighed<'_> {
         }
         let read = |text: &str| Mass::read(text, Some("g")).ok().filter(|m| !m.base().is_zero());
         let key = format!("grams:{}", self.line.text);
-        let (asked, given) = Asked::typed(&key, "How much of it is not said.", Vec::new(), answers, read);
+        let (asked, given) = Asked::typed(&key, Question::Grams, Vec::new(), answers, read);
         self.asks.push(asked);
         self.grams = given.map(|m| Range::point(m.base()));
         if self.grams.is_some() {
-            self.note.clear();
+            self.note = None;
         }
     }
 
@@ -256,7 +251,7 @@ impl Weighed<'_> {
             .find_map(|(number, _)| Some([number.value.typical, number.other?]));
         if let Some(both) = both {
             self.large = self
-                .pick("number", "Which number?", both.map(plain), answers)
+                .pick("number", Question::Number, both.map(plain).map(Offer::said), answers)
                 .map(|i| i == 1);
         }
     }
@@ -265,16 +260,11 @@ impl Weighed<'_> {
     fn pick(
         &mut self,
         what: &str,
-        ask: &str,
-        choices: impl IntoIterator<Item = String>,
+        ask: Question,
+        choices: impl IntoIterator<Item = (String, Offer)>,
         answers: &Answers<'_>,
     ) -> Option<usize> {
-        let asked = Asked::new(
-            format!("{what}:{}", self.line.text),
-            ask,
-            choices.into_iter().map(|c| (c.clone(), c)),
-            answers,
-        );
+        let asked = Asked::new(format!("{what}:{}", self.line.text), ask, choices.into_iter(), answers);
         let chosen = asked.chosen();
         self.asks.push(asked);
         chosen
@@ -284,13 +274,13 @@ impl Weighed<'_> {
     fn based(&mut self, answers: &Answers<'_>) {
         let line = self.line;
         if let (Some((_, said)), Some(_)) = (&line.shared, self.grams) {
+            let base = said.clone();
             let choices = [
-                ("per", format!("Yes, {said}")),
-                ("all", "No, for all of the meat".to_owned()),
+                ("per".to_owned(), Offer::Shared { base: base.clone() }),
+                ("all".to_owned(), Offer::All),
             ];
-            let choices = choices.into_iter().map(|(key, words)| (key.to_owned(), words));
-            let ask = format!("Is this {said} as well?");
-            let asked = Asked::new(format!("share:{}", line.text), &ask, choices, answers);
+            let ask = Question::Shared { base };
+            let asked = Asked::new(format!("share:{}", line.text), ask, choices.into_iter(), answers);
             self.shares = asked.chosen().map(|at| at == 0);
             self.asks.push(asked);
         }
@@ -303,7 +293,7 @@ impl Weighed<'_> {
         }
         if twofold {
             self.grams = None;
-            self.note = "For how much it is can be read two ways. Write that number without a comma.".to_owned();
+            self.note = Some(LineFlag::BaseTwofold);
         }
     }
 
@@ -362,12 +352,18 @@ impl Weighed<'_> {
         if meaning.ask.is_empty() {
             return;
         }
-        let choices = self.items.iter().map(|i| (i.key.to_owned(), named(i)));
+        let row = |i: &&Ingredient| (i.key.to_owned(), Offer::Row { row: RowOf::of(i) });
+        let choices = self.items.iter().map(|i| row(&&**i));
         // Whether it is a cure is never passed over.
         let cure = self.items.iter().any(|i| i.group == Group::Cure);
-        let unsure = (!cure).then(|| (UNSURE.to_owned(), "Not sure".to_owned()));
+        let unsure = (!cure).then(|| (UNSURE.to_owned(), Offer::Unsure));
         let choices = choices.chain(unsure);
-        let asked = Asked::new(format!("item:{}", self.line.text), meaning.ask, choices, answers);
+        let asked = Asked::new(
+            format!("item:{}", self.line.text),
+            Question::Which { ask: meaning.ask },
+            choices,
+            answers,
+        );
         self.unsure = asked.answer.as_deref() == Some(UNSURE);
         if let Some(item) = asked.chosen().and_then(|at| self.items.get(at).copied()) {
             self.items = vec![item];
@@ -396,8 +392,9 @@ impl Weighed<'_> {
                 Some(pack) => Some(pack),
                 None => {
                     // Not sure: anything from loose to packed.
-                    let names = packs.iter().map(|p| p.note).chain(["Not sure"]).map(str::to_owned);
-                    let chosen = self.pick("pack", "Packed into the spoon, or loose?", names, answers);
+                    let names = packs.iter().map(|p| Offer::said(p.note.to_owned()));
+                    let offers = names.chain([(UNSURE.to_owned(), Offer::Unsure)]);
+                    let chosen = self.pick("pack", Question::Packed, offers, answers);
                     chosen.and_then(|at| packs.get(at).copied())
                 }
             };
@@ -426,7 +423,7 @@ impl Weighed<'_> {
         };
         let other = weigh(&alone, answers, own, &self.profile);
         let (Some(first), Some(then)) = (self.grams, other.grams) else {
-            self.note = "Two amounts stand here, and only one is read.".to_owned();
+            self.note = Some(LineFlag::OneOfTwo);
             return;
         };
         let meet = first.low <= then.high && then.low <= first.high;
@@ -451,19 +448,6 @@ impl Weighed<'_> {
             return;
         }
         self.grams = self.pick_grams(first, then, answers);
-    }
-}
-
-/// A name for a pick; a cure with what is printed on its packet.
-pub fn named(item: &Ingredient) -> String {
-    match item.group {
-        Group::Cure if item.nitrate == "0" => format!("{}, {} % nitrite", item.name, item.nitrite),
-        Group::Cure => format!(
-            "{}, {} % nitrite and {} % nitrate",
-            item.name, item.nitrite, item.nitrate
-        ),
-        _ if item.key == "salt-mineral-pink" => format!("{}: no cure", item.name),
-        _ => item.name.to_owned(),
     }
 }
 

@@ -4,7 +4,8 @@ use super::method::Method;
 use super::model::{Cure, Do, Eaten, Line, Recipe, Share, Step};
 use crate::pantry::{self, Agent, Group, MADE, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Fraction, Problem};
+use crate::quantity::{Code, Fraction, Problem, RecipeList, Wrong};
+use crate::tables::SOUNDS_LIKE_CURE;
 use rust_decimal::{Decimal, dec};
 
 /// Most lines in a recipe.
@@ -23,7 +24,7 @@ pub const MOST_UNREAD: usize = 20;
 pub const MOST_CURES: usize = 2;
 
 /// Highest aim taken, ppm; above it nothing is a cure for food.
-const HIGHEST_AIM: Decimal = dec!(3000);
+const HIGHEST_AIM: u32 = 3000;
 
 impl Recipe {
     /// Everything that is wrong with it, at places within it; empty when it can be used.
@@ -32,20 +33,14 @@ impl Recipe {
         found.extend(name(&self.name).err().map(|p| p.at("name")));
         found.extend(tag(&self.tag, 0).err().map(|p| p.at("tag")));
         found.extend(text(&self.notes, MOST_TEXT).err().map(|p| p.at("notes")));
-        for (list, len, most) in [
-            ("cures", self.cures.len(), MOST_CURES),
-            ("lines", self.lines.len(), MOST_LINES),
-            ("steps", self.steps.len(), MOST_STEPS),
-            ("unread", self.unread.len(), MOST_UNREAD),
+        for (list, kind, len, most) in [
+            ("cures", RecipeList::Cures, self.cures.len(), MOST_CURES),
+            ("lines", RecipeList::Lines, self.lines.len(), MOST_LINES),
+            ("steps", RecipeList::Steps, self.steps.len(), MOST_STEPS),
+            ("unread", RecipeList::Unread, self.unread.len(), MOST_UNREAD),
         ] {
             if len > most {
-                found.push(
-                    Problem::new(
-                        Code::TooLong,
-                        format!("A recipe has at most {most} {list}. Take some out."),
-                    )
-                    .at(list),
-                );
+                found.push(Problem::of(Code::TooLong, Wrong::RecipeTooMany { list: kind, most }).at(list));
             }
         }
         for (i, cure) in self.cures.iter().enumerate() {
@@ -60,30 +55,22 @@ impl Recipe {
         for (i, unread) in self.unread.iter().enumerate() {
             let bad = text(unread, MOST_NOTE).err().or_else(|| {
                 let empty = unread.trim().is_empty();
-                empty.then(|| Problem::new(Code::Missing, "What was not read is empty. Take it out."))
+                empty.then(|| Problem::of(Code::Missing, Wrong::UnreadEmpty))
             });
             found.extend(bad.map(|p| p.at(&format!("unread[{i}]"))));
         }
         if self.eaten == Eaten::HungForMonths {
             let cooks = self.steps.iter().any(|s| matches!(s.act, Do::Cook | Do::DryOut));
             let why = match self.method {
-                Method::Rub if cooks => {
-                    Some("What is cooked or dried out does not hang for months. Choose cooked, or take that step out.")
-                }
+                Method::Rub if cooks => Some(Wrong::CookedHangs),
                 Method::Rub => None,
-                _ => Some("Hanging for months goes with a dry rub on a whole muscle. Choose cooked, or the rub."),
+                _ => Some(Wrong::HangsWithoutRub),
             };
-            found.extend(why.map(|why| Problem::new(Code::Conflict, why).at("eaten")));
+            found.extend(why.map(|why| Problem::of(Code::Conflict, why).at("eaten")));
         }
         found.extend(take(self.method, self.take).map(|p| p.at("take")));
         if self.method.has_brine() && !self.lines.iter().any(Line::is_water) {
-            found.push(
-                Problem::new(
-                    Code::Missing,
-                    "A cover brine needs water. Add a line of water, such as 60 % of green weight.",
-                )
-                .at("lines"),
-            );
+            found.push(Problem::of(Code::Missing, Wrong::BrineWantsWater).at("lines"));
         }
         found
     }
@@ -94,16 +81,8 @@ impl Cure {
     pub fn problems(&self) -> Vec<Problem> {
         let mut found = Vec::new();
         if pantry::ingredient(&self.item).is_none_or(|i| i.group != Group::Cure) {
-            found.push(
-                Problem::new(
-                    Code::Unknown,
-                    format!(
-                        "“{}” is no curing agent in the pantry. Choose one from the list.",
-                        crate::quantity::shorten(&self.item)
-                    ),
-                )
-                .at("item"),
-            );
+            let item = crate::quantity::shorten(&self.item);
+            found.push(Problem::of(Code::Unknown, Wrong::NoSuchCure { item }).at("item"));
         }
         let (nitrite, nitrate) = (self.nitrite.base(), self.nitrate.base());
         let agent = Agent::printed(self.nitrite, Some(self.nitrate));
@@ -114,45 +93,21 @@ impl Cure {
         }
         found.extend(self.made.and_then(|m| m.problem(agent)).map(|p| p.at("nitrite")));
         if self.made.is_some() != (self.item == MADE) {
-            found.push(
-                Problem::new(
-                    Code::Missing,
-                    "Of a premix or a stock it must be known how it was made. Choose it from the list again.",
-                )
-                .at("item"),
-            );
+            found.push(Problem::of(Code::Missing, Wrong::MixNotKnown).at("item"));
         }
         if nitrite.is_zero() && nitrate.is_zero() {
-            found.push(Problem::new(Code::Conflict, "A cure holds nitrite or nitrate. Type the per cent printed on the packet; pink salt for the table has none and is no cure.").at("nitrite"));
+            found.push(Problem::of(Code::Conflict, Wrong::CureHoldsNone).at("nitrite"));
         }
         let aim = self.aim.base().times(dec!(10_000)).unwrap_or(Decimal::MAX);
         if aim.is_zero() {
-            found.push(
-                Problem::new(
-                    Code::TooSmall,
-                    "The aim is nought. Type the ingoing nitrite to aim at, such as 150 ppm.",
-                )
-                .at("aim"),
-            );
+            found.push(Problem::of(Code::TooSmall, Wrong::AimNought).at("aim"));
         }
-        if aim > HIGHEST_AIM {
-            found.push(
-                Problem::new(
-                    Code::TooLarge,
-                    "The aim is above 3000 ppm. Type the ingoing nitrite to aim at, such as 150 ppm.",
-                )
-                .at("aim"),
-            );
+        if aim > Decimal::from(HIGHEST_AIM) {
+            found.push(Problem::of(Code::TooLarge, Wrong::AimTooHigh { most: HIGHEST_AIM }).at("aim"));
         }
         let strength = if nitrite.is_zero() { nitrate } else { nitrite };
         if !strength.is_zero() && self.aim.base() >= strength {
-            found.push(
-                Problem::new(
-                    Code::Conflict,
-                    "The aim is as strong as the cure itself. Read the packet and the aim again.",
-                )
-                .at("aim"),
-            );
+            found.push(Problem::of(Code::Conflict, Wrong::AimAsStrong).at("aim"));
         }
         found
     }
@@ -163,10 +118,7 @@ impl Cure {
     fn is_not(&self, item: &pantry::Ingredient) -> Option<Problem> {
         let is = |printed: Fraction, text: &str| Decimal::from_str_exact(text).is_ok_and(|own| own == printed.base());
         let same = is(self.nitrite, item.nitrite) && is(self.nitrate, item.nitrate);
-        (!same).then(|| {
-            let why = "A pure salt has one strength. Choose the cure by its packet, and type what that says.";
-            Problem::new(Code::Conflict, why).at("nitrite")
-        })
+        (!same).then(|| Problem::of(Code::Conflict, Wrong::PureHasOneStrength).at("nitrite"))
     }
 }
 
@@ -182,12 +134,10 @@ impl Line {
             return Some(problem.at("allergens"));
         }
         if !own && !self.allergens.is_empty() {
-            let why = "The pantry knows the allergens of this. Leave them out, or add it as your own.";
-            return Some(Problem::new(Code::Conflict, why).at("allergens"));
+            return Some(Problem::of(Code::Conflict, Wrong::AllergensKnown).at("allergens"));
         }
         if !own && self.name.is_empty() && !self.agent.is_unknown() {
-            let why = "The pantry knows what is in this. Leave that out, or add it as your own.";
-            return Some(Problem::new(Code::Conflict, why).at("agent"));
+            return Some(Problem::of(Code::Conflict, Wrong::AgentKnown).at("agent"));
         }
         if own {
             if let Err(problem) = name(&self.name) {
@@ -196,25 +146,11 @@ impl Line {
         } else {
             match pantry::ingredient(&self.item) {
                 None => {
-                    return Some(
-                        Problem::new(
-                            Code::Unknown,
-                            format!(
-                                "“{}” is not in the pantry. Choose from the list, or take “own” and give it a name.",
-                                crate::quantity::shorten(&self.item)
-                            ),
-                        )
-                        .at("item"),
-                    );
+                    let item = crate::quantity::shorten(&self.item);
+                    return Some(Problem::of(Code::Unknown, Wrong::NotInPantry { item }).at("item"));
                 }
                 Some(i) if i.group == Group::Cure => {
-                    return Some(
-                        Problem::new(
-                            Code::Conflict,
-                            "A curing agent goes under cures, with its printed per cent and an aim.",
-                        )
-                        .at("item"),
-                    );
+                    return Some(Problem::of(Code::Conflict, Wrong::CureAmongLines).at("item"));
                 }
                 Some(_) => {}
             }
@@ -223,47 +159,29 @@ impl Line {
             }
         }
         if says_cure(&self.name) {
-            return Some(Problem::new(Code::Conflict, "This sounds like a curing agent. It goes under cures, with its printed per cent and an aim; else no verdict counts it.").at("name"));
+            return Some(Problem::of(Code::Conflict, Wrong::SoundsLikeCure).at("name"));
         }
         if method.takes() && matches!(self.share, Share::MeatAndWater(_)) {
-            return Some(
-                Problem::new(
-                    Code::Conflict,
-                    "Here meat and water do not even out. Give this line as a share of the brine's water.",
-                )
-                .at("share"),
-            );
+            return Some(Problem::of(Code::Conflict, Wrong::NothingEvensOut).at("share"));
         }
         let brine_only = matches!(self.share, Share::Brine(_) | Share::MeatAndWater(_));
         if brine_only && !method.has_brine() {
-            return Some(
-                Problem::new(
-                    Code::Conflict,
-                    "There is no brine here. Give this line as a share of green weight or by the piece.",
-                )
-                .at("share"),
-            );
+            return Some(Problem::of(Code::Conflict, Wrong::NoBrineHere).at("share"));
         }
         // Ice water goes into mince, as a share of the meat.
         if self.is_water() && (brine_only || method == Method::Rub) {
             let how = if !method.has_brine() {
-                "Only a brine takes water. Take the line out, or choose a brine."
+                Wrong::WaterWithoutBrine
             } else {
-                "Water is given as a share of green weight, such as 60 %."
+                Wrong::WaterByGreenWeight
             };
-            return Some(Problem::new(Code::Conflict, how).at("share"));
+            return Some(Problem::of(Code::Conflict, how).at("share"));
         }
         match self.share {
             Share::GreenWeight(f) | Share::MeatAndWater(f) | Share::Brine(f)
                 if f.base() > Decimal::ONE_HUNDRED && !self.is_water() =>
             {
-                Some(
-                    Problem::new(
-                        Code::TooLarge,
-                        "A line other than water is at most 100 %. Type a share such as 2.2 %.",
-                    )
-                    .at("share"),
-                )
+                Some(Problem::of(Code::TooLarge, Wrong::LineTooMuch).at("share"))
             }
             _ => None,
         }
@@ -273,18 +191,11 @@ impl Line {
 /// What is wrong with the share of the brine that goes in: 1 to 60 % where the method has one, else none.
 pub fn take(method: Method, take: Option<Fraction>) -> Option<Problem> {
     match take {
-        None if method.takes() => Some(Problem::new(
-            Code::Missing,
-            "How much of the brine goes in, by pump or by pick-up, is not said. Type it as a share of green weight, such as 10 %.",
-        )),
-        Some(f) if method.takes() && !(Decimal::ONE..=dec!(60)).contains(&f.base()) => Some(Problem::new(
-            Code::TooLarge,
-            "A pump or a pick-up is 1 to 60 % of green weight. Type it, such as 10 %.",
-        )),
-        Some(_) if !method.takes() => Some(Problem::new(
-            Code::Conflict,
-            "A share that goes in goes with a pump or a pick-up. Leave it empty, or choose that method.",
-        )),
+        None if method.takes() => Some(Problem::of(Code::Missing, Wrong::TakeMissing)),
+        Some(f) if method.takes() && !(Decimal::ONE..=dec!(60)).contains(&f.base()) => {
+            Some(Problem::of(Code::TooLarge, Wrong::TakeOutOfBounds))
+        }
+        Some(_) if !method.takes() => Some(Problem::of(Code::Conflict, Wrong::TakeUnasked)),
         _ => None,
     }
 }
@@ -296,7 +207,7 @@ impl Step {
                 every.base() < dec!(30) || lasts.base().over(every.base()).is_none_or(|n| n > dec!(200))
             });
             let no_length = self.turn_every.is_some() && self.lasts.is_none();
-            (turned_too_often || no_length).then(|| Problem::new(Code::Conflict, "Turning goes with a step that lasts, every 30 minutes or more and at most 200 times. Type both, such as 36 h, turned every 12 h.").at("turn_every"))
+            (turned_too_often || no_length).then(|| Problem::of(Code::Conflict, Wrong::TurnedTooOften).at("turn_every"))
         })
     }
 }
@@ -307,33 +218,16 @@ impl Step {
 /// [`Code::Missing`], [`Code::TooLong`] or [`Code::NotRead`].
 pub fn name(value: &str) -> Result<(), Problem> {
     if value.trim().is_empty() {
-        return Err(Problem::new(
-            Code::Missing,
-            "Nothing is typed here. Type a name of up to 60 characters.",
-        ));
+        return Err(Problem::of(Code::Missing, Wrong::NameMissing { most: MOST_NAME }));
     }
     if value.contains('\n') {
-        return Err(Problem::new(
-            Code::NotRead,
-            "A name is one line. Take the line break out.",
-        ));
+        return Err(Problem::of(Code::NotRead, Wrong::NameOneLine));
     }
     text(value, MOST_NAME)
 }
 
 /// True for a name that says nitrite or nitrate: such a thing is weighed as a cure or not at all.
 fn says_cure(value: &str) -> bool {
-    const WORDS: [&str; 9] = [
-        "nitrit",
-        "nitrat",
-        "saltpet",
-        "salpet",
-        "curing salt",
-        "pink salt",
-        "pink cure",
-        "cure no",
-        "cure #",
-    ];
     let lower = value.to_ascii_lowercase();
     let is_known = || {
         let cures = pantry::ingredients().iter().filter(|i| i.group == Group::Cure);
@@ -341,7 +235,7 @@ fn says_cure(value: &str) -> bool {
             .flat_map(|i| i.others.iter().chain([&i.name]))
             .any(|n| n.eq_ignore_ascii_case(value.trim()))
     };
-    lower.trim() == "cure" || WORDS.iter().any(|w| lower.contains(w)) || is_known()
+    lower.trim() == "cure" || SOUNDS_LIKE_CURE.iter().any(|w| lower.contains(w)) || is_known()
 }
 
 /// Text of at most `most` characters without control characters other than a line break.
@@ -351,16 +245,10 @@ fn says_cure(value: &str) -> bool {
 pub fn text(value: &str, most: usize) -> Result<(), Problem> {
     let long = value.chars().count();
     if long > most {
-        return Err(Problem::new(
-            Code::TooLong,
-            format!("This is {long} characters long; at most {most} are kept. Shorten it."),
-        ));
+        return Err(Problem::of(Code::TooLong, Wrong::TextTooLong { long, most }));
     }
     if value.chars().any(|c| (c.is_control() && c != '\n') || is_hidden(c)) {
-        return Err(Problem::new(
-            Code::NotRead,
-            "There is a character in it that cannot be shown. Type it again.",
-        ));
+        return Err(Problem::of(Code::NotRead, Wrong::HiddenCharacter));
     }
     Ok(())
 }
@@ -383,6 +271,6 @@ pub fn tag(value: &str, digits: usize) -> Result<(), Problem> {
     if good {
         Ok(())
     } else {
-        Err(Problem::new(Code::NotRead, "A tag is two capital letters, such as SD."))
+        Err(Problem::of(Code::NotRead, Wrong::TagForm))
     }
 }

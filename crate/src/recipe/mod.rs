@@ -8,7 +8,6 @@ mod model;
 mod told;
 mod turned;
 mod usual;
-mod words;
 
 pub use allergens::{Allergens, NO_ALLERGEN, allergens};
 pub use check::{
@@ -16,8 +15,7 @@ pub use check::{
 };
 pub use doubt::{MayHold, Why};
 pub use method::{Counted, Method, Words};
-pub use model::{Cure, Do, Eaten, Holds, Line, Recipe, Share, Step};
+pub use model::{Cure, Do, Eaten, Holds, Line, Recipe, Share, ShareOf, Step};
 pub use told::{Told, told};
 pub use turned::turned;
 pub use usual::{Basis, UsualRow, usual};
-pub use words::head;

@@ -170,6 +170,33 @@ pub enum Share {
     Piece(#[cfg_attr(feature = "types", ts(type = "string"))] Mass),
 }
 
+impl Share {
+    /// What it is of.
+    pub const fn of(self) -> ShareOf {
+        match self {
+            Self::GreenWeight(_) => ShareOf::GreenWeight,
+            Self::MeatAndWater(_) => ShareOf::MeatAndWater,
+            Self::Brine(_) => ShareOf::Brine,
+            Self::Piece(_) => ShareOf::Piece,
+        }
+    }
+}
+
+/// What a share is of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum ShareOf {
+    /// The trimmed raw meat.
+    GreenWeight,
+    /// Meat and water together.
+    MeatAndWater,
+    /// The brine's water.
+    Brine,
+    /// Each piece.
+    Piece,
+}
+
 /// One step after weighing.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]

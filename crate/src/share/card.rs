@@ -5,7 +5,7 @@ use crate::dose::{self, Caution, Verdict};
 use crate::pantry::{self, Belly, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, Mass, Problem, System, plain};
-use crate::recipe::{self, Allergens, Recipe, Share, Told, told};
+use crate::recipe::{self, Allergens, Recipe, Share, ShareOf, Told, told};
 use crate::standing::{self, Vouched};
 use crate::weigh::{self, Settings, WeighLine};
 use rust_decimal::{Decimal, dec};
@@ -18,8 +18,6 @@ use std::borrow::Cow;
 pub struct RecipeCard {
     /// The green weight it is worked for.
     pub weight: Figure,
-    /// Base of the shares, for the head of the column: `On green weight`.
-    pub base: String,
     /// Lines, cure first.
     pub rows: Vec<CardRow>,
     /// Steps, in order.
@@ -52,10 +50,14 @@ pub struct For<'a> {
 pub struct CardRow {
     /// What it is.
     pub name: String,
-    /// Its share: `2.2 %`, `0.5 g a piece`.
+    /// Its share: `2.2 %`, `0.5 g`.
     pub share: String,
-    /// What the share is of, where it is not the card's base, and what it aims at.
-    pub note: Option<String>,
+    /// What the share is of.
+    pub of: ShareOf,
+    /// What a cure aims at; nothing of any other line.
+    pub aim: Option<String>,
+    /// Its share is with the salt that is in the cure, its weight without.
+    pub with_cure: bool,
     /// Weight for the card's green weight, on the user's scale.
     pub amount: Figure,
 }
@@ -108,19 +110,20 @@ pub fn card(recipe: &Recipe, work: &For<'_>, settings: &Settings) -> Result<Reci
         Some(CardRow {
             name: line.name.clone(),
             share: share_of(line, weight),
-            note: Some(format!("aim {}", cure.aim.ppm().text)),
+            of: ShareOf::GreenWeight,
+            aim: Some(cure.aim.ppm().text),
+            with_cure: false,
             amount: line.add.clone(),
         })
     });
     let lines = recipe.lines.iter().enumerate().filter_map(|(i, row)| {
         let line = of(format!("line:{i}"))?;
-        let (share, base) = words(row.share, settings.units);
-        let salted = line.why.as_ref().map(|_| "with what is in the cure");
-        let parts: Vec<&str> = base.into_iter().chain(salted).collect();
         Some(CardRow {
             name: line.name.clone(),
-            share,
-            note: (!parts.is_empty()).then(|| parts.join(", ")),
+            share: shown(row.share, settings.units),
+            of: row.share.of(),
+            aim: None,
+            with_cure: line.why.is_some(),
             amount: line.add.clone(),
         })
     });
@@ -129,7 +132,6 @@ pub fn card(recipe: &Recipe, work: &For<'_>, settings: &Settings) -> Result<Reci
     let rows = cures.chain(lines).collect();
     Ok(RecipeCard {
         weight: sheet.green.clone(),
-        base: "On green weight".to_owned(),
         rows,
         steps: recipe.steps.iter().map(|s| told(s, settings.units)).collect(),
         // A card goes to another kitchen: the heat stands on it too.
@@ -176,12 +178,10 @@ fn share_of(line: &WeighLine, weight: Mass) -> String {
         .unwrap_or_default()
 }
 
-/// A share in words, and its base where it is not green weight.
-fn words(share: Share, units: System) -> (String, Option<&'static str>) {
+/// A share in the person's units; of a piece in grams, as a scale has them.
+fn shown(share: Share, units: System) -> String {
     match share {
-        Share::GreenWeight(f) => (f.show(units).text, None),
-        Share::MeatAndWater(f) => (f.show(units).text, Some("of meat and water")),
-        Share::Brine(f) => (f.show(units).text, Some("of the water")),
-        Share::Piece(m) => (m.show(System::Metric).text, Some("a piece")),
+        Share::GreenWeight(f) | Share::MeatAndWater(f) | Share::Brine(f) => f.show(units).text,
+        Share::Piece(m) => m.show(System::Metric).text,
     }
 }

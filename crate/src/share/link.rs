@@ -1,7 +1,7 @@
 //! A recipe as one link: version, length, content, checksum.
 
 use super::{qr, wire};
-use crate::quantity::{Code, Problem};
+use crate::quantity::{Code, Problem, Wrong};
 use crate::recipe::Recipe;
 use base64ct::{Base64UrlUnpadded, Encoding};
 use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
@@ -43,12 +43,7 @@ pub fn write(recipe: &Recipe, page: &str) -> Result<Link, Vec<Problem>> {
         return Err(problems.into_iter().map(|p| p.at("recipe")).collect());
     }
     let content = wire::write(recipe).map_err(|p| vec![p])?;
-    let too_long = || {
-        vec![Problem::new(
-            Code::TooLong,
-            "This recipe is too long for a link. Shorten its notes, or hand on the backup file.",
-        )]
-    };
+    let too_long = || vec![Problem::of(Code::TooLong, Wrong::RecipeTooLong)];
     let length = u16::try_from(content.len()).map_err(|_| too_long())?;
     let sum = CRC.checksum(&content);
     let bytes = [&length.to_be_bytes()[..], &content, &sum.to_be_bytes()[..]].concat();
@@ -80,10 +75,7 @@ pub fn open(text: &str) -> Result<Recipe, Vec<Problem>> {
 
 fn decode(text: &str) -> Result<Vec<u8>, Problem> {
     if text.len() > MOST_LINK {
-        return Err(Problem::new(
-            Code::TooLong,
-            "This is longer than any link of this page. Ask for the link again.",
-        ));
+        return Err(Problem::of(Code::TooLong, Wrong::LinkTooLong));
     }
     // A message may have wrapped the link, and a mail program may have escaped its mark.
     let text: String = text.chars().filter(|c| !c.is_whitespace()).collect();
@@ -93,10 +85,7 @@ fn decode(text: &str) -> Result<Vec<u8>, Problem> {
         .and_then(|t| t.rsplit('#').next())
         .unwrap_or_default();
     if code.is_empty() {
-        return Err(Problem::new(
-            Code::Missing,
-            "Nothing is here. Paste the whole link, or what stands behind its #.",
-        ));
+        return Err(Problem::of(Code::Missing, Wrong::LinkMissing));
     }
     let Some(body) = code.strip_prefix(HEAD) else {
         let version = code
@@ -104,15 +93,11 @@ fn decode(text: &str) -> Result<Vec<u8>, Problem> {
             .and_then(|rest| rest.split_once('.'))
             .map(|(number, _)| number);
         return Err(match version {
-            Some(number) if !number.is_empty() && number.bytes().all(|b| b.is_ascii_digit()) => Problem::new(
-                Code::Version,
-                "This link was written by another version of the page. Take the newest version and open the link again.",
-            ),
+            Some(number) if !number.is_empty() && number.bytes().all(|b| b.is_ascii_digit()) => {
+                Problem::of(Code::Version, Wrong::LinkVersion)
+            }
             _ if HEAD.starts_with(code) => cut(),
-            _ => Problem::new(
-                Code::NotRead,
-                "This is no recipe link. Paste the whole link, or what stands behind its #.",
-            ),
+            _ => Problem::of(Code::NotRead, Wrong::NoLink),
         });
     };
     // What follows the code in a sentence is not part of it.
@@ -152,15 +137,9 @@ fn content(letters: &str) -> Result<Vec<u8>, Problem> {
 }
 
 fn cut() -> Problem {
-    Problem::new(
-        Code::Cut,
-        "This link was cut off: its end is missing. Ask for it again, or copy all of it, to the last character.",
-    )
+    Problem::of(Code::Cut, Wrong::LinkCut)
 }
 
 fn altered() -> Problem {
-    Problem::new(
-        Code::Altered,
-        "This link was changed on its way: its checksum does not fit. Ask for it again.",
-    )
+    Problem::of(Code::Altered, Wrong::LinkAltered)
 }

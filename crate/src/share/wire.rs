@@ -6,7 +6,7 @@
 
 use crate::pantry::{self, MADE, Made, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Kind, Problem, Quantity};
+use crate::quantity::{Code, Kind, Problem, Quantity, Wrong};
 use crate::recipe::{Cure, Do, Eaten, Holds, Line, Method, Recipe, Share, Step};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
@@ -130,8 +130,7 @@ pub fn write(recipe: &Recipe) -> Result<Vec<u8>, Problem> {
         figures,
         texts,
     };
-    postcard::to_allocvec(&wire)
-        .map_err(|_| Problem::new(Code::TooLong, "This recipe is too long for a link. Shorten its notes."))
+    postcard::to_allocvec(&wire).map_err(|_| Problem::of(Code::TooLong, Wrong::RecipeTooLong))
 }
 
 /// Bytes to a recipe, which is then checked like any other.
@@ -212,10 +211,7 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
 }
 
 fn not_read() -> Problem {
-    Problem::new(
-        Code::Altered,
-        "What is in this link is not a recipe. Ask for the link again.",
-    )
+    Problem::of(Code::Altered, Wrong::LinkHoldsNoRecipe)
 }
 
 /// The place of a value in a list that has them all.
@@ -243,12 +239,9 @@ fn key_of(number: u32) -> Result<String, Problem> {
     if number == 0 {
         return Ok(OWN.to_owned());
     }
-    pantry::by_number(number).map(|i| i.key.to_owned()).ok_or_else(|| {
-        Problem::new(
-            Code::Version,
-            "This link names an ingredient that this page does not know. Take the newest version of the page and open the link again.",
-        )
-    })
+    pantry::by_number(number)
+        .map(|i| i.key.to_owned())
+        .ok_or_else(|| Problem::of(Code::Version, Wrong::LinkIngredient))
 }
 
 fn pack<K: Kind>(quantity: Quantity<K>) -> Result<Number, Problem> {
@@ -262,12 +255,7 @@ fn pack<K: Kind>(quantity: Quantity<K>) -> Result<Number, Problem> {
             .then(|| mantissa.checked_mul(16)?.checked_add(power.into()))
             .flatten()
     });
-    short.ok_or_else(|| {
-        Problem::new(
-            Code::TooLong,
-            "A figure in this recipe has too many digits for a link. Round it.",
-        )
-    })
+    short.ok_or_else(|| Problem::of(Code::TooLong, Wrong::LinkDigits))
 }
 
 fn unpack<K: Kind>(number: Number) -> Result<Quantity<K>, Problem> {

@@ -48,10 +48,10 @@ test('an amount that is empty or cannot be is told in the words of its field', a
   );
   assert.match(await told('grams', ''), /nothing is typed here\. Type what the scale showed, such as 3\.5 g\.$/);
   // Nothing typed is not a packet of nothing.
-  assert.match(await told('whole packet', ''), /Type the weight that is printed on the packet, such as 25 g\.$/);
+  assert.match(await told('whole packet', ''), /Type the weight that is printed on the bag, such as 25 g\.$/);
   assert.match(await told('teaspoon', 'a bit'), /: “a bit” is not read\. Type how many spoons went in/);
   for (const amount of ['-3', '0', '99999999']) {
-    assert.match(await told('heaped teaspoon', amount), /above nought, and at most 1000 kg\. Type how many spoons/);
+    assert.match(await told('heaped teaspoon', amount), /above zero, and at most 1000 kg\. Type how many spoons/);
   }
   assert.deepEqual(await violations(page), []);
 });

@@ -1,6 +1,6 @@
 /** Labels and tags of a batch: for the bag before it closes, for the packs, for what is given. */
 import { html, nothing } from 'lit-html';
-import { ask } from '../ask.js';
+import { ask, readFields } from '../ask.js';
 import { REGION } from '../locale.js';
 import { answered } from '../widgets/answer.js';
 import { batchHead, stateOf } from '../widgets/batch-head.js';
@@ -64,9 +64,15 @@ export function labels(app, id, part) {
       .filter(Boolean);
     const fields = typed
       .slice(0, count)
-      .map((text, at) => ({ key: `w${at}`, label: `Pack ${at + 1}`, kind: 'mass', text, unit: unit() }));
+      .map((text, at) => ({
+        key: `w${at}`,
+        label: `Pack ${at + 1}`,
+        kind: /** @type {const} */ ('mass'),
+        text,
+        unit: unit(),
+      }));
     if (fields.length === 0) return { texts: [], values: [], wrong: undefined };
-    const { ok, problems } = ask('read', /** @type {any} */ ({ fields, units: app.settings.units }));
+    const { ok, problems } = readFields(fields, app.settings.units);
     const wrong = (problems ?? ok?.problems)?.[0]?.message;
     const read = wrong ? [] : (ok?.values ?? []);
     return { texts: read.map(({ shown }) => shown), values: read.flatMap(({ value }) => value ?? []), wrong };

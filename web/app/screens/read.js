@@ -10,6 +10,7 @@ import { icon } from '../widgets/icon.js';
 import { pick } from '../widgets/pick.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { DANGERS, TONGUES } from '../words/dangers.js';
+import { BESIDE, UNTITLED, flagsOf, noRecipe, offers, questionWords, takenFor } from '../words/reading.js';
 import { cardForm, copyOf, initials, withAim } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -37,7 +38,7 @@ export function read(app) {
       .filter((key) => key.startsWith(ANSWER))
       .map((key) => /** @type {[string, string]} */ ([key.slice(ANSWER.length), form.text(key)]));
     const { ok, problems } = text.trim()
-      ? ask('read_recipe', { text, answers, settings: app.settings })
+      ? ask('read_recipe', { text, answers, untitled: UNTITLED, settings: app.settings })
       : { ok: undefined, problems: undefined };
     const open = ok?.questions.filter(({ answer }) => answer === null).length ?? 0;
     if (ok?.verdict) sayVerdict(app, ok.verdict);
@@ -113,7 +114,9 @@ export function read(app) {
   }
 
   /** @param {Asked} asked @param {string} [of] the line it is about */
-  function one({ key, ask: legend, choices, answer, typed }, of) {
+  function one(asked, of) {
+    const { key, answer, typed } = asked;
+    const [legend, choices] = [questionWords(asked.ask), offers(asked)];
     const name = ANSWER + key;
     const put = (/** @type {string} */ value) => {
       form.type(name, value);
@@ -165,21 +168,29 @@ export function read(app) {
   }
 
   /** @param {ReadLine} line */
-  function row({ text, taken, says, grams: [low, usual, high], flag }) {
+  function row(line) {
+    const {
+      text,
+      taken,
+      grams: [low, usual, high],
+    } = line;
+    const flag = flagsOf(line);
     const amount = low === undefined ? '' : low === high ? `${usual} g` : `${low} to ${high} g`;
     return html`<li class=${taken === 'unread' || flag ? 'care' : ''}>
       <q>${text}</q>
-      <span class="as"><b>${says}</b>${amount ? html`<span class="num nowrap">${amount}</span>` : nothing}</span>
+      <span class="as"
+        ><b>${takenFor(line)}</b>${amount ? html`<span class="num nowrap">${amount}</span>` : nothing}</span
+      >
       ${low !== high ? html`<span class="small">Usually ${usual} g.</span>` : nothing}
       ${flag ? html`<span class="flag care">${icon('s-care', '')}<span>${flag}</span></span>` : nothing}
     </li>`;
   }
 
   /** @param {import('../types').Reading} reading @param {number} open */
-  function keepIt({ recipe, says, meat }, open) {
+  function keepIt({ recipe, bar, beside, meat }, open) {
     if (!recipe) {
       const head = open === 1 ? 'One thing to settle first' : open ? `${open} things to settle first` : 'No card yet';
-      return html`<div class="block">${strip('ask', head, says)}</div>`;
+      return html`<div class="block">${strip('ask', head, bar ? noRecipe(bar) : '')}</div>`;
     }
     // What the card itself would weigh, by the scale; the spoons of the text may say more or less.
     const weight = meat?.text;
@@ -189,7 +200,7 @@ export function read(app) {
     const asItIs = verdict?.held ? 'Keep it as it is: no batch of it can be weighed' : 'Keep it as it is';
     return html`<section class="block">
       <h2>Keep it</h2>
-      ${says ? html`<p class="small near">${says}</p>` : nothing}
+      ${beside.length ? html`<p class="small near">${beside.map((what) => BESIDE[what]).join(' ')}</p>` : nothing}
       ${verdict && bad ? html`<div class="gap">${verdictStrip(verdict)}</div>` : nothing}
       <form
         novalidate

@@ -1,6 +1,6 @@
 /** Spoon and scale: weigh your own level spoons once, hold a scale against what is known, thin a cure. */
 import { html, nothing } from 'lit-html';
-import { ask } from '../ask.js';
+import { ask, readFields } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
 import { factList } from '../widgets/facts.js';
 import { field } from '../widgets/field.js';
@@ -74,15 +74,15 @@ function ownSpoon(app) {
   function answer() {
     const { weights } = question();
     const read = form.text('weights').trim()
-      ? ask('read', {
-          fields: weights.map((text, n) => ({
+      ? readFields(
+          weights.map((text, n) => ({
             key: `${n}`,
             label: `Weight ${n + 1}`,
             kind: /** @type {const} */ ('mass'),
             text,
           })),
-          units: app.settings.units,
-        })
+          app.settings.units,
+        )
       : null;
     const wrong = read?.problems ?? read?.ok?.problems ?? [];
     if (wrong.length > 0) return { problems: wrong };

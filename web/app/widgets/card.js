@@ -1,10 +1,17 @@
 /** A recipe worked for one weight: shares, amounts, steps. The same on its own screen, when it is edited and when a link is opened. */
 import { html, nothing } from 'lit-html';
 import { glue } from '../words/glue.js';
+import { BASES } from '../words/names.js';
 import { STEPS, stepText } from '../words/steps.js';
 
 /** @typedef {import('../types').RecipeCard} RecipeCard */
 /** @typedef {import('../types').Recipe} Recipe */
+
+/** What the share is of, where it is not the head's, and what it aims at. @param {import('../types').CardRow} row */
+const rowNote = ({ of, aim, with_cure: withCure }) =>
+  [of !== 'green_weight' && BASES[of], aim && `aim ${aim}`, withCure && 'with what is in the cure']
+    .filter(Boolean)
+    .join(', ');
 
 /** @param {RecipeCard} card */
 export function cardTable(card) {
@@ -14,18 +21,18 @@ export function cardTable(card) {
     </caption>
     <thead>
       <tr>
-        <th scope="col">${card.base}</th>
+        <th scope="col">On green weight</th>
         <th scope="col">Per cent</th>
         <th scope="col">For <span class="nowrap">${card.weight.text}</span></th>
       </tr>
     </thead>
     <tbody>
       ${card.rows.map(
-        ({ name, share, note, amount }) =>
+        (row) =>
           html`<tr>
-            <td>${name}${note ? html`<small>${note}</small>` : nothing}</td>
-            <td><span class="nowrap">${share}</span></td>
-            <td><span class="nowrap">${amount.text}</span></td>
+            <td>${row.name}${rowNote(row) ? html`<small>${rowNote(row)}</small>` : nothing}</td>
+            <td><span class="nowrap">${row.share}</span></td>
+            <td><span class="nowrap">${row.amount.text}</span></td>
           </tr>`,
       )}
     </tbody>

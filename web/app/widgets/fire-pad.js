@@ -1,6 +1,6 @@
 /** A reading in two taps with a cold thumb: which piece, the keys, and log. */
 import { html, nothing } from 'lit-html';
-import { ask } from '../ask.js';
+import { readFields } from '../ask.js';
 import { clock, dayTime } from '../words/time.js';
 import { icon } from './icon.js';
 import { pinned } from './pinned.js';
@@ -96,10 +96,10 @@ export class FirePad {
 
   async #send() {
     const unit = this.#unit();
-    const { ok, problems } = ask('read', {
-      fields: [{ key: 't', label: 'Reading', kind: 'temperature', text: this.#digits, unit }],
-      units: this.app.settings.units,
-    });
+    const { ok, problems } = readFields(
+      [{ key: 't', label: 'Reading', kind: 'temperature', text: this.#digits, unit }],
+      this.app.settings.units,
+    );
     const problem = problems?.[0] ?? ok?.problems[0];
     const value = ok?.values[0]?.value;
     if (problem || !value) {

@@ -1,12 +1,12 @@
 /** What is typed in a form and not stored yet, and what could not be read. */
 import { html, nothing } from 'lit-html';
-import { ask, failed } from '../ask.js';
+import { failed, readFields } from '../ask.js';
 import { draftOf, keepDraft } from '../drafts.js';
 import { count } from '../words/names.js';
 import { icon } from './icon.js';
 
 /** @typedef {import('../ask.js').Problem} Problem */
-/** @typedef {Omit<import('../types').ReadField, 'text'> & { stored?: string }} Read */
+/** @typedef {Omit<import('../ask.js').Labelled, 'text'> & { stored?: string }} Read */
 
 export class Form {
   /** @type {Map<string, string>} */
@@ -97,7 +97,7 @@ export class Form {
    */
   read(fields, units, { quiet = false } = {}) {
     const asked = fields.map(({ stored, ...field }) => ({ ...field, text: this.text(field.key, stored) }));
-    const { ok, problems } = ask('read', { fields: asked, units });
+    const { ok, problems } = readFields(asked, units);
     const wrong = problems ?? ok?.problems ?? [];
     this.wrong = wrong;
     if (!quiet) {

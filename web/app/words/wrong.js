@@ -2,6 +2,18 @@
 import { grouped } from './numbers.js';
 import { say } from './fact.js';
 
+/** @type {Record<import('../types').RecipeList, string>} */
+const LISTS = { cures: 'cures', lines: 'lines', steps: 'steps', unread: 'texts that were not read' };
+
+const PRINTED = 'the % that is printed on the bag, such as 6.25 %';
+
+/** @type {Record<import('../types').PutInBy, string>} */
+const PUT_IN = {
+  packet: 'the weight that is printed on the bag, such as 25 g',
+  scale: 'what the scale showed, such as 3.5 g',
+  spoons: 'how many spoons went in, such as 1 or 2½, or a weight such as 3.5 g',
+};
+
 /** @type {import('./fact.js').Words<import('../types').Wrong>} */
 const WRONG = {
   bags_not_counted: ({ most }) => `Type how many bags came in: 1 to ${grouped(most)}.`,
@@ -22,6 +34,77 @@ const WRONG = {
   animal_unweighed: ({ weighed }) => `Type what the animal weighs ${weighed}: there is no figure without.`,
   no_such_card: () => 'There is no such card. Choose one from the list.',
   no_such_answer: () => 'The card has no such answer. Choose one of those it shows.',
+  recipe_too_many: ({ list, most }) => `A recipe has at most ${most} ${LISTS[list]}. Take some out.`,
+  unread_empty: () => 'What was not read is empty. Take it out.',
+  cooked_hangs: () => 'What is cooked or dried out does not hang for months. Choose cooked, or take that step out.',
+  hangs_without_rub: () => 'Hanging for months goes with a rub on a whole muscle. Choose cooked, or the rub.',
+  brine_wants_water: () => 'A cover brine needs water. Add a line of water, such as 60 % of trimmed weight.',
+  no_such_cure: ({ item }) => `“${item}” is not among the cures. Choose one from the list.`,
+  mix_not_known: () => 'How this mix was made must be known. Choose it from the list again.',
+  cure_holds_none: () =>
+    'A cure holds nitrite or nitrate. Type the % printed on the bag; pink salt for the table has none and is no cure.',
+  aim_nought: () => 'The aim is zero. Type the nitrite to aim at, such as 150 ppm.',
+  aim_too_high: ({ most }) => `The aim is above ${most} ppm. Type the nitrite to aim at, such as 150 ppm.`,
+  aim_as_strong: () => 'The aim is as strong as the cure itself. Read the bag and the aim again.',
+  pure_has_one_strength: () => 'A pure salt has one strength. Choose the cure by its bag, and type what that says.',
+  allergens_known: () => 'The allergens of this are known. Leave them out, or add it as your own.',
+  agent_known: () => 'What is in this is known. Leave that out, or add it as your own.',
+  not_in_pantry: ({ item }) => `“${item}” is not on the list. Choose from the list, or take “own” and give it a name.`,
+  cure_among_lines: () => 'A cure goes under cures, with its printed % and an aim.',
+  sounds_like_cure: () =>
+    'This sounds like a cure. It goes under cures, with its printed % and an aim; otherwise no verdict counts it.',
+  nothing_evens_out: () => 'Here meat and water do not even out. Give this line as a share of the brine’s water.',
+  no_brine_here: () => 'There is no brine here. Give this line as a share of trimmed weight or by the piece.',
+  water_without_brine: () => 'Only a brine takes water. Take the line out, or choose a brine.',
+  water_by_green_weight: () => 'Water is given as a share of trimmed weight, such as 60 %.',
+  line_too_much: () => 'A line other than water is at most 100 %. Type a share such as 2.2 %.',
+  take_missing: () =>
+    'How much of the brine goes in, injected or taken up, is missing. Type it as a share of trimmed weight, such as 10 %.',
+  take_out_of_bounds: () => 'What is injected or taken up is 1 to 60 % of trimmed weight. Type it, such as 10 %.',
+  take_unasked: () =>
+    'Only what is injected, or a short strong brine, has a share that goes in. Leave it empty, or choose that method.',
+  turned_too_often: () =>
+    'Turning goes with a step that lasts, every 30 minutes or more and at most 200 times. Type both, such as 36 h, turned every 12 h.',
+  name_missing: ({ most }) => `Nothing is typed here. Type a name of up to ${most} characters.`,
+  name_one_line: () => 'A name is one line. Take the line break out.',
+  text_too_long: ({ long, most }) => `This is ${long} characters long; at most ${most} are kept. Shorten it.`,
+  hidden_character: () => 'There is a character in it that cannot be shown. Type it again.',
+  tag_form: () => 'A tag is two capital letters, such as SD.',
+  recipe_too_long: () => 'This recipe is too long for a link. Shorten its notes, or send the backup file.',
+  link_too_long: () => 'This is longer than any link of this page. Ask for the link again.',
+  link_missing: () => 'Nothing is here. Paste the whole link, or what stands behind its #.',
+  link_version: () =>
+    'This link was written by another version of the page. Take the newest version and open the link again.',
+  no_link: () => 'This is no recipe link. Paste the whole link, or what stands behind its #.',
+  link_cut: () =>
+    'This link was cut off: its end is missing. Ask for it again, or copy all of it, to the last character.',
+  link_altered: () => 'This link was changed on its way: its checksum does not fit. Ask for it again.',
+  link_holds_no_recipe: () => 'What is in this link is not a recipe. Ask for the link again.',
+  link_ingredient: () =>
+    'This link names an ingredient that this page does not know. Take the newest version of the page and open the link again.',
+  link_digits: () => 'A figure in this recipe has too many digits for a link. Round it.',
+  not_of_form: ({ why }) => why,
+  two_requests: () => 'There is more than one request on this line. Write one to a line.',
+  table_empty: () => 'A table of the page is empty. Reload the page.',
+  fields_too_many: ({ most }) => `A form has at most ${most} fields.`,
+  weight_nought: () => 'A weight here is above zero. Type 1480 g, 3.2 kg or 7 lb 3 oz.',
+  length_nought: () => 'A length here is above zero. Type 26 mm, 2.6 cm or 1 1/4 in.',
+  time_nought: () => 'A time here is above zero. Type 36 h, 1.5 d or 1 d 12 h.',
+  printed_missing: () => `Nothing is typed here. Type ${PRINTED}.`,
+  printed_wrong_unit: () => `A bag gives its strength in per cent. Type ${PRINTED}.`,
+  printed_not_read: ({ typed }) => `“${typed}” is not read. Type ${PRINTED}.`,
+  printed_out_of_bounds: () => `A printed strength is between 0 and 100 %. Type ${PRINTED}.`,
+  count_not_read: ({ typed, most }) => `“${typed}” is no number of pieces. Type a whole number from 1 to ${most}.`,
+  put_in_missing: ({ by }) => `Nothing is typed here. Type ${PUT_IN[by]}.`,
+  put_in_not_read: ({ by, typed }) => `“${typed}” is not read. Type ${PUT_IN[by]}.`,
+  put_in_out_of_bounds: ({ by }) => `What went in is above zero, and at most 1000 kg. Type ${PUT_IN[by]}.`,
+  meat_nought: () => 'The meat weighs more than nothing. Type its trimmed weight, such as 1480 g.',
+  water_missing: () =>
+    'A brine needs its water: the dose counts over meat and brine. Type its weight; a litre is 1000 g.',
+  text_missing: () => 'Nothing is here. Paste or type a recipe, such as 2 tsp cure no. 1 for 10 lb of meat.',
+  recipe_text_too_long: ({ most }) =>
+    `This is longer than a recipe: ${most} characters are read at most. Paste the part with the amounts.`,
+  recipe_lines_too_many: ({ most }) => `There are more than ${most} lines here. Paste the part with the amounts.`,
 };
 
 /**
@@ -31,3 +114,15 @@ const WRONG = {
  * @returns {P}
  */
 export const worded = (problem) => (problem.wrong ? { ...problem, message: say(WRONG, problem.wrong) } : problem);
+
+/**
+ * The same with what stands above the field in front of it. Behind a colon a sentence goes on in small letters.
+ * @template {import('../core.js').Problem} P
+ * @param {P} problem
+ * @param {string} label
+ * @returns {P}
+ */
+export function labelled(problem, label) {
+  const { message } = worded(problem);
+  return { ...problem, message: `${label}: ${message.charAt(0).toLowerCase()}${message.slice(1)}` };
+}

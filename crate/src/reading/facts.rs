@@ -1,0 +1,260 @@
+//! What is asked and told of a text, as facts: the page words them. What stands in the text is handed back as it was
+//! written, and a name of the tables as it stands there.
+
+use super::line::Of;
+use crate::pantry::{Group, Ingredient};
+use crate::quantity::Problem;
+use crate::recipe::Method;
+use serde::Serialize;
+
+/// A row of the pantry, as it is offered or was taken.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct RowOf {
+    /// Its name there.
+    pub name: &'static str,
+    /// Of a curing agent: per cent of nitrite and of nitrate that its packet says, as the table has them; empty where it
+    /// says nothing of one.
+    pub cure: Option<(&'static str, &'static str)>,
+    /// True for what is called like a cure and is none: pink salt for the table.
+    pub no_cure: bool,
+}
+
+impl RowOf {
+    /// A row of the pantry.
+    pub fn of(item: &Ingredient) -> Self {
+        Self {
+            name: item.name,
+            cure: (item.group == Group::Cure).then_some((item.nitrite, item.nitrate)),
+            no_cure: item.key == "salt-mineral-pink",
+        }
+    }
+}
+
+/// What a clause names.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(tag = "is", rename_all = "snake_case")]
+pub enum Thing {
+    /// A row of the pantry.
+    Row {
+        /// That row.
+        row: RowOf,
+    },
+    /// One of several, and it is not settled which.
+    Open {
+        /// Their names.
+        names: Vec<&'static str>,
+    },
+    /// A food of which there are no figures; it is no cure.
+    Food {
+        /// As it is called.
+        name: String,
+    },
+    /// What is not in the pantry.
+    Own {
+        /// As it is called.
+        name: String,
+    },
+}
+
+/// What is to be known of a clause.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(tag = "is", rename_all = "snake_case")]
+pub enum LineFlag {
+    /// Words that were not understood.
+    Left {
+        /// As they were written.
+        words: String,
+    },
+    /// How much of it is not said.
+    AmountUnsaid,
+    /// What a spoon of it weighs is not known.
+    SpoonUnknown,
+    /// What one of it weighs is not known.
+    PieceUnknown,
+    /// Its amount is none that can be weighed.
+    Unweighable,
+    /// Two amounts stand there, and only one is read.
+    OneOfTwo,
+    /// For how much of the meat it is can be read two ways.
+    BaseTwofold,
+}
+
+/// How long a deed takes, in the person's units.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(tag = "is", rename_all = "snake_case")]
+pub enum Lasts {
+    /// So long.
+    Span {
+        /// With its unit.
+        time: String,
+    },
+    /// From so many hours to so many.
+    Hours {
+        /// The least.
+        from: String,
+        /// The most.
+        to: String,
+    },
+}
+
+/// A question.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(tag = "is", rename_all = "snake_case")]
+pub enum Question {
+    /// For how much meat it is.
+    Meat {
+        /// More than one weight of it stands in the text; else none.
+        several: bool,
+    },
+    /// How the cure goes on.
+    Method,
+    /// How much of the brine goes in, per cent of green weight.
+    Take,
+    /// How much water there is.
+    Water,
+    /// What a per cent is of.
+    PercentOf,
+    /// Whether any of these holds nitrite or nitrate.
+    Holds {
+        /// As they are called, or the first characters of how they were written.
+        names: Vec<String>,
+    },
+    /// How much nitrite a packet says, per cent; nought where it does not say.
+    Strength {
+        /// The first characters of its line.
+        of: String,
+    },
+    /// Which of two things that the text offers.
+    Either,
+    /// Whether a `c` is a cup or a clove.
+    Letter,
+    /// Which of the measures that have one name.
+    Measure {
+        /// That name.
+        word: &'static str,
+    },
+    /// Which of two amounts.
+    Amounts,
+    /// How much of a cure, where that is not said.
+    Grams,
+    /// Which of two readings of a number.
+    Number,
+    /// Whether what another thing of the sentence is for, is for this as well.
+    Shared {
+        /// What that is for, as it was written: `per 5 lb`.
+        base: String,
+    },
+    /// Whether sugar is packed into the spoon.
+    Packed,
+    /// Which row of the pantry.
+    Which {
+        /// The question that stands in the table of words: `Which salt?`.
+        ask: &'static str,
+    },
+}
+
+/// What can be answered.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(tag = "is", rename_all = "snake_case")]
+pub enum Offer {
+    /// A part of the text, a figure with its unit, or a name of the table of words.
+    Said {
+        /// As it is shown.
+        text: String,
+    },
+    /// A row of the pantry.
+    Row {
+        /// That row.
+        row: RowOf,
+    },
+    /// A method.
+    Method {
+        /// That method.
+        method: Method,
+    },
+    /// A per cent of this.
+    PercentOf {
+        /// What it is of.
+        of: Of,
+    },
+    /// None of it holds nitrite or nitrate.
+    HoldsNone,
+    /// This one does.
+    Holds {
+        /// As it is called.
+        name: String,
+    },
+    /// It is for what the other thing of the sentence is for.
+    Shared {
+        /// As it was written.
+        base: String,
+    },
+    /// It is for all of the meat.
+    All,
+    /// Nobody knows.
+    Unsure,
+}
+
+impl Offer {
+    /// What is its own value and stands as it is.
+    pub fn said(text: String) -> (String, Self) {
+        (text.clone(), Self::Said { text })
+    }
+}
+
+/// Why there is no recipe.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(tag = "is", rename_all = "snake_case")]
+pub enum NoRecipe {
+    /// A question is open.
+    Open,
+    /// The amounts are too far apart to be reckoned with.
+    TooFarApart,
+    /// How much nitrite or nitrate is in a cure, nobody can say.
+    StrengthUnknown {
+        /// Its line.
+        text: String,
+        /// What the pantry says of it.
+        source: &'static str,
+    },
+    /// How much of a cure is not said.
+    AmountUnsaid {
+        /// Its line.
+        text: String,
+    },
+    /// Nothing in the text can be weighed.
+    Nothing,
+    /// What came out breaks a rule of recipes.
+    Wrong {
+        /// That rule.
+        problem: Box<Problem>,
+    },
+}
+
+impl From<Problem> for NoRecipe {
+    fn from(problem: Problem) -> Self {
+        Self::Wrong {
+            problem: Box::new(problem),
+        }
+    }
+}
+
+/// What is to be known of the recipe that comes out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Beside {
+    /// It asks for the cure by weight, at the usual figure of the spoon.
+    CureByWeight,
+    /// What is not weighed stands in its notes, as it was written.
+    Notes,
+    /// The text says nothing of heat.
+    NoHeat,
+}

@@ -1,0 +1,158 @@
+/** What a pasted text was read as, and what is asked of it, in words for facts of the core. */
+import { say } from './fact.js';
+import { STEPS } from './steps.js';
+import { worded } from './wrong.js';
+
+/** @typedef {import('../types').ReadLine} ReadLine */
+/** @typedef {import('../types').ReadStep} ReadStep */
+/** @typedef {import('../types').Question} Question */
+
+/** What a recipe is called whose text has no title; it is kept under this name. */
+export const UNTITLED = 'Recipe as read';
+
+/** A row of the pantry; a cure with what is printed on its bag. @param {import('../types').RowOf} row */
+function row({ name, cure, no_cure: noCure }) {
+  if (noCure) return `${name}: no cure`;
+  const [nitrite, nitrate] = cure ?? ['', ''];
+  const printed = [nitrite && `${nitrite} % nitrite`, nitrate && nitrate !== '0' && `${nitrate} % nitrate`];
+  return [name, printed.filter(Boolean).join(' and ')].filter(Boolean).join(', ');
+}
+
+/** @type {import('./fact.js').Words<import('../types').Thing>} */
+const THINGS = {
+  row: (fact) => row(fact.row),
+  open: ({ names }) => `Not settled: ${names.join('; ')}`,
+  food: ({ name }) => name,
+  own: ({ name }) => `${name}, not on the list`,
+};
+
+/** @param {ReadStep} step */
+function deed({ do: act, lasts, heat, inside }) {
+  const parts = [act && STEPS[act], lasts && say(LASTS, lasts), heat, inside && `until ${inside} inside`];
+  return parts.filter(Boolean).join(', ');
+}
+
+/** @type {import('./fact.js').Words<import('../types').Lasts>} */
+const LASTS = {
+  span: ({ time }) => time,
+  hours: ({ from, to }) => `${from} to ${to} h`,
+};
+
+/** @type {Record<import('../types').Taken, (line: ReadLine, thing: string) => string>} */
+const TAKEN = {
+  item: ({ each, by }, thing) => (each ? `${thing}, each ${each}` : by ? `${thing}, by the ${by}` : thing),
+  taste: (line, thing) => (thing ? `${thing}: no amount` : 'No amount'),
+  meat: (line, thing) => thing || 'The meat',
+  step: ({ steps }) => {
+    const deeds = steps.filter((step) => step.do).map(deed);
+    return deeds.length ? `On the card: ${deeds.join('; ')}` : 'A step: kept as a note';
+  },
+  heading: (line, thing) => thing || 'A heading',
+  remark: () => 'A remark: kept as a note',
+  unread: () => 'Not read: kept as a note',
+};
+
+/** What a line is taken for. @param {ReadLine} line */
+export const takenFor = (line) => TAKEN[line.taken](line, line.thing ? say(THINGS, line.thing) : '');
+
+/** @type {import('./fact.js').Words<import('../types').LineFlag>} */
+const FLAGS = {
+  left: ({ words }) => `Not understood: ${words}.`,
+  amount_unsaid: () => 'How much of it is missing.',
+  spoon_unknown: () => 'What a spoon of it weighs is not known. Write its weight instead.',
+  piece_unknown: () => 'What one of it weighs is not known. Write its weight instead.',
+  unweighable: () => 'How much that is cannot be said. Write its weight, or level spoons.',
+  one_of_two: () => 'Two amounts stand here, and only one is read.',
+  base_twofold: () => 'For how much it is can be read two ways. Write that number without a comma.',
+};
+
+/** What is to be known of a line. @param {ReadLine} line */
+export const flagsOf = ({ flags }) => flags.map((flag) => say(FLAGS, flag)).join(' ');
+
+const PACKET = 'The packet then names it, or E 249 to E 252';
+
+/** @type {import('./fact.js').Words<Question>} */
+const QUESTIONS = {
+  meat: ({ several }) =>
+    several ? 'More than one weight of meat stands here. For how much is this?' : 'For how much meat is this?',
+  method: () => 'How does it go on?',
+  take: () => 'How much of the brine goes in, as a % of the meat?',
+  water: () => 'How much water? A litre is 1000 g.',
+  percent_of: () => 'Per cent of what?',
+  holds: ({ names: [one, ...more] }) =>
+    more.length
+      ? `Does any of these hold nitrite or nitrate? ${PACKET}: ${[one, ...more].map((name) => `“${name}”`).join(', ')}.`
+      : `Does “${one}” hold nitrite or nitrate? ${PACKET}.`,
+  strength: ({ of }) => `How much nitrite does the bag of “${of}” say, in per cent? Zero where it does not say.`,
+  either: () => 'One or the other: which?',
+  letter: () => 'Which c is meant?',
+  measure: ({ word }) => `Which ${word} is meant?`,
+  amounts: () => 'Two amounts stand here. Which?',
+  grams: () => 'How much of it is missing. How much?',
+  number: () => 'Which number?',
+  shared: ({ base }) => `Is this ${base} as well?`,
+  packed: () => 'Packed into the spoon, or loose?',
+  which: ({ ask }) => ask,
+};
+
+/** A question. @param {Question} asked */
+export const questionWords = (asked) => say(QUESTIONS, asked);
+
+/** @type {Record<import('../types').Method, string>} */
+const METHODS = {
+  rub: 'Rubbed on whole pieces',
+  cover_brine: 'Under a brine until both are equal',
+  ground: 'Mixed into mince',
+  pick_up: 'A short stay in a strong brine: only what it takes up counts',
+  pumped: 'Injected into the meat',
+  pumped_and_covered: 'Injected, then covered with the rest',
+};
+
+/** @type {Record<import('../types').PercentOf, string>} */
+const PERCENT_OF = {
+  meat: 'Of the meat',
+  water: 'Of the water',
+  both: 'Of meat and water together',
+  salt: 'Of the salt',
+};
+
+/** @type {import('./fact.js').Words<import('../types').Offer, string, Question>} */
+const OFFERS = {
+  said: ({ text }) => text,
+  row: (offer) => row(offer.row),
+  method: ({ method }) => METHODS[method],
+  percent_of: ({ of }) => PERCENT_OF[of],
+  holds_none: (offer, asked) => (isOfSeveral(asked) ? 'No, none of them' : 'No'),
+  holds: ({ name }, asked) => (isOfSeveral(asked) ? `Yes: “${name}”` : 'Yes'),
+  shared: ({ base }) => `Yes, ${base}`,
+  all: () => 'No, for all of the meat',
+  unsure: () => 'Not sure',
+};
+
+/** @param {Question} asked */
+const isOfSeveral = (asked) => asked.is === 'holds' && asked.names.length > 1;
+
+/** What can be answered, each with its value. @param {import('../types').Asked} asked @returns {[string, string][]} */
+export const offers = ({ ask, choices }) => choices.map(([value, offer]) => [value, say(OFFERS, offer, ask)]);
+
+/** @type {import('./fact.js').Words<import('../types').NoRecipe>} */
+const NO_RECIPE = {
+  open: () => 'Answer what is asked; until then the grams stay ranges.',
+  too_far_apart: () => 'These amounts are too far apart to work with. Check each of them.',
+  strength_unknown: ({ text, source }) =>
+    `How much nitrite or nitrate is in “${text}” is not known, so there is no way to say what it does: ` +
+    `${source.charAt(0).toLowerCase()}${source.slice(1)}. Leave it out, and use a cure with its % printed on the bag.`,
+  amount_unsaid: ({ text }) => `How much of “${text}” is missing. Write it into the text above.`,
+  nothing: () => 'Nothing here can be weighed.',
+  wrong: ({ problem }) => worded(problem).message,
+};
+
+/** Why no recipe came out. @param {import('../types').NoRecipe} why */
+export const noRecipe = (why) => say(NO_RECIPE, why);
+
+/** What is to be known of the recipe that came out. @type {Record<import('../types').Beside, string>} */
+export const BESIDE = {
+  cure_by_weight: 'The card asks for the cure by weight, at the usual figure of the spoon. Weigh it.',
+  notes: 'What is not weighed stands in the notes of the card, as it was written.',
+  no_heat: 'The text says nothing of heat: add to the card how it is cooked and chilled.',
+};
