@@ -62,15 +62,13 @@ export function labels(app, id, part) {
       .split(/[;,]\s+|[;\n]/)
       .map((text) => text.trim())
       .filter(Boolean);
-    const fields = typed
-      .slice(0, count)
-      .map((text, at) => ({
-        key: `w${at}`,
-        label: `Pack ${at + 1}`,
-        kind: /** @type {const} */ ('mass'),
-        text,
-        unit: unit(),
-      }));
+    const fields = typed.slice(0, count).map((text, at) => ({
+      key: `w${at}`,
+      label: `Pack ${at + 1}`,
+      kind: /** @type {const} */ ('mass'),
+      text,
+      unit: unit(),
+    }));
     if (fields.length === 0) return { texts: [], values: [], wrong: undefined };
     const { ok, problems } = readFields(fields, app.settings.units);
     const wrong = (problems ?? ok?.problems)?.[0]?.message;
