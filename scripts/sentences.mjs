@@ -10,7 +10,6 @@ const STILL = {
   batch: 18,
   cure: 42,
   dose: 135,
-  fire: 94,
   pantry: 7,
   quantity: 19,
   recipe: 36,

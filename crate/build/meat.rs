@@ -207,8 +207,14 @@ pub fn heat() -> String {
         rows_of("CHICKEN", &one("chicken", "7.0"), 2, 3),
         rows_of("TURKEY", &one("turkey", "7.0"), 2, 3),
         rows_of("TRICHINAE", &rows("parasite-heat.csv", 4), 0, 1),
-        table("TRICHINAE_COLD", "(&str, f64, f64)", &cold, |r| {
-            format!("({:?}, {}, {})", &r[0], float(&r[1]), float(&r[2]))
+        table("TRICHINAE_COLD", "(crate::safety::Frozen, f64, f64)", &cold, |r| {
+            let group = match &r[0] {
+                "to-6-in" => "To6In",
+                "6-to-27-in" => "To27In",
+                "middle" => "Middle",
+                other => panic!("{other} is no group of pieces"),
+            };
+            format!("(crate::safety::Frozen::{group}, {}, {})", float(&r[1]), float(&r[2]))
         }),
         cooling(),
         targets(),
@@ -217,31 +223,50 @@ pub fn heat() -> String {
 }
 
 fn cooling() -> String {
-    table("COOLING", "crate::safety::Stage", &rows("cooling.csv", 15), |r| {
-        let scope = match &r[7] {
+    table("COOLING", "crate::safety::Stage", &rows("cooling.csv", 14), |r| {
+        let key = match &r[0] {
+            "food-code" => "FoodCode",
+            "option-1" => "Option1",
+            "option-2" => "Option2",
+            "cured-2021" => "Cured2021",
+            "cured-1999" => "Cured1999",
+            "salty-a" => "SaltyA",
+            "salty-b" => "SaltyB",
+            "salty-c" => "SaltyC",
+            other => panic!("{other} is no option for chilling"),
+        };
+        let scope = match &r[6] {
             "home" => "Home",
             "plants" => "Plants",
             "history" => "History",
             other => panic!("{other} is no scope"),
         };
+        let also = match &r[11] {
+            "" => "None",
+            "in-all" => "Some(crate::safety::Also::InAll)",
+            "continuous" => "Some(crate::safety::Also::Continuous)",
+            "soon" => "Some(crate::safety::Also::Soon)",
+            "no-pause" => "Some(crate::safety::Also::NoPause)",
+            "outer-limit" => "Some(crate::safety::Also::OuterLimit)",
+            "withdrawn" => "Some(crate::safety::Also::Withdrawn)",
+            "no-linger" => "Some(crate::safety::Also::NoLinger)",
+            other => panic!("{other} is no condition"),
+        };
         format!(
-            "crate::safety::Stage {{ key: {:?}, name: {:?}, cured: {}, nitrite: {}, erythorbate: {}, brine: {}, \
-             activity: {}, scope: crate::safety::Scope::{scope}, start: {}, end: {}, hours: {}, total: {}, \
-             condition: {:?}, source: {:?}, status: {:?} }}",
-            &r[0],
-            &r[1],
-            &r[2] == "cured",
+            "crate::safety::Stage {{ key: crate::safety::Cooling::{key}, cured: {}, nitrite: {}, erythorbate: {}, \
+             brine: {}, activity: {}, scope: crate::safety::Scope::{scope}, start: {}, end: {}, hours: {}, total: {}, \
+             also: {also}, source: {:?}, status: {:?} }}",
+            &r[1] == "cured",
+            maybe(&r[2]),
             maybe(&r[3]),
             maybe(&r[4]),
             maybe(&r[5]),
-            maybe(&r[6]),
+            float(&r[7]),
             float(&r[8]),
-            float(&r[9]),
+            maybe(&r[9]),
             maybe(&r[10]),
-            maybe(&r[11]),
             &r[12],
-            &r[13],
-            &r[14]
+            &r[13]
         )
     })
 }
@@ -249,9 +274,17 @@ fn cooling() -> String {
 /// The rules for kinds of meat, and the one for what is in no row: it asks for the most and allows nothing.
 fn targets() -> String {
     let row = |r: &csv::StringRecord| {
+        let rule = match &r[0] {
+            "bird" => "Bird",
+            "red" => "Red",
+            "boar" => "Boar",
+            "hare" => "Hare",
+            "own" => "Own",
+            other => panic!("{other} is no kind of meat"),
+        };
         format!(
-            "crate::safety::Consumer {{ kind: {:?}, whole: {}, minced: {}, choice: {}, rest: {}, table: {:?}, \
-             reason: {:?}, source: {:?}, status: {:?} }}",
+            "crate::safety::Consumer {{ rule: crate::safety::MeatKind::{rule}, kind: {:?}, whole: {}, minced: {}, \
+             choice: {}, rest: {}, table: {:?}, source: {:?}, status: {:?} }}",
             &r[0],
             float(&r[1]),
             float(&r[2]),
@@ -259,11 +292,10 @@ fn targets() -> String {
             float(&r[4]),
             &r[5],
             &r[6],
-            &r[7],
-            &r[8]
+            &r[7]
         )
     };
-    let all = rows("targets.csv", 9);
+    let all = rows("targets.csv", 8);
     let unknown = all
         .iter()
         .find(|r| &r[0] == "own")

@@ -1,8 +1,8 @@
 //! Time and temperature against the published tables. The rows stand in `data/`, as printed, with their status.
 
 use cure_reckoner::safety::{
-    COME_UP, GAP, JERKY, Left, NoLower, Scope, Stage, Table, VACUUM_COLD, Wish, come_up, consumer, credit,
-    frozen_long_enough, least, left, may_go_lower, most, of, options, trichinae_seconds,
+    COME_UP, Cooling, Frozen, GAP, JERKY, Left, NoLower, Scope, Stage, Table, VACUUM_COLD, Wish, come_up, consumer,
+    credit, frozen_long_enough, least, left, may_go_lower, most, of, options, trichinae_seconds,
 };
 
 const MEAT: &str = include_str!("data/cooking-meat.csv");
@@ -226,9 +226,9 @@ fn every_row_for_trichinae() {
     let mut seen = 0;
     for row in rows(COLD) {
         let group = match row[1] {
-            "group1_to_6in" => "to-6-in",
-            "group2_6_to_27in" => "6-to-27-in",
-            _ => "middle",
+            "group1_to_6in" => Frozen::To6In,
+            "group2_6_to_27in" => Frozen::To27In,
+            _ => Frozen::Middle,
         };
         let hours = number(row[4]) * if row[5] == "day" { 24.0 } else { 1.0 };
         let (cold, frozen) = (number(row[2]), |f, h| frozen_long_enough("pork", group, f, h));
@@ -279,20 +279,20 @@ fn coming_up() {
 fn options_for_chilling() {
     let print = |scope| -> Vec<_> { of(scope).map(|s| (s.key, s.start, s.end, s.hours, s.total)).collect() };
     let home = [
-        ("food-code", 135.0, 70.0, Some(2.0), Some(6.0)),
-        ("food-code", 70.0, 41.0, Some(4.0), Some(6.0)),
-        ("option-1", 130.0, 80.0, Some(1.5), Some(6.5)),
-        ("option-1", 80.0, 40.0, Some(5.0), Some(6.5)),
+        (Cooling::FoodCode, 135.0, 70.0, Some(2.0), Some(6.0)),
+        (Cooling::FoodCode, 70.0, 41.0, Some(4.0), Some(6.0)),
+        (Cooling::Option1, 130.0, 80.0, Some(1.5), Some(6.5)),
+        (Cooling::Option1, 80.0, 40.0, Some(5.0), Some(6.5)),
     ];
     assert_eq!(print(Scope::Home), home);
     assert_eq!(options().count(), home.len());
     let cured = [
-        ("cured-1999", 130.0, 80.0, Some(5.0), Some(15.0)),
-        ("cured-1999", 80.0, 45.0, Some(10.0), Some(15.0)),
+        (Cooling::Cured1999, 130.0, 80.0, Some(5.0), Some(15.0)),
+        (Cooling::Cured1999, 80.0, 45.0, Some(10.0), Some(15.0)),
     ];
     assert_eq!(print(Scope::History), cured);
     // Since 2021 it wants erythorbate or ascorbate too (250 ppm, from memory).
-    let now: Vec<_> = of(Scope::Plants).filter(|s| s.key == "cured-2021").collect();
+    let now: Vec<_> = of(Scope::Plants).filter(|s| s.key == Cooling::Cured2021).collect();
     assert_eq!(now.len(), 2);
     for stage in now {
         assert_eq!((stage.nitrite, stage.erythorbate), (Some(100.0), Some(250.0)));
@@ -304,14 +304,14 @@ fn options_for_chilling() {
 #[test]
 fn every_row_for_chilling() {
     let keys = |id: &str| match id {
-        "FC" => vec!["food-code"],
-        "B1" => vec!["option-1"],
-        "B2" => vec!["option-2"],
-        "B3" => vec!["cured-2021", "cured-1999"],
+        "FC" => vec![Cooling::FoodCode],
+        "B1" => vec![Cooling::Option1],
+        "B2" => vec![Cooling::Option2],
+        "B3" => vec![Cooling::Cured2021, Cooling::Cured1999],
         other => vec![match other {
-            "B4a" => "salty-a",
-            "B4b" => "salty-b",
-            _ => "salty-c",
+            "B4a" => Cooling::SaltyA,
+            "B4b" => Cooling::SaltyB,
+            _ => Cooling::SaltyC,
         }],
     };
     let optional = |cell: &str| (!cell.is_empty()).then(|| number(cell));

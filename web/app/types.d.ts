@@ -39,9 +39,23 @@ brine: string | null,
  */
 activity: string | null, 
 /**
- * What it is worked from, and what it is not.
+ * What it is worked from beside the recipe's salt: water in lean meat, in per cent (usual, from memory). All that was
+ * lost is taken as water. An estimate, not a measurement: it says nothing of whether it keeps.
  */
-says: string, };
+water: string, };
+
+/**
+ * What fires told of the air of a smoker.
+ */
+export type AirHabit = { 
+/**
+ * How much heat it brings, in per cent of what is usual for its kind.
+ */
+heat: number, 
+/**
+ * How wide the range of that still is, in per cent of what it was.
+ */
+range: number, };
 
 /**
  * An area, rounded to ten of its unit.
@@ -1405,29 +1419,50 @@ minutes: number,
 most: number, };
 
 /**
+ * What must hold of a stage of a chill beside its figures.
+ */
+export type ChillAlso = { "is": "in_all", 
+/**
+ * So long.
+ */
+within: string, 
+/**
+ * From here.
+ */
+from: Figure, 
+/**
+ * To here.
+ */
+to: Figure, } | { "is": "continuous" } | { "is": "soon", 
+/**
+ * Within so many minutes.
+ */
+minutes: number, } | { "is": "no_pause" } | { "is": "outer_limit" } | { "is": "withdrawn" } | { "is": "no_linger", 
+/**
+ * The warmer.
+ */
+from: Figure, 
+/**
+ * The colder.
+ */
+to: Figure, 
+/**
+ * For longer than this.
+ */
+over: string, };
+
+/**
  * A stage of an option for chilling.
  */
 export type ChillRow = { 
 /**
- * Name of the option.
+ * The stage as it is published.
  */
-name: string, 
+stage: ChillStage, 
 /**
- * `57 to 21 °C in 2 h`.
+ * Where it stands.
  */
-stage: string, 
-/**
- * `1.3 h left`, `done in 1.2 h`, `late`.
- */
-says: string, 
-/**
- * True when it was too slow, whatever happened between the readings.
- */
-late: boolean, 
-/**
- * True when its time is over and nobody saw whether it was met.
- */
-unseen: boolean, 
+left: StageLeft, 
 /**
  * Where nobody saw it: minutes from its start to its end in a refrigerator at 3 °C, alone on its shelf, by the model. A
  * likely figure, never an assurance.
@@ -1444,11 +1479,56 @@ until: number | null,
 /**
  * When it should get there in a refrigerator at 3 °C, alone on its shelf, by the model; only while it runs.
  */
-expected: number | null, 
+expected: number | null, };
+
 /**
- * What else must hold, and where it is published.
+ * A stage of an option for chilling, as it is published.
  */
-source: string, };
+export type ChillStage = { 
+/**
+ * The option.
+ */
+of: Cooling, 
+/**
+ * It begins when it falls below this.
+ */
+start: Figure, 
+/**
+ * And ends at this.
+ */
+end: Figure, 
+/**
+ * Most time for it.
+ */
+within: string | null, 
+/**
+ * Least nitrite that went in, ppm.
+ */
+nitrite: number | null, 
+/**
+ * Least erythorbate or ascorbate that went in, ppm.
+ */
+erythorbate: number | null, 
+/**
+ * Least salt in the water, per cent.
+ */
+brine: string | null, 
+/**
+ * Most water activity.
+ */
+activity: string | null, 
+/**
+ * What else must hold.
+ */
+also: ChillAlso | null, 
+/**
+ * Where it is published.
+ */
+source: string, 
+/**
+ * `published`, or what is from memory.
+ */
+status: string, };
 
 /**
  * An answer to a question.
@@ -1663,6 +1743,29 @@ most: number, } | { "is": "unseen",
 first: string, };
 
 /**
+ * On what conditions a table gives credit: a plant's, for moist cooking (90 % humidity for an hour or a quarter of the
+ * cook, or a sealed or steamed oven). The lowest reading of the coldest piece counts, and nothing below the table's floor.
+ */
+export type Conditions = { 
+/**
+ * So much less than was read, for the thermometer.
+ */
+less: Degrees, 
+/**
+ * Minutes between readings above which nothing counts.
+ */
+gap: number, 
+/**
+ * Below this one study found its rows short (`McMinn` 2018, published).
+ */
+short_below: Degrees, };
+
+/**
+ * An option for chilling: the keys of `tables/cooling.csv`.
+ */
+export type Cooling = "food_code" | "option1" | "option2" | "cured2021" | "cured1999" | "salty_a" | "salty_b" | "salty_c";
+
+/**
  * How the smoker is set up.
  */
 export type Cover = "dry" | "pan" | "wrapped";
@@ -1686,11 +1789,11 @@ tenths: number,
 /**
  * Which table, with its source and status.
  */
-table: string, 
+table: Table, 
 /**
  * On what conditions it holds.
  */
-conditions: string, };
+conditions: Conditions, };
 
 /**
  * A curing agent.
@@ -1849,6 +1952,19 @@ method: Method, } | { "is": "take_out",
  * Place of the class.
  */
 class: number, } | { "is": "finish" };
+
+/**
+ * A temperature in the person's scale, and in the other one.
+ */
+export type Degrees = { 
+/**
+ * In the scale of the settings.
+ */
+own: string, 
+/**
+ * In the other.
+ */
+other: string, };
 
 /**
  * What asks for a temperature.
@@ -2064,6 +2180,11 @@ shares?: Array<[number, number]>,
 readings: Array<FireReading>, };
 
 /**
+ * What stands beside every figure of the log.
+ */
+export type FireCaution = "local_code" | "probe_thickest" | "chill_missed";
+
+/**
  * One size class in the fire and the chill.
  */
 export type FireClass = { 
@@ -2080,13 +2201,9 @@ record: ClassRecord,
  */
 state: FireState, 
 /**
- * `Hot enough`, `Not hot enough yet`.
+ * What was read of it after it was hot enough, and before it came out, where that is colder.
  */
-word: string, 
-/**
- * By which rule, and what to do.
- */
-says: string, 
+colder: Figure | null, 
 /**
  * The consumer temperature, which comes first.
  */
@@ -2094,7 +2211,7 @@ consumer: Figure,
 /**
  * Its rule, with where it is published.
  */
-rule: string, 
+rule: HeatRule, 
 /**
  * What has to be read: the strictest of rule, recipe and method.
  */
@@ -2112,17 +2229,13 @@ hold: string | null,
  */
 line: number, 
 /**
- * Why no lower one is offered; empty where one may be set.
- */
-no_lower: string, 
-/**
  * Credit by a table for time at temperature, where one may be given.
  */
 credit: Credit | null, 
 /**
  * How long it is between cold and hot, where that is worth a word.
  */
-come_up: string | null, 
+come_up: WayUp | null, 
 /**
  * The class whose probe speaks for it while it has no reading of its own: it is not measured.
  */
@@ -2140,9 +2253,9 @@ points: Array<FirePoint>,
  */
 outlook: Outlook | null, 
 /**
- * Why there is no outlook; empty where there is one or none is needed.
+ * Why there is no outlook; nothing where there is one or none is needed.
  */
-no_outlook: string, 
+no_outlook: NoOutlook | null, 
 /**
  * Since when it may be pulled: it is at its target, and hot enough.
  */
@@ -2227,9 +2340,9 @@ doubts: Array<Questioned>,
  */
 after: After | null, 
 /**
- * Why that weight cannot be right; empty where it can.
+ * Why that weight cannot be right; nothing where it can.
  */
-after_wrong: string, 
+after_wrong: Problem | null, 
 /**
  * What earlier fires told of the smoker.
  */
@@ -2241,7 +2354,7 @@ standing: Array<Doubt>,
 /**
  * What stands beside every figure.
  */
-cautions: Array<string>, 
+cautions: [FireCaution, FireCaution, FireCaution], 
 /**
  * Published tables by which nothing is judged.
  */
@@ -2281,6 +2394,11 @@ of?: Thermometer,
  * What the thermometer said; nothing for what was not read.
  */
 reads?: string | null, };
+
+/**
+ * Which pieces a row for freezing is for.
+ */
+export type Frozen = "to6_in" | "to27_in" | "middle";
 
 /**
  * A row for a picker.
@@ -2371,6 +2489,35 @@ at: number, } | { "is": "by_table",
  * Since when.
  */
 at: number, };
+
+/**
+ * The rule for what has to be read, which comes first.
+ */
+export type HeatRule = { 
+/**
+ * What it is for.
+ */
+of: MeatKind, 
+/**
+ * What has to be read of whole pieces.
+ */
+at: Degrees, 
+/**
+ * A lower one for farmed whole cuts, where there is one: a choice, never for guests at risk.
+ */
+choice: Degrees | null, 
+/**
+ * Minutes it rests before it is cut, with that lower one.
+ */
+rest: number, 
+/**
+ * Where it is published: title, number, year.
+ */
+source: string, 
+/**
+ * `published`, `quoted`.
+ */
+status: string, };
 
 /**
  * What came in of a thing, what went of it, and what is left: nought where more went than came in.
@@ -2686,9 +2833,9 @@ export type Known = {
  */
 fires: number, 
 /**
- * What they say; empty where there are none.
+ * What they say; nothing where there are none.
  */
-says: string, 
+air: AirHabit | null, 
 /**
  * What this fire tells, once a class with readings enough is pulled.
  */
@@ -3000,6 +3147,11 @@ own: boolean,
 count: number | null, };
 
 /**
+ * What a rule for the middle of meat is for.
+ */
+export type MeatKind = "bird" | "red" | "boar" | "hare" | "own";
+
+/**
  * How the cure gets into the meat.
  */
 export type Method = "rub" | "cover_brine" | "ground" | "pick_up" | "pumped" | "pumped_and_covered";
@@ -3084,6 +3236,11 @@ batches: Array<State>, };
  * Why nothing below the consumer temperature is offered.
  */
 export type NoLower = "not_asked" | "at_risk" | "minced" | "dried" | "parasites" | "no_table";
+
+/**
+ * Why there is no outlook.
+ */
+export type NoOutlook = "in_question" | "no_thickness" | "no_cabinet";
 
 /**
  * Why there is no recipe.
@@ -3210,11 +3367,11 @@ window: [number, number, number] | null,
 /**
  * What it is worked from: how many readings, or what is usual.
  */
-from: string, 
+from: OutlookBasis, 
 /**
  * What to know and what to do: a stall, the hotter oven, the carry-over.
  */
-notes: Array<string>, 
+notes: Array<OutlookNote>, 
 /**
  * The fire is out: the cabinet falls and the piece no longer warms. The times are as if it were lit now.
  */
@@ -3227,6 +3384,56 @@ wrap: number | null,
  * Its course from now on.
  */
 course: Array<FirePoint>, };
+
+/**
+ * What an outlook is worked from.
+ */
+export type OutlookBasis = { "is": "shared", 
+/**
+ * How many readings.
+ */
+readings: number, 
+/**
+ * The name of that class.
+ */
+name: string, } | { "is": "hung_with", 
+/**
+ * The name of that class.
+ */
+name: string, } | { "is": "fitted", 
+/**
+ * How many.
+ */
+readings: number, } | { "is": "usual" };
+
+/**
+ * What to know of an outlook, and what to do.
+ */
+export type OutlookNote = { "is": "too_cold" } | { "is": "stall" } | { "is": "warmer", 
+/**
+ * So much warmer.
+ */
+by: Figure, 
+/**
+ * About so long from now.
+ */
+takes: string, } | { "is": "oven", 
+/**
+ * How hot.
+ */
+at: Degrees, 
+/**
+ * About so long from now.
+ */
+takes: string, } | { "is": "no_rise" } | { "is": "rise", 
+/**
+ * About so far.
+ */
+by: Figure, } | { "is": "loss", 
+/**
+ * Per cent of its weight.
+ */
+percent: number, };
 
 /**
  * A level spoon of the user's own, weighed with one thing in it.
@@ -3647,25 +3854,91 @@ status: Status, };
  */
 export type Published = { 
 /**
- * What it is about.
+ * What it is about, how it is taken and where it is published.
  */
-title: string, 
+about: PublishedAbout, 
 /**
  * True where it is for the time after the fire.
  */
 cold: boolean, 
 /**
- * How to take it.
+ * Its figures.
  */
-says: string, 
+rows: Array<PublishedRow>, };
+
 /**
- * What, and the figure.
+ * What a published table is about.
  */
-rows: Array<[string, string]>, 
+export type PublishedAbout = { "is": "jerky" } | { "is": "vacuum", 
 /**
- * Where it is published, and how far.
+ * Some clostridia grow without air from here on.
  */
-source: string, };
+grows: Degrees, } | { "is": "plants" } | { "is": "history" } | { "is": "trichinae_heat", 
+/**
+ * Those are cooked to this everywhere.
+ */
+cooked: Degrees, } | { "is": "trichinae_frost", 
+/**
+ * Those are cooked to this everywhere.
+ */
+cooked: Degrees, };
+
+/**
+ * A row of a published table.
+ */
+export type PublishedRow = { "is": "heat_meat", 
+/**
+ * This or more.
+ */
+to: Figure, } | { "is": "heat_birds", 
+/**
+ * This or more.
+ */
+to: Figure, } | { "is": "dry", 
+/**
+ * The colder.
+ */
+from: Figure, 
+/**
+ * The warmer.
+ */
+to: Figure, } | { "is": "activity", 
+/**
+ * In air (published).
+ */
+air: string, 
+/**
+ * Vacuum-packed (from memory).
+ */
+vacuum: string, } | { "is": "keep_cold", 
+/**
+ * This or colder.
+ */
+at: Figure, } | { "is": "keep_frozen" } | { "is": "chill", 
+/**
+ * Its figures.
+ */
+stage: ChillStage, } | { "is": "heat", 
+/**
+ * How warm.
+ */
+at: Figure, 
+/**
+ * How long; nothing where it is done at once.
+ */
+held: string | null, } | { "is": "frost", 
+/**
+ * How cold.
+ */
+at: Figure, 
+/**
+ * Which pieces.
+ */
+piece: Frozen, 
+/**
+ * How long.
+ */
+held: string, };
 
 /**
  * Cure that is already on the meat, in the measure it was put in by.
@@ -3742,10 +4015,6 @@ reading: number,
  * What is odd about it.
  */
 odd: Odd, 
-/**
- * What is odd about it, and what to do.
- */
-says: string, 
 /**
  * What may have been meant, to choose from.
  */
@@ -4439,6 +4708,35 @@ ends: [string, string] | null, };
 export type Stage = "pieces" | "weigh" | "cure" | "fire" | "pack";
 
 /**
+ * Where a stage of a chill stands.
+ */
+export type StageLeft = { "is": "not_begun" } | { "is": "running", 
+/**
+ * So long is left.
+ */
+left: string, } | { "is": "done", 
+/**
+ * In so long at most.
+ */
+took: string, } | { "is": "late", 
+/**
+ * So long at least.
+ */
+least: string, 
+/**
+ * So long is allowed.
+ */
+most: string, } | { "is": "unseen", 
+/**
+ * Up to so long.
+ */
+took: string, 
+/**
+ * So long is allowed.
+ */
+most: string, };
+
+/**
  * The doubts on a batch and what of it is assured.
  */
 export type StandingSheet = { 
@@ -5073,6 +5371,49 @@ per: number, };
 export type Way = "poison_call" | "poison_baby" | "poison_over" | "ate_in_range" | "dose_hold" | "dose_thin" | "dose_out" | "dose_top_up" | "dose_raw" | "dose_old" | "power_unknown" | "power_long" | "power_cold" | "power_ice" | "power_thawed" | "power_chill" | "power_warm" | "warm_never" | "warm_chill" | "warm_out" | "thaw_old" | "thaw_cold" | "thaw_at_once" | "thaw_room" | "thaw_out" | "froze_cure" | "froze_after" | "forgot_in" | "forgot_likely" | "forgot_not_in" | "forgot_both" | "forgot_old" | "sat_warm" | "sat_old" | "sat_strong" | "sat_even" | "leak_little" | "leak_late" | "leak_raw" | "leak_old" | "brine_pour" | "brine_used" | "brine_move" | "brine_metal" | "stall_more_heat" | "stall_finish" | "stall_out" | "fire_slow" | "fire_relight" | "fire_oven" | "fire_out" | "early_cooled" | "early_finish" | "early_out" | "cool_now" | "cool_stood" | "cool_met" | "cool_slow" | "pack_doctor" | "pack_out" | "vacuum_old" | "vacuum_cold" | "vacuum_open" | "vacuum_out" | "oil_old" | "oil_cold" | "oil_out";
 
 /**
+ * How the way up stands.
+ */
+export type WayStands = { "is": "slow", 
+/**
+ * So long on its way.
+ */
+took: string, } | { "is": "running", 
+/**
+ * So long by now.
+ */
+took: string, } | { "is": "fine", 
+/**
+ * It took so long.
+ */
+took: string, } | { "is": "unseen", 
+/**
+ * What was read first.
+ */
+first: string, };
+
+/**
+ * How long it is between cold and hot, where that is worth a word. At home it comes through in so many hours (UNL
+ * extension, published).
+ */
+export type WayUp = { 
+/**
+ * How it stands.
+ */
+stands: WayStands, 
+/**
+ * Cold.
+ */
+from: Figure, 
+/**
+ * Hot.
+ */
+to: Figure, 
+/**
+ * The most there is for it.
+ */
+most: string, };
+
+/**
  * One line to weigh.
  */
 export type WeighLine = { 
@@ -5282,7 +5623,7 @@ most: number, } | { "is": "animal_unweighed",
 /**
  * How it is weighed, as the table has it: `dressed, skin on`.
  */
-weighed: string, } | { "is": "no_such_card" } | { "is": "no_such_answer" } | { "is": "recipe_too_many", 
+weighed: string, } | { "is": "no_such_card" } | { "is": "no_such_answer" } | { "is": "weight_after_fire" } | { "is": "recipe_too_many", 
 /**
  * Of what.
  */

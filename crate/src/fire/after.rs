@@ -2,7 +2,7 @@
 
 use crate::batch::{self, Batch};
 use crate::pantry::Group;
-use crate::quantity::{Problem, fixed};
+use crate::quantity::{Problem, Wrong, fixed};
 use crate::recipe::{Method, Share};
 use crate::smoke::{activity, concentrated};
 use rust_decimal::Decimal;
@@ -26,8 +26,9 @@ pub struct After {
     pub brine: Option<String>,
     /// Water activity, an estimate.
     pub activity: Option<String>,
-    /// What it is worked from, and what it is not.
-    pub says: &'static str,
+    /// What it is worked from beside the recipe's salt: water in lean meat, in per cent (usual, from memory). All that was
+    /// lost is taken as water. An estimate, not a measurement: it says nothing of whether it keeps.
+    pub water: String,
 }
 
 /// Nothing while it was not weighed after the fire.
@@ -47,9 +48,7 @@ pub(super) fn after(batch: &Batch) -> Result<Option<After>, Problem> {
     let green = green.grams.typical.to_f64().unwrap_or_default();
     let part = out.base().to_f64().unwrap_or_default() / green;
     if !(0.2..=1.1).contains(&part) {
-        let why = "After the fire all pieces together weigh between a fifth and a little more than their green weight. \
-                   Weigh all of them, and check the green weight under Pieces.";
-        return Err(Problem::new(Code::Conflict, why).at("batch.fire.out"));
+        return Err(Problem::of(Code::Conflict, Wrong::WeightAfterFire).at("batch.fire.out"));
     }
     let print = |value: f64, places: u32| fixed(Decimal::new((value * 1000.0).round() as i64, 3), places);
     // What is rubbed on and stays is known; what a brine leaves behind is not.
@@ -76,7 +75,6 @@ pub(super) fn after(batch: &Batch) -> Result<Option<After>, Problem> {
         salt: found.map(|f| format!("{} %", print(f.0, 2))),
         brine: brine.map(|b| format!("{} %", print(b, 1))),
         activity: brine.map(|b| print(OWN * activity(b), 2)),
-        says: "Worked from the recipe's salt, 72 % of water in lean meat (usual, from memory), and all that was lost taken \
-               as water. An estimate, not a measurement: it says nothing of whether it keeps. It is kept cold in any case.",
+        water: format!("{} %", print(WATER, 0)),
     }))
 }

@@ -1,12 +1,13 @@
 //! What can be said of one class: by which rule it is cooked enough, how it came up, when it is done.
 
 use super::chill::{ChillRow, chill};
-use super::outlook::{NOT_MEASURED, Outlook, outlook, probe, setup};
-use super::show::{FirePoint, figure, hours, needed_figure, point, short_figure, tenths};
+use super::facts::{Conditions, HeatRule, NoOutlook, WayStands, WayUp};
+use super::outlook::{Outlook, outlook, probe, setup};
+use super::show::{Degrees, FirePoint, figure, hours, needed_figure, point, short_figure, tenths, whole_figure};
 use crate::batch::{self, Batch};
 use crate::quantity::{Figure, System};
-use crate::record::{ClassRecord, ComeUp, Demand, Heat, Log, Needed, fahrenheit};
-use crate::safety::{self, NoLower, THERMOMETER, Table};
+use crate::record::{ClassRecord, ComeUp, Heat, Log, Needed, fahrenheit};
+use crate::safety::{self, COME_UP, Consumer, GAP, THERMOMETER, Table, WARMING};
 use crate::smoke::Habit;
 use crate::standing::Leave;
 use serde::Serialize;
@@ -42,14 +43,12 @@ pub struct FireClass {
     pub record: ClassRecord,
     /// What can be said.
     pub state: FireState,
-    /// `Hot enough`, `Not hot enough yet`.
-    pub word: &'static str,
-    /// By which rule, and what to do.
-    pub says: String,
+    /// What was read of it after it was hot enough, and before it came out, where that is colder.
+    pub colder: Option<Figure>,
     /// The consumer temperature, which comes first.
     pub consumer: Figure,
     /// Its rule, with where it is published.
-    pub rule: String,
+    pub rule: HeatRule,
     /// What has to be read: the strictest of rule, recipe and method.
     pub needed: Figure,
     /// Where to pull: what has to be read, or what was set.
@@ -58,12 +57,10 @@ pub struct FireClass {
     pub hold: Option<String>,
     /// The same in tenths, for the picture.
     pub line: i32,
-    /// Why no lower one is offered; empty where one may be set.
-    pub no_lower: &'static str,
     /// Credit by a table for time at temperature, where one may be given.
     pub credit: Option<Credit>,
     /// How long it is between cold and hot, where that is worth a word.
-    pub come_up: Option<String>,
+    pub come_up: Option<WayUp>,
     /// The class whose probe speaks for it while it has no reading of its own: it is not measured.
     pub probe: Option<String>,
     /// Its last reading.
@@ -72,8 +69,8 @@ pub struct FireClass {
     pub points: Vec<FirePoint>,
     /// When it will be done, while it is not pulled and nothing about it is in question.
     pub outlook: Option<Outlook>,
-    /// Why there is no outlook; empty where there is one or none is needed.
-    pub no_outlook: &'static str,
+    /// Why there is no outlook; nothing where there is one or none is needed.
+    pub no_outlook: Option<NoOutlook>,
     /// Since when it may be pulled: it is at its target, and hot enough.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub reached: Option<i64>,
@@ -98,9 +95,9 @@ pub struct Credit {
     /// Tenths of a log earned, for the picture.
     pub tenths: u32,
     /// Which table, with its source and status.
-    pub table: &'static str,
+    pub table: Table,
     /// On what conditions it holds.
-    pub conditions: &'static str,
+    pub conditions: Conditions,
 }
 
 /// What is asked of every class alike.
@@ -145,32 +142,35 @@ pub(super) fn class(
     let shared = probe(batch, log, place, &fire, target, ask.habit);
     let before = setup(batch, log, place, &fire, target, ask.habit);
     let no_outlook = match (pulled, doubtful, &before) {
-        (Some(_), ..) => "",
-        (_, true, _) => "A reading of it is in question.",
-        (.., None) => "Its thickness is not known: give it under Pieces.",
-        _ => "How warm the cabinet is was not said: log the cabinet.",
+        (Some(_), ..) => None,
+        (_, true, _) => Some(NoOutlook::InQuestion),
+        (.., None) => Some(NoOutlook::NoThickness),
+        _ => Some(NoOutlook::NoCabinet),
     };
     let outlook = before
         .as_ref()
         .filter(|_| pulled.is_none() && !doubtful)
         .and_then(|setup| outlook(batch, log, place, setup, shared.as_ref(), ask.now, ask.units));
-    let (state, word) = state(record.heat, leave);
     Some(FireClass {
         reached: reached(log, points, record, target).filter(|_| leave.is_some()),
-        no_outlook: if outlook.is_some() { "" } else { no_outlook },
+        no_outlook: no_outlook.filter(|_| outlook.is_none()),
         outlook,
         name: batch.pieces.get(place).map(batch::name_of)?,
-        state,
-        word,
-        says: says(record, ask.units, shared.is_some()),
+        state: state(record.heat, leave),
+        colder: match record.heat {
+            Heat::Colder { later, .. } => Some(short_figure(fahrenheit(later), ask.units)),
+            _ => None,
+        },
         consumer: needed_figure(needed.consumer, ask.units),
-        rule: format!("{} {} ({}).", rule.reason, rule.source, rule.status),
+        rule: told(rule, ask.units),
         needed: needed_figure(needed.at, ask.units),
         target: needed_figure(crate::record::temperature(target), ask.units),
         hold: hold.map(|minutes| hours(minutes / 60.0)),
         line: tenths(target, ask.units),
-        no_lower: needed.no_lower.map_or("", no_lower),
-        credit: needed.table.zip(record.credit).map(|(table, part)| credit(table, part)),
+        credit: needed
+            .table
+            .zip(record.credit)
+            .map(|(table, part)| credit(table, part, ask.units)),
         come_up: come_up(record.come_up, ask.units),
         probe: shared.map(|p| p.name),
         last: points.last().map(|p| {
@@ -203,77 +203,34 @@ fn reached(log: &Log, points: &[(f64, f64)], record: &ClassRecord, target: f64) 
     Some(log.time(there.0).max(enough))
 }
 
-const fn state(heat: Heat, leave: Option<Leave>) -> (FireState, &'static str) {
+const fn state(heat: Heat, leave: Option<Leave>) -> FireState {
     match heat {
-        Heat::Hot { .. } | Heat::ByTable { .. } if leave.is_none() => (FireState::InDoubt, "Read hot, but in doubt"),
-        Heat::InQuestion => (FireState::CannotSay, "Cannot say yet"),
-        Heat::Hot { .. } => (FireState::MadeIt, "Hot enough"),
-        Heat::ByTable { .. } => (FireState::ByTable, "Hot enough by the table"),
-        Heat::Colder { .. } => (FireState::Colder, "Not hot enough: it was read colder"),
-        Heat::DriedFirst { .. } => (FireState::DriedFirst, "Dried before it was hot"),
-        Heat::Unread | Heat::NotYet { .. } => (FireState::NotYet, "Not hot enough yet"),
+        Heat::Hot { .. } | Heat::ByTable { .. } if leave.is_none() => FireState::InDoubt,
+        Heat::InQuestion => FireState::CannotSay,
+        Heat::Hot { .. } => FireState::MadeIt,
+        Heat::ByTable { .. } => FireState::ByTable,
+        Heat::Colder { .. } => FireState::Colder,
+        Heat::DriedFirst { .. } => FireState::DriedFirst,
+        Heat::Unread | Heat::NotYet { .. } => FireState::NotYet,
     }
 }
 
-/// Who asks for what has to be read.
-fn asked_by(needed: &Needed, units: System) -> String {
-    let consumer = needed_figure(needed.consumer, units).text;
-    match needed.by {
-        Demand::Consumer if needed.before_drying => "the consumer temperature, before it is dried".to_owned(),
-        Demand::Consumer => "the consumer temperature".to_owned(),
-        Demand::Choice => format!("chosen, with nobody at risk; the consumer temperature is {consumer}"),
-        Demand::Jerky => "what strips need before they are dried".to_owned(),
-        Demand::Recipe => format!("the recipe’s own; the consumer temperature is {consumer}"),
+fn told(rule: &Consumer, units: System) -> HeatRule {
+    HeatRule {
+        of: rule.rule,
+        at: Degrees::least(rule.at(false), units),
+        choice: rule.chosen().map(|f| Degrees::least(f, units)),
+        // Minutes in the table are whole.
+        rest: rule.rest as u32,
+        source: rule.source,
+        status: rule.status,
     }
 }
 
-fn says(record: &ClassRecord, units: System, shared: bool) -> String {
-    let needed = needed_figure(record.needed.at, units).text;
-    let by = asked_by(&record.needed, units);
-    match record.heat {
-        Heat::InQuestion => "A reading of it is in question. Answer that first.".to_owned(),
-        Heat::Hot { .. } => {
-            let rest = record.needed.rest;
-            let rest = if rest > 0 {
-                format!(" Let it rest {rest} minutes at least before it is cut.")
-            } else {
-                String::new()
-            };
-            format!("{needed} was read: {by}.{rest}")
-        }
-        Heat::ByTable { .. } => format!("By the table, on its conditions. Without it {needed} is needed: {by}."),
-        Heat::Colder { later, .. } => format!(
-            "{} was read after it, and {needed} is needed: {by}. The coldest piece counts. If it was out of the heat by \
-             then, pull it at the time it came out.",
-            short_figure(fahrenheit(later), units).text
-        ),
-        Heat::DriedFirst { .. } => format!(
-            "{needed} is needed before drying begins: {by}. What dries first lives through the heat after it. Do not eat \
-             it by this log."
-        ),
-        Heat::Unread | Heat::NotYet { .. } => {
-            let probe = if shared {
-                format!(" {NOT_MEASURED}")
-            } else {
-                String::new()
-            };
-            format!("{needed} is needed: {by}.{probe}")
-        }
-    }
-}
+/// Below this, °F, one study found the rows of a table short.
+const SHORT_BELOW: f64 = 140.0;
 
-const fn no_lower(why: NoLower) -> &'static str {
-    match why {
-        NoLower::NotAsked => "First say who will eat it: nothing below the consumer temperature for guests at risk.",
-        NoLower::AtRisk => "Guests at risk: the consumer temperature, nothing below it.",
-        NoLower::Minced => "Minced or pumped: the consumer temperature, nothing below it.",
-        NoLower::Dried => "Strips to be dried: the consumer temperature before they are, nothing below it.",
-        NoLower::Parasites => "Bear, wild boar and their kin: 73.9 °C (165 °F) everywhere, no table.",
-        NoLower::NoTable => "No table is known for this meat: the consumer temperature, nothing below it.",
-    }
-}
-
-fn credit(table: Table, part: u32) -> Credit {
+fn credit(table: Table, part: u32, units: System) -> Credit {
     // Rounded down: 6.99 of 7 is not a pass.
     let tenths = (f64::from(part) * table.log() / 1000.0) as u32;
     let print = |tenths: u32| format!("{}.{}", tenths / 10, tenths % 10);
@@ -281,41 +238,32 @@ fn credit(table: Table, part: u32) -> Credit {
         num: print(tenths),
         of: print((table.log() * 10.0) as u32),
         tenths,
-        table: match table {
-            Table::Bird => {
-                "Birds, 12 % fat, the longer of chicken and turkey, 7 log: FSIS Cooking Guideline 2021 (quoted)."
-            }
-            Table::Meat65 => "Meat, 6.5 log: FSIS Appendix A 1999 (published).",
-            Table::Meat70 => "Meat, 7 log: FSIS Appendix A 1999 (published).",
+        table,
+        conditions: Conditions {
+            less: Degrees::apart(THERMOMETER, units),
+            gap: (GAP / 60.0) as u32,
+            short_below: Degrees::of(SHORT_BELOW, units),
         },
-        conditions: "A plant's table, for moist cooking: 90 % humidity for an hour or a quarter of the cook, or a sealed or \
-                     steamed oven. A dry cabinet may give less than it says. The lowest reading of the coldest piece \
-                     counts, less 1 °C (2 °F) for the thermometer; nothing below its floor, nothing between readings more \
-                     than 30 minutes apart. Below 60 °C (140 °F) one study found its rows short (McMinn 2018, published).",
     }
 }
 
 /// How long it is between cold and hot, where that is worth a word.
-fn come_up(up: ComeUp, units: System) -> Option<String> {
-    let limit = "At home it comes through 4 to 60 °C (40 to 140 °F) within 4 h (UNL extension, published).";
+fn come_up(up: ComeUp, units: System) -> Option<WayUp> {
     let time = |minutes: u32| hours(f64::from(minutes) / 60.0);
     let near = |minutes: u32, most: u32| minutes.saturating_add(60) > most;
-    match up {
-        ComeUp::Slow { minutes, .. } => Some(format!(
-            "Too slow: {} on its way. {limit} Heat to a figure does not mend that: do not eat it.",
-            time(minutes)
-        )),
-        ComeUp::Running { minutes, most } if near(minutes, most) => Some(format!(
-            "On its way for {}. {limit} If it will not: into the hotter oven now.",
-            time(minutes)
-        )),
-        ComeUp::Fine { minutes, most } if near(minutes, most) => {
-            Some(format!("It came up in {}. {limit}", time(minutes)))
-        }
-        ComeUp::Unseen { first } => Some(format!(
-            "Its first reading was {}: how long it had been on its way nobody saw. {limit}",
-            first.show(units).text
-        )),
-        _ => None,
-    }
+    let stands = match up {
+        ComeUp::Slow { minutes, .. } => WayStands::Slow { took: time(minutes) },
+        ComeUp::Running { minutes, most } if near(minutes, most) => WayStands::Running { took: time(minutes) },
+        ComeUp::Fine { minutes, most } if near(minutes, most) => WayStands::Fine { took: time(minutes) },
+        ComeUp::Unseen { first } => WayStands::Unseen {
+            first: first.show(units).text,
+        },
+        _ => return None,
+    };
+    Some(WayUp {
+        stands,
+        from: whole_figure(WARMING.0, units),
+        to: whole_figure(WARMING.1, units),
+        most: hours(COME_UP),
+    })
 }

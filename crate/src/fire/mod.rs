@@ -8,6 +8,7 @@ mod after;
 mod chill;
 mod class;
 mod doubts;
+mod facts;
 mod heats;
 mod outlook;
 mod published;
@@ -19,8 +20,12 @@ pub use after::After;
 pub use chill::ChillRow;
 pub use class::{Credit, FireClass, FireState};
 pub use doubts::Questioned;
+pub use facts::{
+    ChillAlso, ChillStage, Conditions, FireCaution, HeatRule, NoOutlook, OutlookBasis, OutlookNote, PublishedAbout,
+    PublishedRow, StageLeft, WayStands, WayUp,
+};
 pub use outlook::Outlook;
 pub use published::Published;
 pub use sheet::{FireSheet, Pull, pulls, sheet};
-pub use show::FirePoint;
-pub use smoker::Known;
+pub use show::{Degrees, FirePoint};
+pub use smoker::{AirHabit, Known};

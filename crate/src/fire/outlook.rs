@@ -1,11 +1,12 @@
 //! When a class will be done, by the model of the piece and its readings.
 
+use super::facts::{OutlookBasis, OutlookNote};
 use super::heats::heats;
-use super::show::{FirePoint, hours, point};
+use super::show::{Degrees, FirePoint, difference, hours, point};
 use crate::batch::{self, Batch, Cover, Fire};
 use crate::order::InOrder;
 use crate::pantry::{self, Belly};
-use crate::quantity::System;
+use crate::quantity::{Figure, System};
 use crate::record::Log;
 use crate::smoke::{Covered, Forecast, Habit, Readings, Setup, forecast, joint};
 use rust_decimal::prelude::ToPrimitive;
@@ -20,9 +21,9 @@ pub struct Outlook {
     #[cfg_attr(feature = "types", ts(type = "[number, number, number] | null"))]
     pub window: Option<[i64; 3]>,
     /// What it is worked from: how many readings, or what is usual.
-    pub from: String,
+    pub from: OutlookBasis,
     /// What to know and what to do: a stall, the hotter oven, the carry-over.
-    pub notes: Vec<String>,
+    pub notes: Vec<OutlookNote>,
     /// The fire is out: the cabinet falls and the piece no longer warms. The times are as if it were lit now.
     pub fire_out: bool,
     /// When it is warm enough to be wrapped as planned, in milliseconds; nothing where that is not planned, or done.
@@ -34,9 +35,10 @@ pub struct Outlook {
 
 /// Milliseconds of a minute.
 const MINUTE: i64 = 60_000;
-
-/// What stands beside a class that goes by the probe of another.
-pub(super) const NOT_MEASURED: &str = "Not measured: put the probe in before it comes off.";
+/// So much warmer the forecast tries the cabinet, °F (10 °C).
+const WARMER: f64 = 18.0;
+/// The oven that the forecast tries, °C, and what an oven in °F has beside it.
+const OVEN: (i64, i64) = (120, 250);
 
 /// Celsius of Fahrenheit.
 pub(super) fn celsius(fahrenheit: f64) -> f64 {
@@ -163,21 +165,16 @@ pub(super) fn outlook(
     let time = |seconds: f64| origin.saturating_add((seconds * 1000.0) as i64);
     Some(Outlook {
         window: found.window.map(|w| w.map(time).map(minute_up)),
-        from: if let Some(probe) = probe {
-            let how = match shown {
-                Some(_) => format!(
-                    "this smoker as fitted to {} readings of {}",
-                    probe.readings.len(),
-                    probe.name
-                ),
-                None => format!("what is usual for this smoker, hung when {} was", probe.name),
-            };
-            format!("{NOT_MEASURED} Reckoned by its own thickness and {how}.")
-        } else if found.fitted {
-            format!("Fitted to {} readings of it.", piece.len())
-        } else {
-            "By what is usual for its thickness and this smoker: from three readings on it is fitted to them."
-                .to_owned()
+        from: match (probe, shown) {
+            (Some(probe), Some(_)) => OutlookBasis::Shared {
+                readings: probe.readings.len(),
+                name: probe.name.clone(),
+            },
+            (Some(probe), None) => OutlookBasis::HungWith {
+                name: probe.name.clone(),
+            },
+            _ if found.fitted => OutlookBasis::Fitted { readings: piece.len() },
+            _ => OutlookBasis::Usual,
         },
         fire_out: found.out,
         wrap: wrap(setup, &found, piece.last().copied(), at).map(time),
@@ -217,48 +214,41 @@ fn wrap(setup: &Setup, found: &Forecast, last: Option<(f64, f64)>, now: f64) -> 
     None
 }
 
-fn notes(found: &Forecast, now: f64, units: System) -> Vec<String> {
+fn notes(found: &Forecast, now: f64, units: System) -> Vec<OutlookNote> {
     let mut notes = Vec::new();
     let away = |seconds: f64| hours(seconds / 3600.0);
     if found.window.is_none() {
-        notes.push(
-            "At this cabinet it will not reach its target within a day. Raise the cabinet, or finish it in the oven."
-                .to_owned(),
-        );
+        notes.push(OutlookNote::TooCold);
     }
     if found.stall {
-        notes.push(
-            "It stalls: water from its surface takes the heat. It goes on once the surface dries; how soon is uncertain."
-                .to_owned(),
-        );
+        notes.push(OutlookNote::Stall);
     }
     let left = found.window.map(|w| w[1] - now);
     if let Some(warmer) = found.warmer.filter(|w| left.is_none_or(|l| w + 600.0 < l)) {
-        let by = if units == System::Us { "18 °F" } else { "10 °C" };
-        notes.push(format!("With the cabinet {by} warmer: about {}.", away(warmer)));
+        notes.push(OutlookNote::Warmer {
+            by: difference(WARMER, units),
+            takes: away(warmer),
+        });
     }
     if let Some(oven) = found.oven.filter(|o| left.is_none_or(|l| o + 600.0 < l)) {
-        notes.push(format!(
-            "In an oven at 120 °C (250 °F), from now: about {}.",
-            away(oven)
-        ));
+        notes.push(OutlookNote::Oven {
+            at: Degrees::round(OVEN.0, OVEN.1, units),
+            takes: away(oven),
+        });
     }
     if found.window.is_some() {
         let rise = (found.carry * if units == System::Us { 18.0 } else { 10.0 }).floor() as u32;
         let unit = if units == System::Us { "°F" } else { "°C" };
         notes.push(if rise < 10 {
-            "It hardly carries over once it is out: pull it at its target.".to_owned()
+            OutlookNote::NoRise
         } else {
-            format!(
-                "Out of the heat its middle may still rise about {}.{} {unit}; nothing counts before it is read.",
-                rise / 10,
-                rise % 10
-            )
+            OutlookNote::Rise {
+                by: Figure::new(format!("{}.{}", rise / 10, rise % 10), unit),
+            }
         });
-        let loss = (found.loss * 100.0).round() as u32;
-        notes.push(format!(
-            "By then it will have lost about {loss} % of its weight as water, by this model."
-        ));
+        notes.push(OutlookNote::Loss {
+            percent: (found.loss * 100.0).round() as u32,
+        });
     }
     notes
 }

@@ -3,6 +3,7 @@
 use super::after::{After, after};
 use super::class::{Ask, FireClass, class};
 use super::doubts::{Questioned, doubts};
+use super::facts::FireCaution;
 use super::published::{Published, published};
 use super::show::{FirePoint, point};
 use super::smoker::{Known, habit, known};
@@ -28,26 +29,17 @@ pub struct FireSheet {
     pub doubts: Vec<Questioned>,
     /// Yield and salt, once it was weighed after the fire.
     pub after: Option<After>,
-    /// Why that weight cannot be right; empty where it can.
-    pub after_wrong: String,
+    /// Why that weight cannot be right; nothing where it can.
+    pub after_wrong: Option<Problem>,
     /// What earlier fires told of the smoker.
     pub smoker: Known,
     /// All that is in doubt on the batch, the gravest first.
     pub standing: Vec<standing::Doubt>,
     /// What stands beside every figure.
-    pub cautions: Vec<&'static str>,
+    pub cautions: [FireCaution; 3],
     /// Published tables by which nothing is judged.
     pub published: Vec<Published>,
 }
-
-/// What stands beside every figure of the log.
-const CAUTIONS: [&str; 3] = [
-    "Your local code and the food-safety authority decide. This log informs; it does not license.",
-    "Probe the thickest part of the coldest piece, away from bone. A shot breast is not an intact muscle: pellets carry \
-     feather and gut inwards.",
-    "A chill whose time is over in every option, or that nobody watched: throw it out. Heating again does not take away \
-     what grew. To be faster: one layer, an ice bath for bags, a fan, no stacking.",
-];
 
 /// The log of a batch at `now`, in milliseconds since 1970.
 ///
@@ -77,8 +69,8 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
         .collect();
     let cabinet = log.cabinet.iter().map(|p| point(&log, *p, units)).collect();
     let (after, after_wrong) = match after(batch) {
-        Ok(after) => (after, String::new()),
-        Err(problem) => (None, problem.message),
+        Ok(after) => (after, None),
+        Err(problem) => (None, Some(problem)),
     };
     Ok(FireSheet {
         smoker: known(batch, &log, &settings.smoked, |place| !in_question(&odd, place)),
@@ -89,7 +81,11 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
         classes,
         cabinet,
         doubts: doubts(&odd, units),
-        cautions: CAUTIONS.to_vec(),
+        cautions: [
+            FireCaution::LocalCode,
+            FireCaution::ProbeThickest,
+            FireCaution::ChillMissed,
+        ],
         published: published(&kinds, units),
     })
 }

@@ -1,7 +1,9 @@
 //! Figures of the log as they are answered.
 
+use super::facts::{ChillAlso, ChillStage};
 use crate::quantity::{Figure, Span, System, Temperature, plain};
 use crate::record::{Log, fahrenheit, temperature};
+use crate::safety::{self, Also, LINGERS, SOON};
 use rust_decimal::Decimal;
 use serde::Serialize;
 
@@ -14,6 +16,52 @@ pub struct FirePoint {
     pub at: i64,
     /// Tenths of a degree, °C or °F by the settings.
     pub tenths: i32,
+}
+
+/// A temperature in the person's scale, and in the other one.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Degrees {
+    /// In the scale of the settings.
+    pub own: String,
+    /// In the other.
+    pub other: String,
+}
+
+impl Degrees {
+    fn both(units: System, show: impl Fn(System) -> Figure) -> Self {
+        let other = match units {
+            System::Us => System::Metric,
+            System::Metric => System::Us,
+        };
+        Self {
+            own: show(units).text,
+            other: show(other).text,
+        }
+    }
+
+    /// Rounded for reading.
+    pub(super) fn of(fahrenheit: f64, units: System) -> Self {
+        Self::both(units, |units| figure(fahrenheit, units))
+    }
+
+    /// A least: to the tenth, never rounded down.
+    pub(super) fn least(fahrenheit: f64, units: System) -> Self {
+        Self::both(units, |units| needed_figure(temperature(fahrenheit), units))
+    }
+
+    /// So many degrees more or less.
+    pub(super) fn apart(fahrenheit: f64, units: System) -> Self {
+        Self::both(units, |units| difference(fahrenheit, units))
+    }
+
+    /// A round figure of either scale.
+    pub(super) fn round(celsius: i64, fahrenheit: i64, units: System) -> Self {
+        Self::both(units, |units| match units {
+            System::Us => in_tenths(fahrenheit as f64 * 10.0, units),
+            System::Metric => in_tenths(celsius as f64 * 10.0, units),
+        })
+    }
 }
 
 /// `1.3 h`, `40 min`.
@@ -83,4 +131,49 @@ pub(super) fn short_figure(fahrenheit: f64, units: System) -> Figure {
 /// A most, printed in °F: to the tenth, never rounded up.
 pub(super) fn most_figure(fahrenheit: f64, units: System) -> Figure {
     short_figure(fahrenheit, units)
+}
+
+/// To the whole degree, as a rule of thumb names it.
+pub(super) fn whole_figure(fahrenheit: f64, units: System) -> Figure {
+    in_tenths(degrees(fahrenheit, units).round() * 10.0, units)
+}
+
+/// A number of a table, to the hundredth.
+pub(super) fn number(value: f64) -> String {
+    plain(Decimal::new((value * 100.0).round() as i64, 2).normalize())
+}
+
+/// A stage of an option for chilling with its figures.
+pub(super) fn stage(of: &safety::Stage, units: System) -> ChillStage {
+    let ppm = |least: Option<f64>| least.map(|n| n as u32);
+    let also = |also: Also| match also {
+        Also::InAll => ChillAlso::InAll {
+            within: of.total.map(hours).unwrap_or_default(),
+            from: figure(safety::first_start(of), units),
+            to: most_figure(of.end, units),
+        },
+        Also::Continuous => ChillAlso::Continuous,
+        Also::Soon => ChillAlso::Soon { minutes: SOON },
+        Also::NoPause => ChillAlso::NoPause,
+        Also::OuterLimit => ChillAlso::OuterLimit,
+        Also::Withdrawn => ChillAlso::Withdrawn,
+        Also::NoLinger => ChillAlso::NoLinger {
+            from: figure(LINGERS.0, units),
+            to: figure(LINGERS.1, units),
+            over: hours(LINGERS.2),
+        },
+    };
+    ChillStage {
+        of: of.key,
+        start: figure(of.start, units),
+        end: most_figure(of.end, units),
+        within: of.hours.map(hours),
+        nitrite: ppm(of.nitrite),
+        erythorbate: ppm(of.erythorbate),
+        brine: of.brine.map(number),
+        activity: of.activity.map(number),
+        also: of.also.map(also),
+        source: of.source,
+        status: of.status,
+    }
 }

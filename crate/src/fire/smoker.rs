@@ -16,10 +16,20 @@ const ENOUGH: usize = 6;
 pub struct Known {
     /// Fires in a smoker set up like this that taught something.
     pub fires: u32,
-    /// What they say; empty where there are none.
-    pub says: String,
+    /// What they say; nothing where there are none.
+    pub air: Option<AirHabit>,
     /// What this fire tells, once a class with readings enough is pulled.
     pub tells: Option<Smoked>,
+}
+
+/// What fires told of the air of a smoker.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct AirHabit {
+    /// How much heat it brings, in per cent of what is usual for its kind.
+    pub heat: u32,
+    /// How wide the range of that still is, in per cent of what it was.
+    pub range: u32,
 }
 
 /// The habit of a smoker set up like this.
@@ -46,15 +56,10 @@ pub(super) fn known(batch: &Batch, log: &Log, smoked: &[Smoked], sure: impl Fn(u
     let habit = habit(&fire, smoked);
     let [air, ..] = habit.centre;
     let [left, ..] = habit.spread;
-    let says = if fires == 0 {
-        String::new()
-    } else {
-        format!(
-            "Its air brings heat at {} % of what is usual for its kind; the range of that is {} % of what it was.",
-            ((0.22 * air).exp() * 100.0).round() as u32,
-            (left * 100.0).round() as u32
-        )
-    };
+    let told = (fires > 0).then(|| AirHabit {
+        heat: ((0.22 * air).exp() * 100.0).round() as u32,
+        range: (left * 100.0).round() as u32,
+    });
     let pulled = |place: usize| {
         let out = log.at(log.pulled.get(place).copied().flatten()?);
         let mut piece = degrees(log.classes.get(place)?);
@@ -66,7 +71,7 @@ pub(super) fn known(batch: &Batch, log: &Log, smoked: &[Smoked], sure: impl Fn(u
         .max_by_key(|(_, piece)| piece.len());
     Known {
         fires,
-        says,
+        air: told,
         tells: longest.and_then(|(place, piece)| tells(batch, log, &fire, place, &piece)),
     }
 }

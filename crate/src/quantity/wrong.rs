@@ -65,6 +65,8 @@ pub enum Wrong {
     NoSuchCard,
     /// The card has no such answer.
     NoSuchAnswer,
+    /// After the fire all pieces weigh less than a fifth of their green weight, or a tenth more than it.
+    WeightAfterFire,
     /// A recipe has more of something than it takes.
     RecipeTooMany {
         /// Of what.

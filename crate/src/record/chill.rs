@@ -57,11 +57,11 @@ pub fn stages(batch: &crate::batch::Batch, place: usize, now: i64) -> Vec<StageR
 }
 
 fn stages_of(read: &Read, now: f64) -> Vec<StageRecord> {
-    let mut first = ("", 0.0);
+    let mut first = (None, 0.0);
     safety::options()
         .map(|stage| {
-            if first.0 != stage.key {
-                first = (stage.key, stage.start);
+            if first.0 != Some(stage.key) {
+                first = (Some(stage.key), stage.start);
             }
             let left = safety::left(stage, first.1, &read.cooling, &read.chill, now);
             StageRecord { stage, left }

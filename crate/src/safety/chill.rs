@@ -1,6 +1,55 @@
 //! Chilling: the published options and the time left in each.
 
 use super::Points;
+use serde::Serialize;
+
+/// An option for chilling: the keys of `tables/cooling.csv`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Cooling {
+    /// The Food Code's, for any cooked food.
+    FoodCode,
+    /// Option 1, for any meat.
+    Option1,
+    /// Option 2 for plants, for whole pieces.
+    Option2,
+    /// Cured, with erythorbate or ascorbate.
+    Cured2021,
+    /// Cured, as it was until 2022.
+    Cured1999,
+    /// Cured, with so much salt in its water.
+    SaltyA,
+    /// The same with more salt and less nitrite.
+    SaltyB,
+    /// Salt-cured, by its water activity.
+    SaltyC,
+}
+
+/// What else must hold of a stage.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Also {
+    /// All stages in so many hours, from the start of the first.
+    InAll,
+    /// It cools without a pause.
+    Continuous,
+    /// It begins within [`SOON`] minutes of the end of cooking.
+    Soon,
+    /// It is cooled on without a pause.
+    NoPause,
+    /// An outer limit for plants.
+    OuterLimit,
+    /// Not accepted since 14 December 2022.
+    Withdrawn,
+    /// A continuous drop, or a surface that is not within [`LINGERS`] for longer than there.
+    NoLinger,
+}
+
+/// Minutes from the end of cooking in which such a stage begins (FSIS Stabilization Guideline 2021, published).
+pub const SOON: u32 = 90;
+
+/// Where a surface may not stay longer: from and to, °F, and the hours (FSIS Directive 7110.3, published).
+pub const LINGERS: (f64, f64, f64) = (120.0, 80.0, 2.0);
 
 /// Who an option for chilling is for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -16,10 +65,8 @@ pub enum Scope {
 /// One stage of one option: a row of `tables/cooling.csv`, °F and hours.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Stage {
-    /// Key of the option.
-    pub key: &'static str,
-    /// Its name.
-    pub name: &'static str,
+    /// The option.
+    pub key: Cooling,
     /// True where it is for cured meat only.
     pub cured: bool,
     /// Least nitrite that went in, ppm.
@@ -41,7 +88,7 @@ pub struct Stage {
     /// Most hours for all stages, from the first one's start.
     pub total: Option<f64>,
     /// What else must hold.
-    pub condition: &'static str,
+    pub also: Option<Also>,
     /// Where it is published.
     pub source: &'static str,
     /// `published`, or what is from memory.
@@ -56,6 +103,14 @@ pub fn options() -> impl Iterator<Item = &'static Stage> {
 /// Every stage of this scope, in the order of the table.
 pub fn of(scope: Scope) -> impl Iterator<Item = &'static Stage> {
     crate::tables::COOLING.iter().filter(move |s| s.scope == scope)
+}
+
+/// Where the first stage of the same option begins, °F.
+#[must_use]
+pub fn first_start(stage: &Stage) -> f64 {
+    let mut all = crate::tables::COOLING.iter();
+    all.find(|first| first.key == stage.key)
+        .map_or(stage.start, |first| first.start)
 }
 
 /// Where a stage stands. Hours.

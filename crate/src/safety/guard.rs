@@ -4,6 +4,8 @@ use super::Points;
 
 /// Hours in which a piece comes through 40 to 140 °F at home (UNL extension, published).
 pub const COME_UP: f64 = 4.0;
+/// From cold to hot, °F: what it comes through in that time.
+pub const WARMING: (f64, f64) = (COLD, HOT);
 const COLD: f64 = 40.0;
 const HOT: f64 = 140.0;
 /// A later reading at or above this, °F, does not begin the time again: nothing that spoils meat grows there, and no table

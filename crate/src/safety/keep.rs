@@ -3,6 +3,9 @@
 /// Vacuum packs are kept at this or colder, °F, or frozen: some clostridia grow from 37.9 °F (published).
 pub const VACUUM_COLD: f64 = 38.0;
 
+/// From here on, °F, they grow (published).
+pub const VACUUM_GROWS: f64 = 37.9;
+
 /// Jerky's own rules, °F (USDA FSIS, published; the figure for vacuum packs from memory).
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Jerky {

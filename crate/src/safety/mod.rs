@@ -13,9 +13,9 @@ mod keep;
 mod parasites;
 mod target;
 
-pub use chill::{CHILL_MARKS, Left, Scope, Stage, left, of, options};
-pub use guard::{COME_UP, ComeUp, come_up};
+pub use chill::{Also, CHILL_MARKS, Cooling, LINGERS, Left, SOON, Scope, Stage, first_start, left, of, options};
+pub use guard::{COME_UP, ComeUp, WARMING, come_up};
 pub use heat::{GAP, Points, THERMOMETER, Table, credit};
-pub use keep::{JERKY, Jerky, Keeps, VACUUM_COLD, keeps};
-pub use parasites::{frozen_long_enough, trichinae_seconds};
-pub use target::{Consumer, NoLower, Wish, consumer, least, may_go_lower, most};
+pub use keep::{JERKY, Jerky, Keeps, VACUUM_COLD, VACUUM_GROWS, keeps};
+pub use parasites::{Frozen, frozen_long_enough, trichinae_seconds};
+pub use target::{Consumer, MeatKind, NoLower, Wish, consumer, least, may_go_lower, most};

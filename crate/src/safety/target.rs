@@ -2,10 +2,30 @@
 
 use serde::Serialize;
 
+/// What a rule for the middle of meat is for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum MeatKind {
+    /// Every bird, wild ones too, whole or minced.
+    Bird,
+    /// Red game, whole or minced.
+    Red,
+    /// Wild boar, bear, cougar and their kin, all through: freezing, curing, drying and smoking do not kill the
+    /// parasites. Older pages say 160 °F; they are superseded.
+    Boar,
+    /// Hare and other wild game, as wild game animals in the Food Code.
+    Hare,
+    /// What is not in the table of cuts: the most that any rule asks, until it is known what it is.
+    Own,
+}
+
 /// One row of `tables/targets.csv`, °F and minutes.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Consumer {
-    /// `bird`, `red`, `boar`, `hare`, `own`.
+    /// What it is for.
+    pub rule: MeatKind,
+    /// The same as the cuts have it: `bird`, `red`, `boar`, `hare`, `own`.
     pub kind: &'static str,
     /// For whole pieces.
     pub whole: f64,
@@ -17,8 +37,6 @@ pub struct Consumer {
     pub rest: f64,
     /// `bird` or `meat`: whose rows may give credit below it; empty where none may.
     pub table: &'static str,
-    /// The rule in words.
-    pub reason: &'static str,
     /// Where it is published: title, number, year.
     pub source: &'static str,
     /// `published`, `quoted`.

@@ -176,10 +176,10 @@ test('a four-hour fire and a chill, by touch, with the network off', async (t) =
   // A fifth lost: 2.2 % salt is 2.75 % then, and 4.06 % of the water that is left (worked by hand from 72 % water).
   await page.getByLabel('All pieces together').fill('1184');
   await page.getByRole('button', { name: 'Keep this weight' }).tap();
-  await page.getByText('of the green weight').waitFor();
+  await page.getByText('of the trimmed weight').waitFor();
   assert.match(
     (await texts(page.locator('section:has(h2:text("Weight after the fire"))')))[0],
-    /80 % of the green weight, 2\.75 % salt, 4\.1 % salt in its water, water activity about 0\.97 \(an estimate\)/,
+    /80 % of the trimmed weight, 2\.75 % salt, 4\.1 % salt in its water, water activity about 0\.97 \(an estimate\)/,
   );
   // It is all there after a reload, still without a network.
   await page.reload();

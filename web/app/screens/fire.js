@@ -17,6 +17,7 @@ import { StageJobs } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { Ticker, onceOnly } from '../widgets/tick.js';
 import { why } from '../widgets/why.js';
+import { FIRE_CAUTIONS } from '../words/fire.js';
 import { glue } from '../words/glue.js';
 import { jobHead } from '../words/jobs.js';
 
@@ -149,7 +150,7 @@ export function fire(app, id) {
   function reasons(batch, sheet, seen, now) {
     return html`${batchNote(batch, seen.state)} ${jobs.cautions(seen)} ${fireChart(sheet, now, app.settings.units)}
     ${outlooks(sheet)} ${sheet.classes.map(worth)} ${rules(sheet)} ${published(sheet, false)}
-    ${sheet.cautions.map((text) => html`<p class="caution gap">${glue(text)}</p>`)}
+    ${sheet.cautions.map((key) => html`<p class="caution gap">${glue(FIRE_CAUTIONS[key])}</p>`)}
     ${calendarButton(app, [[id, batch]], 'one')}`;
   }
 

@@ -16,6 +16,7 @@ import { StageJobs } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { Ticker } from '../widgets/tick.js';
 import { why } from '../widgets/why.js';
+import { FIRE_CAUTIONS } from '../words/fire.js';
 import { glue } from '../words/glue.js';
 import { jobHead } from '../words/jobs.js';
 import { watch } from './fire.js';
@@ -82,7 +83,7 @@ export function pack(app, id) {
           'pack',
           html`${batchNote(batch, seen.state)} ${jobs.cautions(seen)} ${fireChart(sheet, now, app.settings.units)}
           ${sheet.classes.map((one, place) => chillWays(one, place, now))} ${published(sheet, true)}
-          ${sheet.cautions.map((text) => html`<p class="caution gap">${glue(text)}</p>`)}
+          ${sheet.cautions.map((key) => html`<p class="caution gap">${glue(FIRE_CAUTIONS[key])}</p>`)}
           ${calendarButton(app, [[id, batch]], 'one')}`,
         )}
         ${readings(batch, sheet, now, log.acts)} ${warm ? nothing : log.after.draw(batch, sheet)} ${after(batch)}

@@ -1,6 +1,6 @@
 /** The chill as an answer: which size has to be how cold by when, and what follows when it is missed. */
 import { html, nothing } from 'lit-html';
-import { IN_TIME, LOST, UNSEEN } from '../words/chill.js';
+import { IN_TIME, LOST, UNSEEN, stageWords } from '../words/chill.js';
 import { dayTime, nearTime } from '../words/time.js';
 import { shape } from './icon.js';
 
@@ -22,7 +22,7 @@ function stageOf({ record, chill }) {
   const until = record.chill.is === 'running' ? record.chill.until : null;
   const at = chill.findIndex((row) => row.until !== null && row.until === until);
   const next = chill[at + 1];
-  return { until, row: chill[at], then: next?.name === chill[at]?.name ? next : undefined };
+  return { until, row: chill[at], then: next?.stage.of === chill[at]?.stage.of ? next : undefined };
 }
 
 /** @param {FireSheet} sheet @param {number} now */
@@ -37,9 +37,11 @@ export function chillAnswer(sheet, now) {
       </p>
       <p class="reason">${late ? LOST : UNSEEN}</p>`;
   }
-  return html`<p class="say">Chill ${first.one.name}${row ? html`: ${row.stage}` : nothing}</p>
+  return html`<p class="say">Chill ${first.one.name}${row ? html`: ${stageWords(row.stage)}` : nothing}</p>
     <p class="big">by ${dayTime(until, now)}</p>
-    <p class="under">${then ? html`then ${then.stage}. ` : nothing}Weigh and label it once it reads cold.</p>
+    <p class="under">
+      ${then ? html`then ${stageWords(then.stage)}. ` : nothing}Weigh and label it once it reads cold.
+    </p>
     <p class="reason">${IN_TIME}</p>`;
 }
 

@@ -1,6 +1,8 @@
 /** Yield and salt, by the weight after the fire. */
 import { html, nothing } from 'lit-html';
+import { afterBasis } from '../words/fire.js';
 import { glue } from '../words/glue.js';
+import { worded } from '../words/wrong.js';
 import { field } from './field.js';
 import { Form } from './form.js';
 import { strip } from './verdict.js';
@@ -35,11 +37,11 @@ export class FireAfter {
     };
     return html`<section class="block">
       <h2>Weight after the fire</h2>
-      ${after_wrong ? html`<div class="gap">${strip('ask', 'Cannot say yet', glue(after_wrong))}</div>` : nothing}
+      ${after_wrong ? html`<div class="gap">${strip('ask', 'Cannot say yet', glue(worded(after_wrong).message))}</div>` : nothing}
       ${
         after
           ? html`<p class="near">
-                <b class="nowrap">${after.share}</b> of the green
+                <b class="nowrap">${after.share}</b> of the trimmed
                 weight${
                   after.salt
                     ? html`, <b class="nowrap">${after.salt}</b> salt, <b class="nowrap">${after.brine}</b> salt in its
@@ -47,7 +49,7 @@ export class FireAfter {
                     : nothing
                 }.
               </p>
-              <p class="src">${glue(after.says)}</p>`
+              <p class="src">${glue(afterBasis(after))}</p>`
           : nothing
       }
       <form class="noprint" novalidate @submit=${send}>

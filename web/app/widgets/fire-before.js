@@ -1,6 +1,6 @@
 /** Before the fire: the smoker, who will eat, when to take out, by which rule. */
 import { html, nothing } from 'lit-html';
-import { ASKED } from '../words/fire.js';
+import { ASKED, noLower, ruleWords } from '../words/fire.js';
 import { glue } from '../words/glue.js';
 import { field } from './field.js';
 import { Form } from './form.js';
@@ -57,8 +57,8 @@ export class FireBefore {
       this.#wrap.clear();
       return this.change(({ wrap_at: _, ...rest }) => (at ? { ...rest, wrap_at: at } : rest));
     };
-    const rules = [...new Map(sheet.classes.map((one) => [one.rule, one])).values()];
-    const lower = sheet.classes.some((one) => one.no_lower === '');
+    const rules = [...new Map(sheet.classes.map((one) => [one.rule.of, one])).values()];
+    const lower = sheet.classes.some((one) => one.record.needed.no_lower === null);
     return html`<details class="fold noprint">
       <summary>
         <span
@@ -129,7 +129,7 @@ export class FireBefore {
       ${sheet.classes.length > 1 ? probes(fire, sheet, set) : nothing}
       ${rules.map(
         (one) =>
-          html`<p class="caution"><b class="nowrap">${one.consumer.text}</b> ${glue(one.rule)}</p>
+          html`<p class="caution"><b class="nowrap">${one.consumer.text}</b> ${glue(ruleWords(one.rule))}</p>
             ${
               one.record.needed.by === 'consumer'
                 ? nothing
@@ -137,7 +137,7 @@ export class FireBefore {
                     <b class="nowrap">${one.needed.text}</b> ${glue(ASKED[one.record.needed.by])}
                   </p>`
             }
-            ${one.no_lower ? html`<p class="small">${glue(one.no_lower)}</p>` : nothing}`,
+            ${noLower(one) ? html`<p class="small">${glue(noLower(one))}</p>` : nothing}`,
       )}
       ${
         lower

@@ -1,5 +1,6 @@
 /** Who comes out of the fire next, and when: the answer of its screen; and all of them in a table. */
 import { html, nothing } from 'lit-html';
+import { FIRE_STATES, NOT_MEASURED, NO_OUTLOOK, outlookBasis, outlookNote, wayUp } from '../words/fire.js';
 import { glue } from '../words/glue.js';
 import { clock, dayTime, midnight, nearTime } from '../words/time.js';
 import { MARKS } from './fire-worth.js';
@@ -48,7 +49,7 @@ export function nextOut(sheet, now) {
       Next out: ${one.name}${window ? html`, <span class="nowrap">${span(window, now)}</span>` : nothing}
     </p>
     <p class="under">
-      ${window ? html`likely ${nearTime(window[1], now)}. ` : `${one.outlook ? 'Not within a day' : one.no_outlook}. `}${
+      ${window ? html`likely ${nearTime(window[1], now)}. ` : `${one.no_outlook ? NO_OUTLOOK[one.no_outlook] : 'Not within a day'}. `}${
         wrap ? html`Wrap ${wrap.one.name} about ${nearTime(wrap.at, now)}. ` : nothing
       }${take}
       ${lastRead(one, now)}
@@ -70,7 +71,7 @@ export const wrapDue = ({ one, at }) => at <= (one.points.at(-1)?.at ?? 0);
 function lastRead({ last, points, probe, pulled }, now) {
   const at = points.at(-1)?.at;
   if (last && at) return html`<span class="nowrap">Read ${last.text}</span> at ${nearTime(at, now)}.`;
-  return probe && !pulled ? html`<b>Not measured: put the probe in before it comes out.</b>` : 'Not read yet.';
+  return probe && !pulled ? html`<b>${NOT_MEASURED}</b>` : 'Not read yet.';
 }
 
 /**
@@ -135,14 +136,14 @@ export function outTable(sheet, now, out, back, wraps) {
       </tbody>
     </table>
     ${classes.map(({ come_up: up, name }, place) =>
-      up ? html`<p class="reason">${shape(place)}<b>${name}.</b> ${glue(up)}</p>` : nothing,
+      up ? html`<p class="reason">${shape(place)}<b>${name}.</b> ${glue(wayUp(up))}</p>` : nothing,
     )}`;
 }
 
 /** What can be said of it, once it was read; that it is not hot yet, its figures say. @param {FireClass} one */
-function wordOf({ state, word, points }) {
+function wordOf({ state, points }) {
   if (points.length === 0 || state === 'not_yet') return nothing;
-  return html`<span class="flag ${MARKS[state]}">${icon(`s-${MARKS[state]}`, '')}${word}</span>`;
+  return html`<span class="flag ${MARKS[state]}">${icon(`s-${MARKS[state]}`, '')}${FIRE_STATES[state]}</span>`;
 }
 
 /** @param {FireClass} one @param {boolean} lit @param {number} now */
@@ -150,7 +151,7 @@ function when(one, lit, now) {
   const window = one.outlook?.window;
   if (one.pulled) return html`out ${nearTime(one.pulled, now)}`;
   if (one.reached) return html`<b>now</b>`;
-  if (!window) return one.outlook ? 'not within a day' : html`<small>${one.no_outlook}</small>`;
+  if (!window) return one.no_outlook ? html`<small>${NO_OUTLOOK[one.no_outlook]}.</small>` : 'not within a day';
   if (!lit) return html`<span>${long(window[0] - now)} to ${long(window[2] - now)}</span>`;
   return html`<span class="nowrap">${span(window, now)}</span><small>likely ${nearTime(window[1], now)}</small>`;
 }
@@ -160,9 +161,9 @@ export function outlooks({ classes }) {
   return classes.map(({ outlook, name, reached, pulled }, place) =>
     outlook && !reached && !pulled
       ? html`<div class="near">
-          <p>${shape(place)}<b>${name}.</b> ${outlook.from}</p>
+          <p>${shape(place)}<b>${name}.</b> ${outlookBasis(outlook.from)}</p>
           <ul class="dots">
-            ${outlook.notes.map((note) => html`<li class="small">${glue(note)}</li>`)}
+            ${outlook.notes.map((note) => html`<li class="small">${glue(outlookNote(note))}</li>`)}
           </ul>
         </div>`
       : nothing,

@@ -1,6 +1,7 @@
 /** Every reading of a log, and the questions about them. */
 import { html, nothing } from 'lit-html';
 import { newId } from '../shelf.js';
+import { ODD } from '../words/fire.js';
 import { glue } from '../words/glue.js';
 import { clock, dayTime } from '../words/time.js';
 import { SMOKER } from './fire-pad.js';
@@ -22,7 +23,7 @@ import { strip } from './verdict.js';
 /** Questions about readings. @param {Batch} batch @param {FireSheet} sheet @param {Acts} acts */
 export function doubts(batch, sheet, acts) {
   const all = batch.fire?.readings ?? [];
-  return sheet.doubts.map(({ reading: place, odd, says, choices }) => {
+  return sheet.doubts.map(({ reading: place, odd, choices }) => {
     const reading = all[place];
     if (!reading) return nothing;
     const name = reading.class === undefined ? SMOKER : sheet.classes[reading.class]?.name;
@@ -38,7 +39,7 @@ export function doubts(batch, sheet, acts) {
       ${strip(
         'ask',
         `${name}: ${reading.temperature} at ${clock(reading.at)}?`,
-        glue(says),
+        glue(ODD[odd]),
         html`<div class="acts">
           ${choices.map(
             (text) => html`<button type="button" class="btn" @click=${() => meant(text)}>It was ${text}</button>`,

@@ -1,11 +1,12 @@
 /** What fires told of this smoker: visible, kept and forgotten by a touch. */
 import { html, nothing } from 'lit-html';
+import { airWords } from '../words/fire.js';
 import { count } from '../words/names.js';
 
 /** @typedef {import('../types').Smoked} Smoked */
 
 /** @param {import('../app.js').App} app @param {import('../types').Known} known */
-export function smoker(app, { fires, says, tells }) {
+export function smoker(app, { fires, air, tells }) {
   const all = app.settings.smoked ?? [];
   const put = (/** @type {Smoked[]} */ smoked, /** @type {string} */ said) => {
     return app.act(() => app.shelf.changeSettings({ smoked }), { says: said, here: true });
@@ -14,7 +15,7 @@ export function smoker(app, { fires, says, tells }) {
   if (!fresh && all.length === 0) return nothing;
   return html`<section class="block noprint" data-smoker>
     <h2>Your smoker</h2>
-    ${fires ? html`<p class="near">From ${count(fires, 'fire')}: ${says}</p>` : nothing}
+    ${air ? html`<p class="near">From ${count(fires, 'fire')}: ${airWords(air)}</p>` : nothing}
     ${
       fresh
         ? html`<p class="near">This fire tells how your smoker warms. Kept, the next forecast begins there.</p>

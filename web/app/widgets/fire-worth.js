@@ -1,5 +1,7 @@
 /** What the readings are worth: by which rule it is cooked, chilled in time, and what else is published. */
 import { html, nothing, svg } from 'lit-html';
+import { aboutWords, leftWords, rowWords, stageWords, wayWords } from '../words/chill.js';
+import { FIRE_STATES, TABLES, conditionWords, heatWords, ruleWords } from '../words/fire.js';
 import { glue } from '../words/glue.js';
 import { dayTime } from '../words/time.js';
 import { shape } from './icon.js';
@@ -37,13 +39,15 @@ export function worth(one, place) {
           </div>`
         : nothing
     }
-    <div class="gap" role="status">${strip(MARKS[one.state], one.word, glue(one.says))}</div>
+    <div class="gap" role="status">${strip(MARKS[one.state], FIRE_STATES[one.state], glue(heatWords(one)))}</div>
   </section>`;
 }
 
 /** The rules the verdicts stand on, each once. @param {FireSheet} sheet */
 export function rules({ classes }) {
-  const texts = classes.flatMap(({ credit, rule }) => (credit ? [credit.conditions, credit.table, rule] : [rule]));
+  const texts = classes.flatMap(({ credit, rule }) =>
+    credit ? [conditionWords(credit.conditions), TABLES[credit.table], ruleWords(rule)] : [ruleWords(rule)],
+  );
   return html`<section class="block">
     <h2>By which rule</h2>
     ${[...new Set(texts)].map((text) => html`<p class="src">${glue(text)}</p>`)}
@@ -79,9 +83,9 @@ function stages(caption, rows, now) {
       ${rows.map(
         (row) =>
           html`<tr>
-            <td>${row.stage}<small>${row.name}. ${glue(row.source)}.</small></td>
+            <td>${stageWords(row.stage)}<small>${glue(wayWords(row.stage))}</small></td>
             <td>
-              <span class=${row.late ? 'flag stop' : ''}>${row.says}</span>${
+              <span class=${row.left.is === 'late' ? 'flag stop' : ''}>${leftWords(row.left)}</span>${
                 row.until ? html`<small>until ${dayTime(row.until, now)}</small>` : nothing
               }${row.expected ? html`<small>expected ${dayTime(row.expected, now)}</small>` : nothing}
             </td>
@@ -95,26 +99,26 @@ function stages(caption, rows, now) {
 export function published(sheet, cold) {
   return sheet.published
     .filter((one) => one.cold === cold)
-    .map(
-      ({ title, says, rows, source }) =>
-        html`<details class="block fold">
-          <summary><h2>${title}</h2></summary>
-          <p>${glue(says)}</p>
-          <table class="tbl near">
-            <caption class="vh">
-              ${title}
-            </caption>
-            <tbody>
-              ${rows.map(
-                ([what, figure]) =>
-                  html`<tr>
-                    <th scope="row">${glue(what)}</th>
-                    <td>${glue(figure)}</td>
-                  </tr>`,
-              )}
-            </tbody>
-          </table>
-          <p class="src">${glue(source)}</p>
-        </details>`,
-    );
+    .map((one) => {
+      const { title, says, source } = aboutWords(one);
+      return html`<details class="block fold">
+        <summary><h2>${title}</h2></summary>
+        <p>${glue(says)}</p>
+        <table class="tbl near">
+          <caption class="vh">
+            ${title}
+          </caption>
+          <tbody>
+            ${one.rows.map((row) => {
+              const [what, figure] = rowWords(row);
+              return html`<tr>
+                <th scope="row">${glue(what)}</th>
+                <td>${glue(figure)}</td>
+              </tr>`;
+            })}
+          </tbody>
+        </table>
+        <p class="src">${glue(source)}</p>
+      </details>`;
+    });
 }

@@ -105,6 +105,8 @@ const WRONG = {
   recipe_text_too_long: ({ most }) =>
     `This is longer than a recipe: ${most} characters are read at most. Paste the part with the amounts.`,
   recipe_lines_too_many: ({ most }) => `There are more than ${most} lines here. Paste the part with the amounts.`,
+  weight_after_fire: () =>
+    'After the fire all pieces together weigh between a fifth and a little more than their trimmed weight. Weigh all of them, and check the trimmed weight under Pieces.',
 };
 
 /**
