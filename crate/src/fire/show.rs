@@ -40,9 +40,11 @@ impl Degrees {
         }
     }
 
-    /// Rounded for reading.
+    /// To the tenth.
     pub(super) fn of(fahrenheit: f64, units: System) -> Self {
-        Self::both(units, |units| figure(fahrenheit, units))
+        Self::both(units, |units| {
+            in_tenths((degrees(fahrenheit, units) * 10.0).round(), units)
+        })
     }
 
     /// A least: to the tenth, never rounded down.
