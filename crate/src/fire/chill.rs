@@ -1,11 +1,9 @@
 //! The chill by the published options.
 
-use super::class::Ask;
 use super::facts::{ChillStage, StageLeft};
-use super::outlook;
-use super::show::{self, difference, hours};
+use super::show::{self, celsius, difference, hours};
 use crate::batch::Batch;
-use crate::quantity::Figure;
+use crate::quantity::{Figure, System};
 use crate::record::{self, Log, StageRecord};
 use crate::safety::{self, Left};
 use crate::smoke::{self, Setup};
@@ -32,7 +30,13 @@ pub struct ChillRow {
     pub expected: Option<i64>,
 }
 
-pub(super) fn chill(batch: &Batch, log: &Log, place: usize, ask: &Ask, setup: Option<&Setup>) -> Vec<ChillRow> {
+pub(super) fn chill(
+    batch: &Batch,
+    log: &Log,
+    place: usize,
+    (now, units): (i64, System),
+    setup: Option<&Setup>,
+) -> Vec<ChillRow> {
     let points = log.classes.get(place).map_or(&[][..], Vec::as_slice);
     let row = |StageRecord { stage, left }: StageRecord| {
         let stands = match left {
@@ -49,25 +53,25 @@ pub(super) fn chill(batch: &Batch, log: &Log, place: usize, ask: &Ask, setup: Op
             },
         };
         let until = match left {
-            Left::Running(left) if left.is_finite() => Some(ask.now.saturating_add((left * 3.6e6) as i64)),
+            Left::Running(left) if left.is_finite() => Some(now.saturating_add((left * 3.6e6) as i64)),
             _ => None,
         };
         let expected = until.and(setup).zip(points.last()).and_then(|(setup, (at, f))| {
-            let (from, to) = (outlook::celsius(*f), outlook::celsius(stage.end));
+            let (from, to) = (celsius(*f), celsius(stage.end));
             Some(log.time(at + smoke::chilled(setup, from, to)?))
         });
         let by_model = setup.filter(|_| matches!(left, Left::Unseen(..))).and_then(|setup| {
-            let seconds = smoke::chilled(setup, outlook::celsius(stage.start), outlook::celsius(stage.end))?;
+            let seconds = smoke::chilled(setup, celsius(stage.start), celsius(stage.end))?;
             Some((seconds / 60.0).ceil() as u32)
         });
         ChillRow {
             by_model,
-            may_be_off: difference(safety::THERMOMETER, ask.units),
+            may_be_off: difference(safety::THERMOMETER, units),
             expected,
-            stage: show::stage(stage, ask.units),
+            stage: show::stage(stage, units),
             left: stands,
             until,
         }
     };
-    record::stages(batch, place, ask.now).into_iter().map(row).collect()
+    record::stages(batch, place, now).into_iter().map(row).collect()
 }

@@ -1,9 +1,9 @@
 //! What can be said of one class: by which rule it is cooked enough, how it came up, when it is done.
 
 use super::chill::{ChillRow, chill};
-use super::facts::{Conditions, HeatRule, NoOutlook, WayStands, WayUp};
+use super::facts::{Conditions, Degrees, HeatRule, NoOutlook, WayStands, WayUp};
 use super::outlook::{Outlook, outlook, probe, setup};
-use super::show::{Degrees, FirePoint, figure, hours, needed_figure, point, short_figure, tenths, whole_figure};
+use super::show::{FirePoint, figure, hours, needed_figure, point, short_figure, tenths, whole_figure};
 use crate::batch::{self, Batch};
 use crate::quantity::{Figure, System};
 use crate::record::{ClassRecord, ComeUp, Heat, Log, Needed, fahrenheit};
@@ -185,7 +185,7 @@ pub(super) fn class(
         wrapped: log.wrapped.get(place).copied().flatten(),
         // What is only partly cooked is not chilled.
         chill: if pulled.is_some() && record.partly.is_none() {
-            chill(batch, log, place, ask, before.as_ref())
+            chill(batch, log, place, (ask.now, ask.units), before.as_ref())
         } else {
             Vec::new()
         },

@@ -1,9 +1,18 @@
 //! What is said of a log, as facts: the page words them.
 
-use super::show::Degrees;
 use crate::quantity::Figure;
 use crate::safety::{Frozen, MeatKind};
 use serde::Serialize;
+
+/// A temperature in the person's scale, and in the other one.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Degrees {
+    /// In the scale of the settings.
+    pub own: String,
+    /// In the other.
+    pub other: String,
+}
 
 /// The rule for what has to be read, which comes first.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]

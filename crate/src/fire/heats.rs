@@ -4,7 +4,7 @@ use crate::batch::{self, Batch};
 use crate::recipe::{Do, Step};
 use crate::record::{fahrenheit, seconds};
 
-use super::outlook::celsius;
+use super::show::celsius;
 
 /// What the recipe sets the smoker to.
 #[derive(Clone, Debug, Default, PartialEq)]

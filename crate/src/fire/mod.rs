@@ -21,11 +21,11 @@ pub use chill::ChillRow;
 pub use class::{Credit, FireClass, FireState};
 pub use doubts::Questioned;
 pub use facts::{
-    ChillAlso, ChillStage, Conditions, FireCaution, HeatRule, NoOutlook, OutlookBasis, OutlookNote, PublishedAbout,
-    PublishedRow, StageLeft, WayStands, WayUp,
+    ChillAlso, ChillStage, Conditions, Degrees, FireCaution, HeatRule, NoOutlook, OutlookBasis, OutlookNote,
+    PublishedAbout, PublishedRow, StageLeft, WayStands, WayUp,
 };
 pub use outlook::Outlook;
 pub use published::Published;
 pub use sheet::{FireSheet, Pull, pulls, sheet};
-pub use show::{Degrees, FirePoint};
+pub use show::FirePoint;
 pub use smoker::{AirHabit, Known};

@@ -1,8 +1,8 @@
 //! When a class will be done, by the model of the piece and its readings.
 
-use super::facts::{OutlookBasis, OutlookNote};
+use super::facts::{Degrees, OutlookBasis, OutlookNote};
 use super::heats::heats;
-use super::show::{Degrees, FirePoint, difference, hours, point};
+use super::show::{FirePoint, celsius, difference, hours, point};
 use crate::batch::{self, Batch, Cover, Fire};
 use crate::order::InOrder;
 use crate::pantry::{self, Belly};
@@ -39,11 +39,6 @@ const MINUTE: i64 = 60_000;
 const WARMER: f64 = 18.0;
 /// The oven that the forecast tries, °C, and what an oven in °F has beside it.
 const OVEN: (i64, i64) = (120, 250);
-
-/// Celsius of Fahrenheit.
-pub(super) fn celsius(fahrenheit: f64) -> f64 {
-    (fahrenheit - 32.0) / 1.8
-}
 
 /// What is known of a class before the fire; nothing where its thickness is not.
 pub(super) fn setup(batch: &Batch, log: &Log, place: usize, fire: &Fire, target: f64, habit: Habit) -> Option<Setup> {

@@ -1,7 +1,7 @@
 //! Published figures that stand beside the log for whoever needs them, and by which nothing is judged.
 
-use super::facts::{PublishedAbout, PublishedRow};
-use super::show::{Degrees, figure, hours, most_figure, needed_figure, number, stage};
+use super::facts::{Degrees, PublishedAbout, PublishedRow};
+use super::show::{figure, hours, most_figure, needed_figure, number, stage};
 use crate::quantity::System;
 use crate::record::temperature;
 use crate::safety::{self, JERKY, Scope, VACUUM_COLD, VACUUM_GROWS};

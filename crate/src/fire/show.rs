@@ -1,6 +1,6 @@
 //! Figures of the log as they are answered.
 
-use super::facts::{ChillAlso, ChillStage};
+use super::facts::{ChillAlso, ChillStage, Degrees};
 use crate::quantity::{Figure, Span, System, Temperature, plain};
 use crate::record::{Log, fahrenheit, temperature};
 use crate::safety::{self, Also, LINGERS, SOON};
@@ -16,16 +16,6 @@ pub struct FirePoint {
     pub at: i64,
     /// Tenths of a degree, °C or °F by the settings.
     pub tenths: i32,
-}
-
-/// A temperature in the person's scale, and in the other one.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct Degrees {
-    /// In the scale of the settings.
-    pub own: String,
-    /// In the other.
-    pub other: String,
 }
 
 impl Degrees {
@@ -84,15 +74,20 @@ pub(super) fn point(log: &Log, (at, f): (f64, f64), units: System) -> FirePoint 
 pub(super) fn tenths(fahrenheit: f64, units: System) -> i32 {
     let degrees = match units {
         System::Us => fahrenheit,
-        System::Metric => (fahrenheit - 32.0) / 1.8,
+        System::Metric => celsius(fahrenheit),
     };
     (degrees * 10.0).round() as i32
+}
+
+/// Celsius of Fahrenheit.
+pub(super) fn celsius(fahrenheit: f64) -> f64 {
+    (fahrenheit - 32.0) / 1.8
 }
 
 fn degrees(fahrenheit: f64, units: System) -> f64 {
     match units {
         System::Us => fahrenheit,
-        System::Metric => (fahrenheit - 32.0) / 1.8,
+        System::Metric => celsius(fahrenheit),
     }
 }
 

@@ -1,6 +1,7 @@
 //! What fires told of this user's smoker, and what this one would add.
 
-use super::outlook::{celsius, degrees, setup};
+use super::outlook::{degrees, setup};
+use super::show::celsius;
 use crate::batch::{Batch, Fire};
 use crate::record::Log;
 use crate::smoke::{Habit, Readings, forecast};
