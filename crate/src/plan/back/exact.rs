@@ -1,6 +1,6 @@
 //! Every plan of a few chains, the best of them: complete as long as a fixed number of looks reaches.
 
-use super::share::{Times, Worth, worth};
+use super::worth::{Times, Worth, worth};
 use crate::schedule::fit::{Chain, Taken};
 
 /// Looks at a time of a task: enough for a handful of chains in a narrow window, and done in a few milliseconds.

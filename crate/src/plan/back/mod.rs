@@ -7,6 +7,7 @@ pub mod share;
 mod sheet;
 mod tasks;
 mod ways;
+mod worth;
 
 pub use crate::schedule::fit;
 pub use facts::{Fixed, Gap, Snag, Task, WouldFit};

@@ -1,17 +1,12 @@
 //! Several chains that share places: every plan of a few, one after the other in the best of a few orders for many.
 
 use super::exact::Search;
+use super::worth::{Times, Worth, worth};
 use crate::order::InOrder;
 use crate::schedule::fit::{Chain, Taken, latest, turn};
 
 /// Up to so many chains every order is tried, and where that may not be the best, every plan.
 const FEW: usize = 4;
-
-/// Times of each chain, `None` for one that does not fit.
-pub type Times = Vec<Option<Vec<usize>>>;
-
-/// How many fit, the first start, all starts together.
-pub type Worth = (usize, usize, usize);
 
 /// A plan of all chains that can be kept.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -85,19 +80,6 @@ pub fn forth(chains: &[Chain], taken: &Taken) -> Plan {
         times: times.collect(),
         ..plan
     }
-}
-
-/// What a plan is worth; a start that was made already does not count.
-pub fn worth(chains: &[Chain], times: &Times, taken: &Taken) -> Worth {
-    let starts = || {
-        let open = chains.iter().zip(times).filter(|(chain, _)| taken.is_open(chain));
-        open.filter_map(|(_, t)| t.as_ref()?.first().copied())
-    };
-    (
-        times.iter().flatten().count(),
-        starts().min().unwrap_or(0),
-        starts().sum::<usize>(),
-    )
 }
 
 /// What runs already always comes first. Few chains: every order. Many: as given, the longest first, the shortest
