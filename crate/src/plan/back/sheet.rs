@@ -1,127 +1,25 @@
-//! The question and the answer of planning back.
+//! Planning back: the answer.
 
+use super::board::{Board, DAY};
 use super::chain::{Places, Planned, holds, planned, takes};
-use super::facts::{Fixed, Gap, Snag, Task, WouldFit};
+use super::facts::{Gap, Snag, WouldFit};
+use super::model::{Back, BackBatch, Wish};
 use super::share::{Plan, back as latest, forth};
 use super::tasks::tasks;
 use super::ways::ways;
 use crate::batch::Batch;
-use crate::quantity::{Awake, Code, Problem, Rest, Span, System, Wrong};
-use crate::schedule::fit::{Chain, Taken};
-use crate::schedule::{MINUTE, SLOT_MS, State, next, resting, slot_up, slots};
+use crate::quantity::{Awake, Code, Problem, Span, System, Wrong};
+use crate::schedule::fit::Chain;
+use crate::schedule::{MINUTE, SLOT_MS, State, next, slot_up};
 use crate::weigh::Settings;
 use rust_decimal::Decimal;
-use serde::{Deserialize, Serialize};
 
-/// Milliseconds of a day.
-const DAY: i64 = 1440 * MINUTE;
 /// How far ahead a plan reaches.
 const MOST_DAYS: i64 = 100;
-/// How much later than asked for, or than the longest batch takes by itself, the earliest finish is looked for.
-const LATER_DAYS: i64 = 14;
 /// Most batches in one plan.
 const MOST_BATCHES: usize = 40;
 /// Most stretches of rest.
 const MOST_RESTS: usize = 500;
-
-/// What is wished of a plan. Times are in milliseconds since 1970.
-#[derive(Clone, Debug, Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(deny_unknown_fields)]
-pub struct Wish {
-    /// When all is to be ready.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub ready_by: i64,
-    /// Hours slept or in the blind: no task that can move falls into them.
-    pub rests: Vec<Rest>,
-    /// Batches at once in the refrigerator, over the fire, on the rack.
-    pub room: [u32; 3],
-    /// Steps that were put to a time by hand; the rest follows.
-    #[serde(default)]
-    #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Hold>>"))]
-    pub holds: Vec<Hold>,
-}
-
-/// A step that was put to a time by hand.
-#[derive(Clone, Debug, Deserialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(deny_unknown_fields)]
-pub struct Hold {
-    /// The batch.
-    pub batch: String,
-    /// Index of the step; the number of steps for the end.
-    pub step: usize,
-    /// When it is to begin.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub at: i64,
-}
-
-/// The plan over all batches.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct Back {
-    /// True when every batch that is planned is ready in time.
-    pub fits: bool,
-    /// The first start of all: later than this not everything is ready.
-    #[cfg_attr(feature = "types", ts(type = "number | null"))]
-    pub start: Option<i64>,
-    /// When the last batch would be ready if all were begun now.
-    #[cfg_attr(feature = "types", ts(type = "number | null"))]
-    pub finish: Option<i64>,
-    /// How much better a plan there may be, where not every one was looked at.
-    pub gap: Option<Gap>,
-    /// One for each batch, in the order of the request.
-    pub batches: Vec<BackBatch>,
-}
-
-/// The plan of one batch.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct BackBatch {
-    /// The batch's id as it came with the request.
-    pub batch: String,
-    /// True when it is ready in time.
-    pub fits: bool,
-    /// The latest start; nothing for one that runs already.
-    #[cfg_attr(feature = "types", ts(type = "number | null"))]
-    pub start: Option<i64>,
-    /// The earliest it can be ready beside the others.
-    #[cfg_attr(feature = "types", ts(type = "number | null"))]
-    pub finish: Option<i64>,
-    /// Time to spare, `14 h`; nothing where there is none.
-    pub slack: Option<String>,
-    /// Why it is not planned, or why it does not fit.
-    pub snag: Option<Snag>,
-    /// What would make it fit.
-    pub ways: Vec<WouldFit>,
-    /// Its tasks: at the latest where it fits, at the earliest where it does not.
-    pub steps: Vec<BackStep>,
-}
-
-/// One task.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct BackStep {
-    /// Index of the step; the number of steps for the end. A turn has that of its step.
-    pub step: usize,
-    /// What it is. A turn only goes along.
-    pub task: Task,
-    /// When it begins.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub at: i64,
-    /// When the next task begins.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub ends: i64,
-    /// Number of the place it takes: 0 the refrigerator, 1 the smoker or oven, 2 the rack.
-    pub place: Option<usize>,
-    /// True where somebody has to be by all the while.
-    pub tended: bool,
-    /// Why it must not move; nothing where it may.
-    pub fixed: Option<Fixed>,
-    /// Where it was due before it made way for rest.
-    #[cfg_attr(feature = "types", ts(type = "number | null"))]
-    pub moved: Option<i64>,
-}
 
 /// Plans batches back from a date.
 ///
@@ -207,38 +105,6 @@ fn gap(plan: &Plan) -> Option<Gap> {
             by: Span::new(Decimal::from(minutes)).ok()?.show(System::Metric).text,
         }),
         (batches, _) => Some(Gap::More { batches }),
-    }
-}
-
-/// The slots of a plan and what is taken in them.
-pub struct Board {
-    /// The time of slot 0.
-    pub base: i64,
-    /// When somebody is about.
-    pub awake: Awake,
-    by: usize,
-    near: Taken,
-    /// As far as the earliest finish is looked for.
-    far: Taken,
-}
-
-impl Board {
-    fn new(wish: &Wish, room: Places, base: i64, awake: Awake, longest: usize) -> Self {
-        let by = usize::try_from(wish.ready_by.saturating_sub(base).div_euclid(SLOT_MS)).unwrap_or(0);
-        let rests = |count: usize| Taken::new(resting(&awake, base, count), &room);
-        Self {
-            base,
-            by,
-            near: rests(by),
-            far: rests(by.max(longest).saturating_add(slots(DAY.saturating_mul(LATER_DAYS)))),
-            awake,
-        }
-    }
-
-    /// When a slot begins.
-    pub fn time(&self, slot: usize) -> i64 {
-        let slots = i64::try_from(slot).unwrap_or(i64::MAX);
-        self.base.saturating_add(slots.saturating_mul(SLOT_MS))
     }
 }
 

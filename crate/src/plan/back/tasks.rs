@@ -1,8 +1,9 @@
 //! The tasks of a planned batch at their times, with the turns between them.
 
+use super::board::Board;
 use super::chain::{Planned, fixed};
 use super::facts::{Fixed, Task};
-use super::sheet::{BackStep, Board};
+use super::model::BackStep;
 use crate::batch::Batch;
 use crate::recipe::Do;
 use crate::schedule::{State, Timed, needs, turns};
