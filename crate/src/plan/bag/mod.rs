@@ -2,10 +2,13 @@
 
 mod facts;
 mod game;
+mod model;
 mod own;
 mod sheet;
 mod shopping;
+mod show;
 
 pub use facts::{Area, BagBasis, HoldsBag, HousePlace, HouseRoom, InHouse, LeftOf, RackRoom, Spread, Wanted};
 pub use game::{Game, GameName, game, games, names};
-pub use sheet::{AskBag, BagAsk, BagRow, BagSheet, Buy, bag};
+pub use model::{AskBag, BagAsk, BagRow, BagSheet, Buy};
+pub use sheet::bag;

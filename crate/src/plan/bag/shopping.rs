@@ -1,7 +1,8 @@
 //! What to buy for the recipes of a bag, beside what is in the house.
 
 use super::facts::{InHouse, Wanted};
-use super::sheet::{AskBag, Buy, ends, show};
+use super::model::{AskBag, Buy};
+use super::show::{ends, show};
 use crate::pack::{BAGS, came_and_went, named};
 use crate::pantry;
 use crate::quantity::exact::Exact;
