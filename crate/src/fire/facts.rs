@@ -318,7 +318,7 @@ pub enum PublishedRow {
     /// A stage of an option for chilling.
     Chill {
         /// Its figures.
-        stage: ChillStage,
+        stage: Box<ChillStage>,
     },
     /// So long at so warm.
     Heat {

@@ -24,7 +24,7 @@ pub(super) fn published(kinds: &[&str], units: System) -> Vec<Published> {
     let show = |f: f64| figure(f, units);
     let least = |f: f64| needed_figure(temperature(safety::least(f)), units);
     let option = |of: &safety::Stage| PublishedRow::Chill {
-        stage: stage(of, units),
+        stage: Box::new(stage(of, units)),
     };
     let table = |about, cold, rows| Published { about, cold, rows };
     let mut all = vec![
