@@ -1,7 +1,6 @@
 //! The kinds of quantity: their name, bounds, units and exact factors, each in one place.
 
-use super::kinds::{FractionKind, LengthKind, MassKind, TemperatureKind, TimeKind, VolumeKind};
-use super::print::Figure;
+use super::figure::Figure;
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -65,19 +64,6 @@ pub trait Kind: 'static {
 
 /// An exact quantity of one kind, held in its base unit within the kind's bounds.
 pub struct Quantity<K: Kind>(Decimal, PhantomData<K>);
-
-/// A weight, in grams.
-pub type Mass = Quantity<MassKind>;
-/// A length, in millimetres.
-pub type Length = Quantity<LengthKind>;
-/// A temperature, in degrees Fahrenheit.
-pub type Temperature = Quantity<TemperatureKind>;
-/// A span of time, in minutes.
-pub type Span = Quantity<TimeKind>;
-/// A share by weight, in per cent.
-pub type Fraction = Quantity<FractionKind>;
-/// A volume, in millilitres.
-pub type Volume = Quantity<VolumeKind>;
 
 impl<K: Kind> Quantity<K> {
     /// The value in the base unit, kept to the kind's decimals (half away from nought).

@@ -1,8 +1,8 @@
 //! The kinds: mass, length, temperature, time, share and volume, with their bounds, units and exact factors.
 
 use super::exact::Exact;
-use super::kind::{Facts, Kind, System, Unit};
-use super::print::{Figure, grouped, plain, plain_to, whole};
+use super::figure::{Figure, grouped, plain, plain_to, whole};
+use super::kind::{Facts, Kind, Quantity, System, Unit};
 use rust_decimal::{Decimal, dec};
 
 const METRIC: Option<System> = Some(System::Metric);
@@ -58,6 +58,19 @@ kinds! {
     /// Base unit: millilitre. US teaspoon of 4.92892159375 ml exactly (a sixth of a US fluid ounce).
     VolumeKind = VOLUME;
 }
+
+/// A weight, in grams.
+pub type Mass = Quantity<MassKind>;
+/// A length, in millimetres.
+pub type Length = Quantity<LengthKind>;
+/// A temperature, in degrees Fahrenheit.
+pub type Temperature = Quantity<TemperatureKind>;
+/// A span of time, in minutes.
+pub type Span = Quantity<TimeKind>;
+/// A share by weight, in per cent.
+pub type Fraction = Quantity<FractionKind>;
+/// A volume, in millilitres.
+pub type Volume = Quantity<VolumeKind>;
 
 static MASS: Facts = Facts {
     what: "weight",

@@ -3,6 +3,7 @@
 //! Nothing here knows of meat. Every other floor works on these types; a problem found here is worded here.
 
 pub mod exact;
+mod figure;
 mod kind;
 mod kinds;
 mod number;
@@ -14,10 +15,13 @@ mod rest;
 mod text;
 mod wrong;
 
-pub use kind::{Facts, Fraction, Kind, Length, Mass, Quantity, Span, System, Temperature, Unit, Volume};
-pub use kinds::{FractionKind, LengthKind, MassKind, TemperatureKind, TimeKind, VolumeKind};
+pub use figure::{Figure, fixed, grouped, plain};
+pub use kind::{Facts, Kind, Quantity, System, Unit};
+pub use kinds::{
+    Fraction, FractionKind, Length, LengthKind, Mass, MassKind, Span, Temperature, TemperatureKind, TimeKind, Volume,
+    VolumeKind,
+};
 pub(crate) use number::{Reading, gap, is_gap, number};
-pub use print::{Figure, fixed, grouped, plain};
 pub use problem::{Code, Problem};
 pub use range::Range;
 pub use read::MOST_TEXT;

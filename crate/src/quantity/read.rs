@@ -8,9 +8,9 @@
 //! ```
 
 use super::exact::Exact;
+use super::figure::{join, plain};
 use super::kind::{Facts, Kind, Quantity, System, Unit};
 use super::number::{self, Reading};
-use super::print::plain;
 use super::problem::{Code, Problem};
 use rust_decimal::Decimal;
 
@@ -241,11 +241,6 @@ enum Found<'a> {
     Unit(&'static Unit),
     None,
     Unknown(&'a str),
-}
-
-/// `150` and `ppm` to `150 ppm`.
-pub(crate) fn join(number: &str, unit: &str) -> String {
-    format!("{number} {unit}")
 }
 
 /// The first characters of a text, for a message.
