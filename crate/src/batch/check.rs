@@ -1,5 +1,6 @@
 //! The rules a batch and the settings keep, for a person typing, a backup and a stored record alike.
 
+use super::id::is_id;
 use super::model::{Batch, Piece, PutIn, Tick};
 use crate::dose::{Kit, Portion, measured};
 use crate::pantry::{self, Agent, Made, OWN};
@@ -12,8 +13,6 @@ use rust_decimal::{Decimal, dec};
 pub const MOST_CLASSES: usize = 40;
 /// Most pieces in a class.
 pub const MOST_PIECES: u32 = 10_000;
-/// Longest id of a size class or a reading.
-const MOST_ID: usize = 64;
 /// Most ticks.
 pub const MOST_TICKS: usize = 1000;
 
@@ -109,11 +108,6 @@ pub fn classes(pieces: &[Piece]) -> Vec<Problem> {
 /// Whether a time, in milliseconds since 1970, lies before the year 3000.
 fn is_time(at: i64) -> bool {
     (0..=32_503_680_000_000).contains(&at)
-}
-
-/// Whether an id is one that the page gives, or none.
-pub(super) fn is_id(id: &str) -> bool {
-    id.len() <= MOST_ID && id.bytes().all(|b| b.is_ascii_alphanumeric() || b == b'-')
 }
 
 impl Piece {

@@ -100,7 +100,7 @@ impl Fire {
 
     /// The first thing wrong with it.
     pub(super) fn problem(&self) -> Option<Problem> {
-        let good = |r: &FireReading| (0..=32_503_680_000_000).contains(&r.at) && super::check::is_id(&r.id);
+        let good = |r: &FireReading| (0..=32_503_680_000_000).contains(&r.at) && super::id::is_id(&r.id);
         let found = if self.readings.len() > MOST_READINGS {
             format!("At most {MOST_READINGS} readings are kept in a batch. Begin another batch.")
         } else if self.shares.len() > MOST_READINGS {

@@ -73,7 +73,7 @@ pub(super) fn problem(readings: &[FridgeReading]) -> Option<Problem> {
     let good = |r: &FridgeReading| {
         (r.what != Seen::Read || r.reads.is_some())
             && (0..=32_503_680_000_000).contains(&r.at)
-            && super::check::is_id(&r.id)
+            && super::id::is_id(&r.id)
     };
     (readings.len() > MOST || !readings.iter().all(good)).then(|| {
         Problem::new(

@@ -3,6 +3,7 @@
 mod check;
 mod fire;
 mod fridge;
+mod id;
 mod model;
 mod pieces;
 mod stay;
