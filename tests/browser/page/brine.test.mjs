@@ -291,7 +291,7 @@ test('a recipe turned into a pump asks how much goes in, and refuses more than t
   await take.fill('70');
   await take.blur();
   await page.locator('.errsum').waitFor();
-  assert.match((await texts(page.locator('.err')))[0], /1 to 60 % of green weight/);
+  assert.match((await texts(page.locator('.err')))[0], /1 to 60 % of trimmed weight/);
   const card = (await kept(page, 'recipe/')).find(({ data }) => data.tag === 'SD').data;
   assert.deepEqual([card.method, card.take], ['pumped', '12 %']);
 });
