@@ -10,6 +10,7 @@ import { deflateRawSync } from 'node:zlib';
 import { embedCore } from './embed-core.mjs';
 import { packAll } from './packed.mjs';
 import { pseudo } from './pseudo.mjs';
+import { release } from './release.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const web = join(root, 'web');
@@ -56,6 +57,7 @@ const outdent = {
 };
 
 const page = await readPage();
+const released = release();
 await rm(dist, { recursive: true, force: true });
 await mkdir(dist, { recursive: true });
 await writeHosted();
@@ -179,7 +181,7 @@ async function bundle(entry, { as = 'unnamed', hosted, define, ...options } = {}
     write: false,
     loader: { '.wasm': 'file', '.svg': 'dataurl' },
     plugins: hosted ? [outdent] : [embedCore, outdent],
-    define: define ?? { HOSTED: String(hosted) },
+    define: define ?? { HOSTED: String(hosted), RELEASE: JSON.stringify(released) },
     ...options,
   });
   // The entry first, then what it pulled in.

@@ -117,7 +117,7 @@ async function sources(entry) {
     metafile: true,
     outdir: 'out',
     loader: { '.wasm': 'file', '.svg': 'dataurl' },
-    define: { HOSTED: 'true' },
+    define: { HOSTED: 'true', RELEASE: '"not released"' },
     absWorkingDir: root,
   });
   const output = Object.values(metafile.outputs).find(({ inputs }) => Object.keys(inputs).length > 1);

@@ -70,7 +70,7 @@ const context = await esbuild.context({
   target: 'es2022',
   outdir: folder,
   loader: { '.wasm': 'file', '.svg': 'dataurl', '.html': 'copy', '.webmanifest': 'copy' },
-  define: { HOSTED: 'true' },
+  define: { HOSTED: 'true', RELEASE: '"not released"' },
   plugins: [page],
   logLevel: 'warning',
 });

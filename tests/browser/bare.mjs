@@ -27,7 +27,7 @@ export async function barePage(t) {
     format: 'esm',
     charset: 'utf8',
     plugins: [embedCore],
-    define: { HOSTED: 'false' },
+    define: { HOSTED: 'false', RELEASE: '"not released"' },
   });
   const folder = scratch(t);
   const file = join(folder, 'index.html');

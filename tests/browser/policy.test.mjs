@@ -136,5 +136,6 @@ test('the one file tells that other files may read its records, the hosted page 
   await one.locator('[data-one-file]', { hasText: 'can read what this one keeps' }).waitFor();
   const hosted = await visit(context, `${address}#/keep`);
   await hosted.getByText('Ready offline').waitFor();
+  assert.match(await hosted.locator('[data-release]').innerText(), /^Version \d+\.\d+\.\d+-[0-9a-f]{8}$/);
   assert.equal(await hosted.locator('[data-one-file]').count(), 0);
 });

@@ -161,6 +161,7 @@ export function keep(app) {
               ${app.offline ? 'Ready offline: it starts with no signal.' : 'Not ready offline yet: it still needs the network to start.'}
             </p>`
       }
+      <p class="small near" data-release>Version ${RELEASE}</p>
     </section>`;
   }
 

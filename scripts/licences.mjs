@@ -1,0 +1,67 @@
+// What is shipped with the page and is not ours: dist/licences.txt, with the text of each. Stops at a licence that is not
+// among those that may be shipped.
+import { execFileSync } from 'node:child_process';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { homedir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('..', import.meta.url));
+const dist = join(root, process.argv[2] ?? 'dist');
+const MAY = new Set(['MIT', 'Apache-2.0', 'ISC', 'BSD-3-Clause', 'Unicode-3.0', 'Unlicense', 'Zlib']);
+
+/** The crates that are compiled in: name, version, licence. */
+function crates() {
+  const tree = ['tree', '-p', 'cure-reckoner', '-e', 'normal', '--target', 'wasm32-unknown-unknown', '--no-dedupe'];
+  const lines = execFileSync('cargo', [...tree, '--prefix', 'none', '--format', '{p}|{l}'], {
+    cwd: root,
+    encoding: 'utf8',
+  });
+  const registry = join(process.env.CARGO_HOME ?? join(homedir(), '.cargo'), 'registry/src');
+  return [...new Set(lines.trim().split('\n'))].sort().flatMap((line) => {
+    const [, name, version, licence] = /^(\S+) v(\S+)[^|]*\|(.*)$/.exec(line);
+    if (name === 'cure-reckoner') return [];
+    const folder = readdirSync(registry)
+      .map((index) => join(registry, index, `${name}-${version}`))
+      .find(existsSync);
+    return [{ name, version, licence, folder }];
+  });
+}
+
+/** The packages that the script holds: those the page depends on. */
+function packages() {
+  const read = (folder) => JSON.parse(readFileSync(join(folder, 'package.json'), 'utf8'));
+  return Object.keys(read(join(root, 'web')).dependencies).map((name) => {
+    const folder = join(root, 'web/node_modules', name);
+    const { version, license } = read(folder);
+    return { name, version, licence: license, folder };
+  });
+}
+
+/** Every part of `A AND B`, one at least of each `A OR B`. */
+const may = (licence) =>
+  licence
+    .replace(/[()]/g, '')
+    .split(' AND ')
+    .every((part) => part.split(/ OR |\//).some((one) => MAY.has(one.trim())));
+
+/** The text that comes with it: that of MIT where there is a choice. */
+function text(folder) {
+  const files = readdirSync(folder, { withFileTypes: true })
+    .filter((file) => file.isFile() && /^(licen[cs]e|unlicense|copying)/i.test(file.name))
+    .map(({ name }) => name);
+  const best = files.sort((a, b) => Number(/mit/i.test(b)) - Number(/mit/i.test(a)) || a.localeCompare(b))[0];
+  return best ? readFileSync(join(folder, best), 'utf8').trim() : '';
+}
+
+const all = [...crates(), ...packages()];
+const parts = all.map(({ name, version, licence, folder }) => {
+  if (!may(licence)) throw new Error(`${name} ${version} is under ${licence}, which may not be shipped`);
+  const words = text(folder);
+  if (!words) console.warn(`licences: ${name} ${version} (${licence}) comes without a text`);
+  return `${name} ${version}: ${licence}\n\n${words}`;
+});
+const own = readFileSync(join(root, 'LICENSE'), 'utf8').trim();
+const head = `Cure Reckoner\n\n${own}\n\nIt is built of these too.`;
+writeFileSync(join(dist, 'licences.txt'), [head, ...parts].join(`\n\n${'-'.repeat(72)}\n\n`) + '\n');
+console.log(`licences: ${all.length} parts, all under licences that may be shipped`);
