@@ -2,7 +2,8 @@
 //! ingredient or step begins. Nothing of the text is lost.
 
 use super::amount::{Amount, amount, keyword, range};
-use super::names::{Names, tokens};
+use super::names::Names;
+use super::token::tokens;
 use super::words::{Sort, front, speaks_of, take};
 use crate::pantry;
 use crate::quantity::gap;
@@ -118,7 +119,7 @@ fn beside(text: &str) -> Option<usize> {
         let mut rest = inside.trim_start().strip_prefix("or ")?;
         amount(&mut rest).ok()?;
         let words = tokens(rest);
-        let says = |t: &super::names::Token| {
+        let says = |t: &super::token::Token| {
             rest.get(t.start..)
                 .is_some_and(|at| front(Sort::Harmless, at).is_none())
         };
@@ -140,7 +141,7 @@ fn cut_into(before: &str) -> bool {
 fn is_named(before: &str, names: &Names) -> bool {
     let line = before.rsplit(['\n', ';']).next().unwrap_or_default();
     let words = tokens(line);
-    let does = |t: &super::names::Token| {
+    let does = |t: &super::token::Token| {
         line.get(t.start..)
             .is_some_and(|at| front(Sort::Act, at).is_some() || front(Sort::Step, at).is_some())
     };

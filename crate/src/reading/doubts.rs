@@ -83,7 +83,7 @@ fn is_brine(read: &super::line::Line) -> bool {
 /// True where something is added.
 fn adds(read: &super::line::Line) -> bool {
     let text = &read.text;
-    let starts = super::names::tokens(text);
+    let starts = super::token::tokens(text);
     starts.iter().any(|t| {
         text.get(t.start..)
             .is_some_and(|at| super::words::front(Sort::Adds, at).is_some())

@@ -2,7 +2,8 @@
 
 use super::amount::{Amount, range};
 use super::clause::{What, scan};
-use super::names::{Meaning, Names, Token, tokens};
+use super::names::{Meaning, Names};
+use super::token::{Token, tokens};
 use super::words::{Sort, Word, front};
 use crate::pantry::Group;
 use crate::quantity::Range;

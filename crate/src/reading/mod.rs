@@ -29,6 +29,7 @@ mod line;
 mod names;
 mod recipe;
 mod steps;
+mod token;
 mod tongue;
 mod unwrap;
 mod weigh;

@@ -322,14 +322,14 @@ fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Optio
         deed.act = Some(Do::Cure);
     }
     let exact = deed.minutes.is_none_or(|m| m.is_point()) && deed.at.is_none_or(|(low, high)| low == Some(high));
-    let words = super::names::tokens(text).len();
+    let words = super::token::tokens(text).len();
     deed.more |= !exact || words > FEW || deed.act == Some(Do::Cure) && !deed.has_figures();
     deed
 }
 
 /// True where a pickle is boiled and no meat with it.
 fn of_the_brine(deed: &Deed, text: &str, lower: &str) -> bool {
-    let meat = super::names::tokens(text)
+    let meat = super::token::tokens(text)
         .iter()
         .any(|t| text.get(t.start..).is_some_and(|at| front(Sort::Meat, at).is_some()));
     let short = deed.minutes.is_none_or(|m| m.high <= SHORT);
@@ -346,7 +346,7 @@ const FEW: usize = 6;
 fn verb(text: &str) -> Option<&'static Word> {
     let at_front = front(Sort::Act, text).map(|(word, _)| word);
     at_front.filter(|w| !w.value.is_empty()).or_else(|| {
-        let starts = super::names::tokens(text);
+        let starts = super::token::tokens(text);
         let mut found = starts
             .iter()
             .filter_map(|t| front(Sort::Act, text.get(t.start..)?).map(|(word, _)| word));

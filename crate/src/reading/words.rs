@@ -105,7 +105,7 @@ pub fn speaks_of(value: &str, text: &str) -> Option<usize> {
         let (word, length) = front(Sort::Brine, text.get(at..)?)?;
         (word.value == value).then_some(at.saturating_add(length))
     };
-    let starts = super::names::tokens(text);
+    let starts = super::token::tokens(text);
     starts.iter().rev().find_map(|t| here(t.start))
 }
 
