@@ -41,6 +41,8 @@
 mod answer;
 mod draft;
 #[cfg(target_arch = "wasm32")]
+mod from_js;
+#[cfg(target_arch = "wasm32")]
 mod js;
 #[cfg(target_arch = "wasm32")]
 mod out;

@@ -60,7 +60,7 @@ fn table() -> Result<Table, String> {
 #[cfg(target_arch = "wasm32")]
 fn table() -> Result<Table, String> {
     let value = js_sys::JSON::parse(TABLE).map_err(|_| "JSON".to_owned())?;
-    super::js::from_js(value)
+    super::from_js::from_js(value)
 }
 
 /// The starters.
