@@ -28,13 +28,13 @@ fn most_ppm(recipe: &Value, sheet: &Value, green: f64, step: f64, dissolves: imp
             .chain(sheet["vessel"].as_array())
             .flatten()
     };
-    let cures = || all().filter(|l| l["is_cure"] == true);
+    let cures = || all().filter(|l| !l["cure"].is_null());
     let nitrite: f64 = cures()
         .zip(recipe["cures"].as_array().expect("cures"))
         .map(|(line, cure)| (grams(&line["weight"]) + step / 2.0) * per_cent(&cure["nitrite"]) * 1e4)
         .sum();
     let pickle: f64 = all()
-        .filter(|l| l["is_cure"] == true || dissolves(l["id"].as_str().unwrap_or_default()))
+        .filter(|l| !l["cure"].is_null() || dissolves(l["id"].as_str().unwrap_or_default()))
         .map(|l| grams(&l["weight"]))
         .sum();
     let equal = green - step / 2.0 + pickle;
@@ -94,7 +94,7 @@ proptest! {
     #[test]
     fn the_cure_is_never_rounded_up(recipe in recipe(), step in step(), green in 20u32..40_000) {
         let answer = answer(&json!({"weigh_out": {"batch": batch(&recipe, 3, &format!("{green} g")), "settings": settings(step)}}));
-        for line in answer["ok"]["bowl"].as_array().into_iter().flatten().filter(|l| l["is_cure"] == true) {
+        for line in answer["ok"]["bowl"].as_array().into_iter().flatten().filter(|l| !l["cure"].is_null()) {
             let (weight, exact) = (grams(&line["weight"]), grams(&line["exact"]));
             prop_assert!(weight <= exact + 1e-9 && exact - weight < grams(&json!(step)) + 1e-6, "{} of {}", weight, exact);
         }
@@ -131,7 +131,7 @@ proptest! {
             let (a, b) = (of(&once), of(&more));
             let exact = |line: &Value| if line.is_null() { 0.0 } else { grams(&line["exact"]) };
             let (a_exact, b_exact) = (exact(&a), exact(&b));
-            if a["is_cure"] == true || (a["why"].is_null() && b["why"].is_null() && !a.is_null() && !b.is_null()) {
+            if a["cure"].is_object() || (a["why"].is_null() && b["why"].is_null() && !a.is_null() && !b.is_null()) {
                 prop_assert!((a_exact * f64::from(times) - b_exact).abs() < 1e-4, "{} x {} and {}", a_exact, times, b_exact);
             } else {
                 salts += a_exact;

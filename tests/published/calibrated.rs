@@ -21,7 +21,8 @@ fn ten_spoons_one_by_one() {
     let sheet = ok(&spoon(&TEN, None));
     // 4.9 - 0.15 - 0.05 and 5.5 + 0.15 + 0.05
     assert_eq!(sheet["spoon"]["grams"], json!(["4.7 g", "5.2 g", "5.7 g"]));
-    assert_eq!(sheet["says"], "4.70 to 5.70 g, usually 5.20 g");
+    assert_eq!(sheet["holds"], json!(["4.70", "5.20", "5.70"]));
+    assert_eq!(sheet["together"], false);
 }
 
 /// Ten together: the mean is exact and the spread is a judgement of 15 %.
@@ -29,7 +30,7 @@ fn ten_spoons_one_by_one() {
 fn ten_spoons_together() {
     let sheet = ok(&spoon(&["52 g"], Some(10)));
     assert_eq!(sheet["spoon"]["grams"], json!(["4.415 g", "5.2 g", "5.985 g"]));
-    assert!(sheet["why"].as_str().is_some_and(|w| w.contains("our own judgement")));
+    assert_eq!(sheet["together"], true);
     for wrong in [
         spoon(&["52 g"], None),
         spoon(&[], None),
@@ -93,8 +94,8 @@ fn thinning_on_a_coarse_scale() {
             &json!({"stock": {"in_water": in_water, "nitrite": "6.25 %", "aim": "156.25 ppm", "meat": "500 g", "settings": settings("1 g")}}),
         );
         let ends = |i: usize| -> Vec<f64> {
-            let text = sheet["ranges"][i].as_str().expect("a range");
-            text.split(' ').filter_map(|w| w.parse().ok()).collect()
+            let ends = sheet["ranges"][i].as_array().expect("a range");
+            ends.iter().filter_map(Value::as_f64).collect()
         };
         let (neat, thinned) = (ends(0), ends(1));
         // 1.25 g shows as 1 g: 0.5 to 1.5 g.
@@ -106,7 +107,11 @@ fn thinning_on_a_coarse_scale() {
             [end(11.5, 0.9725, 500.5).floor(), end(12.5, 1.0275, 499.5).ceil()]
         );
         assert_eq!(sheet["take"]["text"], "12\u{202f}g".replace('\u{202f}', " "));
-        assert!(sheet["label"].to_string().contains("0.625 % nitrite"));
+        let printed = |nitrite: &str| json!({"nitrite": nitrite, "nitrate": null});
+        assert_eq!(
+            (&sheet["strength"], &sheet["neat"]),
+            (&printed("0.625 %"), &printed("6.25 %"))
+        );
     }
 }
 
@@ -124,8 +129,8 @@ fn ones_own_spoon_stands_on_the_list() {
         (told["low"].as_str(), told["typical"].as_str(), told["high"].as_str()),
         (Some("0.61"), Some("0.67"), Some("0.74"))
     );
-    assert_eq!(told["source"], "Your own spoon, weighed.");
-    assert_ne!(sheet["bowl"][1]["spoon"]["source"], "Your own spoon, weighed.");
+    assert_eq!(told["source"]["is"], "own");
+    assert_eq!(sheet["bowl"][1]["spoon"]["source"]["is"], "table");
 }
 
 fn made(in_water: bool, nitrate: &str) -> Value {
@@ -171,11 +176,14 @@ fn a_mix_is_kept_with_how_it_was_made() {
 /// what a packet has, 24 x 0.09375 g (computed); each is as uncertain as it was made. The link carries it all.
 #[test]
 fn a_mix_is_the_cure_of_a_recipe() {
-    for (in_water, name, brings) in [(false, "Premix", 24.0 * 0.99375), (true, "Stock", 24.0 * 0.09375)] {
+    for (in_water, name, brings) in [(false, "premix", 24.0 * 0.99375), (true, "stock", 24.0 * 0.09375)] {
         let mut recipe = cure_reckoner_tests::rub("6.25 %", "150 ppm", "3 %");
         recipe["cures"] = json!([made(in_water, "0 %")]);
         let sheet = cure_reckoner_tests::weigh_out(&cure_reckoner_tests::batch(&recipe, 6, "1000 g"), "0.01 g");
-        assert_eq!(sheet["bowl"][0]["name"], format!("{name}, 0.625 % nitrite"));
+        assert_eq!(
+            sheet["bowl"][0]["cure"],
+            json!({"is": name, "strength": {"nitrite": "0.625 %", "nitrate": null}})
+        );
         assert_eq!(sheet["bowl"][0]["add"]["text"], "24.00 g");
         let salt: f64 = sheet["bowl"][1]["exact"]
             .as_str()
@@ -195,7 +203,7 @@ fn a_mix_is_the_cure_of_a_recipe() {
         let ticked = cure_reckoner_tests::weigh_out(&batch, "0.01 g");
         assert_eq!(ticked["verdict"]["nitrite"], sheet["verdict"]["nitrite"]);
         assert_eq!(ticked["bowl"][1]["exact"], sheet["bowl"][1]["exact"]);
-        assert_eq!(ticked["bowl"][0]["name"], sheet["bowl"][0]["name"]);
+        assert_eq!(ticked["bowl"][0]["cure"], sheet["bowl"][0]["cure"]);
         let linked = ok(&json!({"link": {"recipe": recipe, "base": "https://larder.example/"}}));
         let opened = ok(&json!({"open_link": {"text": linked["code"]}}))["recipe"].clone();
         assert_eq!(opened["cures"], recipe["cures"]);

@@ -1,4 +1,4 @@
-//! The cure clock: practice, refrigerator, boundaries, words.
+//! The cure clock: practice, refrigerator, boundaries, what is noted.
 
 use cure_reckoner_tests::{ok, rub, settings};
 use serde_json::{Value, json};
@@ -43,13 +43,20 @@ pub fn at(clock: &Value, class: usize, of: &str, when: &str) -> f64 {
     (at - RUB) as f64 / HOUR as f64
 }
 
-pub fn words(clock: &Value) -> Vec<&str> {
+/// What is noted of a batch.
+pub fn noted(clock: &Value) -> Vec<&str> {
     clock["notes"]
         .as_array()
         .unwrap()
         .iter()
-        .map(|n| n["word"].as_str().unwrap())
+        .map(|n| n["what"]["is"].as_str().unwrap())
         .collect()
+}
+
+/// A note of a batch.
+pub fn note<'a>(clock: &'a Value, is: &str) -> &'a Value {
+    let mut notes = clock["notes"].as_array().unwrap().iter();
+    notes.find(|n| n["what"]["is"] == is).expect("a note")
 }
 
 #[test]
@@ -69,7 +76,7 @@ fn waterfowl_breasts_in_practice() {
         }
     }
     // It goes by the clock: no planned hour stands against it.
-    assert!(!words(&clock).iter().any(|word| word.starts_with("The planned rinse")));
+    assert!(!noted(&clock).contains(&"rinse_early"));
 }
 
 #[test]
@@ -112,13 +119,13 @@ fn by_the_boundary_of_the_method() {
     pick_up["recipe"]["take"] = json!("10 %");
     pick_up["recipe"]["lines"][1]["share"] = json!({"of": "brine", "amount": "8 %"});
     let clock = clock_of(&pick_up, 30.0);
-    assert!(clock["classes"].as_array().unwrap().is_empty() && words(&clock).contains(&"The stay sets the dose"));
+    assert!(clock["classes"].as_array().unwrap().is_empty() && noted(&clock).contains(&"stay_sets_dose"));
     assert!(!clock.to_string().contains("Leave it in"));
     // Pumped or mixed in: no clock from outside.
     let mut ground = rubbed.clone();
     ground["recipe"]["method"] = json!("ground");
     let clock = clock_of(&ground, 0.0);
-    assert!(clock["classes"].as_array().unwrap().is_empty() && words(&clock).contains(&"In the middle from the start"));
+    assert!(clock["classes"].as_array().unwrap().is_empty() && noted(&clock).contains(&"in_the_middle"));
 }
 
 #[test]
@@ -147,11 +154,11 @@ fn profile_rules_and_soaking() {
     // wide as it is thick: its two broad faces have three fifths of the rub, and next to nothing comes from the others yet.
     let rule = &class["rules"][0];
     assert_eq!(
-        (rule["name"].as_str(), rule["gives"].as_str()),
-        (Some("7 days per inch"), Some("14 d"))
+        (rule["rule"].as_str(), rule["gives"].as_str()),
+        (Some("seven_days_an_inch"), Some("14 d"))
     );
     assert!((55..=60).contains(&rule["centre"].as_i64().unwrap()), "{rule}");
-    assert!(class["soak"]["changed"].is_string() && class["soak"]["still"].is_string());
+    assert!(class["soak"]["changed"].is_array() && class["soak"]["still"].is_array());
     // Still water, three times the meat: cannot take out nine tenths.
     assert!(ask(48, "0.25 %")["classes"][0]["soak"]["still"].is_null());
     assert!(ask(48, "2.5 %")["classes"][0]["soak"].is_null(), "nothing to soak out");
@@ -162,25 +169,10 @@ fn the_date_cannot_be_met() {
     let mut batch = cured(json!([leg("100 mm", "2700 g")]), "3 d");
     batch["by"] = json!("recipe");
     let clock = clock_of(&batch, 10.0);
-    let note = clock["notes"]
-        .as_array()
-        .unwrap()
-        .iter()
-        .find(|n| n["word"] == "The planned rinse is early")
-        .unwrap();
-    let says = note["says"].as_str().unwrap();
-    assert!(
-        says.contains("no thicker than") && says.contains("pump") && says.contains("Never more cure"),
-        "{says}"
-    );
+    let early = &note(&clock, "rinse_early")["what"];
+    assert_eq!(early["perhaps"], false, "{early}");
     // Cut so thin, the date holds by its own clock.
-    let thin = says
-        .split("no thicker than ")
-        .nth(1)
-        .unwrap()
-        .split(',')
-        .next()
-        .unwrap();
+    let thin = early["cut"].as_str().expect("a thickness");
     let again = clock_of(&cured(json!([leg(thin, "2700 g")]), "3 d"), 10.0);
     assert!(at(&again, 0, "colour", "likely") <= 72.0 + 1.0, "{thin}");
 }

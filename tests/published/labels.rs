@@ -444,7 +444,7 @@ fn a_held_batch_gets_no_date_on_any_paper() {
     let none = answer(
         &json!({"labels": {"batch": over, "now": 0, "frozen": false, "vacuum": false, "settings": settings("0.1 g")}}),
     );
-    assert!(none["problems"].to_string().contains("Nothing is on the board"));
+    assert_eq!(none["problems"][0]["wrong"]["is"], "no_pieces");
 }
 
 #[test]

@@ -141,7 +141,7 @@ fn a_coarse_scale_and_its_way_out() {
     let mut small = batch(&rub("6.25 %", "150 ppm", "2.2 %"), 6, "500 g");
     let sheet = weigh_out(&small, "1 g");
     let coarse = &sheet["coarse"];
-    assert_eq!(coarse["word"], "Scale too coarse");
+    assert_eq!((&coarse["cure"], &coarse["step"]), (&json!("1.2 g"), &json!("1 g")));
     assert_eq!((coarse["low"].as_u64(), coarse["high"].as_u64()), (Some(62), Some(188)));
     assert_eq!(coarse["premix_parts"], 10);
     small["premix"] = json!(true);
@@ -220,9 +220,10 @@ fn a_tick_keeps_its_weight() {
     let sheet = weigh_out(&begun, "0.1 g");
     assert_eq!(sheet["bowl"][0]["add"]["text"], "3.5 g");
     assert_eq!(sheet["bowl"][0]["ticked"], 1000);
+    let changed = &sheet["bowl"][0]["changed"];
     assert_eq!(
-        sheet["bowl"][0]["changed"],
-        "3.5 g is in the bowl. The list now asks for 2.4 g."
+        (&changed["is"]["text"], &changed["wanted"]["text"]),
+        (&json!("3.5 g"), &json!("2.4 g"))
     );
     assert_eq!(sheet["verdict"]["outcome"], "over", "3.5 g on 1 kg is 219 ppm");
 }

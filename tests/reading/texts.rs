@@ -178,7 +178,7 @@ fn own_ingredients() {
         .iter()
         .find(|l| l["name"] == "Marsh seed mix")
         .expect("a line")["spoon"];
-    assert_eq!((&spoon["typical"], &spoon["unit"]), (&json!("2"), &json!("level tsp")));
+    assert_eq!((&spoon["typical"], &spoon["unit"]), (&json!("2"), &json!("teaspoons")));
     let nameless = problems(
         &json!({"spoon": {"item": "own/ ", "tablespoon": false, "weights": ["1 g", "1 g", "1 g"], "settings": settings("0.1 g")}}),
     );

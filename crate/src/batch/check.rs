@@ -5,7 +5,7 @@ use super::model::{Batch, Piece, PutIn, Tick};
 use crate::dose::{Kit, Portion, measured};
 use crate::pantry::{self, Agent, Made, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Mass, Problem, plain};
+use crate::quantity::{Code, Mass, Problem, Wrong, plain};
 use crate::recipe::{MOST_NAME, MOST_TEXT, name, tag, text};
 use rust_decimal::{Decimal, dec};
 
@@ -39,18 +39,11 @@ impl Batch {
         found.extend(self.fire.as_ref().and_then(super::fire::Fire::problem));
         found.extend(self.put_in(Kit::PLAIN).err());
         if self.ticks.len() > MOST_TICKS || self.ticks.iter().any(|t| !t.is_good()) {
-            found.push(
-                Problem::new(
-                    Code::BadForm,
-                    "A tick in this batch is not of the form that this page writes.",
-                )
-                .at("ticks"),
-            );
+            found.push(Problem::of(Code::BadForm, Wrong::TickForm).at("ticks"));
         }
         found.extend(super::fridge::problem(&self.fridge));
         if self.thrown_out.is_some_and(|at| !is_time(at)) {
-            let says = "The time at which this batch was thrown out is not of the form that this page writes.";
-            found.push(Problem::new(Code::BadForm, says).at("thrown_out"));
+            found.push(Problem::of(Code::BadForm, Wrong::ThrownOutForm).at("thrown_out"));
         }
         found
     }
@@ -91,13 +84,8 @@ impl Batch {
 pub fn classes(pieces: &[Piece]) -> Vec<Problem> {
     let mut found = Vec::new();
     if pieces.len() > MOST_CLASSES {
-        found.push(
-            Problem::new(
-                Code::TooLong,
-                format!("At most {MOST_CLASSES} size classes are kept. Put like pieces together."),
-            )
-            .at("pieces"),
-        );
+        let wrong = Wrong::TooManySizes { most: MOST_CLASSES };
+        found.push(Problem::of(Code::TooLong, wrong).at("pieces"));
     }
     for (i, piece) in pieces.iter().enumerate() {
         found.extend(piece.problem().map(|p| p.at(&format!("pieces[{i}]"))));
@@ -114,50 +102,25 @@ impl Piece {
     fn problem(&self) -> Option<Problem> {
         let one_of_them = usize::try_from(self.bag).is_ok_and(|bag| bag <= MOST_CLASSES);
         if !is_id(&self.id) || !one_of_them {
-            return Some(
-                Problem::new(
-                    Code::BadForm,
-                    "A size class in this batch is not of the form that this page writes.",
-                )
-                .at("id"),
-            );
+            return Some(Problem::of(Code::BadForm, Wrong::SizeForm).at("id"));
         }
         if self.cut == OWN {
             if let Err(problem) = name(&self.name) {
                 return Some(problem.at("name"));
             }
         } else if pantry::cut(&self.cut).is_none() {
-            return Some(
-                Problem::new(
-                    Code::Unknown,
-                    format!(
-                        "“{}” is not in the list of cuts. Choose from the list, or take “own” and give it a name.",
-                        crate::quantity::shorten(&self.cut)
-                    ),
-                )
-                .at("cut"),
-            );
+            let cut = crate::quantity::shorten(&self.cut);
+            return Some(Problem::of(Code::Unknown, Wrong::CutNotListed { cut }).at("cut"));
         }
         if let Err(problem) = text(&self.name, MOST_NAME) {
             return Some(problem.at("name"));
         }
         if !(1..=MOST_PIECES).contains(&self.count) {
-            return Some(
-                Problem::new(
-                    Code::TooSmall,
-                    format!("A size class has 1 to {MOST_PIECES} pieces. Type how many there are."),
-                )
-                .at("count"),
-            );
+            let wrong = Wrong::PieceCount { most: MOST_PIECES };
+            return Some(Problem::of(Code::TooSmall, wrong).at("count"));
         }
         if self.weight.is_some_and(|w| w.base() <= dec!(0)) {
-            return Some(
-                Problem::new(
-                    Code::TooSmall,
-                    "A weight here is above nought. Type it, or leave it empty until it is weighed.",
-                )
-                .at("weight"),
-            );
+            return Some(Problem::of(Code::TooSmall, Wrong::PieceWeightNought).at("weight"));
         }
         None
     }
@@ -183,7 +146,7 @@ impl PutIn {
             ..kit
         };
         let portion = measured(&self.amount, agent, kit).map_err(|p| p.at("amount"))?;
-        let wide = || Problem::new(Code::TooLarge, "This premix or stock is too far off to reckon exactly.");
+        let wide = || Problem::of(Code::TooLarge, Wrong::MixTooFarOff);
         portion_of(portion, self.made).ok_or_else(wide)
     }
 }
@@ -230,12 +193,7 @@ impl Tick {
 
 /// `2026-11-14`, or nothing.
 fn day(value: &str) -> Result<(), Problem> {
-    let wrong = || {
-        Problem::new(
-            Code::NotRead,
-            "A day is written 2026-11-14. Type it so, or leave it empty.",
-        )
-    };
+    let wrong = || Problem::of(Code::NotRead, Wrong::DayForm);
     if value.is_empty() {
         return Ok(());
     }

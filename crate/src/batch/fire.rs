@@ -1,6 +1,6 @@
 //! The log of the fire and the chill as it is stored.
 
-use crate::quantity::{Code, Mass, Problem, Temperature};
+use crate::quantity::{Code, Mass, Problem, Temperature, Wrong};
 use serde::{Deserialize, Serialize};
 
 /// Most readings in a batch.
@@ -102,14 +102,14 @@ impl Fire {
     pub(super) fn problem(&self) -> Option<Problem> {
         let good = |r: &FireReading| (0..=32_503_680_000_000).contains(&r.at) && super::id::is_id(&r.id);
         let found = if self.readings.len() > MOST_READINGS {
-            format!("At most {MOST_READINGS} readings are kept in a batch. Begin another batch.")
+            Wrong::TooManyReadings { most: MOST_READINGS }
         } else if self.shares.len() > MOST_READINGS {
-            format!("At most {MOST_READINGS} size classes share a probe. Set fewer.")
+            Wrong::ProbeShared { most: MOST_READINGS }
         } else if !self.readings.iter().all(good) {
-            "A reading in this batch has no time that this page writes. Give it its day and hour.".to_owned()
+            Wrong::ReadingTime
         } else {
             return None;
         };
-        Some(Problem::new(Code::BadForm, found).at("fire.readings"))
+        Some(Problem::of(Code::BadForm, found).at("fire.readings"))
     }
 }

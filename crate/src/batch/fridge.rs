@@ -1,6 +1,6 @@
 //! What the refrigerator did while a batch cured, as it is stored.
 
-use crate::quantity::{Code, Problem, Temperature};
+use crate::quantity::{Code, Problem, Temperature, Wrong};
 use serde::{Deserialize, Serialize};
 
 /// Most readings of a refrigerator.
@@ -75,11 +75,6 @@ pub(super) fn problem(readings: &[FridgeReading]) -> Option<Problem> {
             && (0..=32_503_680_000_000).contains(&r.at)
             && super::id::is_id(&r.id)
     };
-    (readings.len() > MOST || !readings.iter().all(good)).then(|| {
-        Problem::new(
-            Code::BadForm,
-            "A reading of the refrigerator has a time and a temperature, and at most 1000 are kept. Type both.",
-        )
-        .at("fridge")
-    })
+    (readings.len() > MOST || !readings.iter().all(good))
+        .then(|| Problem::of(Code::BadForm, Wrong::FridgeReadings { most: MOST }).at("fridge"))
 }

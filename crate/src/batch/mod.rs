@@ -12,5 +12,8 @@ pub use check::{MOST_CLASSES, MOST_PIECES, MOST_TICKS, classes, portion_of};
 pub use fire::{Cover, Fire, FireReading, MOST_READINGS};
 pub use fridge::{FridgeReading, Seen, Thermometer};
 pub use model::{Batch, By, CameOut, Piece, PutIn, Tick};
-pub use pieces::{Green, PieceRow, PieceSheet, belly, counted, doubts, green, kind, kinds, name_of, rind, sheet};
+pub use pieces::{
+    CutSource, Green, Mixed, OddWeight, PieceRow, PieceSheet, belly, counted, green, kind, kinds, name_of, odd_weights,
+    rind, sheet,
+};
 pub use stay::killed;

@@ -4,7 +4,7 @@ use super::model::Piece;
 use crate::dose::{Caution, cautions, dressing_keys};
 use crate::pantry::{self, Belly, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Figure, Kind, Mass, MassKind, Problem, Range, System, plain};
+use crate::quantity::{Code, Figure, Kind, Mass, MassKind, Problem, Range, System, Wrong, plain};
 use rust_decimal::{Decimal, dec};
 use serde::Serialize;
 
@@ -24,8 +24,8 @@ pub struct PieceSheet {
     pub green_range: Option<(Figure, Figure)>,
     /// True when every class has a weight.
     pub weighed: bool,
-    /// Said where thicknesses differ so much that one time will not do for all.
-    pub mixed: Option<String>,
+    /// Where thicknesses differ so much that one time will not do for all.
+    pub mixed: Option<Mixed>,
     /// What stands beside the dressing and the cutting up.
     pub cautions: Vec<Caution>,
 }
@@ -44,12 +44,54 @@ pub struct PieceRow {
     pub all: Figure,
     /// Low and high of all where not weighed.
     pub range: Option<(Figure, Figure)>,
-    /// Where that range comes from, with its status.
-    pub source: Option<String>,
+    /// Where that range comes from.
+    pub source: Option<CutSource>,
     /// The thickest part.
     pub thickness: Option<Figure>,
-    /// Said where a weight is so far from the usual that a nought or a unit may be wrong.
-    pub doubt: Option<String>,
+    /// Where the weight is so far from the usual that a nought or a unit may be wrong.
+    pub odd: Option<OddWeight>,
+}
+
+/// A weight that is less than half the least that is usual, or more than twice the most.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct OddWeight {
+    /// What the class is called.
+    pub name: String,
+    /// What a piece of it weighs.
+    pub each: String,
+    /// Least and most that are usual.
+    pub usual: [String; 2],
+}
+
+/// Sizes that one time will not do for: the thickest is a quarter thicker than the thinnest, or more.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Mixed {
+    /// What the thickest is called.
+    pub thick: String,
+    /// How thick it is.
+    pub thickness: String,
+    /// What the thinnest is called.
+    pub thin: String,
+    /// How thick that is.
+    pub thinness: String,
+}
+
+/// Where the usual weight of a cut comes from.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(tag = "is", rename_all = "snake_case")]
+pub enum CutSource {
+    /// A row of the table of cuts.
+    Table {
+        /// Where it is from.
+        source: &'static str,
+        /// `published`, `memory`, `judgement` and the like.
+        status: &'static str,
+    },
+    /// No figure is known: it is to be weighed.
+    Unknown,
 }
 
 /// Green weight of all pieces.
@@ -136,13 +178,9 @@ pub fn green(pieces: &[Piece]) -> Result<Green, Problem> {
     for piece in pieces {
         let grams = class_grams(piece);
         let sum = all.grams.plus(grams.unwrap_or(Range::point(Decimal::ZERO)));
-        all.grams = sum.filter(|s| s.high <= MassKind::facts().max).ok_or_else(|| {
-            Problem::new(
-                Code::TooLarge,
-                "All pieces together weigh more than a tonne. Check the weights.",
-            )
-            .at("pieces")
-        })?;
+        all.grams = sum
+            .filter(|s| s.high <= MassKind::facts().max)
+            .ok_or_else(|| Problem::of(Code::TooLarge, Wrong::PiecesTooHeavy).at("pieces"))?;
         let meat = grams
             .and_then(|grams| boned(piece, grams))
             .unwrap_or(Range::point(Decimal::ZERO));
@@ -221,14 +259,15 @@ pub fn sheet(pieces: &[Piece], units: System) -> Result<PieceSheet, Vec<Problem>
                 all: show(grams.typical),
                 range: ends(grams),
                 source: match (cut, piece.weight) {
-                    (Some(c), _) if c.grams.is_some() => {
-                        Some(format!("{} ({}).", c.source, pantry::in_words(c.status)))
-                    }
-                    (_, None) => Some("No figure is known for this cut. Weigh it.".to_owned()),
+                    (Some(c), _) if c.grams.is_some() => Some(CutSource::Table {
+                        source: c.source,
+                        status: c.status,
+                    }),
+                    (_, None) => Some(CutSource::Unknown),
                     _ => None,
                 },
                 thickness: piece.thickness.map(|t| t.show(units)),
-                doubt: doubt(piece),
+                odd: odd_weight(piece),
             }
         })
         .collect();
@@ -244,36 +283,35 @@ pub fn sheet(pieces: &[Piece], units: System) -> Result<PieceSheet, Vec<Problem>
     })
 }
 
-/// Said where the weight of a piece is less than half the least that is usual, or more than twice the most.
-fn doubt(piece: &Piece) -> Option<String> {
+/// Where the weight of a piece is less than half the least that is usual, or more than twice the most.
+fn odd_weight(piece: &Piece) -> Option<OddWeight> {
     let (low, _, high) = pantry::cut(&piece.cut)?.grams?;
     piece.weight?;
     let each = class_grams(piece)?.typical.over(Decimal::from(piece.count))?;
     let odd = each.times(Decimal::TWO)? < Decimal::from(low) || each > Decimal::from(high).times(Decimal::TWO)?;
-    odd.then(|| {
-        format!(
-            "{} weighs {} g a piece; {low} to {high} g is usual. One nought too many or too few?",
-            name_of(piece),
-            plain(each.nearest(dec!(0.1)).unwrap_or(each))
-        )
+    let gram = |grams: Decimal| format!("{} g", plain(grams));
+    odd.then(|| OddWeight {
+        name: name_of(piece),
+        each: gram(each.nearest(dec!(0.1)).unwrap_or(each)),
+        usual: [low, high].map(|g| gram(Decimal::from(g))),
     })
 }
 
-/// Every such doubt.
-pub fn doubts(pieces: &[Piece]) -> Vec<String> {
-    pieces.iter().filter_map(doubt).collect()
+/// Every such weight.
+pub fn odd_weights(pieces: &[Piece]) -> impl Iterator<Item = OddWeight> {
+    pieces.iter().filter_map(odd_weight)
 }
 
-/// Said where the thickest class is a quarter thicker than the thinnest or more: cure time goes with thickness.
-fn mixed(pieces: &[Piece], units: System) -> Option<String> {
+/// Where the thickest class is a quarter thicker than the thinnest or more: cure time goes with thickness.
+fn mixed(pieces: &[Piece], units: System) -> Option<Mixed> {
     let known = || pieces.iter().filter_map(|p| Some((p.thickness?, p)));
     let (thin, small) = known().min_by_key(|(t, _)| *t)?;
     let (thick, large) = known().max_by_key(|(t, _)| *t)?;
     let apart = thick.base() >= thin.base().times(dec!(1.25))?;
-    apart.then(|| {
-        format!(
-            "{} is {} thick and {} {}. The thin ones are ready first: give each size a bag of its own, or draw them early.",
-            name_of(large), thick.show(units).text, name_of(small), thin.show(units).text
-        )
+    apart.then(|| Mixed {
+        thick: name_of(large),
+        thickness: thick.show(units).text,
+        thin: name_of(small),
+        thinness: thin.show(units).text,
     })
 }

@@ -1,6 +1,7 @@
 //! The clock of a batch: each size class with its times, its profile, its rules of thumb, its soaking.
 
 use super::course::Course;
+use super::facts::{Middle, Thumb};
 use super::fridge::{hours, moment};
 use super::laid::{Laid, ended, goal};
 use super::learn::learnt;
@@ -56,7 +57,7 @@ impl Course<'_> {
         let (_, curve) = self.curves.get(ready.curve)?;
         let goal = goal(&self.batch.recipe);
         let thickness = piece.thickness?;
-        let (word, mark) = word(moment(self.begun, now), ready.colour, ready.even);
+        let (state, mark) = middle(moment(self.begun, now), ready.colour, ready.even);
         let [slow, likely, fast] = speeds;
         Some(Class {
             at,
@@ -65,10 +66,10 @@ impl Course<'_> {
             colour: ready.colour,
             even: ready.even,
             out: self.out(at),
-            word: word.to_owned(),
+            state,
             mark,
             profile: self.profile(&ready.laid, curve, speeds, thickness, goal, now),
-            goal: goal.map(|g| percent(g, "%")),
+            goal: goal.map(percent),
             rules: self.rules(&ready.laid, curve, likely, piece, thickness),
             soak: self.soak(&ready.laid, goal, [fast, slow]),
         })
@@ -90,7 +91,7 @@ impl Course<'_> {
         let now = speeds.map(|d| curve.at(laid.fo(counted, d)));
         let rinse = curve.at(laid.fo(later, likely));
         let deep = if laid.one_sided { 1000.0 } else { 500.0 };
-        let text = |share: f64| goal.map_or_else(|| percent(share * 100.0, "% of final"), |g| percent(share * g, "%"));
+        let text = |share: f64| percent(share * goal.unwrap_or(100.0));
         let point = |n: usize| {
             let place = n.to_f64().unwrap_or_default() / 8.0;
             let at = (1.0 - place) * deep;
@@ -116,17 +117,17 @@ impl Course<'_> {
     /// 3603, published; a quarter-inch a day from each side is common practice, no source.
     fn rules(&self, laid: &Laid, curve: &Decay, d: f64, piece: &Piece, thick: Length) -> Vec<Rule> {
         let inches = thick.base().to_f64().unwrap_or_default() / 25.4;
-        let rule = |name: &str, days: f64| Rule {
-            name: name.to_owned(),
+        let rule = |rule: Thumb, days: f64| Rule {
+            rule,
             gives: span(days * 24.0, self.units),
             centre: milli(curve.centre(laid.fo(days * 24.0, d)) / 10.0),
         };
         let mut rules = vec![
-            rule("7 days per inch", 7.0 * inches),
-            rule("a quarter-inch a day", inches * 2.0),
+            rule(Thumb::SevenDaysAnInch, 7.0 * inches),
+            rule(Thumb::QuarterInchADay, inches * 2.0),
         ];
         if let Some(one) = piece.one().and_then(|grams| grams.to_f64()) {
-            rules.push(rule("2 days per lb", 2.0 * one / 453.592_37));
+            rules.push(rule(Thumb::TwoDaysAPound, 2.0 * one / 453.592_37));
         }
         rules
     }
@@ -138,8 +139,7 @@ impl Course<'_> {
         }
         let times = |ratio: Option<f64>| {
             let fo = laid.soaked(ratio, share)?;
-            let [fast, slow] = speeds.map(|d| span(laid.hours(fo, d), self.units));
-            Some(format!("{fast} to {slow}"))
+            Some(speeds.map(|d| span(laid.hours(fo, d), self.units)))
         };
         // Three times the weight of water, over the 0.74 of the meat that is water.
         Some(Soak {
@@ -149,16 +149,23 @@ impl Course<'_> {
     }
 }
 
-/// The word for now.
-fn word(now: i64, colour: Option<Span3>, even: Span3) -> (&'static str, Mark) {
+/// How far the middle has come by now.
+fn middle(now: i64, colour: Option<Span3>, even: Span3) -> (Middle, Mark) {
     let ready = colour.unwrap_or(even);
     if now >= even.latest {
-        ("Even", Mark::Ok)
+        (Middle::Even, Mark::Ok)
     } else if now >= ready.latest {
-        (if colour.is_some() { "Coloured" } else { "Even" }, Mark::Ok)
+        (
+            if colour.is_some() {
+                Middle::Coloured
+            } else {
+                Middle::Even
+            },
+            Mark::Ok,
+        )
     } else if now >= ready.likely {
-        ("Likely", Mark::Ask)
+        (Middle::Likely, Mark::Ask)
     } else {
-        ("Not yet", Mark::Ask)
+        (Middle::NotYet, Mark::Ask)
     }
 }

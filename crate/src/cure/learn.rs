@@ -8,7 +8,7 @@ use super::model::{AskCut, Cutting, Learnt};
 use super::say::percent;
 use crate::batch::{Batch, kind};
 use crate::order::InOrder;
-use crate::quantity::{Code, Problem};
+use crate::quantity::{Code, Problem, Wrong};
 use crate::weigh::{Finding, Lies};
 use rust_decimal::prelude::ToPrimitive;
 
@@ -108,11 +108,8 @@ pub(super) fn learnt(batch: &Batch, learned: &[Finding]) -> Vec<Learnt> {
         (cuts > 0).then(|| Learnt {
             kind: kind.to_owned(),
             cuts: u32::try_from(cuts).unwrap_or(u32::MAX),
-            says: format!(
-                "Salt goes into it at {} of the usual speed; the range of the times is {} of what it was.",
-                percent(faster.round(), "%"),
-                percent(spread, "%")
-            ),
+            speed: percent(faster.round()),
+            range: percent(spread),
         })
     };
     kinds.into_iter().filter_map(one).collect()
@@ -123,16 +120,14 @@ pub(super) fn learnt(batch: &Batch, learned: &[Finding]) -> Vec<Learnt> {
 /// # Errors
 /// [`Code::Missing`] without thickness, clock or class, [`Code::TooLarge`] for a ring that is thicker than the piece.
 pub fn learn(ask: &AskCut) -> Result<Finding, Problem> {
-    let missing = |text: &str| Problem::new(Code::Missing, text);
+    let missing = |wrong: Wrong| Problem::of(Code::Missing, wrong);
     let batch = &ask.batch;
     let piece = batch
         .pieces
         .get(ask.class as usize)
-        .ok_or_else(|| missing("Choose which size class was cut."))?;
+        .ok_or_else(|| missing(Wrong::NoClassCut))?;
     let (Some(laid), Some(begun)) = (Laid::of(batch, piece), batch.tick("rub").map(|t| t.at)) else {
-        return Err(missing(
-            "A cut tells something when the thickness and the beginning of the cure are known.",
-        ));
+        return Err(missing(Wrong::CutWantsClock));
     };
     let out = batch.tick(&draw(ask.class)).map(|t| t.at);
     let ended = out.or(ended(batch)).unwrap_or(ask.at).min(ask.at);
@@ -140,9 +135,7 @@ pub fn learn(ask: &AskCut) -> Result<Finding, Problem> {
     let fridge = Fridge::new(&batch.fridge, begun, time, usual(&batch.recipe));
     let counted = fridge.counted(time, time) * 3600.0;
     if counted <= 0.0 {
-        return Err(missing(
-            "No hour of this cure counts yet, so the cut tells nothing of its speed.",
-        ));
+        return Err(missing(Wrong::NoHourCounts));
     }
     let curve = laid.fills();
     let colour = colour_share(&batch.recipe);
@@ -154,13 +147,12 @@ pub fn learn(ask: &AskCut) -> Result<Finding, Problem> {
             // Across the middle; with skin on, from the skin.
             let grey = ring / if laid.one_sided { 1000.0 } else { 2000.0 } / laid.half;
             if !(0.0..1.0).contains(&grey) || ring <= 0.0 {
-                let text = "The part that has not coloured is thinner than the piece. Measure it across, in mm.";
-                return Err(Problem::new(Code::TooLarge, text).at("ring"));
+                return Err(Problem::of(Code::TooLarge, Wrong::RingTooWide).at("ring"));
             }
             (Lies::Near, speed(curve.when(grey, share), COLOUR))
         }
         (Cutting::Even, Some(share)) => (Lies::Above, speed(curve.when(0.0, share), COLOUR)),
-        (Cutting::Ring | Cutting::Even, None) => return Err(missing("Without cure there is no colour to go by.")),
+        (Cutting::Ring | Cutting::Even, None) => return Err(missing(Wrong::NoColour)),
         // Too salty outside or bland in the middle: the salt is not even yet.
         (Cutting::TooSalty | Cutting::Bland, _) => (Lies::Below, speed(curve.when(0.0, 0.9), 1.0)),
     };

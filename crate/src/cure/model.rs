@@ -1,5 +1,6 @@
 //! What is asked of the clock and what it answers.
 
+use super::facts::{Middle, Note, Thumb};
 use super::until::Until;
 use crate::batch::Batch;
 use crate::dose::Mark;
@@ -88,18 +89,6 @@ pub struct CureClock {
     pub learnt: Vec<Learnt>,
 }
 
-/// Something to be said.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct Note {
-    /// Shape beside the word.
-    pub mark: Mark,
-    /// The word.
-    pub word: String,
-    /// What it means and what to do.
-    pub says: String,
-}
-
 /// Earliest, likely and latest moment, in milliseconds since 1970; 80 % lie between.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -132,8 +121,8 @@ pub struct Class {
     /// When it came out before the others.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub out: Option<i64>,
-    /// The state now, `Not yet`, `Likely`, `Coloured`, `Even`.
-    pub word: String,
+    /// How far its middle has come by now.
+    pub state: Middle,
     /// Shape beside the word.
     pub mark: Mark,
     /// From one surface to the other.
@@ -158,7 +147,7 @@ pub struct Point {
     pub now: [i32; 3],
     /// At the planned rinse, likely.
     pub rinse: i32,
-    /// `1.2 %`, or `54 % of final`.
+    /// `1.2 %` of the meat; of the final value where there is no goal.
     pub now_text: String,
     /// The same at the planned rinse.
     pub rinse_text: String,
@@ -168,8 +157,8 @@ pub struct Point {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Rule {
-    /// `7 days per inch`.
-    pub name: String,
+    /// Which.
+    pub rule: Thumb,
     /// What it gives, `7 d`.
     pub gives: String,
     /// What the clock says: salt at the centre after that time, per cent of the final.
@@ -180,10 +169,10 @@ pub struct Rule {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Soak {
-    /// In fresh water, changed each half hour; from fast to slow meat.
-    pub changed: String,
+    /// In fresh water, changed each half hour; in fast meat and in slow.
+    pub changed: [String; 2],
     /// In three times its weight of still water; nothing where that does not get so far.
-    pub still: Option<String>,
+    pub still: Option<[String; 2]>,
 }
 
 /// What cuts have taught of one kind of meat.
@@ -194,6 +183,8 @@ pub struct Learnt {
     pub kind: String,
     /// How many cuts.
     pub cuts: u32,
-    /// What they changed.
-    pub says: String,
+    /// How fast salt goes into it, of the usual speed: `120 %`.
+    pub speed: String,
+    /// How wide the range of the times is, of what it was: `54 %`.
+    pub range: String,
 }

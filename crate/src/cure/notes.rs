@@ -2,11 +2,12 @@
 
 use super::cold::{Cold, Warmth};
 use super::course::Course;
+use super::facts::{Fate, Note, Noted};
 use super::fridge::{Off, USUAL, hours, moment};
 use super::laid::{COLOUR, Laid, colour_share, usual};
 use super::learn::Speed;
-use super::model::{Class, Note};
-use super::say::{degrees, note, span};
+use super::model::Class;
+use super::say::{degrees, span};
 use crate::batch::{By, kind};
 use crate::dose::Mark;
 use crate::quantity::Length;
@@ -21,61 +22,36 @@ impl Course<'_> {
     pub fn fridge_notes(&self, runs: bool) -> Vec<Note> {
         let (stood, cold) = (self.fridge.stood(self.now), self.cold);
         let mut notes = Vec::new();
-        if let Some(says) = self.warmth(&cold) {
-            let mark = if cold.warmth() == Warmth::Warm {
-                Mark::Care
-            } else {
-                Mark::Stop
-            };
-            notes.push(note(mark, "It was too warm", says));
-        }
+        notes.extend(self.warmth(&cold));
         if stood > 0.0 {
-            notes.push(note(
-                Mark::Care,
-                "The clock stood",
-                format!(
-                    "{} frozen or below 1 °C (34 °F) do not count. The times below have moved by as much.",
-                    span(stood, self.units)
-                ),
-            ));
+            let time = span(stood, self.units);
+            notes.push(note(Mark::Care, Noted::Stood { time }));
         }
         notes.extend(self.fridge.off.map(|off| self.power(off, cold.warmth())));
         if runs && self.batch.fridge.is_empty() {
-            notes.push(note(
-                Mark::Ask,
-                "No reading yet",
-                format!(
-                    "The times are for a refrigerator at {}. Put a thermometer in it.",
-                    usual(&self.batch.recipe).map_or_else(|| degrees(USUAL, self.units), |at| at.show(self.units).text)
-                ),
-            ));
+            let at =
+                usual(&self.batch.recipe).map_or_else(|| degrees(USUAL, self.units), |at| at.show(self.units).text);
+            notes.push(note(Mark::Ask, Noted::NoReading { at }));
         }
         notes
     }
 
-    /// How long it was above 40 °F, so far as anybody knows, and what that means.
-    fn warmth(&self, cold: &Cold) -> Option<String> {
+    /// How long it was above 40 °F, so far as anybody knows, and whether that is too long.
+    fn warmth(&self, cold: &Cold) -> Option<Note> {
         let (warm, unread) = (cold.warm, cold.unread);
         if warm + unread <= 0.0 {
             return None;
         }
-        let mut known = format!("{} above 4 °C (40 °F) by the log", span(warm, self.units));
-        if warm < MINUTE {
-            "Above 4 °C (40 °F) now".clone_into(&mut known);
-        }
-        if unread >= MINUTE {
-            known.push_str(&format!(
-                ", and up to {} more before it that nobody read: if it was read cold in between, put that in the log with its time",
-                span(unread, self.units)
-            ));
-        }
-        let then = if cold.warmth() == Warmth::Warm {
-            "Under 2 hours in all it can still be used: cool it now, and look at the thermometer within the hour."
-        } else {
-            "Meat above 4 °C for 2 hours or more, or nobody knows how long, is thrown out (FoodSafety.gov, quoted), unless the meat itself was measured and was colder."
-        };
-        Some(format!(
-            "{known}. {then} Salt runs faster in the warmth, and so does what spoils meat: more cure does not undo it."
+        let told = |hours: f64| (hours >= MINUTE).then(|| span(hours, self.units));
+        let discard = cold.warmth() != Warmth::Warm;
+        let mark = if discard { Mark::Stop } else { Mark::Care };
+        Some(note(
+            mark,
+            Noted::TooWarm {
+                warm: told(warm),
+                unread: told(unread),
+                discard,
+            },
         ))
     }
 
@@ -83,23 +59,19 @@ impl Course<'_> {
     pub fn notes(&self, classes: &[Class], ended: bool) -> Vec<Note> {
         let mut notes = Vec::new();
         if self.batch.recipe.method == Method::PickUp {
-            let says = "By pick-up, more cure goes in with every hour. Take it out when the recipe says, coloured through or not, and never leave it in longer for the colour.";
-            notes.push(note(Mark::Care, "The stay sets the dose", says.into()));
+            notes.push(note(Mark::Care, Noted::StaySetsDose));
             return notes;
         }
         if matches!(
             self.batch.recipe.method,
             Method::Ground | Method::Pumped | Method::PumpedAndCovered
         ) {
-            let says =
-                "Mixed or pumped in, the cure need not find its way from outside. Give it the time of the recipe.";
-            notes.push(note(Mark::Ok, "In the middle from the start", says.into()));
+            notes.push(note(Mark::Ok, Noted::InTheMiddle));
             return notes;
         }
         let thick = self.batch.pieces.iter().any(|p| p.thickness.is_none());
         if thick {
-            let says = "A size class without its thickest part has no clock. Measure it under Pieces.";
-            notes.push(note(Mark::Ask, "Thickness missing", says.into()));
+            notes.push(note(Mark::Ask, Noted::ThicknessMissing));
         }
         let slowest = classes.iter().max_by_key(|c| c.colour.unwrap_or(c.even).likely);
         if let (Some(slow), Some(planned), false) = (slowest, self.planned, ended) {
@@ -114,10 +86,7 @@ impl Course<'_> {
         let rinse = moment(self.begun, planned);
         if rinse >= ready.latest {
             let long = hours(moment(self.begun, self.now).saturating_sub(rinse));
-            return (long > 24.0).then(|| {
-                let says = "A weighed dose only evens out, it gets no saltier. How long it keeps is another question: cold all the time, and smell it.";
-                note(Mark::Ok, "Longer than planned", says.into())
-            });
+            return (long > 24.0).then(|| note(Mark::Ok, Noted::LongerThanPlanned));
         }
         // By the clock it stays in until it is through.
         if self.batch.by != Some(By::Recipe) {
@@ -143,52 +112,38 @@ impl Course<'_> {
             .ok()?
             .show(self.units)
             .text;
-        let word = if rinse >= ready.likely {
-            "The planned rinse may be early"
-        } else {
-            "The planned rinse is early"
-        };
-        let tail = if thinner < thick - 1.0 {
-            format!(
-                " If the date stands: pieces no thicker than {cut}, or pump a measured pickle. Never more cure to go faster."
-            )
-        } else {
-            " Never more cure to go faster.".to_owned()
-        };
         Some(note(
             Mark::Care,
-            word,
-            format!(
-                "{} may not be through by then. Leave it in the cold longer: a weighed dose only evens out.{tail}",
-                slow.name
-            ),
+            Noted::RinseEarly {
+                name: slow.name.clone(),
+                perhaps: rinse >= ready.likely,
+                cut: (thinner < thick - 1.0).then_some(cut),
+            },
         ))
     }
 
     /// What the hours without power mean. Published advice: see the constants of the refrigerator.
     fn power(&self, off: Off, warmth: Warmth) -> Note {
-        let basis = if off.guessed {
-            "Nothing was read when it came back, so this is reckoned: a shut door in a room at 22 °C (72 °F), which keeps cold for about 4 hours (FoodSafety.gov, quoted). Opened, or in a warmer room, it was sooner. Type what the thermometer and the meat read."
-        } else {
-            "Taken as a straight line between what was read before and after it."
+        // The same as the doubt that stands on the batch.
+        let fate = match warmth {
+            Warmth::Kept => Fate::Kept,
+            Warmth::Warm => Fate::UseNow,
+            Warmth::MayBeTooWarm | Warmth::TooWarm | Warmth::NoPower => Fate::Discard,
         };
-        // The same word as the doubt that stands on the batch.
-        let meaning = match warmth {
-            Warmth::Kept => "It stayed at 4 °C (40 °F) or colder: go on.",
-            Warmth::Warm => {
-                "Up to 2 hours above 4 °C (40 °F) in all it can still be used: cool it at once, cook it through. If in doubt, throw it out."
-            }
-            Warmth::MayBeTooWarm | Warmth::TooWarm | Warmth::NoPower => {
-                "Meat above 4 °C (40 °F) for more than 2 hours is thrown out (FoodSafety.gov, quoted), cured or not."
-            }
-        };
-        let mark = if warmth == Warmth::Kept { Mark::Care } else { Mark::Stop };
-        let says = format!(
-            "{} without power, up to {}; {} of it above 4 °C (40 °F). {meaning} {basis}",
-            span(off.hours, self.units),
-            degrees(off.highest, self.units),
-            span(off.warm, self.units),
-        );
-        note(mark, "The power was off", says)
+        let mark = if fate == Fate::Kept { Mark::Care } else { Mark::Stop };
+        note(
+            mark,
+            Noted::PowerOff {
+                time: span(off.hours, self.units),
+                highest: degrees(off.highest, self.units),
+                warm: span(off.warm, self.units),
+                fate,
+                guessed: off.guessed,
+            },
+        )
     }
+}
+
+const fn note(mark: Mark, what: Noted) -> Note {
+    Note { mark, what }
 }

@@ -1,7 +1,5 @@
 //! Figures of the clock as text.
 
-use super::model::Note;
-use crate::dose::Mark;
 use crate::quantity::{Span, System, Temperature};
 use rust_decimal::Decimal;
 
@@ -23,23 +21,15 @@ pub(super) fn degrees(fahrenheit: f64, units: System) -> String {
         .unwrap_or_default()
 }
 
-pub(super) fn note(mark: Mark, word: &str, says: String) -> Note {
-    Note {
-        mark,
-        word: word.to_owned(),
-        says,
-    }
-}
-
 /// A thousand times as a whole number.
 #[allow(clippy::cast_possible_truncation, reason = "held within ten million")]
 pub(super) fn milli(value: f64) -> i32 {
     (value * 1000.0).clamp(-1e7, 1e7).round() as i32
 }
 
-/// One decimal below ten, none above.
-pub(super) fn percent(value: f64, unit: &str) -> String {
+/// Per cent: one decimal below ten, none above.
+pub(super) fn percent(value: f64) -> String {
     let places = u32::from(value < 10.0);
     let number = Decimal::new(i64::from(milli(value)), 3).round_dp(places).normalize();
-    format!("{number} {unit}")
+    format!("{number} %")
 }

@@ -59,7 +59,7 @@ fn of_line(batch: &Batch, line: &WeighLine) -> Inside {
     };
     let salts = [(cure.nitrite, CureSalt::Nitrite), (cure.nitrate, CureSalt::Nitrate)];
     let salts = salts.into_iter().filter(|(share, _)| !share.base().is_zero());
-    let name = pantry::ingredient(&cure.item).map_or(line.name.as_str(), |i| i.name);
+    let name = pantry::ingredient(&cure.item).map_or("", |i| i.name);
     Inside {
         name: name.to_owned(),
         own: false,

@@ -89,17 +89,6 @@ impl Ingredient {
             .chain(self.others)
             .any(|known| super::folded(known) == wanted)
     }
-
-    /// Where the figures come from, with the food's number in the database and the status in words.
-    pub fn told(&self) -> String {
-        let ndb = if self.ndb.is_empty() { "" } else { ", NDB " };
-        format!(
-            "{}{ndb}{} ({}).",
-            self.source,
-            self.ndb.replace('|', ", "),
-            super::in_words(self.status)
-        )
-    }
 }
 
 impl SpoonWeight {

@@ -242,6 +242,96 @@ pub enum Wrong {
         /// Most lines.
         most: usize,
     },
+    /// Which size class was cut is not said.
+    NoClassCut,
+    /// The class that was cut has no thickness, or no hour at which its cure began.
+    CutWantsClock,
+    /// No hour of this cure counts yet.
+    NoHourCounts,
+    /// The part that has not coloured is as thick as the piece, or has no thickness.
+    RingTooWide,
+    /// There is no cure, and so no colour to go by.
+    NoColour,
+    /// The brine is less than is to go into the meat.
+    TooLittleBrine,
+    /// A batch has no pieces yet.
+    NoPieces,
+    /// Of some pieces neither a weight nor a usual one is known.
+    PiecesUnweighed,
+    /// A scale has none of these steps.
+    ScaleStep {
+        /// Those that there are.
+        steps: Vec<&'static str>,
+    },
+    /// No jurisdiction of this key.
+    NoSuchRule,
+    /// A premix or stock that is kept is not of the form that the page writes, or there are more than this.
+    KeptMixes {
+        /// Most of them.
+        most: usize,
+    },
+    /// What was learned from cuts is not of the form that the page writes.
+    LearnedCuts,
+    /// What fires told of the smoker is not of the form that the page writes.
+    LearnedSmoker,
+    /// An hour of the day is not like `22:30`, or a place has more than 99 batches or racks.
+    HouseHours,
+    /// What was in a spoon is not in the pantry, and has no name.
+    SpoonOfWhat,
+    /// A spoon wants three weights at least, or one of so many together.
+    SpoonWeights,
+    /// A scale wants a known weight and what it shows.
+    NoKnownWeight,
+    /// A known weight is nought.
+    KnownWeightNought,
+    /// Meat, printed nitrite or aim of a mix is nought, or the aim is not below the print.
+    StockFigures,
+    /// A tick is not of the form that the page writes.
+    TickForm,
+    /// The time at which a batch was thrown out is not one that the page writes.
+    ThrownOutForm,
+    /// More size classes than a batch has.
+    TooManySizes {
+        /// Most of them.
+        most: usize,
+    },
+    /// A size class is not of the form that the page writes.
+    SizeForm,
+    /// No cut of this key.
+    CutNotListed {
+        /// Its first characters.
+        cut: String,
+    },
+    /// A size class has no piece, or more than this.
+    PieceCount {
+        /// Most pieces.
+        most: u32,
+    },
+    /// A weight of pieces is nought.
+    PieceWeightNought,
+    /// The strength of a premix or stock is too far off to reckon with.
+    MixTooFarOff,
+    /// A day is not like `2026-11-14`.
+    DayForm,
+    /// More readings of the fire than a batch keeps.
+    TooManyReadings {
+        /// Most of them.
+        most: usize,
+    },
+    /// More size classes on a probe than there are readings.
+    ProbeShared {
+        /// Most of them.
+        most: usize,
+    },
+    /// A reading of the fire has no time that the page writes.
+    ReadingTime,
+    /// A reading of the refrigerator has no time or no temperature, or there are more than this.
+    FridgeReadings {
+        /// Most of them.
+        most: usize,
+    },
+    /// All pieces together weigh more than a tonne.
+    PiecesTooHeavy,
 }
 
 /// A list of a recipe.

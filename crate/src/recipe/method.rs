@@ -45,10 +45,6 @@ pub struct Words {
     pub key: &'static str,
     /// What the dose is counted on, as a sentence.
     pub basis: &'static str,
-    /// The job on the sheet, before the number of pieces and behind it.
-    pub put: (&'static str, &'static str),
-    /// Closing up.
-    pub close: &'static str,
     /// How to use what is weighed.
     pub use_it: (&'static str, &'static str),
     /// What to do with a dose that is all right.
@@ -101,8 +97,6 @@ impl Method {
 static RUB: Words = Words {
     key: "rub",
     basis: "Ingoing sodium nitrite, counted on green weight.",
-    put: ("Rub all of it in, ", ""),
-    close: "Label the bag, then close it",
     use_it: (
         "Weigh in this order into one bowl.",
         "Mix it, rub all of it in, and keep what falls off with the meat.",
@@ -115,11 +109,6 @@ static RUB: Words = Words {
 const COVER_BRINE: Words = Words {
     key: "cover_brine",
     basis: "Ingoing sodium nitrite, counted on green weight and brine together.",
-    put: (
-        "Stir until clear, chill to 4 °C (40 °F), then put under the brine: ",
-        "",
-    ),
-    close: "Label the vessel, then cover it",
     use_it: (
         "Stir until nothing lies on the bottom.",
         "Chill the brine to 4 °C (40 °F) before the meat goes in, and keep every piece under.",
@@ -132,8 +121,6 @@ const COVER_BRINE: Words = Words {
 static GROUND: Words = Words {
     key: "ground",
     basis: "Ingoing sodium nitrite, counted on the green weight of the mince.",
-    put: ("Mix all of it through the cold mince, in two lots, ", ""),
-    close: "Label it, then cover it",
     use_it: (
         "Weigh in this order into one bowl.",
         "Stir the cure into a little ice water, pour it over the mince with the rest, and mix until nothing shows.",
@@ -153,11 +140,6 @@ static PICK_UP: Words = Words {
 const PUMPED: Words = Words {
     key: "pumped",
     basis: "Ingoing sodium nitrite, counted on what is pumped in, and on green weight.",
-    put: (
-        "Stir until clear, chill to 4 °C (40 °F), then pump by weight, each on the scale: ",
-        "",
-    ),
-    close: "Label the bag, then close it",
     use_it: (
         "Stir until nothing lies on the bottom.",
         "Chill the pickle to 4 °C (40 °F). Weigh each piece, pump it in many places until the scale shows its weight and the pump together, and throw away what is left of the pickle.",
@@ -173,6 +155,5 @@ static PUMPED_AND_COVERED: Words = Words {
     keep: "Keep every piece under and cold, do not pump it again, and do not add more cure.",
     more_cure: COVER_BRINE.more_cure,
     more_meat: COVER_BRINE.more_meat,
-    close: COVER_BRINE.close,
     ..PUMPED
 };

@@ -7,7 +7,7 @@ use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, Mass, Problem, System, plain};
 use crate::recipe::{self, Allergens, Recipe, Share, ShareOf, Told, told};
 use crate::standing::{self, Vouched};
-use crate::weigh::{self, Settings, WeighLine};
+use crate::weigh::{self, CureOf, Settings, WeighLine};
 use rust_decimal::{Decimal, dec};
 use serde::Serialize;
 use std::borrow::Cow;
@@ -48,8 +48,10 @@ pub struct For<'a> {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct CardRow {
-    /// What it is.
+    /// What it is called; empty for a cure.
     pub name: String,
+    /// Which cure it is.
+    pub cure: Option<CureOf>,
     /// Its share: `2.2 %`, `0.5 g`.
     pub share: String,
     /// What the share is of.
@@ -108,7 +110,8 @@ pub fn card(recipe: &Recipe, work: &For<'_>, settings: &Settings) -> Result<Reci
     let cures = aimed.cures.iter().enumerate().filter_map(|(i, cure)| {
         let line = of(format!("cure:{i}"))?;
         Some(CardRow {
-            name: line.name.clone(),
+            name: String::new(),
+            cure: line.cure.clone(),
             share: share_of(line, weight),
             of: ShareOf::GreenWeight,
             aim: Some(cure.aim.ppm().text),
@@ -120,6 +123,7 @@ pub fn card(recipe: &Recipe, work: &For<'_>, settings: &Settings) -> Result<Reci
         let line = of(format!("line:{i}"))?;
         Some(CardRow {
             name: line.name.clone(),
+            cure: None,
             share: shown(row.share, settings.units),
             of: row.share.of(),
             aim: None,

@@ -1,6 +1,6 @@
 //! Cure accelerators: ascorbic and erythorbic acid and their salts have a limit of their own.
 
-use super::model::Fact;
+use super::facts::{Accelerated, Remark, SheetFact};
 use crate::dose::Whole;
 use crate::pantry::{PPM, ingredient};
 use crate::quantity::Range;
@@ -41,29 +41,24 @@ pub fn ppm(grams: Decimal, step: Decimal, base: Range) -> Option<Range> {
 }
 
 /// Its dose as a fact, and a remark with the limit, which is a stop where it is passed. `wanted`: what the rule for the
-/// cut wants of the sodium salts, which there stands in place of the limit.
+/// cut wants of the sodium salts, which there stands in place of the limit: 550 ppm with a pumped belly, 9 CFR 424.22(b),
+/// quoted by FSIS.
 pub fn told(
     line: &Line,
     grams: Decimal,
     step: Decimal,
     whole: &Whole,
     wanted: Option<Decimal>,
-) -> Option<(Fact, String)> {
+) -> Option<(SheetFact, Remark)> {
     let row = of(line)?;
     let range = ppm(grams, step, whole.base()?)?;
-    let up = range.typical.up_to(Decimal::ONE)?.to_u32()?;
-    let fact = Fact {
-        label: "Accelerator going in".to_owned(),
-        value: format!("{up} ppm"),
+    let ppm = range.typical.up_to(Decimal::ONE)?.to_u32()?;
+    let (lies, rule) = match wanted.filter(|_| row.is_salt()) {
+        Some(wanted) if range.high < wanted => (Accelerated::Less, None),
+        Some(wanted) if range.low > wanted => (Accelerated::More, None),
+        Some(_) => (Accelerated::AsWanted, None),
+        None if range.typical > row.limit => (Accelerated::Over, Some(row.rule)),
+        None => (Accelerated::Within, Some(row.rule)),
     };
-    let (verdict, rule) = match wanted.filter(|_| row.is_salt()) {
-        Some(wanted) if range.high < wanted => ("This is less than the rule for bacon wants: take more", BACON),
-        Some(wanted) if range.low > wanted => ("This is more than the rule for bacon wants: take less", BACON),
-        Some(_) => ("As the rule for bacon wants it", BACON),
-        None if range.typical > row.limit => ("This is over the limit: take less", row.rule),
-        None => ("Within the limit", row.rule),
-    };
-    Some((fact, format!("Accelerator: {up} ppm goes in. {verdict}. {rule}.")))
+    Some((SheetFact::Accelerator { ppm }, Remark::Accelerator { ppm, lies, rule }))
 }
-
-const BACON: &str = "550 ppm of sodium ascorbate or erythorbate with a pumped belly: 9 CFR 424.22(b), quoted by FSIS, “Bacon and Food Safety”";

@@ -1,11 +1,10 @@
-//! Spoons and scale of the user's own.
+//! Spoons and scale of the cook's own.
 
-use super::model::Fact;
 use super::settings::Settings;
 use crate::dose::OwnSpoon;
 use crate::pantry;
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Mass, Problem, Range, Volume, fixed, plain};
+use crate::quantity::{Code, Mass, Problem, Range, Volume, Wrong, fixed, plain};
 use crate::recipe;
 use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
@@ -30,16 +29,20 @@ pub struct AskSpoon {
     pub settings: Settings,
 }
 
-/// A spoon as it is kept, and in words.
+/// A spoon as it is kept, and what it rests on.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct SpoonSheet {
     /// To keep in the settings.
     pub spoon: OwnSpoon,
-    /// `4.9 to 5.6 g, usually 5.2 g`
-    pub says: String,
-    /// How it compares with the general range, and what the range comes from.
-    pub why: String,
+    /// Least, usual and most of one spoon in grams, for reading: `4.90`.
+    pub holds: [String; 3],
+    /// Only the sum was weighed: 15 % either way is a judgement. Else least and most, with a quarter of the distance beyond.
+    pub together: bool,
+    /// What was in it, by the pantry or by the cook.
+    pub name: String,
+    /// What such a spoon of it holds in general in grams, least and most.
+    pub general: Option<[String; 2]>,
 }
 
 /// Content of `scale`: what it shows for what is known.
@@ -58,14 +61,24 @@ pub struct AskScale {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct ScaleSheet {
-    /// `Fits`, `Does not fit`.
-    pub word: String,
-    /// True where every reading fits.
+    /// True where every reading fits: within its step, and what the known weight may be off.
     pub fits: bool,
     /// One row for each check.
-    pub rows: Vec<Fact>,
-    /// What to do.
-    pub says: String,
+    pub rows: Vec<ScaleRow>,
+}
+
+/// What a scale shows for one known weight.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct ScaleRow {
+    /// The known weight, as it was typed.
+    pub known: String,
+    /// What the scale shows.
+    pub reads: String,
+    /// By how much it is off, `+0.4 g`.
+    pub off: String,
+    /// The same in per cent of the known weight.
+    pub percent: String,
 }
 
 /// Most spoons in one weighing.
@@ -78,10 +91,7 @@ const WATER: Decimal = dec!(0.997);
 const JUG: Decimal = dec!(0.03);
 
 pub(super) fn lost() -> Problem {
-    Problem::new(
-        Code::TooLarge,
-        "These weights are too large to reckon exactly. Check each of them.",
-    )
+    Problem::of(Code::TooLarge, Wrong::TooLargeToReckon)
 }
 
 /// Works out a level spoon from its weighings.
@@ -95,26 +105,14 @@ pub fn spoon(ask: &AskSpoon) -> Result<SpoonSheet, Vec<Problem>> {
         .map(|i| i.name)
         .or_else(|| pantry::own_name(&ask.item).filter(|n| recipe::name(n).is_ok()));
     if named.is_none() {
-        problems.push(
-            Problem::new(
-                Code::Unknown,
-                "This is not in the pantry. Choose from the list, or type its name.",
-            )
-            .at("item"),
-        );
+        problems.push(Problem::of(Code::Unknown, Wrong::SpoonOfWhat).at("item"));
     }
     let fine = !ask.weights.is_empty() && ask.weights.iter().all(|w| !w.base().is_zero());
     let counted = ask
         .count
         .is_none_or(|n| (2..=50).contains(&n) && ask.weights.len() == 1);
     if !fine || ask.weights.len() > MOST || !counted || (ask.count.is_none() && ask.weights.len() < 3) {
-        problems.push(
-            Problem::new(
-                Code::Missing,
-                "Weigh ten level spoons, one by one or all together. Type each weight, three at least, or one weight and how many it was.",
-            )
-            .at("weights"),
-        );
+        problems.push(Problem::of(Code::Missing, Wrong::SpoonWeights).at("weights"));
     }
     let (Some(named), true) = (named, problems.is_empty()) else {
         return Err(problems);
@@ -126,28 +124,11 @@ pub fn spoon(ask: &AskSpoon) -> Result<SpoonSheet, Vec<Problem>> {
         let each = if ask.tablespoon { dec!(3) } else { Decimal::ONE };
         r.map(|g| g.times(each))
     });
-    let from = if ask.count.is_some() {
-        "One weighing of all together shows no spread: 15 % either way is our own judgement."
-    } else {
-        "The least and the most that were weighed, with a quarter of the distance beyond each."
-    };
-    let name = if ask.tablespoon { "tablespoon" } else { "teaspoon" };
     Ok(SpoonSheet {
-        says: format!(
-            "{} to {} g, usually {} g",
-            fixed(range.low, 2),
-            fixed(range.high, 2),
-            fixed(range.typical, 2)
-        ),
-        why: match general {
-            Some(g) => format!(
-                "{from} In general a level {name} of {} is {} to {} g.",
-                named.to_lowercase(),
-                fixed(g.low, 1),
-                fixed(g.high, 1)
-            ),
-            None => from.to_owned(),
-        },
+        holds: [range.low, range.typical, range.high].map(|g| fixed(g, 2)),
+        together: ask.count.is_some(),
+        name: named.to_owned(),
+        general: general.map(|g| [g.low, g.high].map(|g| fixed(g, 1))),
         spoon: OwnSpoon {
             item: ask.item.trim().to_owned(),
             tablespoon: ask.tablespoon,
@@ -187,13 +168,7 @@ pub fn scale(ask: &AskScale) -> Result<ScaleSheet, Vec<Problem>> {
     let mut problems = ask.settings.problems();
     let step = ask.settings.scale_step.base();
     if ask.checks.is_empty() || ask.checks.len() > MOST {
-        problems.push(
-            Problem::new(
-                Code::Missing,
-                "Type at least one known weight and what the scale shows.",
-            )
-            .at("checks"),
-        );
+        problems.push(Problem::of(Code::Missing, Wrong::NoKnownWeight).at("checks"));
     }
     let (mut rows, mut fits) = (Vec::new(), true);
     for (i, (known, reads)) in ask.checks.iter().enumerate() {
@@ -208,20 +183,10 @@ pub fn scale(ask: &AskScale) -> Result<ScaleSheet, Vec<Problem>> {
     if !problems.is_empty() {
         return Err(problems);
     }
-    Ok(ScaleSheet {
-        word: if fits { "Fits" } else { "Does not fit" }.to_owned(),
-        says: if fits {
-            "Within its step and what the known weight may be off. Check it again after a fall, a new battery or a cold night."
-        } else {
-            "Set it level on something hard, change the battery, set it to nought and try again. If it stays so, weigh no cure on it: borrow another."
-        }
-        .to_owned(),
-        fits,
-        rows,
-    })
+    Ok(ScaleSheet { fits, rows })
 }
 
-fn one(known: &str, reads: Decimal, step: Decimal) -> Result<(bool, Fact), Problem> {
+fn one(known: &str, reads: Decimal, step: Decimal) -> Result<(bool, ScaleRow), Problem> {
     let (grams, may) = match (Mass::read(known, None), Volume::read(known, None)) {
         (Ok(mass), _) => (Some(mass.base()), Decimal::ZERO),
         (_, Ok(water)) => (water.base().times(WATER), JUG),
@@ -235,16 +200,13 @@ fn one(known: &str, reads: Decimal, step: Decimal) -> Result<(bool, Fact), Probl
         let sign = if off.is_sign_negative() { "" } else { "+" };
         Some((
             off.abs() <= allowed,
-            Fact {
-                label: format!("{} shows {} g", known.trim(), plain(reads)),
-                value: format!("{sign}{} g, {sign}{} %", plain(off.half_away(2)), plain(percent)),
+            ScaleRow {
+                known: known.trim().to_owned(),
+                reads: format!("{} g", plain(reads)),
+                off: format!("{sign}{} g", plain(off.half_away(2))),
+                percent: format!("{sign}{} %", plain(percent)),
             },
         ))
     };
-    row().ok_or_else(|| {
-        Problem::new(
-            Code::TooSmall,
-            "A known weight is above nought. Type it, such as 100 g, or 50 ml of water.",
-        )
-    })
+    row().ok_or_else(|| Problem::of(Code::TooSmall, Wrong::KnownWeightNought))
 }

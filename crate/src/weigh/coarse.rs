@@ -1,9 +1,10 @@
 //! A scale that is too coarse for the dose, and the premix that is the way out.
 
+use super::facts::CoarseWay;
 use super::lines::on_scale;
 use super::model::{Coarse, Premix};
 use super::plan::Plan;
-use crate::dose::{Advice, Ppm};
+use crate::dose::Ppm;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, plain};
 use rust_decimal::{Decimal, dec};
@@ -31,33 +32,11 @@ pub fn making(needed: Decimal, parts: u32, step: Decimal) -> Option<(Decimal, De
     Some((cure, salt, spread))
 }
 
-/// How to make and label a premix.
+/// What to make a premix of.
 pub fn premix(needed: Decimal, parts: u32, step: Decimal) -> Option<Premix> {
     let (cure, salt, _) = making(needed, parts, step)?;
-    let advice = |head: String, text: &str| Advice {
-        head,
-        text: text.to_owned(),
-    };
     Some(Premix {
         parts,
-        steps: vec![
-            advice(
-                format!(
-                    "Weigh {} of cure and {} of salt of the same grain.",
-                    on_scale(cure, step).text,
-                    on_scale(salt, step).text
-                ),
-                "Each on its own, on this scale. Same grain, or the cure sinks to the bottom.",
-            ),
-            advice(
-                "Shake it in a closed jar for two minutes.".to_owned(),
-                "Shake it again each time before you weigh from it.",
-            ),
-            advice(
-                format!("Label it: premix, 1 part cure in {parts}, with the date."),
-                "It is still poisonous by the spoonful. Lock it away with the cure.",
-            ),
-        ],
         cure: on_scale(cure, step),
         salt: on_scale(salt, step),
     })
@@ -66,35 +45,14 @@ pub fn premix(needed: Decimal, parts: u32, step: Decimal) -> Option<Premix> {
 /// The notice, with the ways out.
 pub fn notice(range: &Ppm, plan: &Plan, step: Decimal, premix: Option<(u32, (u32, u32))>) -> Coarse {
     let cure = plan.cures.iter().min().copied().unwrap_or_default();
-    let mut ways = vec![Advice {
-        head: "Borrow a finer scale.".to_owned(),
-        text: "A pocket scale with 0.1 g steps, or 0.01 g for less than 300 g of meat.".to_owned(),
-    }];
-    if let Some((_, (low, high))) = premix {
-        ways.insert(0, Advice {
-            head: "Work with a premix.".to_owned(),
-            text: format!("Cure thinned with salt is weighed in a larger amount. On this scale the dose then lies between {low} and {high} ppm."),
-        });
-    }
-    ways.push(Advice {
-        head: "Or pool the pieces.".to_owned(),
-        text: format!(
-            "More meat in one batch takes more cure; from {} of cure on, this scale is fine enough.",
-            enough(step).text
-        ),
-    });
+    let thinned = premix.map(|(_, (low, high))| CoarseWay::Premix { low, high });
+    let pool = CoarseWay::Pool { from: enough(step) };
     Coarse {
-        word: "Scale too coarse".to_owned(),
-        says: format!(
-            "The dose is {} g of cure and the scale steps by {} g. What it shows may mean {} to {} ppm.",
-            plain(cure.half_away(2)),
-            plain(step),
-            range.low,
-            range.high
-        ),
+        cure: format!("{} g", plain(cure.half_away(2))),
+        step: format!("{} g", plain(step)),
         low: range.low,
         high: range.high,
-        ways,
+        ways: thinned.into_iter().chain([CoarseWay::FinerScale, pool]).collect(),
         premix_parts: premix.map(|(parts, _)| parts),
         premix_range: premix.map(|(_, range)| range),
     }

@@ -1,5 +1,6 @@
 //! The lines of the weigh-out: rounded to the scale, in the order of weighing, with the running total.
 
+use super::facts::{Changed, CureOf, LineWhy, Strength};
 use super::model::WeighLine;
 use super::plan::{self, Plan};
 use super::spoon::spoons;
@@ -183,18 +184,26 @@ pub fn line_name(line: &Line) -> String {
         .unwrap_or_default()
 }
 
-/// What a cure is called: by its strength, or as a premix.
-fn cure_name(agent: Agent, parts: Option<u32>, made: Option<Made>) -> String {
+/// What a cure is: by its strength, or as a premix of the list.
+fn cure_of(agent: Agent, parts: Option<u32>, made: Option<Made>) -> CureOf {
     if let Some(parts) = parts {
-        return format!("Premix, 1 part cure and {} parts salt", parts.saturating_sub(1));
+        return CureOf::OneIn { parts };
     }
-    let said = |percent: Decimal, what: &str| (!percent.is_zero()).then(|| format!("{} % {what}", plain(percent)));
-    let strength: Vec<String> = said(agent.nitrite, "nitrite")
-        .into_iter()
-        .chain(said(agent.nitrate, "nitrate"))
-        .collect();
-    let what = made.map_or("Cure", |m| if m.in_water { "Stock" } else { "Premix" });
-    format!("{what}, {}", strength.join(" and "))
+    let strength = strength(agent);
+    match made {
+        None => CureOf::Neat { strength },
+        Some(made) if made.in_water => CureOf::Stock { strength },
+        Some(_) => CureOf::Premix { strength },
+    }
+}
+
+/// What a cure prints.
+pub fn strength(agent: Agent) -> Strength {
+    let printed = |percent: Decimal| (!percent.is_zero()).then(|| format!("{} %", plain(percent)));
+    Strength {
+        nitrite: printed(agent.nitrite),
+        nitrate: printed(agent.nitrate),
+    }
 }
 
 /// The bowl, cure first; and the vessel. `ends` are low and high where not all is weighed.
@@ -247,13 +256,10 @@ fn cure_line(batch: &Batch, i: usize, cure: &Cured, ends: Option<&[Rounded; 2]>,
     let strength = |percent: Decimal| Fraction::new(percent).ok();
     let same_kind = parts == cure.parts;
     Some(WeighLine {
-        is_cure: true,
+        cure: Some(cure_of(cure.agent, parts, made(batch, cure.agent))),
         spoon: item.and_then(|item| spoons(item, cure.grams)),
-        why: rounded_off.then(|| {
-            format!(
-                "{} g, rounded down to the scale's step.",
-                plain(cure.exact.half_away(3))
-            )
+        why: rounded_off.then(|| LineWhy::RoundedDown {
+            exact: format!("{} g", plain(cure.exact.half_away(3))),
         }),
         changed: changed(cure.done && same_kind, cure.grams, cure.exact.down_to(step)?, step),
         tick: Tick {
@@ -262,15 +268,7 @@ fn cure_line(batch: &Batch, i: usize, cure: &Cured, ends: Option<&[Rounded; 2]>,
             step: batch.tick(&cure_id(i)).map_or_else(|| Mass::new(step).ok(), |t| t.step),
             ..tick(batch, cure_id(i), cure.grams)?
         },
-        ..line(
-            cure_id(i),
-            cure_name(cure.agent, parts, made(batch, cure.agent)),
-            batch,
-            cure.grams,
-            cure.exact,
-            range,
-            step,
-        )?
+        ..line(cure_id(i), String::new(), batch, cure.grams, cure.exact, range, step)?
     })
 }
 
@@ -288,26 +286,20 @@ fn plain_line(
     let takes_off = plan::salt_line(&batch.recipe) == Some(i) && rounded.cure_salt > Decimal::ZERO;
     Some(WeighLine {
         spoon: pantry::ingredient(&row.item).and_then(|item| spoons(item, grams)),
-        why: takes_off.then(|| {
-            format!(
-                "{} g in all, less {} g that is already in the cure.",
-                fixed(whole, 1),
-                fixed(rounded.cure_salt, 1)
-            )
+        why: takes_off.then(|| LineWhy::LessInCure {
+            whole: format!("{} g", fixed(whole, 1)),
+            in_cure: format!("{} g", fixed(rounded.cure_salt, 1)),
         }),
         changed: changed(batch.tick(&line_id(i)).is_some(), grams, exact.nearest(step)?, step),
         ..line(line_id(i), line_name(row), batch, grams, exact, range, step)?
     })
 }
 
-/// Said where it was ticked and the list now asks for something else.
-fn changed(done: bool, is: Decimal, wanted: Decimal, step: Decimal) -> Option<String> {
-    (done && is != wanted).then(|| {
-        format!(
-            "{} is in the bowl. The list now asks for {}.",
-            on_scale(is, step).text,
-            on_scale(wanted, step).text
-        )
+/// It was ticked, and the list now asks for something else.
+fn changed(done: bool, is: Decimal, wanted: Decimal, step: Decimal) -> Option<Changed> {
+    (done && is != wanted).then(|| Changed {
+        is: on_scale(is, step),
+        wanted: on_scale(wanted, step),
     })
 }
 
@@ -334,7 +326,7 @@ fn line(
 ) -> Option<WeighLine> {
     Some(WeighLine {
         name,
-        is_cure: false,
+        cure: None,
         add: on_scale(grams, step),
         weight: format!("{} g", plain(grams)),
         exact: format!("{} g", plain(exact.half_away(6))),

@@ -2,9 +2,11 @@
 
 mod accelerator;
 mod bags;
+mod basis;
 mod bowl;
 mod calibrate;
 mod coarse;
+mod facts;
 mod finding;
 mod follow;
 mod lines;
@@ -19,11 +21,14 @@ mod stock;
 
 pub use accelerator::{Accelerator, ppm as accelerator_ppm};
 pub use bags::bags;
-pub use calibrate::{AskScale, AskSpoon, ScaleSheet, SpoonSheet, scale, spoon};
+pub use calibrate::{AskScale, AskSpoon, ScaleRow, ScaleSheet, SpoonSheet, scale, spoon};
+pub use facts::{
+    Accelerated, Changed, CoarseWay, CureOf, LineWhy, Remark, SaltOf, SheetFact, SpoonSource, SpoonUnit, Strength,
+};
 pub use finding::{Finding, Lies};
 pub use follow::followed;
 pub(crate) use lines::on_scale;
-pub use model::{BagLine, BagList, Coarse, Fact, Premix, SaltIn, Spoon, Todo, WeighLine, WeighSheet};
+pub use model::{BagLine, BagList, Coarse, Premix, SaltIn, Spoon, Todo, TodoOf, WeighLine, WeighSheet};
 pub use plan::{Plan, plan};
 pub use settings::{House, Racks, SCALE_STEPS, Settings};
 pub use sheet::{sheet, verdict};

@@ -1,8 +1,10 @@
 //! The weigh-out sheet as it is answered.
 
+use super::facts::{Changed, CoarseWay, CureOf, LineWhy, Remark, SheetFact, SpoonSource, SpoonUnit};
 use crate::batch::Tick;
 use crate::dose::Verdict;
 use crate::quantity::Figure;
+use crate::recipe::Method;
 use serde::Serialize;
 
 /// Everything on the weigh-out screen and on its print.
@@ -33,14 +35,14 @@ pub struct WeighSheet {
     pub coarse: Option<Coarse>,
     /// Set where the list works with a premix.
     pub premix: Option<Premix>,
-    /// Green weight, aim, salt, scale: label and value.
-    pub facts: Vec<Fact>,
+    /// Green weight, aim, salt, scale.
+    pub facts: Vec<SheetFact>,
     /// Where only a share of the brine goes in: the salt that comes into the meat by it.
     pub salt: Option<SaltIn>,
     /// Where the sizes are bagged apart: the list of each bag, weighed into a bowl of its own.
     pub bags: Vec<BagList>,
     /// Remarks on the list: salt that the cure alone exceeds, a line below the scale's step.
-    pub remarks: Vec<String>,
+    pub remarks: Vec<Remark>,
 }
 
 /// One line to weigh.
@@ -49,10 +51,10 @@ pub struct WeighSheet {
 pub struct WeighLine {
     /// Id for its tick: `cure:0`, `line:2`.
     pub id: String,
-    /// What it is.
+    /// What it is called, by the cook or in the pantry; empty for a curing agent.
     pub name: String,
-    /// True for a curing agent: weigh it, a spoon is too loose.
-    pub is_cure: bool,
+    /// Which curing agent: weigh it, a spoon is too loose. Nothing for any other line.
+    pub cure: Option<CureOf>,
     /// What to add, rounded to the scale's step; what was added once ticked.
     pub add: Figure,
     /// The same in grams, `3.5 g`.
@@ -67,29 +69,29 @@ pub struct WeighLine {
     pub reads: Option<Figure>,
     /// The spoon equivalent.
     pub spoon: Option<Spoon>,
-    /// How it came to that: `32.6 g in all, less 3.3 g that is already in the cure.`
-    pub why: Option<String>,
+    /// How it came to that.
+    pub why: Option<LineWhy>,
     /// When it was ticked, in milliseconds since 1970.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub ticked: Option<i64>,
     /// Set where it was ticked and the list now asks for something else.
-    pub changed: Option<String>,
+    pub changed: Option<Changed>,
 }
 
 /// Level spoons, to catch a slip; not to weigh by.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Spoon {
-    /// `level tsp`, `level tbsp`, `cups`.
-    pub unit: String,
+    /// Which spoon, or cups.
+    pub unit: SpoonUnit,
     /// Least, usual, most: `4.9`, `5.4`, `5.8`.
     pub low: String,
     /// See `low`.
     pub typical: String,
     /// See `low`.
     pub high: String,
-    /// Where the weight of a spoon comes from, with its status.
-    pub source: String,
+    /// Where the weight of a spoon comes from.
+    pub source: SpoonSource,
 }
 
 /// A job to tick that is not weighing.
@@ -99,26 +101,47 @@ pub struct Todo {
     /// Id for its tick: `rub`, `label`.
     pub id: String,
     /// What to do.
-    pub text: String,
+    pub what: TodoOf,
     /// When it was ticked, in milliseconds since 1970.
     #[cfg_attr(feature = "types", ts(type = "number | null"))]
     pub ticked: Option<i64>,
+}
+
+/// What there is to do once all is weighed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(tag = "is", rename_all = "snake_case")]
+pub enum TodoOf {
+    /// The meat gets it.
+    PutOn {
+        /// How.
+        method: Method,
+        /// So many pieces.
+        pieces: u32,
+        /// Nobody counted them.
+        about: bool,
+    },
+    /// It is labelled, then closed.
+    Close {
+        /// By what it is put on with.
+        method: Method,
+    },
 }
 
 /// The scale is too coarse for this dose.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Coarse {
-    /// `Scale too coarse`.
-    pub word: String,
-    /// What range the scale would give.
-    pub says: String,
-    /// The range in ppm, rounded outward.
+    /// The least cure of the list: `3.55 g`.
+    pub cure: String,
+    /// The scale's step.
+    pub step: String,
+    /// What range the scale would give, in ppm, rounded outward.
     pub low: u32,
     /// See `low`.
     pub high: u32,
     /// Ways out, the first first.
-    pub ways: Vec<crate::dose::Advice>,
+    pub ways: Vec<CoarseWay>,
     /// One part of cure in so many, where the list can be worked with a premix on this scale.
     pub premix_parts: Option<u32>,
     /// The range a premix would give, in ppm, where it helps.
@@ -135,8 +158,6 @@ pub struct Premix {
     pub cure: Figure,
     /// Salt to weigh for making it.
     pub salt: Figure,
-    /// How to make and label it.
-    pub steps: Vec<crate::dose::Advice>,
 }
 
 /// What goes into one bag.
@@ -177,20 +198,8 @@ pub struct BagLine {
 pub struct SaltIn {
     /// Of green weight, `1.8 %`.
     pub comes: Figure,
-    /// Least that tastes of a cure and lets one do its work, `1.5 %`.
+    /// Least that tastes of a cure and lets one do its work, `1.5 %`. Common practice, no source.
     pub least: Figure,
     /// True where less comes in.
     pub is_short: bool,
-    /// What the least rests on: `common practice`.
-    pub status: &'static str,
-}
-
-/// A label with its value.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct Fact {
-    /// `Green weight`.
-    pub label: String,
-    /// `1480 g`.
-    pub value: String,
 }

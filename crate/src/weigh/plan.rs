@@ -3,7 +3,7 @@
 use crate::dose::{Whole, cure_for};
 use crate::pantry::{self, Agent, Group};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Problem, Range};
+use crate::quantity::{Code, Problem, Range, Wrong};
 use crate::recipe::{Line, Method, Recipe, Share};
 use rust_decimal::{Decimal, dec};
 
@@ -54,19 +54,9 @@ pub fn plan(recipe: &Recipe, green: Decimal, pieces: u32, parts: Option<u32>) ->
     let whole = whole_of(recipe, Range::point(green), &lines, &[]).ok_or_else(too_large)?;
     let wanted = green.times(whole.take).ok_or_else(too_large)?;
     if recipe.method.takes() && whole.pickle.typical < wanted {
-        return Err(Problem::new(
-            Code::Conflict,
-            "This is less brine than is to go into the meat. Raise the share of water, or lower the pump.",
-        )
-        .at("lines"));
+        return Err(Problem::of(Code::Conflict, Wrong::TooLittleBrine).at("lines"));
     }
-    let too_weak = || {
-        Problem::new(
-            Code::Conflict,
-            "This cure is too weak to reach the aim in this brine. Read the packet and the aim again.",
-        )
-        .at("cures")
-    };
+    let too_weak = || Problem::of(Code::Conflict, Wrong::CureTooWeak).at("cures");
     let cures = cure_for(&whole, &agents, salt_line(recipe).is_some()).ok_or_else(too_weak)?;
     // More cure than all else in the brine is no brine.
     let all = cures
@@ -175,8 +165,5 @@ pub fn premix_parts(recipe: &Recipe, green: Decimal, pieces: u32) -> Option<u32>
 }
 
 fn too_large() -> Problem {
-    Problem::new(
-        Code::TooLarge,
-        "These weights are too large to reckon exactly. Check the pieces and the shares.",
-    )
+    Problem::of(Code::TooLarge, Wrong::TooLargeToReckon)
 }

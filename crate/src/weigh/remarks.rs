@@ -1,53 +1,60 @@
-//! What is said beside the list.
+//! What is remarked beside the list.
 
-use super::lines::{Rounded, line_name};
-use super::plan::{self, Plan};
-use crate::batch::Batch;
+use super::facts::Remark;
+use super::lines::line_name;
+use super::plan;
+use super::sheet::Work;
+use crate::batch::odd_weights;
 use crate::quantity::exact::Exact;
 use crate::quantity::{fixed, plain};
 use rust_decimal::{Decimal, dec};
 
-/// Lines that the scale cannot show, and salt that the cure alone exceeds.
-pub fn remarks(batch: &Batch, rounded: &Rounded, plan: &Plan) -> Vec<String> {
-    let mut remarks = Vec::new();
-    for ((line, exact), grams) in batch.recipe.lines.iter().zip(&rounded.exact).zip(&rounded.lines) {
-        if grams.is_zero() && *exact > Decimal::ZERO {
-            remarks.push(format!(
-                "{}: {} g is less than this scale can show. Take it by the spoon, or weigh it on a finer scale.",
-                line_name(line),
-                plain(exact.half_away(2))
-            ));
+impl Work<'_> {
+    /// Lines that the scale cannot show, salt that the cure alone exceeds, accelerators, weights that are far from the
+    /// usual, cure that is in already.
+    pub(super) fn remarks(&self) -> Vec<Remark> {
+        let mut list = self.of_lines();
+        if self.weighs_nothing() {
+            list.push(Remark::CureBelowStep);
         }
+        list.extend(self.accelerators().into_iter().map(|(_, remark)| remark));
+        list.extend(odd_weights(&self.batch.pieces).map(|odd| Remark::OddWeight { odd }));
+        list.extend(self.put_in.iter().map(|p| Remark::InAlready { amount: p.said.clone() }));
+        if self.batch.premix && self.parts.is_none() && self.put_in.is_empty() {
+            list.push(Remark::NoPremix);
+        }
+        list
     }
-    let wanted = plan::salt_line(&batch.recipe).and_then(|i| plan.lines.get(i));
-    match wanted {
-        Some(wanted) if rounded.cure_salt > *wanted => remarks.push(format!(
-            "The {} alone brings {} g of salt, more than the {} g aimed at. No more salt is needed.",
-            if rounded.cures.iter().any(|c| c.parts.is_some()) || batch.recipe.cures.iter().any(|c| c.made.is_some()) {
-                "premix"
-            } else {
-                "cure"
-            },
-            fixed(rounded.cure_salt, 1),
-            fixed(*wanted, 1)
-        )),
-        None if rounded.cure_salt > dec!(0.05) => remarks.push(format!(
-            "The recipe has no salt of its own; the cure brings {} g.",
-            fixed(rounded.cure_salt, 1)
-        )),
-        _ => {}
+
+    fn of_lines(&self) -> Vec<Remark> {
+        let (recipe, rounded) = (&self.batch.recipe, &self.rounded);
+        let mut remarks = Vec::new();
+        for ((line, exact), grams) in recipe.lines.iter().zip(&rounded.exact).zip(&rounded.lines) {
+            if grams.is_zero() && *exact > Decimal::ZERO {
+                remarks.push(Remark::BelowStep {
+                    name: line_name(line),
+                    weight: format!("{} g", plain(exact.half_away(2))),
+                });
+            }
+        }
+        let gram = |grams: Decimal| format!("{} g", fixed(grams, 1));
+        let brings = rounded.cure_salt;
+        match plan::salt_line(recipe).and_then(|i| self.plan.lines.get(i)) {
+            Some(wanted) if brings > *wanted => remarks.push(Remark::SaltInCure {
+                premix: rounded.cures.iter().any(|c| c.parts.is_some())
+                    || recipe.cures.iter().any(|c| c.made.is_some()),
+                brings: gram(brings),
+                aimed: gram(*wanted),
+            }),
+            None if brings > dec!(0.05) => remarks.push(Remark::NoSaltLine { brings: gram(brings) }),
+            _ => {}
+        }
+        if recipe.cures.iter().any(|c| c.item == "cure-sweet") {
+            remarks.push(Remark::SweetCure);
+        }
+        if recipe.cures.iter().any(|c| c.made.is_some_and(|m| m.in_water)) {
+            remarks.push(Remark::StockOfTheDay);
+        }
+        remarks
     }
-    if batch.recipe.cures.iter().any(|c| c.item == "cure-sweet") {
-        remarks.push(
-            "All of the cure but nitrite and nitrate is reckoned as salt. A sweet cure holds sugar too: taste a test slice."
-                .to_owned(),
-        );
-    }
-    if batch.recipe.cures.iter().any(|c| c.made.is_some_and(|m| m.in_water)) {
-        remarks.push(
-            "A stock in water is made for the day and stirred each time: pour away what is left, and make the next one as its label says."
-                .to_owned(),
-        );
-    }
-    remarks
 }

@@ -3,7 +3,7 @@
 use super::finding::{self, Finding};
 use super::smoked::{self, Smoked};
 use crate::dose::{Kit, OwnSpoon, default_rule, profiles};
-use crate::quantity::{Code, Length, Mass, Problem, System};
+use crate::quantity::{Code, Length, Mass, Problem, System, Wrong};
 use crate::recipe::Cure;
 use serde::{Deserialize, Serialize};
 
@@ -116,57 +116,45 @@ impl Settings {
     /// Everything that is wrong with them, at `settings`; empty when they can be used.
     pub fn problems(&self) -> Vec<Problem> {
         let mut found = Vec::new();
-        if !SCALE_STEPS
-            .iter()
-            .any(|s| Mass::read(s, None).is_ok_and(|m| m == self.scale_step))
-        {
-            let steps = SCALE_STEPS.join(", ");
-            found.push(
-                Problem::new(Code::Unknown, format!("A scale's step is one of {steps}. Choose one."))
-                    .at("settings.scale_step"),
-            );
-        }
-        if !profiles().iter().any(|p| p.key == self.profile) {
-            found.push(
-                Problem::new(
-                    Code::Unknown,
-                    "This jurisdiction is not in the table. Choose one from the list.",
-                )
-                .at("settings.profile"),
-            );
-        }
+        let mut check = |good: bool, code: Code, wrong: Wrong, at: &str| {
+            if !good {
+                found.push(Problem::of(code, wrong).at(at));
+            }
+        };
+        let is_step = |s: &&str| Mass::read(s, None).is_ok_and(|m| m == self.scale_step);
+        let steps = Wrong::ScaleStep {
+            steps: SCALE_STEPS.to_vec(),
+        };
+        check(
+            SCALE_STEPS.iter().any(is_step),
+            Code::Unknown,
+            steps,
+            "settings.scale_step",
+        );
+        let known = profiles().iter().any(|p| p.key == self.profile);
+        check(known, Code::Unknown, Wrong::NoSuchRule, "settings.profile");
         let is_mix = |c: &Cure| c.made.is_some() && c.problems().is_empty();
-        if self.mixes.len() > MOST_MIXES || !self.mixes.iter().all(is_mix) {
-            found.push(
-                Problem::new(
-                    Code::BadForm,
-                    "A premix or stock that is kept is not of the form that this page writes, or there are more than 20. Remove it and keep it again.",
-                )
-                .at("settings.mixes"),
-            );
-        }
-        if !finding::good(&self.learned) {
-            found.push(
-                Problem::new(
-                    Code::BadForm,
-                    "What was learned from cuts is not of the form that this page writes. Forget it and cut again.",
-                )
-                .at("settings.learned"),
-            );
-        }
-        if !smoked::good(&self.smoked) {
-            let text = "What fires told of the smoker is not of the form that this page writes. Forget it.";
-            found.push(Problem::new(Code::BadForm, text).at("settings.smoked"));
-        }
-        if !self.house.as_ref().is_none_or(House::good) {
-            found.push(
-                Problem::new(
-                    Code::BadForm,
-                    "An hour of the day is typed as 22:30, and a place has 0 to 99 batches or racks.",
-                )
-                .at("settings.house"),
-            );
-        }
+        let mixes = self.mixes.len() <= MOST_MIXES && self.mixes.iter().all(is_mix);
+        check(
+            mixes,
+            Code::BadForm,
+            Wrong::KeptMixes { most: MOST_MIXES },
+            "settings.mixes",
+        );
+        check(
+            finding::good(&self.learned),
+            Code::BadForm,
+            Wrong::LearnedCuts,
+            "settings.learned",
+        );
+        check(
+            smoked::good(&self.smoked),
+            Code::BadForm,
+            Wrong::LearnedSmoker,
+            "settings.smoked",
+        );
+        let house = self.house.as_ref().is_none_or(House::good);
+        check(house, Code::BadForm, Wrong::HouseHours, "settings.house");
         found
     }
 }

@@ -1,41 +1,36 @@
 //! The weigh-out of a batch, put together.
 
-use super::accelerator;
 use super::bags::bags;
 use super::bowl::running;
 use super::coarse;
 use super::follow::followed;
 use super::lines::{Rounded, draw, on_scale, portions, round};
-use super::model::{Fact, SaltIn, Todo, WeighLine, WeighSheet};
+use super::model::{Todo, TodoOf, WeighLine, WeighSheet};
 use super::plan::{self, Plan, plan};
-use super::remarks::remarks;
 use super::settings::Settings;
 use super::spoon::own_spoons;
-use crate::batch::{Batch, Green, belly, doubts, green, kind};
+use crate::batch::{Batch, Green, belly, green, kind};
 use crate::dose::{self, Case, OwnSpoon, Portion, Rule, Verdict};
 use crate::pantry::{OWN, own_name};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Figure, Mass, Problem, Range, plain};
-use crate::recipe::{Counted, Method};
-use rust_decimal::{Decimal, dec};
+use crate::quantity::{Code, Figure, Mass, Problem, Range, Wrong};
+use crate::recipe::Method;
+use rust_decimal::Decimal;
 use std::borrow::Cow;
-
-/// Least salt in cured meat, per cent of green weight. Common practice, no source.
-const LEAST_SALT: Decimal = dec!(1.5);
 
 /// What the sheet and its verdict are worked from.
 pub(super) struct Work<'a> {
-    batch: Cow<'a, Batch>,
-    settings: &'a Settings,
-    rule: &'a Rule,
-    step: Decimal,
-    green: Green,
-    parts: Option<u32>,
-    plan: Plan,
-    rounded: Rounded,
-    put_in: Vec<Portion>,
+    pub(super) batch: Cow<'a, Batch>,
+    pub(super) settings: &'a Settings,
+    pub(super) rule: &'a Rule,
+    pub(super) step: Decimal,
+    pub(super) green: Green,
+    pub(super) parts: Option<u32>,
+    pub(super) plan: Plan,
+    pub(super) rounded: Rounded,
+    pub(super) put_in: Vec<Portion>,
     /// The aim is not the recipe's own but the rule's.
-    follows: bool,
+    pub(super) follows: bool,
 }
 
 /// The weigh-out of a batch.
@@ -55,10 +50,7 @@ pub fn verdict(batch: &Batch, settings: &Settings) -> Result<Verdict, Vec<Proble
 }
 
 fn lost() -> Vec<Problem> {
-    vec![Problem::new(
-        Code::TooLarge,
-        "These weights are too large to reckon exactly. Check the pieces and the shares.",
-    )]
+    vec![Problem::of(Code::TooLarge, Wrong::TooLargeToReckon)]
 }
 
 impl<'a> Work<'a> {
@@ -79,14 +71,14 @@ impl<'a> Work<'a> {
         let step = settings.scale_step.base();
         let green = green(&batch.pieces).map_err(|p| vec![p.at("batch")])?;
         let missing = if batch.pieces.is_empty() {
-            Some("Nothing is on the board yet. Add the pieces first: how many, and what they weigh.")
+            Some(Wrong::NoPieces)
         } else if !green.known {
-            Some("No figure is known for some of these pieces. Weigh them: the list is reckoned from their weight.")
+            Some(Wrong::PiecesUnweighed)
         } else {
             None
         };
         if let Some(missing) = missing {
-            return Err(vec![Problem::new(Code::Missing, missing).at("batch.pieces")]);
+            return Err(vec![Problem::of(Code::Missing, missing).at("batch.pieces")]);
         }
         let put_in = batch.put_in(settings.kit()).map_err(|p| vec![p.at("batch")])?;
         let typical = green.meat.typical;
@@ -118,7 +110,7 @@ impl<'a> Work<'a> {
     }
 
     /// What the ppm are counted over: green weight, and in a brine all that is dissolved, each weighed once.
-    fn whole(&self, green: Range) -> Option<dose::Whole> {
+    pub(super) fn whole(&self, green: Range) -> Option<dose::Whole> {
         let weighed: Vec<Decimal> = self.rounded.cures.iter().map(|c| c.grams).collect();
         let put_in = self.put_in.iter().map(|p| p.weight.typical);
         let cures: Vec<Decimal> = weighed.into_iter().chain(put_in).collect();
@@ -235,7 +227,7 @@ impl<'a> Work<'a> {
     }
 
     /// True where the scale cannot show a cure at all: a list without it is not this recipe.
-    fn weighs_nothing(&self) -> bool {
+    pub(super) fn weighs_nothing(&self) -> bool {
         self.rounded.cures.iter().any(|c| !c.done && c.grams.is_zero())
     }
 
@@ -268,49 +260,7 @@ impl<'a> Work<'a> {
         ))
     }
 
-    fn remarks(&self) -> Vec<String> {
-        let mut list = remarks(&self.batch, &self.rounded, &self.plan);
-        if self.weighs_nothing() {
-            list.push(
-                "This scale cannot show the cure at all. Take one of the ways out before anything is weighed."
-                    .to_owned(),
-            );
-        }
-        list.extend(self.accelerators().into_iter().map(|(_, remark)| remark));
-        list.extend(doubts(&self.batch.pieces));
-        list.extend(
-            self.put_in
-                .iter()
-                .map(|p| format!("The cure is in already: {}. It is not on this list.", p.said)),
-        );
-        if self.batch.premix && self.parts.is_none() && self.put_in.is_empty() {
-            list.push("A premix does not suit this recipe: it wants one cure, and enough salt to stand the salt in the premix.".to_owned());
-        }
-        list
-    }
-
-    /// Sodium ascorbate and erythorbate going in, ppm, counted as the cure is.
-    fn ascorbate(&self) -> Option<Range> {
-        let base = self.whole(self.green.meat)?.base()?;
-        let lines = self.batch.recipe.lines.iter().zip(&self.rounded.lines);
-        let salts = lines.filter(|(line, _)| accelerator::of(line).is_some_and(accelerator::Accelerator::is_salt));
-        salts
-            .filter_map(|(_, grams)| accelerator::ppm(*grams, self.step, base))
-            .reduce(|a, b| a.plus(b).unwrap_or(a))
-    }
-
-    /// Accelerators with their dose, counted as the cure is.
-    fn accelerators(&self) -> Vec<(Fact, String)> {
-        let whole = self.whole(self.green.meat);
-        let lines = self.batch.recipe.lines.iter().zip(&self.rounded.lines);
-        lines
-            .filter_map(|(line, grams)| {
-                accelerator::told(line, *grams, self.step, whole.as_ref()?, self.rule.ascorbate)
-            })
-            .collect()
-    }
-
-    /// The spoon of the user's own in place of the general one, where it was weighed with this.
+    /// The spoon of the cook's own in place of the general one, where it was weighed with this.
     fn own_spoon(&self, line: &mut WeighLine) {
         let (kind, at) = line.id.split_once(':').unwrap_or_default();
         let at: Option<usize> = at.parse().ok();
@@ -319,99 +269,28 @@ impl<'a> Work<'a> {
             "cure" => recipe.cures.get(i).map(|c| c.item.as_str()),
             _ => recipe.lines.get(i).map(|l| l.item.as_str()),
         });
-        let grams = Mass::read(&line.weight, None).map(Mass::base);
-        if let (Some(item), Ok(grams), true) = (item, grams, line.spoon.is_some() || item == Some(OWN)) {
-            // What is the user's own goes by its name.
+        let grams = line.tick.weight.map(Mass::base);
+        if let (Some(item), Some(grams), true) = (item, grams, line.spoon.is_some() || item == Some(OWN)) {
+            // What is the cook's own goes by its name.
             let is_it = |s: &&OwnSpoon| s.item == item || (item == OWN && own_name(&s.item) == Some(line.name.trim()));
             let own = self.settings.spoons.iter().find(is_it);
             line.spoon = own.and_then(|own| own_spoons(own, grams)).or(line.spoon.take());
         }
     }
 
-    fn facts(&self) -> Vec<Fact> {
-        let fact = |label: &str, value: String| Fact {
-            label: label.to_owned(),
-            value,
-        };
-        let recipe = &self.batch.recipe;
-        let mut facts = vec![fact(
-            "Green weight",
-            Mass::new(self.green.meat.typical).map_or_else(|_| String::new(), |m| m.show(self.settings.units).text),
-        )];
-        for cure in &recipe.cures {
-            let follows = if self.follows {
-                ", by the rule that is chosen"
-            } else {
-                ""
-            };
-            facts.push(fact("Aim", format!("{}{follows}", cure.aim.ppm().text)));
-        }
-        facts.extend(self.salt().map(|(label, percent)| fact(label, format!("{percent} %"))));
-        facts.extend(self.accelerators().into_iter().map(|(fact, _)| fact));
-        facts.push(fact("Scale", format!("{} g steps", plain(self.step))));
-        facts
-    }
-
-    /// What comes in of it with the share of a brine that goes into the meat.
-    fn salt_in(&self) -> Option<SaltIn> {
-        let (_, percent) = self.salt().filter(|_| self.batch.recipe.method.takes())?;
-        let comes = Decimal::from_str_exact(&percent).ok()?;
-        Some(SaltIn {
-            comes: Figure::new(percent, "%"),
-            least: Figure::new(plain(LEAST_SALT), "%"),
-            is_short: comes < LEAST_SALT,
-            status: "common practice",
-        })
-    }
-
-    /// Salt as weighed, the cure's included, per cent of the base it is usually given on.
-    fn salt(&self) -> Option<(&'static str, String)> {
-        let lines = self.batch.recipe.lines.iter().zip(&self.rounded.lines);
-        let (mut salt, mut water) = (self.rounded.cure_salt, Decimal::ZERO);
-        for (line, grams) in lines {
-            if plan::group(line) == crate::pantry::Group::Salt {
-                salt = salt.plus(*grams)?;
-            } else if line.is_water() {
-                water = water.plus(*grams)?;
-            }
-        }
-        let (label, base) = match self.batch.recipe.method.counted() {
-            Counted::Green => (
-                "Salt, cure included, on green weight",
-                self.whole(self.green.meat)?.green.typical,
-            ),
-            Counted::Taken => (
-                "Salt taken up, cure included, on green weight",
-                self.whole(self.green.meat)?.base()?.typical,
-            ),
-            _ => (
-                "Salt, cure included, on meat and water",
-                self.green.meat.typical.plus(water)?,
-            ),
-        };
-        Some((
-            label,
-            plain(salt.times(Decimal::ONE_HUNDRED)?.over(base)?.nearest(dec!(0.01))?),
-        ))
-    }
-
     fn todo(&self) -> Vec<Todo> {
-        let words = self.batch.recipe.method.words();
-        let pieces = match self.green.count {
-            1 => "1 piece".to_owned(),
-            n if self.batch.pieces.iter().any(|p| p.about) => format!("about {n} pieces"),
-            n => format!("{n} pieces"),
+        let method = self.batch.recipe.method;
+        let put_on = TodoOf::PutOn {
+            method,
+            pieces: self.green.count,
+            about: self.batch.pieces.iter().any(|p| p.about),
         };
-        let (before, behind) = words.put;
-        [
-            ("rub", format!("{before}{pieces}{behind}")),
-            ("label", words.close.to_owned()),
-        ]
-        .map(|(id, text)| Todo {
-            id: id.to_owned(),
-            text,
-            ticked: self.batch.tick(id).map(|t| t.at),
-        })
-        .to_vec()
+        [("rub", put_on), ("label", TodoOf::Close { method })]
+            .map(|(id, what)| Todo {
+                id: id.to_owned(),
+                what,
+                ticked: self.batch.tick(id).map(|t| t.at),
+            })
+            .to_vec()
     }
 }

@@ -1,5 +1,6 @@
 //! The spoon equivalent of a weight: low, usual, high, to catch a slip.
 
+use super::facts::{SpoonSource, SpoonUnit};
 use super::model::Spoon;
 use crate::dose::OwnSpoon;
 use crate::pantry::Ingredient;
@@ -20,17 +21,21 @@ pub fn spoons(item: &Ingredient, grams: Decimal) -> Option<Spoon> {
         high: grams.over(level.low)?,
     };
     let (each, unit) = match teaspoons.typical {
-        t if t < dec!(9) => (dec!(1), "level tsp"),
-        t if t < dec!(96) => (dec!(3), "level tbsp"),
-        _ => (dec!(48), "cups"),
+        t if t < dec!(9) => (dec!(1), SpoonUnit::Teaspoons),
+        t if t < dec!(96) => (dec!(3), SpoonUnit::Tablespoons),
+        _ => (dec!(48), SpoonUnit::Cups),
     };
     let spoons = teaspoons.map(|t| t.over(each))?;
     Some(Spoon {
-        unit: unit.to_owned(),
+        unit,
         low: count(spoons.low)?,
         typical: count(spoons.typical)?,
         high: count(spoons.high)?,
-        source: item.told(),
+        source: SpoonSource::Table {
+            source: item.source,
+            ndb: item.ndb.split('|').filter(|n| !n.is_empty()).collect(),
+            status: item.status,
+        },
     })
 }
 
@@ -41,11 +46,15 @@ pub fn own_spoons(own: &OwnSpoon, grams: Decimal) -> Option<Spoon> {
         return None;
     }
     Some(Spoon {
-        unit: if own.tablespoon { "level tbsp" } else { "level tsp" }.to_owned(),
+        unit: if own.tablespoon {
+            SpoonUnit::Tablespoons
+        } else {
+            SpoonUnit::Teaspoons
+        },
         low: count(grams.over(level.high)?)?,
         typical: count(grams.over(level.typical)?)?,
         high: count(grams.over(level.low)?)?,
-        source: "Your own spoon, weighed.".to_owned(),
+        source: SpoonSource::Own,
     })
 }
 

@@ -2,12 +2,13 @@
 
 use super::calibrate::lost;
 use super::coarse::making;
-use super::lines::on_scale;
+use super::facts::Strength;
+use super::lines::{on_scale, strength};
 use super::settings::Settings;
-use crate::dose::{Advice, ingoing, ppm};
+use crate::dose::{ingoing, ppm};
 use crate::pantry::{Agent, MADE, Made};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Figure, Fraction, Mass, Problem, Range, plain};
+use crate::quantity::{Code, Figure, Fraction, Mass, Problem, Range, Wrong};
 use crate::recipe::Cure;
 use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
@@ -40,14 +41,18 @@ pub struct AskStock {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct StockSheet {
-    /// Making, using, keeping.
-    pub steps: Vec<Advice>,
+    /// Cure to weigh for making it.
+    pub cure: Figure,
+    /// Salt or water to weigh for making it.
+    pub filler: Figure,
     /// What to weigh of it for this meat.
     pub take: Figure,
-    /// The dose with the cure weighed neat on this scale, `94 to 219 ppm`; and by way of this.
-    pub ranges: [String; 2],
-    /// Lines of the label.
-    pub label: Vec<String>,
+    /// Least and most of the dose in ppm with the cure weighed neat on this scale, and by way of this.
+    pub ranges: [[u32; 2]; 2],
+    /// What the cure's bag prints.
+    pub neat: Strength,
+    /// How strong this is.
+    pub strength: Strength,
     /// To keep in the settings.
     pub mix: Cure,
 }
@@ -68,13 +73,7 @@ pub fn stock(ask: &AskStock) -> Result<StockSheet, Vec<Problem>> {
         || ask.aim.base().is_zero()
         || ask.aim.base() >= agent.nitrite
     {
-        problems.push(
-            Problem::new(
-                Code::Conflict,
-                "Meat, printed nitrite and aim are each above nought, and the aim below the print. Type them, such as 500 g, 6.25 % and 150 ppm.",
-            )
-            .at("aim"),
-        );
+        problems.push(Problem::of(Code::Conflict, Wrong::StockFigures).at("aim"));
     }
     if !problems.is_empty() {
         return Err(problems);
@@ -95,61 +94,18 @@ fn thinned(ask: &AskStock, agent: Agent) -> Option<StockSheet> {
     };
     let told = |agent: Agent, grams: Decimal, spread: Decimal| {
         let range = ppm(ingoing(agent, Range::weighed(grams, step)?, green, spread)?.nitrite);
-        Some(format!("{} to {} ppm", range.low, range.high))
-    };
-    let (with, name, mix, keep) = if ask.in_water {
-        (
-            "cold boiled water",
-            "Stock solution",
-            "Stir until nothing lies on the bottom, and again each time before you weigh from it.",
-            "Closed, in the refrigerator, for this day's work. Pour away what is left (common practice, no source).",
-        )
-    } else {
-        (
-            "salt of the same grain",
-            "Premix",
-            "Shake it in a closed jar for two minutes, and again each time before you weigh from it.",
-            "Closed and dry, for a year at most, and never beyond the date on the cure (common practice, no source).",
-        )
-    };
-    let advice = |head: String, text: &str| Advice {
-        head,
-        text: text.to_owned(),
+        Some([range.low, range.high])
     };
     let weak = agent.thinned(parts)?;
-    let printed = |agent: Agent| {
-        let nitrate = (!agent.nitrate.is_zero()).then(|| format!(" and {} % nitrate", plain(agent.nitrate)));
-        format!("{} % nitrite{}", plain(agent.nitrite), nitrate.unwrap_or_default())
-    };
-    let (cure_text, filler_text) = (on_scale(cure, step).text, on_scale(filler, step).text);
     Some(StockSheet {
-        steps: vec![
-            advice(format!("Weigh {cure_text} of cure and {filler_text} of {with}."), mix),
-            advice(
-                format!("For this meat, weigh {} of it.", on_scale(take, step).text),
-                if ask.in_water {
-                    "Into the mince or the brine, its water counted as water."
-                } else {
-                    "Its salt counts as salt: take as much off the recipe's."
-                },
-            ),
-            advice(
-                "Lock it away with the cure.".to_owned(),
-                "It is poisonous by the spoonful, and in water it looks like nothing at all.",
-            ),
-            advice("Keep it no longer than it lasts.".to_owned(), keep),
-        ],
+        cure: on_scale(cure, step),
+        filler: on_scale(filler, step),
+        neat: strength(agent),
+        strength: strength(weak),
         take: on_scale(take, step),
         ranges: [
             told(agent, neat.down_to(step)?, Decimal::ZERO)?,
             told(weak, take, spread)?,
-        ],
-        label: vec![
-            format!("{name}: 1 part cure in {PARTS}"),
-            format!("{}, from a cure of {}", printed(weak), printed(agent)),
-            format!("{cure_text} cure, {filler_text} {with}"),
-            "Poison by the spoonful. Not table salt, not drinking water.".to_owned(),
-            "Made on:".to_owned(),
         ],
         mix: Cure {
             item: MADE.to_owned(),

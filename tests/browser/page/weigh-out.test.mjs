@@ -186,6 +186,6 @@ test('a nought too many is doubted on the board', async (t) => {
   const page = await begin(t);
   await startBatch(page, /Saltmarsh duck breasts/);
   await addPieces(page, { cut: 'Mallard breast', count: '12', weight: '14800' });
-  await page.getByText(/One nought too many or too few\?/).waitFor();
+  await page.getByText(/One zero too many or too few\?/).waitFor();
   assert.ok(await page.locator('#class-0').isVisible());
 });

@@ -16,6 +16,7 @@ import { strip } from '../widgets/verdict.js';
 import { why } from '../widgets/why.js';
 import { glue } from '../words/glue.js';
 import { count } from '../words/names.js';
+import { cutSource, mixedWords, oddWords } from '../words/pieces.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -56,7 +57,7 @@ export function pieces(app, id) {
   function answer(batch, sheet, doubts) {
     const open = batch.pieces.findIndex(({ weight }) => !weight);
     // A weight that no such piece has is asked about before anything is worked from it.
-    const odd = sheet.rows.some(({ doubt }) => doubt);
+    const odd = sheet.rows.some((row) => row.odd);
     const next =
       open >= 0
         ? html`<button type="button" class="btn main" @click=${() => form.edit(open)}>
@@ -79,7 +80,7 @@ export function pieces(app, id) {
           : html`<p class="reason">Every figure of this batch is worked from this weight.</p>`
       }
       ${form.begun || sheet.green_range ? nothing : beforeIn(app, id, batch, (at) => form.edit(at))}
-      ${sheet.mixed ? html`<div class="gap">${strip('care', 'Mixed sizes', sheet.mixed)}</div>` : nothing}
+      ${sheet.mixed ? html`<div class="gap">${strip('care', 'Mixed sizes', mixedWords(sheet.mixed))}</div>` : nothing}
       ${sheet.cautions.map(({ text }) => html`<p class="caution gap">${glue(text)}</p>`)}`;
   }
 
@@ -110,7 +111,7 @@ export function pieces(app, id) {
           >${weighed ? '' : 'usually '}${row.each.text}
           each${row.thickness ? `, ${row.thickness.text} thick` : ''}</small
         >
-        ${row.doubt ? html`<p class="flag care">${icon('s-care', '')}<span>${row.doubt}</span></p>` : nothing}
+        ${row.odd ? html`<p class="flag care">${icon('s-care', '')}<span>${oddWords(row.odd)}</span></p>` : nothing}
       </td>
       <td>
         ${
@@ -144,7 +145,7 @@ export function pieces(app, id) {
     return html`<p class="near">
         Trimmed and patted dry. Pieces of one size stand together; the thickest part of each size is measured.
       </p>
-      ${sheet.rows.map(({ name, source }) => (source ? html`<p class="src">${name}: ${source}</p>` : nothing))}
+      ${sheet.rows.map(({ name, source }) => (source ? html`<p class="src">${name}: ${cutSource(source)}</p>` : nothing))}
       ${sheet.cautions.map(({ source }) => html`<p class="src">${source}</p>`)}`;
   }
 

@@ -9,6 +9,7 @@ import { choose, option, pick } from '../widgets/pick.js';
 import { advice, strip } from '../widgets/verdict.js';
 import { mixName, sameMix } from '../words/mixes.js';
 import { UNITS } from '../words/names.js';
+import { doseRange, scaleRow, scaleWords, spoonHolds, spoonWhy, stockLabel, stockSteps } from '../words/spoons.js';
 
 /** ppm: what is thinned to this stays in range under every rule of the list but that of a belly in a brine. */
 const AIM = '130';
@@ -192,7 +193,7 @@ function ownSpoon(app) {
         { typed: app.draw },
       )}
       <div class="gap" aria-live="polite">
-        ${ok ? strip('ok', ok.says, ok.why) : problems ? problemStrip(app, problems) : nothing}
+        ${ok ? strip('ok', spoonHolds(ok), spoonWhy(ok)) : problems ? problemStrip(app, problems) : nothing}
       </div>
       <div class="gap"><button type="submit" class="btn wide main">Keep this spoon</button></div>
       ${keptList(
@@ -228,7 +229,7 @@ function ownScale(app) {
       <div class="gap" aria-live="polite">
         ${
           ok
-            ? html`${strip(ok.fits ? 'ok' : 'care', ok.word, ok.says)} ${factList(ok.rows)}`
+            ? html`${strip(ok.fits ? 'ok' : 'care', ...scaleWords(ok.fits))} ${factList(ok.rows.map(scaleRow))}`
             : problems
               ? problemStrip(app, problems)
               : nothing
@@ -308,13 +309,13 @@ function thinned(app) {
           ok
             ? html`${factList([
                   { label: 'Weigh of it', value: ok.take.text },
-                  { label: 'Neat on this scale', value: ok.ranges[0] },
-                  { label: 'Thinned', value: ok.ranges[1] },
+                  { label: 'Neat on this scale', value: doseRange(ok.ranges[0]) },
+                  { label: 'Thinned', value: doseRange(ok.ranges[1]) },
                 ])}
-                ${advice(ok.steps)}
+                ${advice(stockSteps(ok))}
                 <h3 class="gap">Write on it</h3>
                 <ul class="rows">
-                  ${ok.label.map((line) => html`<li>${line}</li>`)}
+                  ${stockLabel(ok).map((line) => html`<li>${line}</li>`)}
                 </ul>
                 <p class="gap">Made so? Keep it, and recipes and Check a dose offer it as a cure.</p>
                 <div class="gap">

@@ -21,6 +21,7 @@ import { basis, scale, weighWhy } from '../widgets/weigh-why.js';
 import { called } from '../words/calls.js';
 import { glue } from '../words/glue.js';
 import { COLD, jobHead } from '../words/jobs.js';
+import { TOO_COARSE, coarseWays, coarseWords, premixSteps, remarkWords, todoWords } from '../words/weigh.js';
 import { withAim } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -68,7 +69,7 @@ export function weigh(app, id) {
   function free(batch, sheet, state) {
     const { verdict, coarse } = sheet;
     // The ways out come before the list, unless those of the scale do.
-    const ways = coarse ? advice(coarse.ways) : verdict.mark === 'ok' ? nothing : nextSteps(verdict);
+    const ways = coarse ? advice(coarseWays(coarse)) : verdict.mark === 'ok' ? nothing : nextSteps(verdict);
     return html`<div class="leaf answer">${answer(batch, sheet, state)}</div>
       <div class="plate rest">
         ${ways} ${sheet.premix ? makePremix(sheet.premix) : nothing} ${list(batch, sheet)}
@@ -102,11 +103,11 @@ export function weigh(app, id) {
             ? lineAction(line, place, care, () => ticker.set(id, line.tick))
             : nothing
       }
-      ${dose} ${note} ${line.is_cure ? poison(verdict) : nothing}`;
+      ${dose} ${note} ${line.cure ? poison(verdict) : nothing}`;
     }
     if (todo) {
       return html`<p class="small noprint">All in, the bowl holds <b class="nowrap">${sheet.bowl_total.text}</b>.</p>
-        <h3 class="what noprint">${todo.text}</h3>
+        <h3 class="what noprint">${todoWords(todo)}</h3>
         ${
           sheet.can_tick
             ? act(
@@ -164,7 +165,7 @@ export function weigh(app, id) {
               </ol>`
           : nothing
       }
-      ${sheet.remarks.map((remark) => html`<p class="near">${glue(remark)}</p>`)}
+      ${sheet.remarks.map((remark) => html`<p class="near">${glue(remarkWords(remark))}</p>`)}
       ${
         sheet.todo.length
           ? html`<h3 class="gap">Then</h3>
@@ -202,14 +203,14 @@ export function weigh(app, id) {
             )
           : nothing
       }
-      <div class="gap">${strip('care', coarse.word, glue(coarse.says))}</div>`;
+      <div class="gap">${strip('care', TOO_COARSE, glue(coarseWords(coarse)))}</div>`;
   }
 
   /** @param {import('../types').Premix} premix */
   function makePremix(premix) {
     return html`<section class="block">
       <h3>First make the 1-in-${premix.parts} mix</h3>
-      ${advice(premix.steps)}
+      ${advice(premixSteps(premix))}
       <div class="acts gap noprint">
         <button type="button" class="btn quiet less" @click=${() => setPremix(false)}>Back to the neat cure</button>
       </div>

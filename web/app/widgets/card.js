@@ -3,6 +3,7 @@ import { html, nothing } from 'lit-html';
 import { glue } from '../words/glue.js';
 import { BASES } from '../words/names.js';
 import { STEPS, stepText } from '../words/steps.js';
+import { lineName } from '../words/weigh.js';
 
 /** @typedef {import('../types').RecipeCard} RecipeCard */
 /** @typedef {import('../types').Recipe} Recipe */
@@ -30,7 +31,7 @@ export function cardTable(card) {
       ${card.rows.map(
         (row) =>
           html`<tr>
-            <td>${row.name}${rowNote(row) ? html`<small>${rowNote(row)}</small>` : nothing}</td>
+            <td>${lineName(row)}${rowNote(row) ? html`<small>${rowNote(row)}</small>` : nothing}</td>
             <td><span class="nowrap">${row.share}</span></td>
             <td><span class="nowrap">${row.amount.text}</span></td>
           </tr>`,

@@ -30,6 +30,7 @@ export function profile({ profile, name, thickness, goal }, { planned, ended }, 
     points.map((p) => `${p.at} ${y(of(p))}`).join('L');
   const band = `M${line((p) => p.now[0])}L${line((p) => p.now[2], whole.toReversed())}z`;
   const final = goal ?? 'the final';
+  const of = goal ? '' : ' of final';
   return html`<figure class="gap">
       <svg
         class="salt-profile"
@@ -86,8 +87,8 @@ export function profile({ profile, name, thickness, goal }, { planned, ended }, 
             (point) =>
               html`<tr>
                 <th scope="row">${point.depth}</th>
-                <td>${point.now_text}</td>
-                ${rinse ? html`<td>${point.rinse_text}</td>` : nothing}
+                <td>${point.now_text}${of}</td>
+                ${rinse ? html`<td>${point.rinse_text}${of}</td>` : nothing}
               </tr>`,
           )}
       </tbody>

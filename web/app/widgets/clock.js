@@ -1,5 +1,6 @@
 /** The cure clock: what is to be said of it, and under Why how each size class comes to its hour. */
 import { html, nothing } from 'lit-html';
+import { MIDDLES, THUMBS, notedWords } from '../words/clock.js';
 import { glue } from '../words/glue.js';
 import { about, dayTime } from '../words/time.js';
 import { profile } from './clock-profile.js';
@@ -11,7 +12,10 @@ import { strip } from './verdict.js';
 
 /** The refrigerator and the rest that is no mere reason. @param {CureClock['notes']} notes */
 export function clockNotes(notes) {
-  return notes.map(({ mark, word, says }) => html`<div class="gap">${strip(mark, word, glue(says))}</div>`);
+  return notes.map(({ mark, what }) => {
+    const [word, says] = notedWords(what);
+    return html`<div class="gap">${strip(mark, word, glue(says))}</div>`;
+  });
 }
 
 /** Under the fold. @param {CureClock} clock @param {number} now */
@@ -52,7 +56,7 @@ function sizeClass(one, clock, now) {
   return html`<div class="class">
     <div class="row-h">
       <h3>${icon(`k-${one.at % 6}`, 'key')}${one.name}, ${one.thickness}</h3>
-      <span class="flag ${one.mark}">${icon(`s-${one.mark}`, '')}<span>${one.word}</span></span>
+      <span class="flag ${one.mark}">${icon(`s-${one.mark}`, '')}<span>${MIDDLES[one.state]}</span></span>
     </div>
     ${one.out === null ? nothing : html`<p class="near">It came out ${dayTime(one.out, now)}.</p>`}
     <table class="tbl times">
@@ -81,8 +85,8 @@ export function soaking({ classes }) {
   return classes.map(({ soak, name }) =>
     soak
       ? html`<p class="near">
-          <b>Soaking ${name}</b>, in water changed each half hour: ${soak.changed}.
-          ${soak.still ? html`In three times its weight of still water: ${soak.still}.` : html`Still water does not bring it so far.`}
+          <b>Soaking ${name}</b>, in water changed each half hour: ${soak.changed.join(' to ')}.
+          ${soak.still ? html`In three times its weight of still water: ${soak.still.join(' to ')}.` : html`Still water does not bring it so far.`}
         </p>`
       : nothing,
   );
@@ -115,7 +119,7 @@ function rules({ rules, name }) {
         ${rules.map(
           (rule) =>
             html`<tr>
-              <th scope="row">${rule.name}</th>
+              <th scope="row">${THUMBS[rule.rule]}</th>
               <td>${rule.gives}</td>
               <td>${rule.centre} % of final</td>
             </tr>`,

@@ -1,6 +1,7 @@
 /** What the cut shows, kept for the next clock; and soaking, when it is too salty. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
+import { learntWords } from '../words/clock.js';
 import { KINDS, UNITS, count } from '../words/names.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
@@ -55,8 +56,10 @@ export class CutForm {
       <h2>When it is cut</h2>
       <p class="near">What the cut shows teaches the clock how fast salt goes into your meat.</p>
       ${clock.learnt.map(
-        ({ kind, cuts, says }) =>
-          html`<p class="near" data-learnt><b>${KINDS[kind] ?? 'Other meat'}</b>, ${count(cuts, 'cut')}: ${says}</p>`,
+        (learnt) =>
+          html`<p class="near" data-learnt>
+            <b>${KINDS[learnt.kind] ?? 'Other meat'}</b>, ${count(learnt.cuts, 'cut')}: ${learntWords(learnt)}
+          </p>`,
       )}
       ${
         this.app.settings.learned?.length

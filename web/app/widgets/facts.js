@@ -2,7 +2,7 @@
 import { html } from 'lit-html';
 import { glue } from '../words/glue.js';
 
-/** @param {import('../types').Fact[]} facts */
+/** @param {{ label: string, value: string }[]} facts */
 export function factList(facts) {
   return html`<dl class="dl">
     ${facts.map(

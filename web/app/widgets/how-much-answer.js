@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { looksLike } from '../words/weights.js';
 import { glue } from '../words/glue.js';
+import { TOO_COARSE, coarseWords, lineName, lineWhy, spoonSource } from '../words/weigh.js';
 import { about, dayTime } from '../words/time.js';
 import { num } from './figure.js';
 import { icon } from './icon.js';
@@ -46,10 +47,10 @@ function hour({ until, under, now }) {
 
 /** @param {WeighLine} line @param {WeighSheet} sheet */
 function row(line, sheet) {
-  const unsure = line.is_cure && (sheet.coarse || sheet.verdict.held);
+  const unsure = line.cure && (sheet.coarse || sheet.verdict.held);
   return html`<div class="ans" data-line=${line.id}>
     <div>
-      <b>${line.is_cure && !sheet.premix ? 'Cure' : line.name}</b>
+      <b>${line.cure && !sheet.premix ? 'Cure' : lineName(line)}</b>
       ${line.spoon ? html`<small>${looksLike(line.spoon)}</small>` : nothing}
     </div>
     <span class="window ${unsure ? 'unsure' : ''}">${num(line.add)}</span>
@@ -78,14 +79,14 @@ export function peek({ bowl, verdict, coarse }, until, now) {
   // What is not plainly in range has more to say than fits there.
   if (verdict.mark !== 'ok' || coarse) return nothing;
   return html`<p class="peek" aria-hidden="true">
-    ${bowl.slice(0, 2).map(({ name, is_cure, add }) => html`<span>${is_cure ? 'Cure' : name} <b>${add.text}</b></span>`)}
+    ${bowl.slice(0, 2).map(({ name, cure, add }) => html`<span>${cure ? 'Cure' : name} <b>${add.text}</b></span>`)}
     ${until === null ? nothing : html`<b>${dayTime(until, now)}</b>`}
   </p>`;
 }
 
 /** What is not plainly in range stands before the figures. @param {WeighSheet} sheet */
 export function answerDoubt({ verdict, coarse }) {
-  if (coarse) return strip('care', coarse.word, glue(coarse.says));
+  if (coarse) return strip('care', TOO_COARSE, glue(coarseWords(coarse)));
   return verdict.mark === 'ok' ? nothing : verdictStrip(verdict);
 }
 
@@ -111,9 +112,9 @@ export function answerWhy({ sheet, clock, source, usual, now }) {
     ${sheet.bowl.map(
       (line) =>
         html`<p>
-          <b>${line.name}:</b> ${Number.parseFloat(line.exact).toFixed(2)} g, weighed as ${line.add.text}.
-          ${line.why ? glue(line.why) : nothing}
-          ${line.spoon ? html`<span class="src">A level spoon: ${line.spoon.source}</span>` : nothing}
+          <b>${lineName(line)}:</b> ${Number.parseFloat(line.exact).toFixed(2)} g, weighed as ${line.add.text}.
+          ${line.why ? glue(lineWhy(line.why)) : nothing}
+          ${line.spoon ? html`<span class="src">A level spoon: ${spoonSource(line.spoon.source)}</span>` : nothing}
         </p>`,
     )}
     ${

@@ -3,6 +3,7 @@ import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { newId } from '../shelf.js';
 import { KINDS, UNITS, statusWords } from '../words/names.js';
+import { oddWords } from '../words/pieces.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { choose, option, pick } from './pick.js';
@@ -307,7 +308,8 @@ export class PieceForm {
     );
     if (!kept) return;
     this.#leave();
-    this.app.say(`${old ? 'Changed' : 'Added to the card'}. ${ok?.rows[at]?.doubt ?? ''}`);
+    const odd = ok?.rows[at]?.odd;
+    this.app.say(`${old ? 'Changed' : 'Added to the card'}. ${odd ? oddWords(odd) : ''}`);
     // What was added is shown, or it would be added twice.
     const row = document.getElementById(`class-${at}`);
     row?.scrollIntoView({ block: 'center' });

@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { cautionText } from '../words/calls.js';
 import { glue } from '../words/glue.js';
+import { lineName } from '../words/weigh.js';
 import { ends, num } from './figure.js';
 import { icon } from './icon.js';
 import { pinned } from './pinned.js';
@@ -40,7 +41,7 @@ export function lineAnswer(sheet, { line, at, of }) {
     return html`<p class="small noprint">
         ${at} of ${of}. ${apart ? how : 'A bowl for each bag, the scale set to zero for each.'}
       </p>
-      <h3 class="what noprint">${line.name}</h3>
+      <h3 class="what noprint">${lineName(line)}</h3>
       ${bags.map(
         ({ bag, green, one, outcome, nitrite }) =>
           html`<div class="fig noprint">
@@ -48,7 +49,7 @@ export function lineAnswer(sheet, { line, at, of }) {
               ${one.reads ? html`<div class="reads"><span class="cap">Scale shows</span>${num(one.reads, 'window')}</div>` : nothing}
             </div>
             ${
-              outcome !== 'in_range' && line.is_cure
+              outcome !== 'in_range' && line.cure
                 ? strip(
                     'care',
                     `Bag ${bag + 1} is off on this scale`,
@@ -62,7 +63,7 @@ export function lineAnswer(sheet, { line, at, of }) {
       )}`;
   }
   return html`<p class="small noprint">${at} of ${of}. ${how}</p>
-    <h3 class="what noprint">${line.name}</h3>
+    <h3 class="what noprint">${lineName(line)}</h3>
     <div class="fig noprint">
       <div>
         <span class="cap">${line.range ? 'Estimate' : 'Add'}</span>
@@ -85,12 +86,12 @@ export function lineAnswer(sheet, { line, at, of }) {
 export function lineAction(line, place, care, tick) {
   const button = html`<button
     type="button"
-    class="btn ${care && line.is_cure ? '' : 'main'}"
+    class="btn ${care && line.cure ? '' : 'main'}"
     @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && tick()}
   >
     ${line.add.text} is ${place}
   </button>`;
-  return care && line.is_cure ? html`<div class="acts gap noprint">${button}</div>` : pinned(button);
+  return care && line.cure ? html`<div class="acts gap noprint">${button}</div>` : pinned(button);
 }
 
 /**

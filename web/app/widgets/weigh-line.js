@@ -1,6 +1,7 @@
 /** A line of the weigh-out in the list: what it is, how much, and when it was ticked. On paper also what the scale shows. */
 import { html, nothing } from 'lit-html';
 import { glue } from '../words/glue.js';
+import { changedWords, lineName, todoWords } from '../words/weigh.js';
 import { ends, num } from './figure.js';
 import { icon } from './icon.js';
 import { boxId } from './tick.js';
@@ -22,10 +23,11 @@ import { boxId } from './tick.js';
  */
 export function weighLine({ id, batch, ticker, line, now, open, bags }) {
   const apart = ofEachBag(bags, line);
+  const name = lineName(line);
   return html`<li class="line ${line.ticked !== null ? 'done' : now ? 'now' : ''}">
-    ${ticker.box({ id, batch, mark: line.tick, label: `${line.name}, ${line.add.text}`, disabled: !open })}
+    ${ticker.box({ id, batch, mark: line.tick, label: `${name}, ${line.add.text}`, disabled: !open })}
     <div class="nm">
-      <label for=${boxId(id, line.id)}>${line.name}</label>${ticker.stamp(batch, line.id)}
+      <label for=${boxId(id, line.id)}>${name}</label>${ticker.stamp(batch, line.id)}
       ${apart.map(({ bag, one }) => html`<small class="nowrap">Bag ${bag + 1}: ${one.add.text}</small> `)}
     </div>
     <div class="fig">
@@ -39,8 +41,8 @@ export function weighLine({ id, batch, ticker, line, now, open, bags }) {
           : nothing
       }
     </div>
-    ${line.changed ? html`<p class="flag care">${icon('s-care', '')}<span>${glue(line.changed)}</span></p>` : nothing}
-    ${ticker.wayBack(id, batch, line.id, line.name)}
+    ${line.changed ? html`<p class="flag care">${icon('s-care', '')}<span>${glue(changedWords(line.changed))}</span></p>` : nothing}
+    ${ticker.wayBack(id, batch, line.id, name)}
   </li>`;
 }
 
@@ -56,7 +58,9 @@ export function ofEachBag(bags, line) {
  * A job after the weighing.
  * @param {{ id: string, batch: Batch, ticker: Ticker, todo: import('../types').Todo, now: boolean, open: boolean }} spec
  */
-export function todoLine({ id, batch, ticker, todo: { id: of, text }, now, open }) {
+export function todoLine({ id, batch, ticker, todo, now, open }) {
+  const { id: of } = todo;
+  const text = todoWords(todo);
   const done = batch.ticks.some((tick) => tick.of === of);
   return html`<li class="line ${done ? 'done' : now ? 'now' : ''}">
     ${ticker.box({ id, batch, mark: { of }, label: text, disabled: !open })}

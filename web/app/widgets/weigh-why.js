@@ -1,6 +1,7 @@
 /** Why these grams: the sum behind each line, what a spoon of it holds, what the dose stands on, and which scale. */
 import { html, nothing } from 'lit-html';
 import { glue } from '../words/glue.js';
+import { SPOONS, lineName, lineWhy, sheetFacts, spoonSource } from '../words/weigh.js';
 import { factList } from './facts.js';
 import { pick } from './pick.js';
 import { basedOn, cautions, dosePicture, nextSteps } from './verdict.js';
@@ -15,7 +16,7 @@ export function weighWhy(sheet, note) {
   return why(
     'weigh',
     html`${note} ${said ? html`<p class="near">${glue(verdict.says)}</p>` : nothing} ${dosePicture(verdict)}
-    ${basedOn(verdict)} ${factList(sheet.facts)} ${said ? nextSteps(verdict) : nothing} ${lines(sheet)}
+    ${basedOn(verdict)} ${factList(sheetFacts(sheet.facts))} ${said ? nextSteps(verdict) : nothing} ${lines(sheet)}
     ${cautions(verdict.cautions)}`,
   );
 }
@@ -24,7 +25,7 @@ export function weighWhy(sheet, note) {
 export function basis(sheet, note) {
   return why(
     'weigh',
-    html`${note} ${basedOn(sheet.verdict)} ${factList(sheet.facts)} ${cautions(sheet.verdict.cautions)}`,
+    html`${note} ${basedOn(sheet.verdict)} ${factList(sheetFacts(sheet.facts))} ${cautions(sheet.verdict.cautions)}`,
   );
 }
 
@@ -34,13 +35,13 @@ function lines({ bowl, vessel }) {
   if (rows.length === 0) return nothing;
   return html`<dl class="sums">
       ${rows.map(
-        ({ name, why: how, spoon, range, add }) =>
-          html`<dt>${name}</dt>
+        ({ name, cure, why: how, spoon, range, add }) =>
+          html`<dt>${lineName({ name, cure })}</dt>
             <dd>
-              ${range ? html`Usually ${add.text}. ` : nothing}${how ? html`${glue(how)} ` : nothing}${
+              ${range ? html`Usually ${add.text}. ` : nothing}${how ? html`${glue(lineWhy(how))} ` : nothing}${
                 spoon
-                  ? html`<span class="nowrap">${spoon.low}–${spoon.high} ${spoon.unit}</span>
-                      <span class="noprint">${spoon.source}</span>`
+                  ? html`<span class="nowrap">${spoon.low}–${spoon.high} ${SPOONS[spoon.unit]}</span>
+                      <span class="noprint">${spoonSource(spoon.source)}</span>`
                   : nothing
               }
             </dd>`,

@@ -1,7 +1,7 @@
 /** The brine bench in words, for facts of the core. */
 
 /** @typedef {import('../types').BrineSheet} BrineSheet */
-/** @typedef {import('../types').Fact} Fact */
+/** @typedef {{ label: string, value: string }} Fact */
 
 /** What a strength is called, and its unit. @type {Record<import('../types').Scale, [string, string]>} */
 const MEASURES = {

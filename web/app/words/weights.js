@@ -1,4 +1,5 @@
 /** Spoons to the nearest quarter, as they stand beside a weight: they show a slip, and are never a way to measure. */
+import { SPOONS } from './weigh.js';
 
 const QUARTERS = ['', '¼', '½', '¾'];
 
@@ -12,5 +13,5 @@ function quarters(text) {
 /** @param {import('../types').Spoon} spoon @returns {string} `looks like 1–1¾ level tsp` */
 export function looksLike({ low, high, unit }) {
   const [from, to] = [quarters(low), quarters(high)];
-  return `looks like ${from === to ? from : `${from}–${to}`} ${unit}`;
+  return `looks like ${from === to ? from : `${from}–${to}`} ${SPOONS[unit]}`;
 }

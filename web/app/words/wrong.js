@@ -107,6 +107,45 @@ const WRONG = {
   recipe_lines_too_many: ({ most }) => `There are more than ${most} lines here. Paste the part with the amounts.`,
   weight_after_fire: () =>
     'After the fire all pieces together weigh between a fifth and a little more than their trimmed weight. Weigh all of them, and check the trimmed weight under Pieces.',
+  no_class_cut: () => 'Choose which size was cut.',
+  cut_wants_clock: () => 'A cut tells something once the thickness is typed and the cure is on.',
+  no_hour_counts: () => 'No hour of this cure counts yet, so the cut tells nothing of its speed.',
+  ring_too_wide: () => 'The part that has not coloured is thinner than the piece. Measure it across, in mm or inches.',
+  no_colour: () => 'Without cure there is no colour to go by.',
+  too_little_brine: () =>
+    'This is less brine than is to go into the meat. Raise the share of water, or lower the % injected or taken up.',
+  no_pieces: () => 'No meat yet. Add the pieces: how many, and what they weigh.',
+  pieces_unweighed: () => 'Some of these pieces have no usual weight. Weigh them: the list goes by their weight.',
+  scale_step: ({ steps }) => `A scale shows steps of ${steps.join(', ')}. Choose one.`,
+  no_such_rule: () => 'This set of rules is not in the table. Choose one from the list.',
+  kept_mixes: ({ most }) =>
+    `A saved premix or stock is not of the form that this page writes, or there are more than ${most}. Remove it and save it again.`,
+  learned_cuts: () => 'What was learned from cuts is not of the form that this page writes. Forget it and cut again.',
+  learned_smoker: () => 'What fires told of the smoker is not of the form that this page writes. Forget it.',
+  house_hours: () => 'Type an hour of the day as 22:30. A place has 0 to 99 batches or racks.',
+  spoon_of_what: () => 'This is not in the list. Choose from it, or type its name.',
+  spoon_weights: () =>
+    'Weigh ten level spoons, one by one or all together. Type each weight, three at least, or one weight and how many it was.',
+  no_known_weight: () => 'Type at least one known weight and what the scale shows.',
+  known_weight_nought: () => 'A known weight is above zero. Type it, such as 100 g, or 50 ml of water.',
+  stock_figures: () =>
+    'Meat, printed nitrite and aim are each above zero, and the aim below the print. Type them, such as 500 g, 6.25 % and 150 ppm.',
+  tick_form: () => 'A tick in this batch is not of the form that this page writes.',
+  thrown_out_form: () => 'The time at which this batch was thrown out is not of the form that this page writes.',
+  too_many_sizes: ({ most }) => `A batch has at most ${most} sizes. Put like pieces together.`,
+  size_form: () => 'A size in this batch is not of the form that this page writes.',
+  cut_not_listed: ({ cut }) =>
+    `“${cut}” is not in the list of cuts. Choose from the list, or take “own” and give it a name.`,
+  piece_count: ({ most }) => `A size has 1 to ${grouped(most)} pieces. Type how many there are.`,
+  piece_weight_nought: () => 'A weight here is above zero. Type it, or leave it empty until it is weighed.',
+  mix_too_far_off: () => 'This premix or stock is too far off to work with.',
+  day_form: () => 'A day is written 2026-11-14. Type it so, or leave it empty.',
+  too_many_readings: ({ most }) => `A batch keeps at most ${grouped(most)} readings. Start another batch.`,
+  probe_shared: ({ most }) => `At most ${grouped(most)} sizes share a probe. Set fewer.`,
+  reading_time: () => 'A reading in this batch has no time that this page writes. Give it its day and hour.',
+  fridge_readings: ({ most }) =>
+    `A fridge reading has a time and a temperature, and at most ${grouped(most)} are kept. Type both.`,
+  pieces_too_heavy: () => 'All pieces together weigh more than a tonne (2200 lb). Check the weights.',
 };
 
 /**
