@@ -171,10 +171,9 @@ impl Work<'_> {
                 (None, _) => due,
             };
             let (mut ends, mut kind) = self.ends(i, start, Some(i) == last);
-            if let Some(out) = out.filter(|out| i == out.step || i.saturating_add(1) >= ticked) {
-                if i == out.step || ends > out.at {
-                    (ends, kind) = (out.at.max(start), Basis::Forecast);
-                }
+            let open = i.saturating_add(1) >= ticked;
+            if let Some(out) = out.filter(|out| i == out.step || open && ends > out.at) {
+                (ends, kind) = (out.at.max(start), Basis::Forecast);
             }
             spans.push(Span { at: start, ends, kind });
             due = ends;
