@@ -10,7 +10,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 export function release() {
   const hash = createHash('sha256');
   const add = (path) => hash.update(path).update(readFileSync(join(root, path)));
-  for (const folder of ['web/app', 'web/style', 'web/icons']) {
+  for (const folder of ['web/app', 'web/words', 'web/style', 'web/icons']) {
     const files = readdirSync(join(root, folder), { recursive: true, withFileTypes: true }).filter((f) => f.isFile());
     for (const path of files.map((f) => join(f.parentPath, f.name).slice(root.length)).sort()) add(path);
   }

@@ -1,0 +1,33 @@
+/** What the two Englishes say differently. Which one it is goes by the person's own browser. */
+import { REGION } from '../../app/locale.js';
+
+const BRITISH = {
+  colour: 'colour',
+  coloured: 'coloured',
+  grey: 'grey',
+  mince: 'mince',
+  mouldy: 'mouldy',
+  labelled: 'labelled',
+  litre: 'litre',
+  heaped: 'heaped',
+  throwAway: 'throw it away',
+  cure1: 'cure no. 1',
+  cure2: 'cure no. 2',
+};
+
+/** @type {typeof BRITISH} */
+const AMERICAN = {
+  colour: 'color',
+  coloured: 'colored',
+  grey: 'gray',
+  mince: 'ground meat',
+  mouldy: 'moldy',
+  labelled: 'labeled',
+  litre: 'liter',
+  heaped: 'heaping',
+  throwAway: 'throw it out',
+  cure1: 'Cure #1',
+  cure2: 'Cure #2',
+};
+
+export const E = REGION === 'US' ? AMERICAN : BRITISH;
