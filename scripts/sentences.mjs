@@ -10,7 +10,6 @@ const STILL = {
   batch: 1,
   dose: 135,
   pantry: 7,
-  quantity: 19,
   recipe: 28,
 
   standing: 1,

@@ -31,7 +31,16 @@ pub fn words() -> String {
 
 /// One constant a sign: a sign that nothing looks for fails the build.
 pub fn signs() -> String {
-    rows("signs.csv", 3)
+    patterns("signs.csv", 3)
+}
+
+/// One constant a unit, likewise.
+pub fn units() -> String {
+    patterns("units.csv", 2)
+}
+
+fn patterns(name: &str, columns: usize) -> String {
+    rows(name, columns)
         .iter()
         .map(|r| {
             let patterns: Vec<&str> = r[1].split('|').collect();

@@ -17,6 +17,7 @@ fn main() {
         cure::cautions(),
         cure::words(),
         cure::signs(),
+        cure::units(),
         meat::speeds(),
         cure::measures(),
         cure::slips(),

@@ -73,7 +73,7 @@ proptest! {
     fn any_text_is_read_or_refused(text in "\\PC{0,40}") {
         let read = Mass::read(&text, Some("g"));
         if let Err(problem) = read {
-            prop_assert!(!problem.message.is_empty());
+            prop_assert!(problem.wrong.is_some());
         }
     }
 

@@ -3330,6 +3330,11 @@ export type Kind =
   | 'dryness_untold';
 
 /**
+ * A kind of quantity.
+ */
+export type KindOf = 'weight' | 'length' | 'temperature' | 'time' | 'share' | 'spoon_or_cup';
+
+/**
  * What is known of the smoker.
  */
 export type Known = {
@@ -7269,7 +7274,120 @@ export type Wrong =
        */
       most: number;
     }
-  | { is: 'pieces_too_heavy' };
+  | { is: 'pieces_too_heavy' }
+  | {
+      is: 'quantity_too_long';
+      /**
+       * Of what.
+       */
+      of: KindOf;
+      /**
+       * The first characters of it.
+       */
+      typed: string;
+    }
+  | {
+      is: 'quantity_missing';
+      /**
+       * Of what.
+       */
+      of: KindOf;
+    }
+  | {
+      is: 'no_unit';
+      /**
+       * Of what.
+       */
+      of: KindOf;
+      /**
+       * The first characters of it.
+       */
+      typed: string;
+    }
+  | {
+      is: 'wrong_unit';
+      /**
+       * Of what.
+       */
+      of: KindOf;
+      /**
+       * The first characters of the word.
+       */
+      unit: string;
+    }
+  | {
+      is: 'units_out_of_order';
+      /**
+       * Of what.
+       */
+      of: KindOf;
+      /**
+       * The first characters of the text.
+       */
+      typed: string;
+    }
+  | {
+      is: 'too_many_digits';
+      /**
+       * Of what.
+       */
+      of: KindOf;
+      /**
+       * The first characters of the text.
+       */
+      typed: string;
+    }
+  | {
+      is: 'two_readings';
+      /**
+       * The first characters of the text.
+       */
+      typed: string;
+      /**
+       * Both readings.
+       */
+      readings: [string, string];
+    }
+  | {
+      is: 'quantity_too_small';
+      /**
+       * Of what.
+       */
+      of: KindOf;
+      /**
+       * The least.
+       */
+      least: string;
+    }
+  | {
+      is: 'quantity_too_large';
+      /**
+       * Of what.
+       */
+      of: KindOf;
+      /**
+       * The most.
+       */
+      most: string;
+    }
+  | {
+      is: 'quantity_not_read';
+      /**
+       * Of what.
+       */
+      of: KindOf;
+      /**
+       * The first characters of the text.
+       */
+      typed: string;
+    }
+  | {
+      is: 'too_many_rests';
+      /**
+       * Most of them.
+       */
+      most: number;
+    };
 
 /** The answer to each question. */
 export interface Answers {

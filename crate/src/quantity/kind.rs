@@ -1,6 +1,7 @@
 //! The kinds of quantity: their name, bounds, units and exact factors, each in one place.
 
 use super::figure::Figure;
+use super::wrong::KindOf;
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -33,11 +34,11 @@ pub struct Unit {
     pub printed: bool,
 }
 
-/// What a kind of quantity is. One place feeds the check, the message, the documentation and the test generators.
+/// What a kind of quantity is. One place feeds the check, the documentation and the test generators.
 #[derive(Debug)]
 pub struct Facts {
-    /// The kind's name in a sentence.
-    pub what: &'static str,
+    /// Which kind it is.
+    pub what: KindOf,
     /// Least, in the base unit.
     pub min: Decimal,
     /// Most, in the base unit.
@@ -50,8 +51,6 @@ pub struct Facts {
     pub pairs: &'static [(&'static str, &'static str)],
     /// Several of them may be typed with a plus between them, as they are read off a scale one after another.
     pub sums: bool,
-    /// What to type, for messages.
-    pub example: &'static str,
     /// The value, in the base unit, rounded for reading.
     pub show: fn(Decimal, System) -> Figure,
 }

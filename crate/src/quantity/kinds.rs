@@ -3,6 +3,8 @@
 use super::exact::Exact;
 use super::figure::{Figure, grouped, plain, plain_to, whole};
 use super::kind::{Facts, Kind, Quantity, System, Unit};
+use super::wrong::KindOf;
+use crate::tables as units;
 use rust_decimal::{Decimal, dec};
 
 const METRIC: Option<System> = Some(System::Metric);
@@ -73,62 +75,34 @@ pub type Fraction = Quantity<FractionKind>;
 pub type Volume = Quantity<VolumeKind>;
 
 static MASS: Facts = Facts {
-    what: "weight",
+    what: KindOf::Weight,
     min: Decimal::ZERO,
     max: dec!(1_000_000),
     scale: 9,
     units: &[
-        read_only(&["mg", "milligram", "milligrams"], dec!(0.001), METRIC),
-        // Not "gr": on a powder scale that is a grain.
-        unit(
-            &["g", "gram", "grams", "gramme", "grammes", "gm", "gms"],
-            dec!(1),
-            METRIC,
-        ),
-        unit(
-            &[
-                "kg",
-                "kgs",
-                "kilo",
-                "kilos",
-                "kilogram",
-                "kilograms",
-                "kilogramme",
-                "kilogrammes",
-            ],
-            dec!(1000),
-            METRIC,
-        ),
-        unit(&["oz", "ounce", "ounces", "ozs"], dec!(28.349523125), US),
-        unit(&["lb", "lbs", "pound", "pounds", "#"], dec!(453.59237), US),
+        read_only(&units::MILLIGRAM, dec!(0.001), METRIC),
+        unit(&units::GRAM, dec!(1), METRIC),
+        unit(&units::KILOGRAM, dec!(1000), METRIC),
+        unit(&units::OUNCE, dec!(28.349523125), US),
+        unit(&units::POUND, dec!(453.59237), US),
     ],
     pairs: &[("lb", "oz")],
     sums: true,
-    example: "1480 g, 3.2 kg or 7 lb 3 oz",
     show: show_mass,
 };
 
 static LENGTH: Facts = Facts {
-    what: "length",
+    what: KindOf::Length,
     min: Decimal::ZERO,
     max: dec!(2000),
     scale: 9,
     units: &[
-        unit(
-            &["mm", "millimetre", "millimetres", "millimeter", "millimeters"],
-            dec!(1),
-            METRIC,
-        ),
-        read_only(
-            &["cm", "centimetre", "centimetres", "centimeter", "centimeters"],
-            dec!(10),
-            METRIC,
-        ),
-        unit(&["in", "\"", "″", "inch", "inches", "ins"], dec!(25.4), US),
+        unit(&units::MILLIMETRE, dec!(1), METRIC),
+        read_only(&units::CENTIMETRE, dec!(10), METRIC),
+        unit(&units::INCH, dec!(25.4), US),
     ],
     pairs: &[],
     sums: false,
-    example: "26 mm, 2.6 cm or 1 1/4 in",
     show: |millimetres, system| match system {
         System::Metric => Figure::new(plain_to(millimetres, 1), "mm"),
         System::Us => Figure::new(plain_to(quotient(millimetres, dec!(25.4)), 2), "in"),
@@ -136,49 +110,22 @@ static LENGTH: Facts = Facts {
 };
 
 static TEMPERATURE: Facts = Facts {
-    what: "temperature",
+    what: KindOf::Temperature,
     min: dec!(-40),
     max: dec!(572),
     scale: 6,
     units: &[
         Unit {
-            names: &[
-                "°C",
-                "C",
-                "℃",
-                "ºC",
-                "° C",
-                "deg C",
-                "degC",
-                "degrees C",
-                "celsius",
-                "degrees celsius",
-            ],
+            names: &units::CELSIUS,
             factor: dec!(1.8),
             offset: dec!(32),
             system: METRIC,
             printed: true,
         },
-        unit(
-            &[
-                "°F",
-                "F",
-                "℉",
-                "ºF",
-                "° F",
-                "deg F",
-                "degF",
-                "degrees F",
-                "fahrenheit",
-                "degrees fahrenheit",
-            ],
-            dec!(1),
-            US,
-        ),
+        unit(&units::FAHRENHEIT, dec!(1), US),
     ],
     pairs: &[],
     sums: false,
-    example: "3 °C, 38 °F or 145F",
     show: |fahrenheit, system| match system {
         System::Us => Figure::new(plain_to(fahrenheit, 0), "°F"),
         System::Metric => {
@@ -189,19 +136,18 @@ static TEMPERATURE: Facts = Facts {
 };
 
 static TIME: Facts = Facts {
-    what: "time",
+    what: KindOf::Time,
     min: Decimal::ZERO,
     max: dec!(576_000),
     scale: 6,
     units: &[
-        unit(&["min", "mins", "minute", "minutes"], dec!(1), None),
-        unit(&["h", "hr", "hrs", "hour", "hours"], dec!(60), None),
-        unit(&["d", "day", "days"], dec!(1440), None),
-        read_only(&["wk", "week", "weeks"], dec!(10080), None),
+        unit(&units::MINUTES, dec!(1), None),
+        unit(&units::HOURS, dec!(60), None),
+        unit(&units::DAYS, dec!(1440), None),
+        read_only(&units::WEEK, dec!(10080), None),
     ],
     pairs: &[("d", "h"), ("h", "min")],
     sums: false,
-    example: "36 h, 1.5 d or 1 d 12 h",
     // Hours are hours everywhere.
     show: |minutes, _| match minutes {
         m if m < dec!(90) => Figure::new(plain_to(m, 1), "min"),
@@ -211,18 +157,17 @@ static TIME: Facts = Facts {
 };
 
 static FRACTION: Facts = Facts {
-    what: "share",
+    what: KindOf::Share,
     min: Decimal::ZERO,
     max: dec!(1000),
     scale: 9,
     units: &[
-        unit(&["ppm", "mg/kg"], dec!(0.0001), None),
-        unit(&["%", "per cent", "percent", "pct"], dec!(1), None),
-        read_only(&["g/kg"], dec!(0.1), None),
+        unit(&units::PPM, dec!(0.0001), None),
+        unit(&units::PER_CENT, dec!(1), None),
+        read_only(&units::GRAMS_A_KILOGRAM, dec!(0.1), None),
     ],
     pairs: &[],
     sums: false,
-    example: "2.2 % or 150 ppm",
     // A share has no system. Two figures below a tenth of a per cent, two decimals above.
     show: |percent, _| match percent {
         p if p >= dec!(0.1) || p.is_zero() => Figure::new(plain_to(p, 2), "%"),
@@ -232,28 +177,19 @@ static FRACTION: Facts = Facts {
 };
 
 static VOLUME: Facts = Facts {
-    what: "spoon or cup",
+    what: KindOf::SpoonOrCup,
     min: Decimal::ZERO,
     max: dec!(1_000_000),
     scale: 11,
     units: &[
-        unit(
-            &["ml", "millilitre", "millilitres", "milliliter", "milliliters"],
-            dec!(1),
-            METRIC,
-        ),
-        unit(&["l", "litre", "litres", "liter", "liters"], dec!(1000), METRIC),
-        unit(&["tsp", "teaspoon", "teaspoons", "tsps"], dec!(4.92892159375), US),
-        unit(
-            &["tbsp", "tablespoon", "tablespoons", "tbsps", "tbs"],
-            dec!(14.78676478125),
-            US,
-        ),
-        unit(&["cup", "cups"], dec!(236.5882365), US),
+        unit(&units::MILLILITRE, dec!(1), METRIC),
+        unit(&units::LITRE, dec!(1000), METRIC),
+        unit(&units::TEASPOON, dec!(4.92892159375), US),
+        unit(&units::TABLESPOON, dec!(14.78676478125), US),
+        unit(&units::CUP, dec!(236.5882365), US),
     ],
     pairs: &[],
     sums: false,
-    example: "2½ tsp, 1 1/2 tbsp or 250 ml",
     show: |millilitres, system| match system {
         System::Metric if millilitres >= dec!(1000) => Figure::new(plain_to(quotient(millilitres, dec!(1000)), 2), "l"),
         System::Metric => Figure::new(plain_to(millilitres, 0), "ml"),

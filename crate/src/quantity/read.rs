@@ -12,6 +12,7 @@ use super::figure::{join, plain};
 use super::kind::{Facts, Kind, Quantity, System, Unit};
 use super::number::{self, Reading};
 use super::problem::{Code, Problem};
+use super::wrong::Wrong;
 use rust_decimal::Decimal;
 
 /// Longest text taken for one quantity, in bytes.
@@ -43,7 +44,11 @@ impl Facts {
     pub(crate) fn read(&'static self, text: &str, default: Option<&str>) -> Result<Decimal, Problem> {
         let shown = shorten(text);
         if text.len() > MOST_TEXT {
-            return Err(self.problem(Code::TooLong, format!("“{shown}” is too long for a {}.", self.what)));
+            let wrong = Wrong::QuantityTooLong {
+                of: self.what,
+                typed: shown,
+            };
+            return Err(Problem::of(Code::TooLong, wrong));
         }
         match self.single(text, default) {
             Err(_) if self.sums && text.contains('+') => self.summed(text, default),
@@ -84,10 +89,10 @@ impl Facts {
     }
 
     fn single(&'static self, text: &str, default: Option<&str>) -> Result<Decimal, Problem> {
-        let shown = shorten(text);
+        let (of, shown) = (self.what, shorten(text));
         let mut rest = text.trim_matches(|c: char| number::is_gap(c) || c == '\n' || c == '\r');
         if rest.is_empty() {
-            return Err(self.problem(Code::Missing, "Nothing is typed here.".to_owned()));
+            return Err(Problem::of(Code::Missing, Wrong::QuantityMissing { of }));
         }
         let negative = rest.strip_prefix(['-', '−']);
         if let Some(unsigned) = negative {
@@ -103,13 +108,13 @@ impl Facts {
                 Found::None => match default.and_then(|d| self.unit(d)) {
                     Some(unit) if last.is_none() && rest.is_empty() => unit,
                     None if last.is_none() && rest.is_empty() => {
-                        return Err(self.problem(Code::NoUnit, format!("“{shown}” has no unit.")));
+                        return Err(Problem::of(Code::NoUnit, Wrong::NoUnit { of, typed: shown }));
                     }
                     _ => return Err(self.not_read(&shown)),
                 },
                 Found::Unknown(word) if word.contains(|c: char| c.is_ascii_alphabetic() || !c.is_ascii()) => {
-                    let word = shorten(word);
-                    return Err(self.problem(Code::WrongUnit, format!("“{word}” is no unit of {} here.", self.what)));
+                    let unit = shorten(word);
+                    return Err(Problem::of(Code::WrongUnit, Wrong::WrongUnit { of, unit }));
                 }
                 Found::Unknown(_) => return Err(self.not_read(&shown)),
             };
@@ -117,11 +122,8 @@ impl Facts {
             let follows =
                 |larger: &Unit| larger.factor > unit.factor && larger.system == unit.system && unit.offset.is_zero();
             if !last.is_none_or(follows) {
-                let why = format!(
-                    "“{shown}” is not read as a {}: the larger unit comes first, both of one kind.",
-                    self.what
-                );
-                return Err(self.problem(Code::NotRead, why));
+                let wrong = Wrong::UnitsOutOfOrder { of, typed: shown };
+                return Err(Problem::of(Code::NotRead, wrong));
             }
             let part = value.times(unit.factor).and_then(|part| {
                 if negative.is_some() {
@@ -146,21 +148,21 @@ impl Facts {
         match reading {
             Reading::One(value) => Ok(value),
             Reading::TooManyDigits => {
-                Err(self.problem(Code::NotRead, format!("“{shown}” has too many digits or marks.")))
+                let typed = shown.to_owned();
+                let wrong = Wrong::TooManyDigits { of: self.what, typed };
+                Err(Problem::of(Code::NotRead, wrong))
             }
             Reading::Either(small, large) => {
                 let texts = [large, small].map(|v| join(&plain(v), unit.name()));
-                let mut problem = Problem::new(
-                    Code::AmbiguousNumber,
-                    format!(
-                        "“{shown}” can be read two ways. Which do you mean: {}?",
-                        texts.join(" or ")
-                    ),
-                );
-                if !compound {
-                    problem.choices = texts.to_vec();
-                }
-                Err(problem)
+                let choices = if compound { Vec::new() } else { texts.to_vec() };
+                let wrong = Wrong::TwoReadings {
+                    typed: shown.to_owned(),
+                    readings: Box::new(texts),
+                };
+                Err(Problem {
+                    choices,
+                    ..Problem::of(Code::AmbiguousNumber, wrong)
+                })
             }
         }
     }
@@ -170,7 +172,8 @@ impl Facts {
         let base = base.half_away(self.scale);
         if base < self.min {
             let least = join(&plain(self.min), self.base_name());
-            return Err(self.problem(Code::TooSmall, format!("A {} here is at least {least}.", self.what)));
+            let wrong = Wrong::QuantityTooSmall { of: self.what, least };
+            return Err(Problem::of(Code::TooSmall, wrong));
         }
         if base > self.max {
             Err(self.too_large())
@@ -181,16 +184,12 @@ impl Facts {
 
     fn too_large(&self) -> Problem {
         let most = join(&plain(self.max), self.base_name());
-        self.problem(Code::TooLarge, format!("A {} here is at most {most}.", self.what))
+        Problem::of(Code::TooLarge, Wrong::QuantityTooLarge { of: self.what, most })
     }
 
     fn not_read(&self, shown: &str) -> Problem {
-        self.problem(Code::NotRead, format!("“{shown}” is not read as a {}.", self.what))
-    }
-
-    /// The rule and the value, and behind them what to type.
-    fn problem(&self, code: Code, rule: String) -> Problem {
-        Problem::new(code, format!("{rule} Type {}.", self.example))
+        let typed = shown.to_owned();
+        Problem::of(Code::NotRead, Wrong::QuantityNotRead { of: self.what, typed })
     }
 
     /// The unit by one of its names, whatever the case of its letters.

@@ -1,6 +1,7 @@
 //! Hours in which nobody is about, and the moments beside them. The page makes moments of clock times, since it knows
 //! the time zone.
 
+use super::wrong::Wrong;
 use super::{Code, Problem};
 use crate::order::InOrder;
 use serde::Deserialize;
@@ -39,8 +40,8 @@ impl Awake {
     /// [`Code::TooLong`] for more stretches than a request may have.
     pub fn but_for(rests: &[Rest]) -> Result<Self, Problem> {
         if rests.len() > MOST_RESTS {
-            let text = format!("A plan has at most {MOST_RESTS} stretches of rest.");
-            return Err(Problem::new(Code::TooLong, text).at("rests"));
+            let wrong = Wrong::TooManyRests { most: MOST_RESTS };
+            return Err(Problem::of(Code::TooLong, wrong).at("rests"));
         }
         let mut sorted: Vec<Rest> = rests.iter().filter(|r| r.from < r.to).copied().collect();
         sorted.order_by_key(|r| r.from);

@@ -14,6 +14,19 @@ const PUT_IN = {
   spoons: 'how many spoons went in, such as 1 or 2½, or a weight such as 3.5 g',
 };
 
+/** A kind of quantity, and what to type. @type {Record<import('../types').KindOf, [string, string]>} */
+const KINDS = {
+  weight: ['weight', '1480 g, 3.2 kg or 7 lb 3 oz'],
+  length: ['length', '26 mm, 2.6 cm or 1 1/4 in'],
+  temperature: ['temperature', '3 °C, 38 °F or 145F'],
+  time: ['time', '36 h, 1.5 d or 1 d 12 h'],
+  share: ['share', '2.2 % or 150 ppm'],
+  spoon_or_cup: ['spoon or cup', '2½ tsp, 1 1/2 tbsp or 250 ml'],
+};
+
+/** The rule, and what to type. @param {import('../types').KindOf} of @param {(kind: string) => string} rule */
+const typeIt = (of, rule) => `${rule(KINDS[of][0])} Type ${KINDS[of][1]}.`;
+
 /** @type {import('./fact.js').Words<import('../types').Wrong>} */
 const WRONG = {
   bags_not_counted: ({ most }) => `Type how many bags came in: 1 to ${grouped(most)}.`,
@@ -146,6 +159,19 @@ const WRONG = {
   fridge_readings: ({ most }) =>
     `A fridge reading has a time and a temperature, and at most ${grouped(most)} are kept. Type both.`,
   pieces_too_heavy: () => 'All pieces together weigh more than a tonne (2200 lb). Check the weights.',
+  quantity_too_long: ({ of, typed }) => typeIt(of, (kind) => `“${typed}” is too long for a ${kind}.`),
+  quantity_missing: ({ of }) => typeIt(of, () => 'Nothing is typed here.'),
+  no_unit: ({ of, typed }) => typeIt(of, () => `“${typed}” has no unit.`),
+  wrong_unit: ({ of, unit }) => typeIt(of, (kind) => `“${unit}” is no unit of ${kind} here.`),
+  units_out_of_order: ({ of, typed }) =>
+    typeIt(of, (kind) => `“${typed}” is not read as a ${kind}: the larger unit comes first, both of one kind.`),
+  too_many_digits: ({ of, typed }) => typeIt(of, () => `“${typed}” has too many digits or marks.`),
+  two_readings: ({ typed, readings }) =>
+    `“${typed}” can be read two ways. Which do you mean: ${readings.join(' or ')}?`,
+  quantity_too_small: ({ of, least }) => typeIt(of, (kind) => `A ${kind} here is at least ${least}.`),
+  quantity_too_large: ({ of, most }) => typeIt(of, (kind) => `A ${kind} here is at most ${most}.`),
+  quantity_not_read: ({ of, typed }) => typeIt(of, (kind) => `“${typed}” is not read as a ${kind}.`),
+  too_many_rests: ({ most }) => `A plan has at most ${most} stretches of rest.`,
 };
 
 /**
