@@ -1,0 +1,107 @@
+// The page in a language that nobody speaks: what stands on a screen in plain letters has not come out of the catalogue.
+import assert from 'node:assert/strict';
+import { execFileSync } from 'node:child_process';
+import { rmSync } from 'node:fs';
+import { test } from 'node:test';
+import { fileURLToPath } from 'node:url';
+import { accented } from '../../../scripts/pseudo.mjs';
+import { host, open, phone, visit } from '../harness.mjs';
+import { tour } from './tour.mjs';
+
+const root = fileURLToPath(new URL('../../../', import.meta.url));
+const FOLDER = 'target/pseudo';
+
+/** Figures come with their unit out of the core, days and hours out of the browser. */
+const UNITS =
+  'g|kg|mg|lb|oz|mm|cm|in|ft|ml|l|tsp|tbsp|cup|cups|ppm|h|min|d|s|pH|aw|kPa|bar|kcal|F|C|AM|PM|' +
+  'Mon|Tue|Wed|Thu|Fri|Sat|Sun|Monday|Tuesday|Wednesday|Thursday|Friday|Saturday|Sunday|' +
+  'Jan|Feb|Mar|Apr|May|Jun|Jul|Aug|Sep|Oct|Nov|Dec';
+const PLAIN = new RegExp(`(?<![\\p{L}])(?!(?:${UNITS})(?![\\p{L}]))[A-Za-z]{2,}(?![\\p{L}])`, 'u');
+
+/** All texts of the tables and the starters: names, sources, notes of recipes. */
+function data() {
+  const ask = (request) =>
+    JSON.parse(
+      execFileSync(`${root}target/release/examples/reckon`, { input: JSON.stringify(request), encoding: 'utf8' }),
+    );
+  const all = new Set();
+  const take = (value) => {
+    if (typeof value === 'string') all.add(value);
+    else if (value && typeof value === 'object') Object.values(value).forEach(take);
+  };
+  take([ask({ tables: {} }), ask({ starters: {} })]);
+  return [...all].filter((text) => /[A-Za-z]{2}/.test(text)).sort((a, b) => b.length - a.length);
+}
+
+/** Finds a text in both forms. @param {string | RegExp} wanted */
+function either(wanted) {
+  const source = wanted instanceof RegExp ? wanted.source : wanted.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
+  const both = source.replace(/\\.|[a-z]/gi, (part) => (part.length > 1 ? part : `(?:${part}|${accented(part)})`));
+  return new RegExp(both, wanted instanceof RegExp ? wanted.flags : 'i');
+}
+
+/** The page as a test sees it that speaks plain English. */
+function spoken(thing) {
+  const options = (given) =>
+    given &&
+    Object.fromEntries(
+      Object.entries(given)
+        .map(([key, value]) => {
+          if (key === 'hasText' || key === 'name') {
+            const found = either(value);
+            return [key, given.exact ? new RegExp(`^${found.source}$`) : found];
+          }
+          return [key, value];
+        })
+        .filter(([key]) => key !== 'exact'),
+    );
+  return new Proxy(thing, {
+    get(target, key) {
+      const value = Reflect.get(target, key, target);
+      if (typeof value !== 'function') return value;
+      return (...given) => {
+        if (key === 'getByLabel' || key === 'getByText') {
+          const found = either(given[0]);
+          given = [given[1]?.exact ? new RegExp(`^\\s*${found.source}\\s*$`) : found];
+        } else if (['getByRole', 'locator', 'filter'].includes(key)) given[1] = options(given[1]);
+        const answer = value.apply(target, given);
+        const isLocator = answer && typeof answer === 'object' && typeof answer.waitFor === 'function';
+        return isLocator ? spoken(answer) : answer;
+      };
+    },
+  });
+}
+
+/** What a person can read or hear, each text once. */
+const texts = (page) =>
+  page.evaluate(() => {
+    const found = new Set();
+    const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+      if (!node.parentElement?.closest('script, style, template, #link-text')) found.add(node.data);
+    }
+    for (const name of ['aria-label', 'placeholder', 'title', 'alt']) {
+      for (const one of document.querySelectorAll(`[${name}]`)) found.add(one.getAttribute(name) ?? '');
+    }
+    return [...found].map((text) => text.replace(/\s+/g, ' ').trim());
+  });
+
+test('every text of every screen comes out of the catalogue', async (t) => {
+  execFileSync('node', ['scripts/assemble.mjs', FOLDER, 'pseudo'], { cwd: root });
+  t.after(() => rmSync(root + FOLDER, { recursive: true, force: true }));
+  const known = data();
+  const { address } = await host(t, root + FOLDER);
+  const page = spoken(await visit(await open(t, phone), address));
+  const plain = new Map();
+  await tour(page, async (screen) => {
+    for (const text of await texts(page)) {
+      if (!PLAIN.test(text)) continue;
+      const left = known.reduce((rest, one) => rest.replaceAll(one, ' '), text);
+      if (PLAIN.test(left)) plain.set(text, plain.get(text) ?? screen);
+    }
+  });
+  assert.deepEqual(
+    [...plain].map(([text, screen]) => `${screen}: ${text}`),
+    [],
+  );
+});
