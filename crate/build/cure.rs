@@ -124,8 +124,9 @@ pub fn slips() -> String {
     table("SLIPS", "crate::dose::Slip", &rows("slips.csv", 9), |r| {
         assert!(["over", "low"].contains(&&r[1]), "{} is neither over nor low", &r[1]);
         format!(
-            "crate::dose::Slip {{ over: {}, said: {}, printed: (rust_decimal::dec!({}), rust_decimal::dec!({})), \
+            "crate::dose::Slip {{ key: {:?}, over: {}, said: {}, printed: (rust_decimal::dec!({}), rust_decimal::dec!({})), \
              times: {}, meant: {}, water: rust_decimal::dec!({}), says: {:?} }}",
+            &r[0],
             &r[1] == "over",
             match &r[2] {
                 "any" => "crate::dose::Said::Any".to_owned(),

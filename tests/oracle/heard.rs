@@ -38,8 +38,7 @@ fn verdict(verdict: &Value) -> Vec<Heard> {
     if !verdict.is_object() {
         return Vec::new();
     }
-    let says = verdict["word"].as_str().unwrap_or_default().to_lowercase();
-    let none = verdict["outcome"] == "no_cure" || says.contains("no cure in it");
+    let none = verdict["word"] == "no_cure";
     vec![
         word(Assurance::Dose, None, verdict["outcome"] == "in_range"),
         word(Assurance::NoCure, None, none),

@@ -1,7 +1,7 @@
 //! What the advice promises holds when it is done and judged again: each step with a figure ends in range.
 
 use super::recipes::{recipe, step};
-use cure_reckoner_tests::{answer, batch, settings};
+use cure_reckoner_tests::{answer, batch, next_step, settings};
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
@@ -99,28 +99,21 @@ fn dose() -> impl Strategy<Value = Dose> {
         )
 }
 
-/// The first advice whose head holds this.
-fn advice(verdict: &Value, part: &str) -> Option<(String, String)> {
-    let all = verdict["next"].as_array()?;
-    let found = all
-        .iter()
-        .find(|a| a["head"].as_str().is_some_and(|h| h.contains(part)))?;
-    Some((found["head"].as_str()?.to_owned(), found["text"].as_str()?.to_owned()))
+/// A step of this key, where the verdict has it.
+fn advice(verdict: &Value, is: &str) -> Option<Value> {
+    Some(next_step(verdict, is)).filter(|step| !step.is_null())
 }
 
-/// The weight that stands between two pieces of a text, as a person would type it again, in grams.
-fn weight(text: &str, before: &str, behind: &str) -> f64 {
-    let (_, rest) = text.split_once(before).expect("before it");
-    let (weight, _) = rest.split_once(behind).expect("behind it");
-    let read = cure_reckoner::quantity::Mass::read(&weight.replace('\u{202f}', ""), None).expect("a weight");
+/// Its weight, as a person would type it again, in grams.
+fn weight(step: &Value) -> f64 {
+    let text = step["weight"].as_str().expect("a weight").replace('\u{202f}', "");
+    let read = cure_reckoner::quantity::Mass::read(&text, None).expect("a weight");
     read.base().to_string().parse().expect("grams")
 }
 
-/// The first figures of a text.
-fn figures(text: &str) -> Vec<f64> {
-    text.split(' ')
-        .filter_map(|word| word.trim_end_matches(':').parse().ok())
-        .collect()
+/// Grams that are told as a bare figure.
+fn grams(figure: &Value) -> f64 {
+    figure.as_str().and_then(|text| text.parse().ok()).expect("grams")
 }
 
 proptest! {
@@ -128,49 +121,48 @@ proptest! {
 
     #[test]
     fn more_meat_ends_in_range(dose in dose()) {
-        if let Some((head, _)) = advice(&dose.verdict(), " more raw meat.") {
-            let then = dose.with("green", json!(format!("{:.4} g", dose.green + weight(&head, "Bring in ", " more raw meat."))));
-            prop_assert_eq!(&then["outcome"], "in_range", "{}", head);
+        if let Some(step) = advice(&dose.verdict(), "more_meat") {
+            let then = dose.with("green", json!(format!("{:.4} g", dose.green + weight(&step))));
+            prop_assert_eq!(&then["outcome"], "in_range", "{}", step);
         }
     }
 
     #[test]
     fn more_water_ends_in_range(dose in dose()) {
-        if let Some((head, _)) = advice(&dose.verdict(), " more water.") {
+        if let Some(step) = advice(&dose.verdict(), "more_water") {
             let had = dose.water();
-            let then = dose.with("water", json!(format!("{:.4} g", had + weight(&head, "Stir in ", " more water."))));
-            prop_assert_eq!(&then["outcome"], "in_range", "{}", head);
+            let then = dose.with("water", json!(format!("{:.4} g", had + weight(&step))));
+            prop_assert_eq!(&then["outcome"], "in_range", "{}", step);
         }
     }
 
     #[test]
     fn more_cure_ends_in_range(dose in dose()) {
-        if let Some((head, _)) = advice(&dose.verdict(), " of the same cure.").filter(|(head, _)| head.starts_with("Add ")) {
+        if let Some(step) = advice(&dose.verdict(), "more_cure").filter(|step| step["of"] == "cure") {
             let put = &dose.ask["put_in"];
-            let then = dose.with_cure(weight(&head, "Add ", " of the same cure."), &put["nitrite"], &put["nitrate"]);
-            prop_assert_eq!(&then["outcome"], "in_range", "{}", head);
+            let then = dose.with_cure(grams(&step["grams"]), &put["nitrite"], &put["nitrate"]);
+            prop_assert_eq!(&then["outcome"], "in_range", "{}", step);
         }
     }
 
     #[test]
     fn a_cure_in_place_of_none_ends_in_range(dose in dose()) {
-        if let Some((head, _)) = advice(&dose.verdict(), "Or cure it now: ") {
-            for grams in figures(&head).into_iter().take(2) {
+        if let Some(step) = advice(&dose.verdict(), "cure_now") {
+            for grams in [&step["least"], &step["most"]].map(grams) {
                 let then = dose.with_cure(grams, &json!("6.25 %"), &json!("0 %"));
-                prop_assert_eq!(&then["outcome"], "in_range", "{} g of {}", grams, head);
+                prop_assert_eq!(&then["outcome"], "in_range", "{} g of {}", grams, step);
             }
         }
     }
 
     #[test]
     fn a_spoon_weighed_between_the_two_is_in_range(dose in dose()) {
-        if let Some((_, text)) = advice(&dose.verdict(), "Weigh one level ").filter(|(_, text)| text.contains(" g in all")) {
-            // One figure where the scale has only one step that fits.
-            for grams in figures(&text).into_iter().take(2) {
+        if let Some(step) = advice(&dose.verdict(), "weigh_spoon") {
+            for grams in [&step["least"], &step["most"]].map(grams) {
                 let mut put = dose.ask["put_in"].clone();
                 put["amount"] = json!(format!("{grams} g"));
                 let then = dose.with("put_in", put);
-                prop_assert_eq!(&then["outcome"], "in_range", "{} g of {}", grams, text);
+                prop_assert_eq!(&then["outcome"], "in_range", "{} g of {}", grams, step);
             }
         }
     }
@@ -179,11 +171,8 @@ proptest! {
     fn an_aim_that_is_advised_is_in_range(mut recipe in recipe(), step in step(), green in 200u32..9_000) {
         let mut ask = json!({"weigh_out": {"batch": batch(&recipe, 3, &format!("{green} g")), "settings": settings(step)}});
         let verdict = answer(&ask)["ok"]["verdict"].clone();
-        let told = verdict["next"].as_array().into_iter().flatten();
-        let told = told.filter_map(|a| a["text"].as_str()).find_map(|text| {
-            let (_, rest) = text.split_once("Aim at ").or_else(|| text.split_once("aim in the recipe: "))?;
-            Some(rest.split_once(" ppm")?.0.to_owned())
-        });
+        let told = ["raise_aim", "lower_aim"].into_iter().filter(|_| verdict.is_object());
+        let told = told.filter_map(|is| advice(&verdict, is)).find_map(|step| step["aim"].as_u64());
         if let Some(aim) = told {
             recipe["cures"][0]["aim"] = json!(format!("{aim} ppm"));
             ask["weigh_out"]["batch"]["recipe"] = recipe;

@@ -1,6 +1,7 @@
 //! Texts of others and of our own, mutated: nothing panics, the time grows with the length, and a cure in a text is never
 //! answered as none.
 
+use cure_reckoner::dose::VerdictWord;
 use cure_reckoner::reading::{AskReading, Tongue, read};
 use cure_reckoner::weigh::Settings;
 use proptest::prelude::*;
@@ -96,12 +97,12 @@ proptest! {
         let at = if lines.is_empty() { 0 } else { at.index(lines.len()) };
         lines.insert(at, format!("{amount} {cure}"));
         if let Ok(reading) = read(&ask(lines.join("\n"))) {
-            let none = reading.verdict.as_ref().is_some_and(|v| v.word == "No cure in it");
+            let none = reading.verdict.as_ref().is_some_and(|v| v.word == VerdictWord::NoCure);
             prop_assert!(!none, "{}", lines.join("\n"));
             let bare = reading.recipe.as_ref().is_some_and(|r| r.cures.is_empty() && r.may_hold_cure().is_empty());
             prop_assert!(!bare, "a card without it: {}", lines.join("\n"));
             if reading.tongue != Tongue::English {
-                prop_assert!(reading.verdict.is_none_or(|v| v.word != "In range"), "{}", lines.join("\n"));
+                prop_assert!(reading.verdict.is_none_or(|v| v.word != VerdictWord::InRange), "{}", lines.join("\n"));
             }
         }
     }

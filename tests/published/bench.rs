@@ -182,9 +182,9 @@ fn cure_both_ways() {
     assert!((all / (1200.0 + all) - 0.1).abs() < 1e-5, "{all}");
     let judged = with(json!({"nitrite": "6.25 %", "weight": format!("{cure} g")}));
     assert_eq!(judged["verdict"]["nitrite"], aimed["verdict"]["nitrite"]);
-    assert_eq!(judged["verdict"]["word"], "In range");
+    assert_eq!(judged["verdict"]["word"], "in_range");
     let strong = with(json!({"nitrite": "6.25 %", "weight": "30 g"}));
-    assert_eq!(strong["verdict"]["word"], "Stop: over the limit");
+    assert_eq!(strong["verdict"]["word"], "over");
     assert!(exact(&strong["verdict"], "nitrite")[1] > 500.0);
 }
 
@@ -209,7 +209,7 @@ fn a_belly_in_the_bucket() {
         let (good, bad) = (ok(&ask(cut, within)), ok(&ask(cut, over)));
         assert_eq!(good["verdict"]["limit"], limit, "{cut}");
         assert_eq!(
-            good["verdict"]["word"], "In range",
+            good["verdict"]["word"], "in_range",
             "{cut}: {}",
             good["verdict"]["nitrite"]
         );
@@ -240,7 +240,7 @@ fn nitrate_in_the_bucket() {
         json!({"nitrite": "6.25 %", "nitrate": "4 %", "aim": "150 ppm"}),
     ));
     let verdict = &two["verdict"];
-    assert_eq!(verdict["word"], "In range");
+    assert_eq!(verdict["word"], "in_range");
     let (nitrite, nitrate) = (exact(verdict, "nitrite"), exact(verdict, "nitrate"));
     assert!((nitrite[1] - 150.0).abs() < 0.2, "{nitrite:?}");
     assert!((nitrate[1] / nitrite[1] - 4.0 / 6.25).abs() < 1e-5, "{nitrate:?}");

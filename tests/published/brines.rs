@@ -5,7 +5,7 @@ use cure_reckoner::dose::{Evens, Lying, Whole, cure_for, evens, hours, ingoing};
 use cure_reckoner::pantry::Agent;
 use cure_reckoner::quantity::Range;
 use cure_reckoner::recipe::Method;
-use cure_reckoner_tests::{batch, exact, ok, problems, settings, weigh_out};
+use cure_reckoner_tests::{batch, exact, next_keys, ok, problems, remark, settings, weigh_out};
 use rust_decimal::{Decimal, dec};
 use serde_json::{Value, json};
 
@@ -56,11 +56,10 @@ fn pumped_ten_per_cent_through_the_door() {
         "put_in": {"amount": "32 g", "nitrite": "5.88 %"}, "settings": settings("0.01 g")
     }}));
     assert_eq!(verdict["nitrite"]["exact"][1], "148.6256");
-    assert_eq!(verdict["word"], "In range");
-    let says = verdict["says"].as_str().unwrap_or_default();
-    assert!(
-        says.contains("in 1266 g of brine, of which 10 % of green weight goes in"),
-        "{says}"
+    assert_eq!(verdict["word"], "in_range");
+    assert_eq!(
+        verdict["says"][0]["on"],
+        json!({"is": "brine", "brine": "1266 g", "percent": "10"})
     );
 }
 
@@ -93,21 +92,14 @@ fn small_pieces_in_a_strong_brine_are_refused_by_pick_up() {
     // 15 mm: 0.3035 x 7.5 x 7.5 / 3.6 is 4.7 h.
     let thin = gallon("15 mm", "24 h");
     assert!((exact(&thin, "nitrite")[1] - 204.06).abs() < 0.005);
-    assert_eq!(thin["word"], "Stop: over the limit");
+    assert_eq!(thin["word"], "over");
     assert_eq!(thin["held"], true);
-    let says = thin["says"].as_str().unwrap_or_default();
-    assert!(
-        says.contains("Pick-up is no basis here") && says.contains("after 4.7 h"),
-        "{says}"
-    );
-    assert!(
-        says.contains("By pick-up at 10 % it is 42 to 43 ppm") && says.contains("204 to 205 ppm"),
-        "{says}"
-    );
+    assert_eq!(remark(&thin, "equal_after")["time"], "4.7 h");
     assert_eq!(
-        thin["basis"],
-        "Ingoing sodium nitrite, counted on green weight and brine together."
+        remark(&thin, "pick_up"),
+        json!({"is": "pick_up", "percent": "10", "taken": {"low": 42, "high": 43}, "equal": {"low": 204, "high": 205}})
     );
+    assert_eq!(thin["basis"], json!(["cover_brine"]));
 }
 
 #[test]
@@ -120,12 +112,11 @@ fn thick_pieces_taken_out_in_time_count_by_pick_up() {
         (42.7..50.0).contains(&low) && high > 0.76 * 204.06 && high < 204.07,
         "{low} to {high}"
     );
-    assert_eq!(thick["word"], "May be too low");
-    let says = thick["says"].as_str().unwrap_or_default();
-    assert!(
-        says.contains("204 to 205 ppm") && says.contains("By the time it comes out it may be"),
-        "{says}"
-    );
+    assert_eq!(thick["word"], "may_be_too_low");
+    assert_eq!(remark(&thick, "pick_up")["equal"], json!({"low": 204, "high": 205}));
+    let diffuses = remark(&thick, "diffuses")["range"].clone();
+    assert_eq!(diffuses["low"].as_f64(), Some(low.floor()));
+    assert_eq!(diffuses["high"].as_f64(), Some(high.ceil()));
 }
 
 #[test]
@@ -146,7 +137,7 @@ fn without_thickness_or_time_the_range_holds_both() {
         assert!(low < 42.74 && high > 204.05, "{low} to {high}");
         assert_eq!(
             (verdict["word"].as_str(), verdict["held"].as_bool()),
-            (Some("May be over"), Some(true))
+            (Some("may_be_over"), Some(true))
         );
     }
 }
@@ -263,7 +254,7 @@ fn a_pump_on_the_list() {
         .and_then(|t| t.trim_end_matches(" g").parse().ok())
         .expect("grams");
     assert!(weighed <= wanted && wanted - weighed < 0.01, "{weighed} of {wanted}");
-    assert_eq!(sheet["verdict"]["word"], "In range");
+    assert_eq!(sheet["verdict"]["word"], "in_range");
     let facts = sheet["facts"].as_array().expect("facts");
     assert!(
         facts.contains(&json!({"is": "salt", "percent": "1.07 %", "of": "taken_up"})),
@@ -281,24 +272,17 @@ fn the_trap_on_the_list() {
         (sheet["verdict"]["held"].as_bool(), sheet["can_tick"].as_bool()),
         (Some(true), Some(false))
     );
-    let says = sheet["verdict"]["says"].as_str().unwrap_or_default();
-    assert!(
-        says.contains("Pick-up is no basis here") && says.contains("By pick-up at 10 %"),
-        "{says}"
-    );
-    assert!(
-        sheet["verdict"]["next"]
-            .to_string()
-            .contains("Choose the cover brine in the recipe")
-    );
+    assert!(remark(&sheet["verdict"], "equal_after")["time"].is_string(), "{sheet}");
+    assert_eq!(remark(&sheet["verdict"], "pick_up")["percent"], "10");
+    assert_eq!(next_keys(&sheet["verdict"]), ["cover_brine_instead", "say_thickness"]);
     // Half a day in thick pieces is still more than the pick-up says: a ball of 60 mm takes up over half of what it would
     // come to. An hour in 120 mm is not.
     batch["pieces"][0]["thickness"] = json!("60 mm");
     batch["recipe"]["steps"][0]["lasts"] = json!("12 h");
-    assert_eq!(weigh_out(&batch, "0.1 g")["verdict"]["word"], "May be over");
+    assert_eq!(weigh_out(&batch, "0.1 g")["verdict"]["word"], "may_be_over");
     batch["pieces"][0]["thickness"] = json!("120 mm");
     batch["recipe"]["steps"][0]["lasts"] = json!("1 h");
-    assert_eq!(weigh_out(&batch, "0.1 g")["verdict"]["word"], "In range");
+    assert_eq!(weigh_out(&batch, "0.1 g")["verdict"]["word"], "in_range");
 }
 
 /// What goes with a pump, and what does not.

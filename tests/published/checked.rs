@@ -1,6 +1,6 @@
 //! Check a dose: every slip is recognised, every measure is read, and what is promised holds when it is judged again.
 
-use cure_reckoner_tests::{exact, ok, problems, settings};
+use cure_reckoner_tests::{exact, next_step, ok, problems, settings, slips_asked};
 use serde_json::{Value, json};
 
 fn ask(more: Value) -> Value {
@@ -11,81 +11,65 @@ fn ask(more: Value) -> Value {
     ok(&json!({"check_dose": ask}))
 }
 
-fn says(verdict: &Value) -> &str {
-    verdict["says"].as_str().unwrap_or_default()
-}
-
 fn put(amount: &str, nitrite: &str) -> Value {
     json!({"amount": amount, "nitrite": nitrite})
 }
 
-/// Each slip as it happens, with the words that name it; and the same dose done right, without them.
+/// Each slip as it happens, with its key; and the same dose done right, without it.
 #[test]
 fn each_slip_is_recognised() {
-    // (what is asked, as it went wrong, words, as it was meant)
+    // (what is asked, as it went wrong, the slip, as it was meant)
     let brine = |water: &str, amount: &str| json!({"method": "cover_brine", "green": "2 kg", "water": water, "put_in": put(amount, "6.25 %")});
     let rub = |green: &str, amount: &str, nitrite: &str| json!({"green": green, "put_in": put(amount, nitrite)});
-    for (slipped, words, meant) in [
+    for (slipped, key, meant) in [
         // 2 tablespoons on 11 lb, about 450 ppm (common practice).
         (
             rub("11 lb", "2 tbsp", "6.25 %"),
-            "Was a tablespoon used",
+            "tablespoon",
             rub("11 lb", "2 tsp", "6.25 %"),
         ),
         (
             rub("6.5 kg", "1 tsp", "6.25 %"),
-            "Was a teaspoon used",
+            "teaspoon",
             rub("6.5 kg", "1 tbsp", "6.25 %"),
         ),
         (
             rub("1480 g", "3.5 oz", "6.25 %"),
-            "Were ounces weighed",
+            "ounce",
             rub("1480 g", "3.5 g", "6.25 %"),
         ),
-        (
-            rub("25 lb", "1 g", "6.25 %"),
-            "Were grams weighed",
-            rub("25 lb", "1 oz", "6.25 %"),
-        ),
+        (rub("25 lb", "1 g", "6.25 %"), "gram", rub("25 lb", "1 oz", "6.25 %")),
         // 2.4 g for each pound in place of each kilogram.
         (
             rub("2 kg", "10.6 g", "6.25 %"),
-            "Was a dose for each kilogram taken",
+            "per-pound",
             rub("2 kg", "4.8 g", "6.25 %"),
         ),
         (
             rub("2 kg", "2.2 g", "6.25 %"),
-            "Was a dose for each pound taken",
+            "per-kilogram",
             rub("2 kg", "4.85 g", "6.25 %"),
         ),
         // 30 g a kilogram is right for a cure of 0.5 %.
         (
             rub("1 kg", "30 g", "6.25 %"),
-            "Was cure no. 1 used",
+            "no-1-for-sweet",
             rub("1 kg", "30 g", "0.5 %"),
         ),
         (
             rub("1 kg", "2.4 g", "0.5 %"),
-            "Was a ready-mixed sweet cure used",
+            "sweet-for-no-1",
             rub("1 kg", "2.4 g", "6.25 %"),
         ),
         // One gallon of water, 20.3 g of cure: 150 ppm of 6.5 kg, 204 of 5.8.
-        (
-            brine("3785 g", "19 g"),
-            "Was a US gallon taken",
-            brine("4546 g", "19 g"),
-        ),
-        (
-            brine("4546 g", "12.2 g"),
-            "Was an Imperial gallon taken",
-            brine("3785 g", "12.2 g"),
-        ),
+        (brine("3785 g", "19 g"), "us-gallon", brine("4546 g", "19 g")),
+        (brine("4546 g", "12.2 g"), "imperial-gallon", brine("3785 g", "12.2 g")),
     ] {
         let verdict = ask(slipped.clone());
-        assert!(says(&verdict).contains(words), "{slipped}: {}", says(&verdict));
+        assert!(slips_asked(&verdict).contains(&key), "{slipped}: {verdict}");
         assert_ne!(verdict["outcome"], "in_range", "{slipped}");
         let right = ask(meant.clone());
-        assert!(!says(&right).contains(words), "{meant}: {}", says(&right));
+        assert!(!slips_asked(&right).contains(&key), "{meant}: {right}");
         let [low, _, high] = exact(&right, "nitrite");
         assert!(low <= 200.0 && high >= 120.0, "{meant}: {low} to {high}");
     }
@@ -95,18 +79,13 @@ fn each_slip_is_recognised() {
 #[test]
 fn pink_salt_for_the_table() {
     let verdict = ask(json!({"green": "1480 g", "put_in": put("1 tsp", "0 %")}));
-    assert_eq!(verdict["word"], "No cure in it");
-    let next = verdict["next"].as_array().expect("steps");
-    assert!(
-        next[0]["text"]
-            .as_str()
-            .is_some_and(|t| t.contains("pink salt for the table is no cure"))
-    );
-    let head = next[1]["head"].as_str().expect("a head");
-    let grams: Vec<f64> = head.split(' ').filter_map(|w| w.parse().ok()).collect();
-    for amount in &grams[..2] {
+    assert_eq!(verdict["word"], "no_cure");
+    assert_eq!(verdict["next"][0], json!({"is": "treat_as_fresh", "put_in": true}));
+    let now = next_step(&verdict, "cure_now");
+    for amount in [&now["least"], &now["most"]] {
+        let amount = amount.as_str().expect("grams");
         let then = ask(json!({"green": "1480 g", "put_in": put(&format!("{amount} g"), "6.25 %")}));
-        assert_eq!(then["outcome"], "in_range", "{amount} g of {head}");
+        assert_eq!(then["outcome"], "in_range", "{amount} g of {now}");
     }
 }
 
@@ -185,17 +164,12 @@ fn a_belly_has_its_own_limits() {
 #[test]
 fn rescues_say_no_more_than_is_needed() {
     let spoon = ask(json!({"green": "1500 g", "put_in": put("1 tsp", "6.25 %")}));
-    assert!(
-        spoon["next"]
-            .to_string()
-            .contains("Between 3 and 4.7 g in all is in range.")
+    assert_eq!(
+        next_step(&spoon, "weigh_spoon"),
+        json!({"is": "weigh_spoon", "spoon": "teaspoon", "least": "3", "most": "4.7"})
     );
     let coarse = ask(json!({"green": "1480 g", "put_in": put("15 g", "6.25 %"), "settings": settings("5 g")}));
-    assert!(
-        coarse["next"].to_string().contains("Bring in 4380 g more raw meat."),
-        "{}",
-        coarse["next"]
-    );
+    assert_eq!(next_step(&coarse, "more_meat")["weight"], "4380 g");
 }
 
 /// A figure is offered only where the whole range then lies between least and limit. A level tablespoon is 12.6 to
@@ -205,26 +179,24 @@ fn rescues_say_no_more_than_is_needed() {
 #[test]
 fn no_figure_where_none_can_help() {
     let wide = ask(json!({"green": "1500 g", "put_in": put("1 tbsp", "6.25 %")}));
-    let heads = wide["next"].to_string();
-    assert!(!heads.contains("Bring in"), "{heads}");
-    assert!(
-        heads.contains("Weigh one level tablespoon of the same cure."),
-        "{heads}"
+    assert_eq!(
+        wide["next"],
+        json!([
+            {"is": "do_not_taste"}, {"is": "narrow_spoon", "spoon": "tablespoon"}, {"is": "throw_out", "brine": false},
+            {"is": "someone_ate"}
+        ])
     );
-    assert!(heads.contains("Start again with fresh meat and weigh the cure."));
     let bucket = ask(
         json!({"method": "cover_brine", "green": "1000 g", "water": "1000 g", "dissolved": "54 g", "put_in": put("10 g", "6.25 %")}),
     );
-    let heads = bucket["next"].to_string();
-    assert!(heads.contains("Stir in 1850 g more water."), "{heads}");
-    assert!(heads.contains("Bring in 1850 g more raw meat."), "{heads}");
+    assert_eq!(next_step(&bucket, "more_water")["weight"], "1850 g");
+    assert_eq!(next_step(&bucket, "more_meat")["weight"], "1850 g");
     // What is pumped is in the piece that was pumped; other meat does not lessen it.
     let pumped = ask(
         json!({"method": "pumped", "green": "1000 g", "water": "1000 g", "dissolved": "54 g", "take": "10 %", "put_in": put("70 g", "6.25 %")}),
     );
-    let heads = pumped["next"].to_string();
-    assert!(heads.contains("Nothing pumped yet? Stir in "), "{heads}");
-    assert!(!heads.contains("raw meat."), "{heads}");
+    assert_eq!(next_step(&pumped, "more_water")["method"], "pumped");
+    assert!(next_step(&pumped, "more_meat").is_null(), "{pumped}");
 }
 
 /// Nitrite and nitrate of two agents are summed each: 2 g of 6.25 % and 1 g of 98 % nitrate on 1000 g. Computed.

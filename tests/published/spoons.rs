@@ -118,7 +118,7 @@ fn a_quarter_teaspoon_to_five_pounds_is_too_low() {
     let verdict = ok(&json!({"check_dose": {
         "method": "rub", "green": "5 lb", "put_in": {"amount": "1/4 tsp", "nitrite": "6.25 %"}, "settings": settings("0.1 g")
     }}));
-    assert_eq!(verdict["word"], "Too low");
+    assert_eq!(verdict["word"], "too_low");
 }
 
 /// One tablespoon of coarse salt to a pound is 1.8 to 4.1 % by the kind of salt. Computed from home weighings.

@@ -373,7 +373,7 @@ fn came(case: &Value) -> (Came, Value) {
         };
     }
     let cure = right["may_be_cure"] == true;
-    if cure && answer["verdict"]["word"] == "No cure in it" {
+    if cure && answer["verdict"]["word"] == "no_cure" {
         worst = Came::Wrong;
     }
     (worst, told)

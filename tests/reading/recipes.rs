@@ -84,8 +84,8 @@ fn the_dose_of_others() {
     for case in cases() {
         let answer = read(&case, &json!([]));
         let cure = case["right"]["may_be_cure"] == true;
-        let word = answer["verdict"]["word"].as_str().unwrap_or("Cannot say yet");
-        if cure && word == "No cure in it" {
+        let word = answer["verdict"]["word"].as_str().unwrap_or("cannot_say_yet");
+        if cure && word == "no_cure" {
             told.push(format!("{}: {word}", case["id"]));
         }
         let Some(low) = case["right"]["nitrite_ppm"]["low"].as_f64() else {

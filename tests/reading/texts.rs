@@ -37,7 +37,7 @@ fn prose_with_two_ambiguities() {
     let open = read(PROSE, &[]);
     assert_eq!(keys(&open), [PACK, PINK]);
     assert_eq!(open["recipe"], Value::Null, "no recipe while something is asked");
-    assert_eq!(open["verdict"]["word"], "Cannot say yet");
+    assert_eq!(open["verdict"]["word"], "cannot_say_yet");
     let settled = read(PROSE, &[(PACK, "Packed"), (PINK, "cure-1")]);
     assert!(keys(&settled).is_empty());
     // Two level teaspoons of 4.2 to 8.3 g, usually 5.67 g, of 6.25 % on 4535.9 g: 116 to 229, usually 156 ppm.
@@ -79,7 +79,7 @@ fn the_recipe_gives_the_text_back() {
 #[test]
 fn pink_mineral_salt_is_no_cure() {
     let reading = read(PROSE, &[(PACK, "Loose"), (PINK, "salt-mineral-pink")]);
-    assert_eq!(reading["verdict"]["word"], "No cure in it");
+    assert_eq!(reading["verdict"]["word"], "no_cure");
     assert_eq!(reading["recipe"]["cures"], json!([]));
 }
 
@@ -87,12 +87,9 @@ fn pink_mineral_salt_is_no_cure() {
 #[test]
 fn dangerous_lines_are_judged() {
     let word = |text: &str| read(text, &[("method", "rub")])["verdict"]["word"].clone();
-    assert_eq!(
-        word("2 tbsp cure no. 1 for 11 lb of meat, rubbed in"),
-        "Stop: over the limit"
-    );
-    assert_eq!(word("5 lb venison\n1/4 tsp cure no. 1\nrub"), "Too low");
-    assert_eq!(word("1 kg of belly, rub with 7.8 g cure no. 1"), "Stop: over the limit");
+    assert_eq!(word("2 tbsp cure no. 1 for 11 lb of meat, rubbed in"), "over");
+    assert_eq!(word("5 lb venison\n1/4 tsp cure no. 1\nrub"), "too_low");
+    assert_eq!(word("1 kg of belly, rub with 7.8 g cure no. 1"), "over");
 }
 
 /// A brine counts over meat and brine, a US gallon is asked for, and per cent are asked of what.
@@ -139,7 +136,7 @@ fn cure_without_an_amount() {
         reading["bar"],
         json!({"is": "amount_unsaid", "text": "cure no. 1 to taste"})
     );
-    assert_eq!(reading["verdict"]["word"], "Cannot say yet");
+    assert_eq!(reading["verdict"]["word"], "cannot_say_yet");
 }
 
 /// What is the user's own is weighed by its own spoon, in the reader and on the sheet; a pantry row by it as well.

@@ -85,6 +85,35 @@ pub fn texts(sheet: &Value, list: &str, key: &str) -> Vec<String> {
         .collect()
 }
 
+/// What a verdict says under this key; null where it does not say it.
+pub fn remark(verdict: &Value, is: &str) -> Value {
+    fact(&verdict["says"], is)
+}
+
+/// The next step of this key that a verdict has; null where it has none.
+pub fn next_step(verdict: &Value, is: &str) -> Value {
+    fact(&verdict["next"], is)
+}
+
+fn fact(list: &Value, is: &str) -> Value {
+    let list = list.as_array().expect("a list of facts");
+    list.iter().find(|fact| fact["is"] == is).cloned().unwrap_or_default()
+}
+
+/// The keys of what a verdict has next, in order.
+pub fn next_keys(verdict: &Value) -> Vec<&str> {
+    let list = verdict["next"].as_array().expect("next steps").iter();
+    list.map(|step| step["is"].as_str().expect("a key")).collect()
+}
+
+/// The keys of the slips that a verdict asks about.
+pub fn slips_asked(verdict: &Value) -> Vec<&str> {
+    let list = verdict["says"].as_array().expect("remarks").iter();
+    list.filter(|said| said["is"] == "slip")
+        .map(|said| said["key"].as_str().expect("a key"))
+        .collect()
+}
+
 /// A verdict's exact nitrite (or nitrate) range, in ppm.
 pub fn exact(verdict: &Value, of: &str) -> [f64; 3] {
     let at = |i: usize| {

@@ -2,12 +2,11 @@
 
 use super::id::is_id;
 use super::model::{Batch, Piece, PutIn, Tick};
-use crate::dose::{Kit, Portion, measured};
+use crate::dose::{Kit, Parts, Portion, measured};
 use crate::pantry::{self, Agent, Made, OWN};
-use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Mass, Problem, Wrong, plain};
+use crate::quantity::{Code, Mass, Problem, Wrong};
 use crate::recipe::{MOST_NAME, MOST_TEXT, name, tag, text};
-use rust_decimal::{Decimal, dec};
+use rust_decimal::dec;
 
 /// Most size classes.
 pub const MOST_CLASSES: usize = 40;
@@ -156,14 +155,11 @@ pub fn portion_of(portion: Portion, made: Option<Made>) -> Option<Portion> {
     let Some(made) = made else {
         return Some(portion);
     };
-    let neat = portion.weight.typical.over(Decimal::from(made.parts))?.half_away(2);
     Some(Portion {
-        said: if made.in_water {
-            format!("{} of stock: {} g", portion.said, plain(neat))
-        } else {
-            portion.said
-        },
-        parts: (!made.in_water).then_some(made.parts),
+        parts: Some(Parts {
+            one_in: made.parts,
+            in_water: made.in_water,
+        }),
         spread: made.spread()?,
         agent: match portion.agent {
             Some(agent) => Some(agent.made(Some(made))?),

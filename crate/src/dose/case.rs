@@ -5,18 +5,20 @@ use super::formula::{Ingoing, Whole, ingoing};
 use super::ground::Ground;
 use super::judge::{Finding, find, undecided};
 use super::limits::Rule;
+use super::next::SpoonKind;
+use super::outcome::Outcome;
+use super::remark::{CureAs, Measured, VerdictWord};
 use super::spoons::Unit;
-use super::verdict::Outcome;
 use crate::pantry::{self, Agent};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Range, System};
+use crate::quantity::{Range, System, fixed, plain};
 use crate::recipe::{Counted, Eaten, Method};
 use rust_decimal::Decimal;
 
 /// One portion of cure.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Portion {
-    /// As it is said: `3.5 g`, `1 tbsp`.
+    /// As it is said: `3.5 g`, `1 tbsp`; empty where no amount is.
     pub said: String,
     /// Its strength; nothing when not known.
     pub agent: Option<Agent>,
@@ -24,8 +26,8 @@ pub struct Portion {
     pub weight: Range,
     /// Proportion by which its strength may be off: nought for a packet, more for a premix.
     pub spread: Decimal,
-    /// One part cure in so many, for a premix.
-    pub parts: Option<u32>,
+    /// How it was thinned; nothing for what comes out of its bag.
+    pub parts: Option<Parts>,
     /// The unit it was typed in.
     pub unit: Unit,
     /// The step of the scale that weighed it, grams.
@@ -34,10 +36,45 @@ pub struct Portion {
     pub done: bool,
 }
 
+/// A cure that was thinned so that a coarse scale can weigh it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Parts {
+    /// One part of it is cure in so many.
+    pub one_in: u32,
+    /// Filled up with water, not with salt.
+    pub in_water: bool,
+}
+
 impl Portion {
-    /// `teaspoon` or `tablespoon`, where it was measured by volume.
-    pub const fn spoon(&self) -> Option<&'static str> {
+    /// The spoon to weigh, where it was measured by volume.
+    pub const fn spoon(&self) -> Option<SpoonKind> {
         self.unit.spoon()
+    }
+
+    /// What was measured.
+    pub fn measured_as(&self) -> CureAs {
+        match self.parts {
+            None => CureAs::Cure,
+            Some(parts) if parts.in_water => CureAs::Stock,
+            Some(_) => CureAs::Premix,
+        }
+    }
+
+    /// How it is told.
+    pub fn told(&self) -> Measured {
+        let Range { low, typical, high } = self.weight;
+        Measured {
+            said: self.said.clone(),
+            of: self.measured_as(),
+            neat: self.neat().map(plain),
+            grams: self.spoon().map(|_| [low, typical, high].map(|g| fixed(g, 1))),
+        }
+    }
+
+    /// Grams of cure in it, where it was thinned.
+    pub fn neat(&self) -> Option<Decimal> {
+        let parts = Decimal::from(self.parts?.one_in);
+        self.weight.typical.over(parts).map(|grams| grams.half_away(2))
     }
 }
 
@@ -124,7 +161,7 @@ impl Case<'_> {
         };
         let found = find(ingoing, self.rule, eaten);
         if found.outcome == Outcome::InRange && self.lacks_ascorbate() {
-            return undecided("Needs ascorbate", Ground::NeedsAccelerator);
+            return undecided(VerdictWord::NeedsAscorbate, Ground::NeedsAccelerator);
         }
         found
     }
@@ -142,8 +179,7 @@ impl Case<'_> {
 
     /// True where a strength is that of the pure salt: a slip, or meat that can kill.
     pub fn is_lethal(&self) -> bool {
-        self.strongest()
-            .is_some_and(|nitrite| pantry::too_strong(nitrite).is_some())
+        self.strongest().is_some_and(pantry::is_too_strong)
     }
 
     /// True where more can have diffused in than the pick-up says.
@@ -153,6 +189,14 @@ impl Case<'_> {
             && high(Counted::TakenOrDiffused)
                 .zip(high(Counted::Taken))
                 .is_some_and(|(a, b)| a > b)
+    }
+
+    /// At the surface it is as strong as the brine, for what is taken out before it evens out.
+    pub fn surface(&self) -> Option<Range> {
+        matches!(self.evens?, Evens::Thick { .. }).then_some(())?;
+        let mut there = self.by(Counted::Taken);
+        there.whole.take = Decimal::ONE;
+        Some(there.ingoing()?.nitrite)
     }
 
     /// True where cure is on the meat already.
@@ -175,7 +219,7 @@ impl Case<'_> {
     }
 
     /// The spoon that was used, if one was.
-    pub fn spoon(&self) -> Option<&'static str> {
+    pub fn spoon(&self) -> Option<SpoonKind> {
         self.portions.iter().find_map(Portion::spoon)
     }
 

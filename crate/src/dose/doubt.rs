@@ -1,7 +1,11 @@
 //! A verdict while something in the recipe may be a second curing agent: what is counted is the least of it.
 
 use super::ground::Ground;
-use super::verdict::{Advice, Mark, Outcome, Verdict};
+use super::next::NextStep;
+use super::outcome::Outcome;
+use super::ppm::{Ppm, PpmEnds};
+use super::remark::{DoseRemark, VerdictWord};
+use super::verdict::Verdict;
 use crate::recipe::{MayHold, Why};
 
 impl Verdict {
@@ -13,35 +17,29 @@ impl Verdict {
         }
         // What would bring the counted part in range may leave the whole far over.
         self.aim = None;
-        self.next = may_hold.iter().map(next).collect();
+        self.next = may_hold.iter().map(|one| NextStep::Settle { why: one.why }).collect();
         self.next.dedup();
         self.grounds.retain(|g| *g != Ground::InRange);
         let first = usize::from(self.outcome == Outcome::Over).min(self.grounds.len());
         self.grounds.insert(first, Ground::MayHoldMore);
         if self.outcome == Outcome::Over {
-            let head = "Do not weigh this out, and do not eat of it.".to_owned();
-            let text = "What is counted is too much already, and there may be more.".to_owned();
-            self.next.insert(0, Advice { head, text });
+            self.next.insert(0, NextStep::MayBeMore);
         } else {
             self.outcome = Outcome::CannotTell;
             self.sure = false;
-            "Cannot say yet".clone_into(&mut self.word);
-            self.mark = Mark::Ask;
+            self.word = VerdictWord::CannotSayYet;
+            self.mark = self.word.mark();
             self.held = true;
-            let counted = match &self.nitrite {
-                Some(ppm) => format!(" What is counted comes to {} to {} ppm without it.", ppm.low, ppm.high),
-                None => String::new(),
-            };
             let lethal = self.grounds.contains(&Ground::StrengthLethal);
-            let besides = if lethal {
-                format!(" {}", self.says)
-            } else {
-                String::new()
-            };
-            self.says = format!(
-                "{}{counted}{besides}",
-                may_hold.iter().map(says).collect::<Vec<_>>().join(" ")
-            );
+            let besides = std::mem::take(&mut self.says);
+            self.says = may_hold.iter().map(remark).collect();
+            if let Some(Ppm { low, high, .. }) = self.nitrite {
+                let range = PpmEnds { low, high };
+                self.says.push(DoseRemark::CountedWithout { range });
+            }
+            if lethal {
+                self.says.extend(besides);
+            }
         }
         self.may_hold = may_hold;
         self
@@ -61,40 +59,9 @@ impl Verdict {
 }
 
 /// Why nothing can be said.
-fn says(one: &MayHold) -> String {
-    let name = crate::quantity::shorten(&one.name);
-    match one.why {
-        Why::NotAsked => format!("Whether “{name}” holds nitrite or nitrate is not known."),
-        Why::Holds => format!("“{name}” holds nitrite or nitrate, and how much is not known."),
-        Why::NameSaysSo => {
-            format!("“{name}” is said to hold no nitrite or nitrate, and its name says that it does.")
-        }
-        Why::NotRead => format!("“{name}” was not read: it may call for cure."),
-    }
-}
-
-/// What settles it.
-fn next(one: &MayHold) -> Advice {
-    let (head, text) = match one.why {
-        Why::NotAsked => (
-            "Read its packet.",
-            "If it names nitrite, nitrate or E 249 to E 252, it is a cure and goes under cure with its per cent. If not, say so on the card.",
-        ),
-        Why::Holds => (
-            "Put it under cure.",
-            "With the per cent of nitrite and nitrate on its packet. If the packet does not say how much, nobody can say what is in the meat: leave it out.",
-        ),
-        Why::NameSaysSo => (
-            "Read its packet again.",
-            "If it holds any, it goes under cure with its per cent. If not, give it the name on the packet.",
-        ),
-        Why::NotRead => (
-            "Settle what was not read.",
-            "If it calls for cure, put that on the card. If not, say so on the card.",
-        ),
-    };
-    Advice {
-        head: head.to_owned(),
-        text: text.to_owned(),
+fn remark(one: &MayHold) -> DoseRemark {
+    DoseRemark::MayHold {
+        why: one.why,
+        name: crate::quantity::shorten(&one.name),
     }
 }

@@ -1,4 +1,4 @@
-//! What a verdict rests on, as facts with stable keys. The words are the verdict's.
+//! What a verdict rests on, as facts with stable keys.
 
 use serde::Serialize;
 

@@ -3,14 +3,12 @@
 use super::formula::Ingoing;
 use super::ground::Ground;
 use super::limits::{Basis, Rule, Status, default_rule};
-use super::verdict::{Mark, Outcome, Ppm};
-use crate::quantity::exact::Exact;
-use crate::quantity::{Range, fixed};
+use super::outcome::Outcome;
+use super::remark::VerdictWord;
 use crate::recipe::Eaten;
 use rust_decimal::Decimal;
-use rust_decimal::prelude::ToPrimitive;
 
-/// The outcome with its word and shape.
+/// The outcome with its word.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Finding {
     /// What can be said.
@@ -18,9 +16,7 @@ pub struct Finding {
     /// True when all of the range supports it.
     pub sure: bool,
     /// The word.
-    pub word: &'static str,
-    /// The shape.
-    pub mark: Mark,
+    pub word: VerdictWord,
     /// What it rests on.
     pub ground: Ground,
 }
@@ -29,13 +25,12 @@ pub struct Finding {
 pub const UNKNOWN: Finding = Finding {
     outcome: Outcome::CannotTell,
     sure: false,
-    word: "Cannot say yet",
-    mark: Mark::Ask,
+    word: VerdictWord::CannotSayYet,
     ground: Ground::NotWeighed,
 };
 
-/// The same for another reason, in other words.
-pub const fn undecided(word: &'static str, ground: Ground) -> Finding {
+/// The same for another reason, under another word.
+pub const fn undecided(word: VerdictWord, ground: Ground) -> Finding {
     Finding {
         word,
         ground,
@@ -53,7 +48,7 @@ pub fn find(ingoing: Ingoing, rule: &Rule, eaten: Eaten) -> Finding {
     let found = find_alone(ingoing, rule, eaten);
     let leans = found.outcome == Outcome::InRange && rule.status == Status::Memory;
     if leans && find_alone(ingoing, default_rule(), eaten).outcome == Outcome::Over {
-        return undecided("Cannot tell", Ground::MemoryAlone);
+        return undecided(VerdictWord::CannotTell, Ground::MemoryAlone);
     }
     found
 }
@@ -94,28 +89,34 @@ fn find_alone(ingoing: Ingoing, rule: &Rule, eaten: Eaten) -> Finding {
         return Finding {
             outcome: Outcome::Over,
             sure,
-            word: if sure { "Stop: over the limit" } else { "May be over" },
-            mark: if sure { Mark::Stop } else { Mark::Care },
+            word: if sure {
+                VerdictWord::Over
+            } else {
+                VerdictWord::MayBeOver
+            },
             ground,
         };
     }
     if is_over {
-        return undecided("Cannot tell", Ground::FinishedDecides);
+        return undecided(VerdictWord::CannotTell, Ground::FinishedDecides);
     }
     if !rule.together && nitrates.is_none() && nitrate.high > Decimal::ZERO {
-        return undecided("Cannot tell", Ground::NitrateNoFigure);
+        return undecided(VerdictWord::CannotTell, Ground::NitrateNoFigure);
     }
     if nitrite.high.is_zero() && nitrate.high > Decimal::ZERO {
         // Nitrate alone: within its limit, but no rule has a least for it.
-        return undecided("Cannot tell", Ground::NitrateAlone);
+        return undecided(VerdictWord::CannotTell, Ground::NitrateAlone);
     }
     if nitrite.low < rule.least {
         let sure = nitrite.high < rule.least;
         return Finding {
             outcome: Outcome::TooLittle,
             sure,
-            word: if sure { "Too low" } else { "May be too low" },
-            mark: Mark::Care,
+            word: if sure {
+                VerdictWord::TooLow
+            } else {
+                VerdictWord::MayBeTooLow
+            },
             ground: if sure {
                 Ground::TooLittle
             } else {
@@ -126,27 +127,7 @@ fn find_alone(ingoing: Ingoing, rule: &Rule, eaten: Eaten) -> Finding {
     Finding {
         outcome: Outcome::InRange,
         sure: true,
-        word: "In range",
-        mark: Mark::Ok,
+        word: VerdictWord::InRange,
         ground: Ground::InRange,
     }
-}
-
-/// A range in whole ppm, outward.
-pub fn ppm(range: Range) -> Ppm {
-    let whole = |v: Option<Decimal>| v.and_then(|v| v.to_u32()).unwrap_or(u32::MAX);
-    Ppm {
-        low: whole(range.low.down_to(Decimal::ONE)),
-        typical: whole(range.typical.nearest(Decimal::ONE)),
-        high: whole(range.high.up_to(Decimal::ONE)),
-        exact: [range.low, range.typical, range.high].map(|v| fixed(v, 4)),
-    }
-}
-
-/// Right end of the picture's axis: the first of these above the high end.
-pub fn axis(high: Decimal, limit: Decimal) -> u32 {
-    const ENDS: [u32; 8] = [300, 700, 1500, 3000, 7000, 15_000, 70_000, 1_000_000];
-    ENDS.into_iter()
-        .find(|e| Decimal::from(*e) > high && Decimal::from(*e) > limit)
-        .unwrap_or(1_000_000)
 }

@@ -115,7 +115,7 @@ pub fn profiles() -> Vec<Profile> {
 
 /// The rule of a jurisdiction for a method and a cut: its own where there is one, else the general one.
 pub fn rule(key: &str, method: Method, belly: Belly) -> Option<&'static Rule> {
-    let method = method.words().key;
+    let method = method.key();
     let cuts: &[&str] = match belly {
         Belly::No => &["any"],
         Belly::Bare => &["belly", "any"],

@@ -4,7 +4,7 @@ use super::case::Portion;
 use super::spoons::Unit;
 use crate::pantry::{self, Agent, Group};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Kind, Mass, MassKind, Problem, Range, Volume};
+use crate::quantity::{Code, Kind, Mass, MassKind, Problem, Range, Volume, Wrong};
 use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
 
@@ -183,26 +183,17 @@ pub fn measured(said: &str, agent: Option<Agent>, kit: Kit<'_>) -> Result<Portio
                 .flatten()
                 .find(|p| !matches!(p.code, Code::WrongUnit | Code::NotRead | Code::NoUnit));
             return Err(told.unwrap_or_else(|| {
-                let said = crate::quantity::shorten(said);
-                Problem::new(
-                    Code::NotRead,
-                    format!("“{said}” is not read. Type spoons, a packet or a weight, such as 1 tbsp, 1 heaped tsp, 1 packet of 25 g or 3.5 g."),
-                )
+                let typed = crate::quantity::shorten(said);
+                Problem::of(Code::NotRead, Wrong::CureNotRead { typed })
             }));
         }
     };
-    let weight = weight.filter(|w| w.high <= MassKind::facts().max).ok_or_else(|| {
-        Problem::new(
-            Code::TooLarge,
-            "That is more cure than this page reckons with. Type what went in, such as 3.5 g.",
-        )
-    })?;
+    let weight = weight
+        .filter(|w| w.high <= MassKind::facts().max)
+        .ok_or_else(|| Problem::of(Code::TooLarge, Wrong::CureTooMuch))?;
     if weight.typical.is_zero() {
-        let said = crate::quantity::shorten(said);
-        return Err(Problem::new(
-            Code::TooSmall,
-            format!("“{said}” is nothing. Type what went in, such as 1 tsp or 3.5 g."),
-        ));
+        let typed = crate::quantity::shorten(said);
+        return Err(Problem::of(Code::TooSmall, Wrong::CureNothing { typed }));
     }
     Ok(Portion {
         said: said.trim().to_owned(),

@@ -2,7 +2,7 @@
 
 use super::case::Case;
 use super::formula::{Whole, cure_for};
-use super::verdict::Outcome;
+use super::outcome::Outcome;
 use crate::pantry::{Agent, PPM};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Range, System};

@@ -22,6 +22,8 @@ pub enum Said {
 /// One row of the table.
 #[derive(Clone, Copy, Debug)]
 pub struct Slip {
+    /// Key of the row, `tablespoon`.
+    pub key: &'static str,
     /// True where it leads over the limit, false where it leads under the least.
     pub over: bool,
     /// What was typed.
@@ -47,7 +49,7 @@ const IMPERIAL_GALLON: Decimal = dec!(4537.0);
 const MOST: usize = 2;
 
 /// Questions for a dose that is in and out of range, the surest first; each would bring it in range.
-pub fn slips(case: &Case<'_>, nitrite: Range) -> Vec<&'static str> {
+pub fn slips(case: &Case<'_>, nitrite: Range) -> Vec<&'static Slip> {
     let [portion] = case.portions.as_slice() else {
         return Vec::new();
     };
@@ -57,7 +59,6 @@ pub fn slips(case: &Case<'_>, nitrite: Range) -> Vec<&'static str> {
     }
     let rows = crate::tables::SLIPS.iter().filter(|s| s.over == over);
     rows.filter(|s| is_asked(s, case, portion) && would_do(s, case, portion, nitrite) == Some(true))
-        .map(|s| s.says)
         .take(MOST)
         .collect()
 }

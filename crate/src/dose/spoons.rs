@@ -1,6 +1,7 @@
 //! In which unit a person typed what went in, and what a spoon or a cup holds where the rule comes from.
 
 use super::limits::Status;
+use super::next::SpoonKind;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Mass, Range, Volume};
 
@@ -79,10 +80,10 @@ impl Unit {
     }
 
     /// The spoon to weigh, where it was measured by volume.
-    pub const fn spoon(self) -> Option<&'static str> {
+    pub const fn spoon(self) -> Option<SpoonKind> {
         match self {
-            Self::Tablespoon => Some("tablespoon"),
-            Self::Teaspoon | Self::Cup | Self::Millilitre => Some("teaspoon"),
+            Self::Tablespoon => Some(SpoonKind::Tablespoon),
+            Self::Teaspoon | Self::Cup | Self::Millilitre => Some(SpoonKind::Teaspoon),
             _ => None,
         }
     }

@@ -1,7 +1,7 @@
 //! A curing agent by its printed percentages.
 
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Fraction, Problem, System};
+use crate::quantity::{Code, Fraction, Problem, Wrong, plain};
 use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
 
@@ -46,10 +46,7 @@ impl Made {
         };
         let good = (2..=100).contains(&self.parts) && self.off.base() <= dec!(20);
         if !good || packet()?.problem().is_some() {
-            return Some(Problem::new(
-                Code::Conflict,
-                "A premix or a stock is one part of a cure in 2 to 100, and so much weaker than it. Choose it from the list again, or type what its label says.",
-            ));
+            return Some(Problem::of(Code::Conflict, Wrong::MixParts));
         }
         None
     }
@@ -138,27 +135,20 @@ impl Agent {
         let whole = Decimal::ONE_HUNDRED;
         let place = if self.nitrite > whole { "nitrite" } else { "nitrate" };
         let sum = self.nitrite.plus(self.nitrate);
-        sum.is_none_or(|s| s > whole).then(|| {
-            Problem::new(
-                Code::Conflict,
-                "Nitrite and nitrate together are more than 100 %. Read the packet again.",
-            )
-            .at(place)
-        })
+        sum.is_none_or(|s| s > whole)
+            .then(|| Problem::of(Code::Conflict, Wrong::CureOverWhole).at(place))
     }
 }
 
-/// Refuses a strength that no home cure has: a comma in the wrong place, most often.
+/// True for a strength that no home cure has: a comma in the wrong place, most often.
+pub fn is_too_strong(nitrite: Decimal) -> bool {
+    nitrite > STRONGEST
+}
+
+/// Refuses such a strength.
 pub fn too_strong(nitrite: Decimal) -> Option<Problem> {
-    (nitrite > STRONGEST).then(|| {
-        let text = Fraction::new(nitrite)
-            .map(|f| f.show(System::Metric).text)
-            .unwrap_or_default();
-        Problem::new(
-            Code::TooLarge,
-            format!(
-                "{text} nitrite is too strong to be a cure: is it a slip? Read the packet again: most say 6.25 % or less. If it is true, it is the pure salt and what it is put on can kill: nobody tastes it, and whoever ate of it rings the poison centre at once."
-            ),
-        )
+    is_too_strong(nitrite).then(|| {
+        let nitrite = plain(nitrite);
+        Problem::of(Code::TooLarge, Wrong::CureTooStrong { nitrite })
     })
 }

@@ -1,6 +1,6 @@
 //! One row of the table of cuts.
 
-use crate::quantity::{Code, Problem};
+use crate::quantity::{Code, Problem, Wrong};
 use serde::Serialize;
 
 /// A belly by its rind.
@@ -43,6 +43,6 @@ pub struct Cut {
 /// # Errors
 /// [`Code::Unknown`] at `cut`.
 pub fn said(key: Option<&str>) -> Result<Option<&'static Cut>, Problem> {
-    let unknown = || Problem::new(Code::Unknown, "This cut is not in the table. Choose one from the list.").at("cut");
+    let unknown = || Problem::of(Code::Unknown, Wrong::NoSuchCut).at("cut");
     key.map(|key| super::cut(key).ok_or_else(unknown)).transpose()
 }

@@ -6,7 +6,7 @@ mod fold;
 mod ingredient;
 
 pub(crate) use agent::PPM;
-pub use agent::{Agent, MADE, Made, too_strong};
+pub use agent::{Agent, MADE, Made, is_too_strong, too_strong};
 pub use cut::{Belly, Cut, said as cut_said};
 pub(crate) use fold::is_unseen;
 pub use fold::{folded, names_agent, names_nitrite};
@@ -52,14 +52,4 @@ pub fn cuts() -> &'static [Cut] {
 /// The cut of a key.
 pub fn cut(key: &str) -> Option<&'static Cut> {
     cuts().iter().find(|c| c.key == key)
-}
-
-/// A status in words that a cook knows.
-pub fn in_words(status: &str) -> &str {
-    match status {
-        "memory" => "from memory, not looked up",
-        "uncontrolled" => "weighed at home, not controlled",
-        "judgement" => "our own judgement",
-        other => other,
-    }
 }

@@ -61,6 +61,31 @@ pub enum Wrong {
         /// How it is weighed, as the table has it: `dressed, skin on`.
         weighed: &'static str,
     },
+    /// The weights of a dose are too far apart to be reckoned with exactly.
+    TooFarApart,
+    /// What went in as cure is no amount: not spoons, not a packet, not a weight.
+    CureNotRead {
+        /// What was typed, shortened.
+        typed: String,
+    },
+    /// More cure than is reckoned with.
+    CureTooMuch,
+    /// What went in as cure is nothing.
+    CureNothing {
+        /// What was typed, shortened.
+        typed: String,
+    },
+    /// A premix or a stock is one part of a cure in 2 to 100, and so much weaker than it.
+    MixParts,
+    /// Nitrite and nitrate of a cure are more than all of it.
+    CureOverWhole,
+    /// A strength that no cure has (over 20 %): a slip, or the pure salt, and what it is put on can kill.
+    CureTooStrong {
+        /// Per cent of nitrite.
+        nitrite: String,
+    },
+    /// No row of the table of cuts.
+    NoSuchCut,
     /// No card of this key for when something went wrong.
     NoSuchCard,
     /// The card has no such answer.

@@ -125,7 +125,7 @@ impl All<'_> {
             let choices: Vec<Method> = choices.iter().filter(|c| c.1).map(|c| c.0).collect();
             let offers = choices
                 .iter()
-                .map(|m| (m.words().key.to_owned(), Offer::Method { method: *m }));
+                .map(|m| (m.key().to_owned(), Offer::Method { method: *m }));
             let asked = Asked::new("method".to_owned(), Question::Method, offers, answers);
             self.method = asked.chosen().and_then(|at| choices.get(at)).copied();
             self.questions.push(asked);

@@ -14,7 +14,7 @@ pub use check::{
     MOST_CURES, MOST_LINES, MOST_NAME, MOST_NOTE, MOST_STEPS, MOST_TEXT, MOST_UNREAD, name, tag, take, text,
 };
 pub use doubt::{MayHold, Why};
-pub use method::{Counted, Method, Words};
+pub use method::{Counted, Method};
 pub use model::{Cure, Do, Eaten, Holds, Line, Recipe, Share, ShareOf, Step};
 pub use told::{Told, told};
 pub use turned::turned;

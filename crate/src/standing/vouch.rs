@@ -4,7 +4,7 @@ use super::bars::bars;
 use super::dose::{of_dose, of_recipe};
 use super::model::{Assurance, Kind};
 use crate::batch::Batch;
-use crate::dose::{Ground, Mark, Outcome, Verdict};
+use crate::dose::{Ground, Outcome, Verdict, VerdictWord};
 use crate::quantity::Problem;
 use crate::recipe::{Eaten, Recipe};
 use crate::weigh::{self, Settings, WeighSheet};
@@ -74,8 +74,8 @@ fn held_back(mut verdict: Verdict, barred: bool) -> Verdict {
     Verdict {
         outcome: Outcome::CannotTell,
         sure: false,
-        word: "Cannot say yet".to_owned(),
-        mark: Mark::Ask,
+        word: VerdictWord::CannotSayYet,
+        mark: VerdictWord::CannotSayYet.mark(),
         next: Vec::new(),
         held: true,
         ..verdict

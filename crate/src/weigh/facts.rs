@@ -1,6 +1,7 @@
 //! What is said on the weigh-out, as facts: the page words them.
 
 use crate::batch::OddWeight;
+use crate::dose::Measured;
 use crate::quantity::Figure;
 use serde::Serialize;
 
@@ -198,8 +199,8 @@ pub enum Remark {
     },
     /// The cure is in already, and so not on the list.
     InAlready {
-        /// What went in, as it was typed.
-        amount: String,
+        /// What went in.
+        portion: Measured,
     },
     /// A premix does not suit this recipe: it wants one cure, and salt enough to stand the premix's.
     NoPremix,

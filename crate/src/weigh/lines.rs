@@ -136,7 +136,10 @@ pub fn portions(
             weight: Range::weighed(grams, step)?,
             // A ticked premix was made on this scale as well: its strength is as uncertain.
             spread: if parts.is_some() { spread } else { Decimal::ZERO },
-            parts,
+            parts: parts.map(|one_in| dose::Parts {
+                one_in,
+                in_water: false,
+            }),
             unit: dose::Unit::Gram,
             done,
         };

@@ -14,6 +14,7 @@ import { settle } from '../widgets/settle.js';
 import { thrownOut } from '../widgets/thrown-out.js';
 import { Ticker } from '../widgets/tick.js';
 import { someoneAte } from '../widgets/too-much.js';
+import { nextWords } from '../words/next-steps.js';
 import { advice, dosePicture, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { doseLine, inHand, lineAction, lineAnswer, poison } from '../widgets/weigh-answer.js';
 import { todoLine, weighLine } from '../widgets/weigh-line.js';
@@ -120,7 +121,7 @@ export function weigh(app, id) {
             : nothing
         }
         ${todo.id === 'label' ? html`<p class="near noprint"><a href="#/batch/${id}/labels">Print or copy its label</a></p>` : nothing}
-        ${verdict.mark === 'ok' ? verdict.next.map(({ head, text }) => html`<p class="reason">${glue(head)} ${glue(text)}</p>`) : nothing}
+        ${verdict.mark === 'ok' ? nextWords(verdict.next).map(({ head, text }) => html`<p class="reason">${glue(head)} ${glue(text)}</p>`) : nothing}
         ${dose} ${note}`;
     }
     const cold = state?.jobs.find((job) => isCold(job) && job.ticked === null);

@@ -1,5 +1,6 @@
 /** Where a dose lies between too little and over: a bar from nought to a round figure, the range a solid block. */
 import { html, nothing, svg } from 'lit-html';
+import { verdictBasis } from '../words/verdict.js';
 
 /** @typedef {import('../types').Verdict} Verdict */
 
@@ -30,7 +31,7 @@ export function doseStrip(verdict) {
   return html`<svg
     class="strip-ppm ${mark} ${close ? 'tall' : ''}"
     role="img"
-    aria-label="${verdict.basis}: ${low} to ${high} ppm, usually ${typical}. Least ${least}, limit ${limit} ppm."
+    aria-label="${verdictBasis(verdict)}: ${low} to ${high} ppm, usually ${typical}. Least ${least}, limit ${limit} ppm."
   >
     ${svg`<rect x="0" y=${TOP} width=${at(least)} height=${HIGH} fill="url(#hatch-low)"/>
     <rect class="bare" x=${at(least)} y=${TOP} width=${wide(least, limit)} height=${HIGH}/>

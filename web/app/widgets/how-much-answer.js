@@ -2,11 +2,12 @@
 import { html, nothing } from 'lit-html';
 import { looksLike } from '../words/weights.js';
 import { glue } from '../words/glue.js';
+import { verdictSays, verdictWord } from '../words/verdict.js';
 import { TOO_COARSE, coarseWords, lineName, lineWhy, spoonSource } from '../words/weigh.js';
 import { about, dayTime } from '../words/time.js';
 import { num } from './figure.js';
 import { icon } from './icon.js';
-import { strip, verdictStrip } from './verdict.js';
+import { source as verdictSource, strip, verdictStrip } from './verdict.js';
 
 /** @typedef {import('../types').WeighSheet} WeighSheet */
 /** @typedef {import('../types').WeighLine} WeighLine */
@@ -95,7 +96,7 @@ export function answerVerdict({ verdict, coarse }) {
   if (coarse || verdict.mark !== 'ok') return nothing;
   const ppm = verdict.nitrite?.typical;
   return html`<p class="inrange">
-    <span class="flag ok">${icon('s-ok', '')}<span>${verdict.word} if weighed.</span></span>
+    <span class="flag ok">${icon('s-ok', '')}<span>${verdictWord(verdict)} if weighed.</span></span>
     <span class="small">${ppm} ppm, limit ${verdict.limit}.</span>
   </p>`;
 }
@@ -108,7 +109,7 @@ export function answerWhy({ sheet, clock, source, usual, now }) {
   const { verdict } = sheet;
   const [size] = clock?.classes ?? [];
   const ready = size?.colour ?? size?.even;
-  return html`<p>${glue(verdict.says)}</p>
+  return html`<p>${glue(verdictSays(verdict))}</p>
     ${sheet.bowl.map(
       (line) =>
         html`<p>
@@ -126,5 +127,5 @@ export function answerWhy({ sheet, clock, source, usual, now }) {
         : nothing
     }
     ${usual && ready ? html`<p class="src">${source}.</p>` : nothing}
-    <p class="src">${verdict.basis} ${verdict.profile}. ${glue(verdict.source)}</p>`;
+    <p class="src">${verdictSource(verdict)}</p>`;
 }

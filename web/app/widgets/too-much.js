@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { CARDS } from '../words/trouble.js';
 import { NO_WEIGHT, WAYS, spread } from '../words/trouble-ways.js';
+import { verdictSays, verdictWord } from '../words/verdict.js';
 import { cautions, evidence, nextSteps, strip } from './verdict.js';
 import { why } from './why.js';
 
@@ -21,14 +22,14 @@ export function tooMuch(flow, verdict, spooned) {
   const { say } = flow;
   const [first, second] = CARDS.dose.now;
   // Once it is known what to do, what held until then is no longer said.
-  return html`${ok?.remedy ? flow.end(ok.remedy, { judged: true }) : strip('stop', verdict.word, say(first), html`<p>${say(second)}</p>`)}
+  return html`${ok?.remedy ? flow.end(ok.remedy, { judged: true }) : strip('stop', verdictWord(verdict), say(first), html`<p>${say(second)}</p>`)}
   ${ok?.remedy?.act === 'thin_now' && more ? html`<p class="near"><b>${spread(more, verdict)}</b></p>` : nothing}
   ${ok?.remedy && spooned && !more ? html`<p class="near">${NO_WEIGHT}</p>` : nothing}
-  ${ok?.remedy ? nothing : html`<p class="near"><b>${verdict.says}</b></p>`} ${someoneAte(say)}
+  ${ok?.remedy ? nothing : html`<p class="near"><b>${verdictSays(verdict)}</b></p>`} ${someoneAte(say)}
   ${ok ? [flow.question(ok), flow.given(ok)] : nothing}
   ${why(
     'dose',
-    html`${ok?.remedy ? html`<p>${verdict.says}</p>` : nothing} ${evidence(verdict)} ${nextSteps(verdict)}
+    html`${ok?.remedy ? html`<p>${verdictSays(verdict)}</p>` : nothing} ${evidence(verdict)} ${nextSteps(verdict)}
     ${ok?.remedy ? html`<p>${say(WAYS[ok.remedy.way].why)}</p>` : nothing} ${cautions(verdict.cautions)}`,
   )}`;
 }

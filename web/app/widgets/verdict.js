@@ -1,11 +1,13 @@
-/** Verdict strip, its evidence, and what to do next. The words all come from the core. */
+/** Verdict strip, its evidence, and what to do next. */
 import { html, nothing } from 'lit-html';
 import { cautionText } from '../words/calls.js';
 import { glue } from '../words/glue.js';
+import { nextWords } from '../words/next-steps.js';
+import { verdictBasis, verdictSays, verdictSource, verdictWord } from '../words/verdict.js';
 import { doseStrip } from './dose-strip.js';
 import { icon } from './icon.js';
 
-/** @typedef {import('../types').Advice} Advice */
+/** @typedef {import('../words/next-steps.js').Advice} Advice */
 /** @typedef {import('../types').Caution} Caution */
 /** @typedef {import('../types').Mark} Mark */
 /** @typedef {import('../types').Verdict} Verdict */
@@ -25,7 +27,7 @@ export function strip(mark, word, says, more = nothing) {
 
 /** @param {Verdict} verdict */
 export function verdictStrip(verdict) {
-  return strip(verdict.mark, verdict.word, glue(verdict.says));
+  return strip(verdict.mark, verdictWord(verdict), glue(verdictSays(verdict)));
 }
 
 /** Where the dose lies. @param {Verdict} verdict */
@@ -33,17 +35,20 @@ export function dosePicture(verdict) {
   return html`<figure class="gap">${doseStrip(verdict)}</figure>`;
 }
 
+/** Basis, rule and source, as one text. @param {Verdict} verdict */
+export const source = (verdict) => `${verdictBasis(verdict)} ${verdict.profile}. ${glue(verdictSource(verdict))}`;
+
 /** What it stands on: basis, rule and source. @param {Verdict} verdict */
 export function basedOn(verdict) {
   return html`${nitrate(verdict)}
-    <p class="src">${verdict.basis} ${verdict.profile}. ${glue(verdict.source)}</p>`;
+    <p class="src">${source(verdict)}</p>`;
 }
 
 /** The picture with what it stands on. @param {Verdict} verdict */
 export function evidence(verdict) {
   return html`<figure class="gap">
     ${doseStrip(verdict)} ${nitrate(verdict)}
-    <figcaption class="src">${verdict.basis} ${verdict.profile}. ${glue(verdict.source)}</figcaption>
+    <figcaption class="src">${source(verdict)}</figcaption>
   </figure>`;
 }
 
@@ -71,7 +76,7 @@ export function nextSteps(verdict, head = 'What to do next') {
   // On paper an ordinary list says it already; what is out of range must stand there.
   return html`<section class="block ${verdict.mark === 'ok' ? 'noprint' : ''}">
     <h2>${head}</h2>
-    ${advice(verdict.next)}
+    ${advice(nextWords(verdict.next))}
   </section>`;
 }
 
@@ -98,5 +103,5 @@ export function cautions(list) {
  * @param {Verdict} verdict
  */
 export function sayVerdict(app, verdict) {
-  app.say(`${verdict.word}. ${verdict.says}`, { urgent: verdict.held });
+  app.say(`${verdictWord(verdict)}. ${verdictSays(verdict)}`, { urgent: verdict.held });
 }

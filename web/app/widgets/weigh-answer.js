@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { cautionText } from '../words/calls.js';
 import { glue } from '../words/glue.js';
+import { verdictWord } from '../words/verdict.js';
 import { lineName } from '../words/weigh.js';
 import { ends, num } from './figure.js';
 import { icon } from './icon.js';
@@ -101,12 +102,12 @@ export function lineAction(line, place, care, tick) {
  * @param {import('../types').Doubt[]} doubts
  */
 export function doseLine(verdict, doubts) {
-  const { nitrite, mark, word, limit } = verdict;
+  const { nitrite, mark, limit } = verdict;
   if (mark === 'ok' && doubts.some(({ kind }) => kind.startsWith('dose_'))) return nothing;
   if (mark !== 'ok' || !nitrite) return html`<div class="gap">${verdictStrip(verdict)}</div>`;
   const { low, high } = nitrite;
   return html`<p class="reason dose-line">
-    <span class="flag ok">${icon('s-ok', '')}${word}</span>
+    <span class="flag ok">${icon('s-ok', '')}${verdictWord(verdict)}</span>
     <span class="nowrap">${low === high ? low : `${low}–${high}`} ppm,</span>
     <span class="nowrap">limit ${limit}.</span>
   </p>`;

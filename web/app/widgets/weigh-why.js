@@ -1,6 +1,7 @@
 /** Why these grams: the sum behind each line, what a spoon of it holds, what the dose stands on, and which scale. */
 import { html, nothing } from 'lit-html';
 import { glue } from '../words/glue.js';
+import { verdictSays } from '../words/verdict.js';
 import { SPOONS, lineName, lineWhy, sheetFacts, spoonSource } from '../words/weigh.js';
 import { factList } from './facts.js';
 import { pick } from './pick.js';
@@ -15,7 +16,7 @@ export function weighWhy(sheet, note) {
   const said = verdict.mark === 'ok';
   return why(
     'weigh',
-    html`${note} ${said ? html`<p class="near">${glue(verdict.says)}</p>` : nothing} ${dosePicture(verdict)}
+    html`${note} ${said ? html`<p class="near">${glue(verdictSays(verdict))}</p>` : nothing} ${dosePicture(verdict)}
     ${basedOn(verdict)} ${factList(sheetFacts(sheet.facts))} ${said ? nextSteps(verdict) : nothing} ${lines(sheet)}
     ${cautions(verdict.cautions)}`,
   );

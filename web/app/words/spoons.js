@@ -43,7 +43,7 @@ const isStock = ({ mix }) => Boolean(mix.made?.in_water);
 /** What it is thinned with. @param {StockSheet} sheet */
 const filler = (sheet) => (isStock(sheet) ? 'cold boiled water' : 'salt of the same grain');
 
-/** Making, using, keeping. @param {StockSheet} sheet @returns {import('../types').Advice[]} */
+/** Making, using, keeping. @param {StockSheet} sheet @returns {import('./next-steps.js').Advice[]} */
 export function stockSteps(sheet) {
   const [mix, use, keep] = isStock(sheet)
     ? [

@@ -2,11 +2,12 @@
 import { say } from './fact.js';
 import { count, statusWords } from './names.js';
 import { oddWords } from './pieces.js';
+import { measured } from './verdict.js';
 
 /** @typedef {import('../types').CureOf} CureOf */
 /** @typedef {import('../types').Method} Method */
 /** @typedef {import('../types').Strength} Strength */
-/** @typedef {import('../types').Advice} Advice */
+/** @typedef {import('./next-steps.js').Advice} Advice */
 /** @typedef {{ label: string, value: string }} Fact */
 
 /** `6.25 % nitrite and 4 % nitrate` @param {Strength} strength */
@@ -126,7 +127,7 @@ const REMARKS = {
   cure_below_step: () => 'This scale cannot show the cure at all. Take one of the ways out before anything is weighed.',
   accelerator: ({ ppm, lies, rule }) => `Accelerator: ${ppm} ppm goes in. ${ACCELERATED[lies]}. ${rule ?? BACON}.`,
   odd_weight: ({ odd }) => oddWords(odd),
-  in_already: ({ amount }) => `The cure is in already: ${amount}. It is not on this list.`,
+  in_already: ({ portion }) => `It is in already: ${measured(portion)}. It is not on this list.`,
   no_premix: () =>
     'A premix does not suit this recipe: it wants one cure, and enough salt to stand the salt in the premix.',
 };

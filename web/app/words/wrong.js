@@ -45,6 +45,17 @@ const WRONG = {
   no_such_game: () => 'This is not in the table. Choose it from the list.',
   bag_count: ({ most }) => `Type hunters and birds: 1 to ${grouped(most)} in all.`,
   animal_unweighed: ({ weighed }) => `Type what the animal weighs ${weighed}: there is no figure without.`,
+  too_far_apart: () => 'These weights are too far apart to work with. Check each of them.',
+  cure_not_read: ({ typed }) =>
+    `“${typed}” is not read. Type spoons, a packet or a weight, such as 1 tbsp, 1 heaped tsp, 1 packet of 25 g or 3.5 g.`,
+  cure_too_much: () => 'That is more cure than this page works with. Type what went in, such as 3.5 g.',
+  cure_nothing: ({ typed }) => `“${typed}” is nothing. Type what went in, such as 1 tsp or 3.5 g.`,
+  mix_parts: () =>
+    'A premix or a stock is one part of a cure in 2 to 100, and so much weaker than it. Choose it from the list again, or type what its label says.',
+  cure_over_whole: () => 'Nitrite and nitrate together are more than 100 %. Read the packet again.',
+  cure_too_strong: ({ nitrite }) =>
+    `${nitrite} % nitrite is too strong to be a cure: is it a slip? Read the packet again: most say 6.25 % or less. If it is true, it is the pure salt and what it is put on can kill: nobody tastes it, and whoever ate of it rings the poison centre at once.`,
+  no_such_cut: () => 'This cut is not in the table. Choose one from the list.',
   no_such_card: () => 'There is no such card. Choose one from the list.',
   no_such_answer: () => 'The card has no such answer. Choose one of those it shows.',
   recipe_too_many: ({ list, most }) => `A recipe has at most ${most} ${LISTS[list]}. Take some out.`,
