@@ -20,7 +20,6 @@ const STILL = new Set(
     screens/away.js
     screens/bag.js
     screens/batch.js
-    screens/brine.js
     screens/dose.js
     screens/edit.js
     screens/fire.js
@@ -37,7 +36,6 @@ const STILL = new Set(
     screens/read.js
     screens/recipe.js
     screens/recipes.js
-    screens/spoons.js
     screens/stage.js
     screens/start.js
     screens/stock.js
@@ -47,7 +45,6 @@ const STILL = new Set(
     trouble.js
     update.js
     widgets/about-batch.js
-    widgets/answer.js
     widgets/batch-head.js
     widgets/calendar.js
     widgets/card.js
@@ -62,8 +59,6 @@ const STILL = new Set(
     widgets/edit-cures.js
     widgets/edit-lines.js
     widgets/edit-steps.js
-    widgets/failed.js
-    widgets/field.js
     widgets/fire-after.js
     widgets/fire-before.js
     widgets/fire-chart.js
@@ -73,7 +68,6 @@ const STILL = new Set(
     widgets/fire-readings.js
     widgets/fire-smoker.js
     widgets/fire-worth.js
-    widgets/form.js
     widgets/frame.js
     widgets/fridge-form.js
     widgets/hand-on.js
@@ -85,17 +79,12 @@ const STILL = new Set(
     widgets/light.js
     widgets/outcome.js
     widgets/packs.js
-    widgets/pick.js
     widgets/piece-form.js
     widgets/places.js
     widgets/put-in.js
-    widgets/rows.js
-    widgets/settle.js
     widgets/stage-jobs.js
     widgets/stage-view.js
-    widgets/thick-step.js
     widgets/thrown-out.js
-    widgets/tick.js
     widgets/timeline.js
     widgets/too-much.js
     widgets/transfer.js
@@ -106,7 +95,6 @@ const STILL = new Set(
     widgets/weigh-answer.js
     widgets/weigh-line.js
     widgets/weigh-why.js
-    widgets/weight-field.js
     widgets/why.js
   `
     .split(/\s+/)

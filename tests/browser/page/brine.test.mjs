@@ -56,12 +56,12 @@ async function refused(page) {
 test('by touch: a bucket of strong brine with teal breasts is refused, with both figures', async (t) => {
   const page = await begin(t, { at: '#/dose' });
   await page.getByLabel('Short, in a strong brine').tap();
-  await page.getByLabel('Meat, green weight').fill('1360');
+  await page.getByLabel('Meat, trimmed').fill('1360');
   await page.getByLabel('Which cut').selectOption({ label: 'Teal breast' });
   await page.getByLabel('How much of the brine goes in').fill('10');
   await page.getByLabel('Water in the brine').fill('3785');
   await page.getByLabel('Salt and sugar in the brine').fill('500');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('grams', { exact: true }).tap();
   await page.getByLabel('I already put in').fill('113');
   // Without thickness and time the range holds both.
@@ -80,7 +80,7 @@ test('by touch: a bucket of strong brine with teal breasts is refused, with both
 test('by the keyboard alone: the same bucket', async (t) => {
   const page = await begin(t, { at: '#/dose' });
   await arrow(page, 'method', 'Short, in a strong brine');
-  await key(page, 'Meat, green weight', '1360');
+  await key(page, 'Meat, trimmed', '1360');
   await page.keyboard.press('Tab');
   await page.keyboard.type('Teal breast');
   await key(page, 'How much of the brine goes in', '10');
@@ -88,7 +88,7 @@ test('by the keyboard alone: the same bucket', async (t) => {
   await key(page, 'How long in the brine', '24');
   await key(page, 'Water in the brine', '3785');
   await key(page, 'Salt and sugar in the brine', '500');
-  await key(page, 'Nitrite printed on the packet', '6.25');
+  await key(page, 'Nitrite printed on the bag', '6.25');
   await key(page, 'I already put in', '113');
   await arrow(page, 'measure', 'grams');
   await refused(page);
@@ -96,8 +96,8 @@ test('by the keyboard alone: the same bucket', async (t) => {
 
 test('a tablespoon for a teaspoon is named, and so is a heap', async (t) => {
   const page = await begin(t, { at: '#/dose' });
-  await page.getByLabel('Meat, green weight').fill('4990');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('4990');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('tablespoon', { exact: true }).tap();
   await page.getByLabel('I already put in').fill('2');
   assert.match(await verdict(page), /Was a tablespoon used where a teaspoon was meant\?/);
@@ -116,10 +116,10 @@ test('the bench works out a pot, and a hydrometer comes with its caution', async
   await page.getByLabel('A round pot').tap();
   await page.getByLabel('Inside, across').fill('240');
   await page.getByLabel('Depth of the brine').fill('150');
-  await page.getByLabel('Meat, green weight').fill('2220');
+  await page.getByLabel('Meat, trimmed').fill('2220');
   await page.getByLabel('For an aim').tap();
   assert.match(await verdict(page), /Cannot say yet/);
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('Aim, going in').fill('150');
   assert.match(await verdict(page), /^In range.*with its brine/);
   const told = async () => (await texts(page.locator('.plate')))[0];
@@ -138,8 +138,8 @@ test('the bench holds a belly to its own limits, with a cure that has nitrate to
   await page.getByLabel('So much water').tap();
   await page.getByLabel('Water', { exact: true }).fill('1200');
   await page.getByLabel('So much, judge it').tap();
-  await page.getByLabel('Meat, green weight').fill('2000');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('2000');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('Cure', { exact: true }).fill('6.5');
   assert.match(await verdict(page), /^In range/);
   await page.getByLabel('Which cut').selectOption({ label: 'Wild boar belly' });
@@ -150,7 +150,7 @@ test('the bench holds a belly to its own limits, with a cure that has nitrate to
   await page.getByLabel('Which cut').selectOption({ label: 'Wild boar belly, rind on' });
   assert.match(await verdict(page), /^Stop: over the limit/);
   await page.getByLabel('Which cut').selectOption({ label: 'Wild boar belly' });
-  await page.getByLabel('Nitrate printed on the packet').fill('4');
+  await page.getByLabel('Nitrate printed on the bag').fill('4');
   assert.match(await verdict(page), /^Stop: over the limit/);
   assert.match((await texts(page.locator('.plate')))[0], /nitrate/i);
   assert.deepEqual(await violations(page), []);
@@ -165,8 +165,8 @@ test('a spoon that was weighed is kept, judges the next dose, and can be removed
   assert.equal((await kept(page, 'settings'))[0].data.spoons.length, 1);
   await page.reload();
   await goTo(page, '#/dose');
-  await page.getByLabel('Meat, green weight').fill('2200');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('2200');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('I already put in').fill('1');
   assert.match(await verdict(page), /^In range.*4\.7 to 5\.7 g/);
   await goTo(page, '#/spoons');
@@ -183,8 +183,8 @@ test('a scale that is off is named, and a cure is thinned with its label', async
   assert.match(await verdict(page), /^Fits/);
   await page.getByLabel('What the scale shows').fill('103');
   assert.match(await verdict(page), /^Does not fit/);
-  await page.getByLabel('Meat, green weight').fill('500');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('500');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   const plate = (await texts(page.locator('.plate')))[0];
   assert.match(plate, /Weigh 2\.0 g of cure and 18\.0 g of salt/);
   assert.match(plate, /Premix: 1 part cure in 10/);
@@ -192,8 +192,8 @@ test('a scale that is off is named, and a cure is thinned with its label', async
 
 test('a premix and a stock that are kept are the cure of a card, of its link, and of a dose that is checked', async (t) => {
   const page = await begin(t, { at: '#/spoons' });
-  await page.getByLabel('Meat, green weight').fill('1000');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('1000');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByRole('button', { name: 'Keep this premix' }).tap();
   await page.getByLabel('Water: a stock').tap();
   await page.getByRole('button', { name: 'Keep this stock' }).tap();
@@ -227,7 +227,7 @@ test('a premix and a stock that are kept are the cure of a card, of its link, an
   await page.getByRole('button', { name: 'Remove My premix' }).waitFor({ state: 'detached' });
   await goTo(page, '#/dose');
   await page.getByLabel('My stock, 0.625 % nitrite').tap();
-  await page.getByLabel('Meat, green weight').fill('1000');
+  await page.getByLabel('Meat, trimmed').fill('1000');
   await page.getByLabel('grams', { exact: true }).tap();
   await page.getByLabel('I already put in').fill('24');
   assert.match(await verdict(page), /^In range 24 g of stock: 2\.4 g of cure/);

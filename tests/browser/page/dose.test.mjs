@@ -12,8 +12,8 @@ test('says what is missing, then gives the verdict as it is typed, and more wate
   // Nothing is assumed: neither the meat, nor the packet, nor what went in.
   assert.equal((await texts(page.locator('.errsum li'))).length, 3);
 
-  await page.getByLabel('Meat, green weight').fill('1480');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('1480');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('grams').check();
   await page.getByLabel('I already put in').fill('3.5');
   assert.match(await page.locator('.verdict').innerText(), /In range/);
@@ -32,8 +32,8 @@ test('says what is missing, then gives the verdict as it is typed, and more wate
 
 test('an amount that is empty or cannot be is told in the words of its field', async (t) => {
   const page = await begin(t, { at: '#/dose' });
-  await page.getByLabel('Meat, green weight').fill('1480');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('1480');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   const told = async (measure, amount) => {
     await page.getByLabel(measure, { exact: true }).tap();
     await page.getByLabel('I already put in').fill(amount);
@@ -58,7 +58,7 @@ test('an amount that is empty or cannot be is told in the words of its field', a
 
 test('an unknown packet is never blessed', async (t) => {
   const page = await begin(t, { at: '#/dose' });
-  await page.getByLabel('Meat, green weight').fill('1480');
+  await page.getByLabel('Meat, trimmed').fill('1480');
   await page.getByLabel('I do not know').check();
   await page.getByLabel('grams').check();
   await page.getByLabel('I already put in').fill('3.5');
@@ -70,8 +70,8 @@ test('two agents on one piece: nitrite and nitrate are each summed, and both are
   const page = await begin(t);
   await startDemo(page);
   await goTo(page, '#/dose');
-  await page.getByLabel('Meat, green weight').fill('1000');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('1000');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('grams', { exact: true }).check();
   await page.getByLabel('I already put in').fill('2.4');
   await page.getByLabel('Yes, another').check();
@@ -102,8 +102,8 @@ test('too much by weight: how much more meat, and what that comes to; of a spoon
     await page.waitForTimeout(600);
     await page.getByRole('button', { name: choice, exact: true }).tap();
   };
-  await page.getByLabel('Meat, green weight').fill('1480');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('1480');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('grams', { exact: true }).check();
   await page.getByLabel('I already put in').fill('17');
   for (const answer of ['Rubbed on the outside', 'Less than 1 hour', 'Yes']) await choose(answer);
@@ -134,8 +134,8 @@ test('too much by weight: how much more meat, and what that comes to; of a spoon
 
 test('a dose that the scale cannot tell apart names both ends', async (t) => {
   const page = await begin(t, { at: '#/dose' });
-  await page.getByLabel('Meat, green weight').fill('1480');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('1480');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('grams', { exact: true }).check();
   await page.getByLabel('I already put in').fill('4.7');
   // 4.65 to 4.75 g of 6.25 % on 1479.95 to 1480.05 g.

@@ -116,7 +116,7 @@ test('with storage switched off the page says so and reckons as usual', async (t
   await page.getByRole('button', { name: '29.3 g is in the bowl' }).waitFor();
 });
 
-test('after the core has failed no figure stays; Reckon again brings them back', async (t) => {
+test('after the core has failed no figure stays; Work it out again brings them back', async (t) => {
   const { address } = await host(t);
   const context = await open(t);
   // While `trap` is set, every instance of the core traps at every question.
@@ -147,7 +147,7 @@ test('after the core has failed no figure stays; Reckon again brings them back',
   await page.getByText('No figures').waitFor();
   assert.equal(await page.locator('.num, .strip-ppm').count(), 0);
   await page.evaluate(() => (globalThis.trap = false));
-  await page.getByRole('button', { name: 'Reckon again' }).click();
+  await page.getByRole('button', { name: 'Work it out again' }).click();
   await page.locator('.line .add').first().waitFor();
 });
 

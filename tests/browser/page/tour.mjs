@@ -100,17 +100,17 @@ export async function tour(page, look) {
   await look('dose, wrong');
   // What the batch under way tells is folded; it is another meat that is asked about.
   await page.locator('summary', { hasText: 'The meat and the cure' }).click();
-  await page.getByLabel('Meat, green weight').fill('2220');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('2220');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await look('dose, may be over');
   await page.getByLabel('Short, in a strong brine').check();
   await look('dose, by pick-up');
   await goTo(page, '#/brine');
   await page.getByRole('button', { name: 'Work it out' }).click();
   await look('brine, wrong');
-  await page.getByLabel('Meat, green weight').fill('2220');
+  await page.getByLabel('Meat, trimmed').fill('2220');
   await page.getByLabel('For an aim').check();
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('Aim, going in').fill('150');
   await page.getByLabel('Strength in').selectOption('gravity');
   await page.getByLabel('How strong').fill('1.074');
@@ -123,8 +123,8 @@ export async function tour(page, look) {
   await page.getByRole('button', { name: 'Keep this spoon' }).click();
   await page.getByLabel('What is on it').fill('50 ml');
   await page.getByLabel('What the scale shows').fill('49.9');
-  await page.getByLabel('Meat, green weight').fill('500');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('500');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await look('spoons');
   await goTo(page, '#/keep');
   await look('keep');

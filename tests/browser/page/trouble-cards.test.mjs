@@ -52,8 +52,8 @@ test('a wrong dose has one door: the screen that judges it', async (t) => {
   await goTo(page, '#/cards');
   await page.getByRole('link', { name: /^The dose was wrong/ }).tap();
   await page.getByRole('heading', { name: 'Cure already on' }).waitFor();
-  await page.getByLabel('Meat, green weight').fill('3175');
-  await page.getByLabel('Nitrite printed on the packet').fill('6.25');
+  await page.getByLabel('Meat, trimmed').fill('3175');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('heaped tablespoon', { exact: true }).tap();
   await page.getByLabel('I already put in').fill('1');
   const stop = page.locator('.verdict.stop').first();

@@ -7,6 +7,19 @@ import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { choose, chooseCut, option, pick } from '../widgets/pick.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
+import {
+  ABOUT,
+  ANSWER,
+  CURE,
+  MEAT_COUNTS,
+  PARTS,
+  SIDES,
+  STRENGTH,
+  SUGAR_HINT,
+  TITLE,
+  VESSEL,
+} from '../../words/en/brine-bench.js';
+import { AIM, BACK, BAG, CANNOT_SAY, MEAT, WATER } from '../../words/en/fields.js';
 import { REMARKS, amounts, strengths } from '../words/brine.js';
 import { UNITS } from '../words/names.js';
 
@@ -16,36 +29,8 @@ import { UNITS } from '../words/names.js';
 /** @typedef {import('../types').Scale} Scale */
 /** @typedef {import('../widgets/form.js').Read} Read */
 
-/** @type {[string, string][]} */
-const VESSELS = [
-  ['bag', 'A bag'],
-  ['box', 'A box'],
-  ['round', 'A round pot'],
-  ['water', 'So much water'],
-];
-
-/** Inside measures of each vessel. @type {Record<string, [string, string][]>} */
-const SIDES = {
-  box: [
-    ['length', 'Inside length'],
-    ['width', 'Inside width'],
-    ['depth', 'Depth of the brine'],
-  ],
-  round: [
-    ['across', 'Inside, across'],
-    ['depth', 'Depth of the brine'],
-  ],
-};
-
-/** @type {[Scale, string][]} */
-const SCALES = [
-  ['percent', 'Per cent of salt in water and salt'],
-  ['salometer', 'Degrees on a salometer'],
-  ['gravity', 'Specific gravity on a hydrometer'],
-  ['per_litre', 'Grams to a litre of water'],
-  ['per_us_gallon', 'Pounds to a US gallon of water'],
-  ['per_imperial_gallon', 'Pounds to an Imperial gallon of water'],
-];
+/** Inside measures of each vessel. @type {Record<string, (keyof typeof SIDES)[]>} */
+const MEASURED = { box: ['length', 'width', 'depth'], round: ['across', 'depth'] };
 
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function brine(app) {
@@ -64,25 +49,25 @@ export function brine(app) {
     const units = UNITS[app.settings.units];
     const optional = vessel !== 'bag' && cure === 'none';
     /** @type {Read[]} */
-    const list = [{ key: 'meat', label: 'Meat, green weight', kind: 'mass', unit: units.mass, optional }];
-    for (const [key, label] of SIDES[vessel] ?? []) list.push({ key, label, kind: 'length', unit: units.length });
-    if (vessel === 'water') list.push({ key: 'water', label: 'Water', kind: 'mass', unit: units.mass });
+    const list = [{ key: 'meat', label: MEAT.label, kind: 'mass', unit: units.mass, optional }];
+    for (const key of MEASURED[vessel] ?? []) list.push({ key, label: SIDES[key], kind: 'length', unit: units.length });
+    if (vessel === 'water') list.push({ key: 'water', label: PARTS.water, kind: 'mass', unit: units.mass });
     if (reads()) {
       const unit = units.temperature;
-      list.push({ key: 'at', label: 'How warm the brine was', kind: 'temperature', unit, optional: true });
+      list.push({ key: 'at', label: STRENGTH.warm, kind: 'temperature', unit, optional: true });
     }
-    list.push({ key: 'sugar', label: 'Sugar', kind: 'share', unit: '%', optional: true });
+    list.push({ key: 'sugar', label: PARTS.sugar, kind: 'share', unit: '%', optional: true });
     if (cure !== 'none') {
-      list.push({ key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' });
+      list.push({ key: 'nitrite', label: BAG.nitrite, kind: 'printed', unit: '%' });
       list.push({
         key: 'nitrate',
-        label: 'Nitrate printed on the packet',
+        label: BAG.nitrate,
         kind: 'printed_nitrate',
         unit: '%',
         optional: true,
       });
-      if (cure === 'aim') list.push({ key: 'aim', label: 'Aim, going in', kind: 'share', unit: 'ppm' });
-      else list.push({ key: 'weight', label: 'Cure', kind: 'mass', unit: 'g' });
+      if (cure === 'aim') list.push({ key: 'aim', label: AIM, kind: 'share', unit: 'ppm' });
+      else list.push({ key: 'weight', label: PARTS.cure, kind: 'mass', unit: 'g' });
     }
     return list;
   }
@@ -91,7 +76,7 @@ export function brine(app) {
   function question(values) {
     const { vessel, scale, cure, cut } = chosen();
     const { meat, water, at, sugar, nitrite, nitrate, aim, weight } = values;
-    const sides = Object.fromEntries((SIDES[vessel] ?? []).map(([key]) => [key, values[key] ?? '']));
+    const sides = Object.fromEntries((MEASURED[vessel] ?? []).map((key) => [key, values[key] ?? '']));
     return {
       vessel: /** @type {AskBrine['vessel']} */ ({ shape: vessel, ...sides, ...(vessel === 'water' && { water }) }),
       strength: form.text('strength', '10'),
@@ -121,24 +106,24 @@ export function brine(app) {
     const units = UNITS[app.settings.units];
     const on = { typed: app.draw };
     const { vessel, scale, cure } = chosen();
-    const side = (/** @type {string} */ key, /** @type {string} */ label) =>
-      field(form, { key, label, unit: units.length, look: 'small' }, on);
+    const side = (/** @type {keyof typeof SIDES} */ key) =>
+      field(form, { key, label: SIDES[key], unit: units.length, look: 'small' }, on);
 
     const leaf = html`<div class="leaf">
       <form novalidate @submit=${check}>
         ${errorSummary(form)}
-        <h1 tabindex="-1">The brine bench</h1>
-        <p class="small near">Water for a vessel or for the meat, how strong it is, and the salt and cure for it.</p>
-        ${pick({ name: 'vessel', legend: 'Where does it stand', options: VESSELS, value: vessel }, put('vessel'))}
-        ${(SIDES[vessel] ?? []).map(([key, label]) => side(key, label))}
+        <h1 tabindex="-1">${TITLE}</h1>
+        <p class="small near">${ABOUT}</p>
+        ${pick({ name: 'vessel', legend: VESSEL.asks, options: Object.entries(VESSEL.kinds), value: vessel }, put('vessel'))}
+        ${(MEASURED[vessel] ?? []).map(side)}
         ${
           vessel === 'water'
             ? field(
                 form,
                 {
                   key: 'water',
-                  label: 'Water',
-                  hint: units.mass ? 'In grams; a litre is 1000 g.' : 'A US quart weighs 2 lb 1.4 oz.',
+                  label: PARTS.water,
+                  hint: units.mass ? WATER.grams : WATER.pounds,
                   unit: units.mass,
                 },
                 on,
@@ -149,8 +134,8 @@ export function brine(app) {
           form,
           {
             key: 'meat',
-            label: 'Meat, green weight',
-            hint: 'It takes up room, and the cure counts over meat and brine together.',
+            label: MEAT.label,
+            hint: MEAT_COUNTS,
             unit: units.mass,
             optional: vessel !== 'bag' && cure === 'none',
           },
@@ -159,21 +144,21 @@ export function brine(app) {
         ${choose(
           {
             id: 'f-scale',
-            label: 'Strength in',
+            label: STRENGTH.measure,
             value: scale,
-            options: SCALES.map(([key, word]) => option(key, word, key === scale)),
+            options: Object.entries(STRENGTH.measures).map(([key, word]) => option(key, word, key === scale)),
           },
           put('scale'),
         )}
-        ${field(form, { key: 'strength', label: 'How strong', stored: '10', keys: 'decimal', look: 'small' }, on)}
+        ${field(form, { key: 'strength', label: STRENGTH.how, stored: '10', keys: 'decimal', look: 'small' }, on)}
         ${
           reads()
             ? field(
                 form,
                 {
                   key: 'at',
-                  label: 'How warm the brine was',
-                  hint: 'Empty: 16 °C (60 °F).',
+                  label: STRENGTH.warm,
+                  hint: STRENGTH.warmHint,
                   unit: units.temperature,
                   look: 'small',
                   optional: true,
@@ -184,18 +169,14 @@ export function brine(app) {
         }
         ${field(
           form,
-          { key: 'sugar', label: 'Sugar', hint: 'Per cent of the water.', unit: '%', look: 'small', optional: true },
+          { key: 'sugar', label: PARTS.sugar, hint: SUGAR_HINT, unit: '%', look: 'small', optional: true },
           on,
         )}
         ${pick(
           {
             name: 'cure',
-            legend: 'Cure in it',
-            options: [
-              ['none', 'None'],
-              ['aim', 'For an aim'],
-              ['weight', 'So much, judge it'],
-            ],
+            legend: CURE.asks,
+            options: Object.entries(CURE.ways),
             value: cure,
           },
           put('cure'),
@@ -209,8 +190,8 @@ export function brine(app) {
                   form,
                   {
                     key: 'nitrite',
-                    label: 'Nitrite printed on the packet',
-                    hint: 'Read it off the packet. Saltpetre has none: type 0.',
+                    label: BAG.nitrite,
+                    hint: CURE.bagHint,
                     unit: '%',
                   },
                   on,
@@ -219,8 +200,8 @@ export function brine(app) {
                   form,
                   {
                     key: 'nitrate',
-                    label: 'Nitrate printed on the packet',
-                    hint: 'Cure no. 2 has some. Empty: none.',
+                    label: BAG.nitrate,
+                    hint: BAG.someNitrate,
                     unit: '%',
                   },
                   on,
@@ -230,31 +211,31 @@ export function brine(app) {
                       form,
                       {
                         key: 'aim',
-                        label: 'Aim, going in',
-                        hint: 'Of nitrite, such as 150 ppm; of nitrate where the packet has no nitrite.',
+                        label: AIM,
+                        hint: CURE.aimHint,
                         unit: 'ppm',
                       },
                       on,
                     )
-                  : field(form, { key: 'weight', label: 'Cure', unit: 'g' }, on),
+                  : field(form, { key: 'weight', label: PARTS.cure, unit: 'g' }, on),
               ]
         }
-        <div class="block"><button type="submit" class="btn wide ${sheet ? '' : 'main'}">Work it out</button></div>
+        <div class="block"><button type="submit" class="btn wide ${sheet ? '' : 'main'}">${ANSWER.go}</button></div>
       </form>
     </div>`;
     const plate = html`<div class="plate">
       <div class="stick">
-        <h2 id="brine-h" tabindex="-1">What to weigh</h2>
+        <h2 id="brine-h" tabindex="-1">${ANSWER.weigh}</h2>
         ${
           sheet
             ? drawn(sheet)
             : answer
               ? problemStrip(app, answer.problems ?? [])
-              : strip('ask', 'Cannot say yet', html`${form.wrong.map(({ message }) => html`<span>${message} </span>`)}`)
+              : strip('ask', CANNOT_SAY, html`${form.wrong.map(({ message }) => html`<span>${message} </span>`)}`)
         }
       </div>
     </div>`;
-    return { title: 'The brine bench', back: { href: '#/more', text: 'More' }, view: [leaf, plate] };
+    return { title: TITLE, back: { href: '#/more', text: BACK.more }, view: [leaf, plate] };
   }
 
   const check = (/** @type {Event} */ event) => {
@@ -273,19 +254,17 @@ export function brine(app) {
 /** @param {BrineSheet} sheet */
 function drawn(sheet) {
   const { water, cure, salt, sugar, verdict } = sheet;
-  const weighed = [
-    ['Water', water],
-    ['Cure', cure],
-    ['Salt', salt],
-    ['Sugar', sugar],
-  ].flatMap(([label, figure]) =>
-    figure ? [{ label: String(label), value: /** @type {import('../types').Figure} */ (figure).text }] : [],
-  );
+  const figures = { water, cure, salt, sugar };
+  const parts = /** @type {(keyof typeof figures)[]} */ (Object.keys(figures));
+  const weighed = parts.flatMap((part) => {
+    const figure = figures[part];
+    return figure ? [{ label: PARTS[part], value: figure.text }] : [];
+  });
   return html`${factList(weighed)} ${verdict ? html`<div class="gap">${verdictStrip(verdict)}</div>` : nothing}
     ${verdict ? html`${evidence(verdict)} ${nextSteps(verdict)}` : nothing}
-    <h3 class="gap">How strong it is</h3>
+    <h3 class="gap">${ANSWER.strong}</h3>
     ${factList(strengths(sheet))}
-    <h3 class="gap">How much it is</h3>
+    <h3 class="gap">${ANSWER.much}</h3>
     ${factList(amounts(sheet))}
     <ul class="near small">
       ${sheet.remarks.map((remark) => html`<li>${REMARKS[remark]}</li>`)}

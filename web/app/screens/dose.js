@@ -46,7 +46,7 @@ export function dose(app, { id }) {
     const { method, measure, packet, second } = chosen();
     const unit = UNITS[app.settings.units].mass;
     return [
-      { key: 'green', label: 'Meat, green weight', kind: 'mass', unit, stored: known.green },
+      { key: 'green', label: 'Meat, trimmed', kind: 'mass', unit, stored: known.green },
       ...(takesShare(method)
         ? /** @type {Read[]} */ ([{ key: 'take', label: 'How much of the brine goes in', kind: 'share', unit: '%' }])
         : []),
@@ -73,14 +73,14 @@ export function dose(app, { id }) {
         ? /** @type {Read[]} */ ([
             {
               key: 'nitrite',
-              label: 'Nitrite printed on the packet',
+              label: 'Nitrite printed on the bag',
               kind: 'printed',
               unit: '%',
               stored: known.nitrite,
             },
             {
               key: 'nitrate',
-              label: 'Nitrate printed on the packet',
+              label: 'Nitrate printed on the bag',
               kind: 'printed_nitrate',
               unit: '%',
               optional: true,
@@ -186,7 +186,7 @@ export function dose(app, { id }) {
           },
           put('method'),
         )}
-        ${field(form, { key: 'green', label: 'Meat, green weight', stored: known.green, hint: unit ? undefined : 'For example 3 lb 4 oz, or 1480 g.', unit }, on)}
+        ${field(form, { key: 'green', label: 'Meat, trimmed', stored: known.green, hint: unit ? undefined : 'For example 3 lb 4 oz, or 1480 g.', unit }, on)}
         ${chooseCut(app, chosen().cut, put('cut'))}
         ${
           takesShare(method)
@@ -267,7 +267,7 @@ export function dose(app, { id }) {
                   form,
                   {
                     key: 'nitrite',
-                    label: 'Nitrite printed on the packet',
+                    label: 'Nitrite printed on the bag',
                     hint: 'Read it off the packet. Pink salt for the table has none.',
                     unit: '%',
                     stored: known.nitrite,
@@ -278,7 +278,7 @@ export function dose(app, { id }) {
                   form,
                   {
                     key: 'nitrate',
-                    label: 'Nitrate printed on the packet',
+                    label: 'Nitrate printed on the bag',
                     hint: 'Cure no. 2 has some. Empty: none.',
                     unit: '%',
                   },

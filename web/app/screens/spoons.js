@@ -7,6 +7,21 @@ import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { choose, option, pick } from '../widgets/pick.js';
 import { advice, strip } from '../widgets/verdict.js';
+import { AIM as AIM_WORD, BACK, BAG, MEAT } from '../../words/en/fields.js';
+import {
+  ABOUT,
+  SCALE,
+  SPOON,
+  THIN,
+  TITLE,
+  holds,
+  mixHolds,
+  mixKept,
+  nthWeight,
+  spoonFor,
+  spoonOf,
+} from '../../words/en/spoon-scale.js';
+import { REMOVE, remove as removeWord } from '../../words/en/controls.js';
 import { mixName, sameMix } from '../words/mixes.js';
 import { UNITS } from '../words/names.js';
 import { doseRange, scaleRow, scaleWords, spoonHolds, spoonWhy, stockLabel, stockSteps } from '../words/spoons.js';
@@ -25,12 +40,12 @@ export function spoons(app) {
   const held = ownScale(app);
   const thin = thinned(app);
   const draw = () => ({
-    title: 'Spoon and scale',
-    back: { href: '#/more', text: 'More' },
+    title: TITLE,
+    back: { href: '#/more', text: BACK.more },
     view: [
       html`<div class="leaf">
-        <h1 tabindex="-1">Spoon and scale</h1>
-        <p class="small near">A spoon is not a weight, and a scale can be wrong. Settle both once.</p>
+        <h1 tabindex="-1">${TITLE}</h1>
+        <p class="small near">${ABOUT}</p>
         ${own()}
       </div>`,
       html`<div class="plate"><div class="stick">${held()} ${thin()}</div></div>`,
@@ -78,7 +93,7 @@ function ownSpoon(app) {
       ? readFields(
           weights.map((text, n) => ({
             key: `${n}`,
-            label: `Weight ${n + 1}`,
+            label: nthWeight(n + 1),
             kind: /** @type {const} */ ('mass'),
             text,
           })),
@@ -103,7 +118,7 @@ function ownSpoon(app) {
       app.draw();
       return focusErrors();
     }
-    await set([...others(ok.spoon), ok.spoon], 'Your spoon is kept.');
+    await set([...others(ok.spoon), ok.spoon], SPOON.isKept);
     form.clear();
     app.draw();
   };
@@ -121,40 +136,30 @@ function ownSpoon(app) {
     const item = form.text('item', 'cure-1');
     return html`<form novalidate @submit=${keep}>
       ${errorSummary(form)}
-      <h2 class="block">Your own level spoon</h2>
-      <p class="near">
-        Fill it, draw a knife across, tip it onto the scale. Ten times: the figure then stands in place of the general
-        range, with its spread.
-      </p>
+      <h2 class="block">${SPOON.head}</h2>
+      <p class="near">${SPOON.how}</p>
       ${choose(
         {
           id: 's-item',
-          label: 'What is in the spoon',
+          label: SPOON.item,
           value: item,
           options: [
             ...pantry.map(({ key, name }) => option(key, name, key === item)),
-            option('own', 'Something of my own', item === 'own'),
+            option('own', SPOON.own, item === 'own'),
           ],
         },
         put('item'),
       )}
       ${
         item === 'own'
-          ? field(
-              form,
-              { key: 'name', label: 'What it is called', hint: 'As recipes call it.', look: 'words' },
-              { typed: app.draw },
-            )
+          ? field(form, { key: 'name', label: SPOON.name, hint: SPOON.nameHint, look: 'words' }, { typed: app.draw })
           : nothing
       }
       ${pick(
         {
           name: 'spoon',
-          legend: 'Which spoon',
-          options: [
-            ['tsp', 'teaspoon'],
-            ['tbsp', 'tablespoon'],
-          ],
+          legend: SPOON.which,
+          options: Object.entries(SPOON.spoons),
           value: form.text('spoon', 'tsp'),
         },
         put('spoon'),
@@ -162,11 +167,8 @@ function ownSpoon(app) {
       ${pick(
         {
           name: 'how',
-          legend: 'How did you weigh them',
-          options: [
-            ['one', 'One by one'],
-            ['all', 'All together'],
-          ],
+          legend: SPOON.weighed,
+          options: Object.entries(SPOON.ways),
           value: form.text('how', 'one'),
         },
         put('how'),
@@ -175,7 +177,7 @@ function ownSpoon(app) {
         together
           ? field(
               form,
-              { key: 'count', label: 'How many spoons', stored: '10', keys: 'numeric', look: 'small' },
+              { key: 'count', label: SPOON.count, stored: '10', keys: 'numeric', look: 'small' },
               {
                 typed: app.draw,
               },
@@ -186,8 +188,8 @@ function ownSpoon(app) {
         form,
         {
           key: 'weights',
-          label: together ? 'Weight of all together, in grams' : 'Weights, in grams',
-          hint: together ? 'Such as 52.3.' : 'With a semicolon between: 5.1; 5.3; 5.0.',
+          label: together ? SPOON.together : SPOON.one,
+          hint: together ? SPOON.togetherHint : SPOON.oneHint,
           look: 'words',
         },
         { typed: app.draw },
@@ -195,14 +197,14 @@ function ownSpoon(app) {
       <div class="gap" aria-live="polite">
         ${ok ? strip('ok', spoonHolds(ok), spoonWhy(ok)) : problems ? problemStrip(app, problems) : nothing}
       </div>
-      <div class="gap"><button type="submit" class="btn wide main">Keep this spoon</button></div>
+      <div class="gap"><button type="submit" class="btn wide main">${SPOON.keep}</button></div>
       ${keptList(
-        'Spoons that are kept',
+        SPOON.kept,
         was().map((one) => ({
-          name: `${one.tablespoon ? 'Tablespoon' : 'Teaspoon'}, ${nameOf(one.item)}`,
-          says: `${one.grams[0]} to ${one.grams[2]}, usually ${one.grams[1]}`,
-          what: `the spoon for ${nameOf(one.item)}`,
-          remove: () => set(others(one), 'The spoon is removed.'),
+          name: spoonOf(one.tablespoon, nameOf(one.item)),
+          says: holds(one.grams),
+          what: spoonFor(nameOf(one.item)),
+          remove: () => set(others(one), SPOON.removed),
         })),
       )}
     </form>`;
@@ -213,7 +215,7 @@ function ownSpoon(app) {
 function ownScale(app) {
   const form = new Form('k', 'scale');
   /** @type {Read[]} */
-  const fields = [{ key: 'reads', label: 'What the scale shows', kind: 'mass', unit: 'g' }];
+  const fields = [{ key: 'reads', label: SCALE.reads, kind: 'mass', unit: 'g' }];
   return () => {
     const known = form.text('known').trim();
     const values = known ? form.read(fields, app.settings.units, { quiet: true }) : null;
@@ -222,10 +224,10 @@ function ownScale(app) {
       : {};
     const on = { typed: app.draw };
     return html`<section role="group" aria-labelledby="k-h">
-      <h2 id="k-h">Hold the scale against what is known</h2>
-      <p class="near">A weight made for scales, or water: 50 ml from a syringe weigh 49.9 g.</p>
-      ${field(form, { key: 'known', label: 'What is on it', hint: '100 g, or 50 ml of water.', look: 'words' }, on)}
-      ${field(form, { key: 'reads', label: 'What the scale shows', unit: 'g', look: 'small' }, on)}
+      <h2 id="k-h">${SCALE.head}</h2>
+      <p class="near">${SCALE.how}</p>
+      ${field(form, { key: 'known', label: SCALE.known, hint: SCALE.knownHint, look: 'words' }, on)}
+      ${field(form, { key: 'reads', label: SCALE.reads, unit: 'g', look: 'small' }, on)}
       <div class="gap" aria-live="polite">
         ${
           ok
@@ -251,10 +253,10 @@ function thinned(app) {
     const mass = UNITS[app.settings.units].mass;
     /** @type {Read[]} */
     const fields = [
-      { key: 'meat', label: 'Meat, green weight', kind: 'mass', unit: mass },
-      { key: 'nitrite', label: 'Nitrite printed on the packet', kind: 'printed', unit: '%' },
-      { key: 'nitrate', label: 'Nitrate printed on the packet', kind: 'printed_nitrate', unit: '%', optional: true },
-      { key: 'aim', label: 'Aim, going in', kind: 'share', unit: 'ppm', stored: AIM },
+      { key: 'meat', label: MEAT.label, kind: 'mass', unit: mass },
+      { key: 'nitrite', label: BAG.nitrite, kind: 'printed', unit: '%' },
+      { key: 'nitrate', label: BAG.nitrate, kind: 'printed_nitrate', unit: '%', optional: true },
+      { key: 'aim', label: AIM_WORD, kind: 'share', unit: 'ppm', stored: AIM },
     ];
     const way = form.text('way', 'salt');
     const begun = form.text('meat').trim() && form.text('nitrite').trim();
@@ -272,16 +274,13 @@ function thinned(app) {
         : { problems: begun ? form.wrong : undefined };
     const on = { typed: app.draw };
     return html`<section class="block" role="group" aria-labelledby="t-h">
-      <h2 id="t-h">Thin a cure for a coarse scale</h2>
-      <p class="near">One part in ten is weighed ten times heavier, so a step of the scale matters ten times less.</p>
+      <h2 id="t-h">${THIN.head}</h2>
+      <p class="near">${THIN.how}</p>
       ${pick(
         {
           name: 'way',
-          legend: 'With what',
-          options: [
-            ['salt', 'Salt: a premix'],
-            ['water', 'Water: a stock'],
-          ],
+          legend: THIN.with,
+          options: Object.entries(THIN.ways),
           value: way,
         },
         (now) => {
@@ -289,42 +288,42 @@ function thinned(app) {
           app.draw();
         },
       )}
-      ${field(form, { key: 'meat', label: 'Meat, green weight', unit: mass, look: 'small' }, on)}
-      ${field(form, { key: 'nitrite', label: 'Nitrite printed on the packet', unit: '%', look: 'small' }, on)}
+      ${field(form, { key: 'meat', label: MEAT.label, unit: mass, look: 'small' }, on)}
+      ${field(form, { key: 'nitrite', label: BAG.nitrite, unit: '%', look: 'small' }, on)}
       ${field(
         form,
         {
           key: 'nitrate',
-          label: 'Nitrate printed on the packet',
-          hint: 'Cure no. 2 has some. Empty: none.',
+          label: BAG.nitrate,
+          hint: BAG.someNitrate,
           unit: '%',
           look: 'small',
           optional: true,
         },
         on,
       )}
-      ${field(form, { key: 'aim', label: 'Aim, going in', unit: 'ppm', stored: AIM, look: 'small' }, on)}
+      ${field(form, { key: 'aim', label: AIM_WORD, unit: 'ppm', stored: AIM, look: 'small' }, on)}
       <div class="gap" aria-live="polite">
         ${
           ok
             ? html`${factList([
-                  { label: 'Weigh of it', value: ok.take.text },
-                  { label: 'Neat on this scale', value: doseRange(ok.ranges[0]) },
-                  { label: 'Thinned', value: doseRange(ok.ranges[1]) },
+                  { label: THIN.take, value: ok.take.text },
+                  { label: THIN.neat, value: doseRange(ok.ranges[0]) },
+                  { label: THIN.thinned, value: doseRange(ok.ranges[1]) },
                 ])}
                 ${advice(stockSteps(ok))}
-                <h3 class="gap">Write on it</h3>
+                <h3 class="gap">${THIN.write}</h3>
                 <ul class="rows">
                   ${stockLabel(ok).map((line) => html`<li>${line}</li>`)}
                 </ul>
-                <p class="gap">Made so? Keep it, and recipes and Check a dose offer it as a cure.</p>
+                <p class="gap">${THIN.made}</p>
                 <div class="gap">
                   <button
                     type="button"
                     class="btn quiet wide"
-                    @click=${() => set([...others(ok.mix), ok.mix], `Kept: ${mixName(ok.mix)}.`)}
+                    @click=${() => set([...others(ok.mix), ok.mix], mixKept(mixName(ok.mix)))}
                   >
-                    Keep this ${way === 'water' ? 'stock' : 'premix'}
+                    ${way === 'water' ? THIN.keep.water : THIN.keep.salt}
                   </button>
                 </div>`
             : problems
@@ -333,12 +332,12 @@ function thinned(app) {
         }
       </div>
       ${keptList(
-        'Premixes and stocks that are kept',
+        THIN.kept,
         was().map((mix) => ({
           name: mixName(mix),
-          says: `1 part cure in ${mix.made?.parts}, strength known to ${mix.made?.off} either way`,
+          says: mixHolds(mix),
           what: mixName(mix),
-          remove: () => set(others(mix), 'It is removed. Recipes that use it keep it.'),
+          remove: () => set(others(mix), THIN.removed),
         })),
       )}
     </section>`;
@@ -359,7 +358,7 @@ function keptList(head, rows) {
           html`<li>
             <b>${name}</b><br />${says}
             <div class="acts">
-              <button type="button" class="btn less" aria-label="Remove ${what}" @click=${remove}>Remove</button>
+              <button type="button" class="btn less" aria-label=${removeWord(what)} @click=${remove}>${REMOVE}</button>
             </div>
           </li>`,
       )}

@@ -1,5 +1,7 @@
 /** Draws an answer of the core, or what stands in its way. No figure of an earlier answer stays. */
 import { html } from 'lit-html';
+import { NO_FIGURES } from '../../words/en/controls.js';
+import { CANNOT_SAY } from '../../words/en/fields.js';
 import { failed } from '../ask.js';
 import { strip } from './verdict.js';
 
@@ -22,10 +24,12 @@ export function problemStrip(app, problems) {
   if (failed(problems)) {
     return strip(
       'stop',
-      'No figures',
+      NO_FIGURES.head,
       problems[0]?.message,
-      html`<div class="acts"><button type="button" class="btn less" @click=${app.draw}>Reckon again</button></div>`,
+      html`<div class="acts">
+        <button type="button" class="btn less" @click=${app.draw}>${NO_FIGURES.again}</button>
+      </div>`,
     );
   }
-  return strip('ask', 'Cannot say yet', html`${problems.map(({ message }) => html`<span>${message} </span>`)}`);
+  return strip('ask', CANNOT_SAY, html`${problems.map(({ message }) => html`<span>${message} </span>`)}`);
 }

@@ -1,6 +1,7 @@
 /** One field of a form, with its label, hint, error and, where a number can be read two ways, the choice. */
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
+import { FIELD } from '../../words/en/controls.js';
 import { icon } from './icon.js';
 
 /** @typedef {import('./form.js').Form} Form */
@@ -52,12 +53,12 @@ export function field(form, spec, { typed = () => {}, left = () => {} } = {}) {
   const classes = ['nf', stepper ? '' : 'plain', look === 'words' ? 'words' : '', look === 'small' ? 'small' : ''];
 
   return html`<div class="field ${problem ? 'bad' : ''}">
-    <label for=${id}>${label}${spec.optional ? html`<span class="opt"> (may be left empty)</span>` : nothing}</label>
+    <label for=${id}>${label}${spec.optional ? html`<span class="opt"> ${FIELD.optional}</span>` : nothing}</label>
     ${hint ? html`<span class="hint" id="${id}-hint">${hint}</span>` : nothing}
     ${problem ? wrong(`${id}-err`, problem.message) : nothing}
     ${
       problem?.choices?.length
-        ? html`<div class="acts" role="group" aria-label="Which is meant">
+        ? html`<div class="acts" role="group" aria-label=${FIELD.which}>
             ${problem.choices.map(
               (choice) =>
                 html`<button

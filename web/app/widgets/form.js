@@ -2,7 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { failed, readFields } from '../ask.js';
 import { draftOf, keepDraft } from '../drafts.js';
-import { count } from '../words/names.js';
+import { toPutRight } from '../../words/en/controls.js';
 import { icon } from './icon.js';
 
 /** @typedef {import('../ask.js').Problem} Problem */
@@ -117,7 +117,7 @@ export function errorSummary(form) {
   const problems = form.problems;
   if (problems.length === 0) return nothing;
   return html`<div class="errsum" tabindex="-1" role="alert" aria-labelledby="errsum-h">
-    <h2 id="errsum-h">${icon('s-stop')}${count(problems.length, 'thing')} to put right</h2>
+    <h2 id="errsum-h">${icon('s-stop')}${toPutRight(problems.length)}</h2>
     <ul>
       ${problems.map(
         ({ field, message }) =>

@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { wrong } from './field.js';
+import { CUT } from '../../words/en/controls.js';
 import { KINDS } from '../words/names.js';
 import { icon } from './icon.js';
 
@@ -72,11 +73,11 @@ export function chooseCut(app, value, put) {
   return choose(
     {
       id: 'f-cut',
-      label: 'Which cut',
-      hint: 'A belly has limits of its own; the cautions go by the kind.',
+      label: CUT.asks,
+      hint: CUT.hint,
       value,
       options: [
-        option('', 'Not said', value === ''),
+        option('', CUT.notSaid, value === ''),
         ...app.tables.cuts.map(({ key, name }) => option(key, name, key === value)),
       ],
     },
@@ -92,12 +93,12 @@ export function chooseCut(app, value, put) {
 export function cutOptions({ tables }, value) {
   const of = (/** @type {typeof tables.cuts} */ cuts) => cuts.map(({ key, name }) => option(key, name, key === value));
   return [
-    option('', 'Choose', value === ''),
+    option('', CUT.choose, value === ''),
     Object.entries(KINDS).map(([kind, word]) => {
       const cuts = tables.cuts.filter((one) => one.kind === kind);
       return cuts.length ? html`<optgroup label=${word}>${of(cuts)}</optgroup>` : nothing;
     }),
     of(tables.cuts.filter(({ kind }) => !(kind in KINDS))),
-    option('own', 'Something else', value === 'own'),
+    option('own', CUT.other, value === 'own'),
   ];
 }

@@ -116,7 +116,7 @@ export class PutInForm {
           this.#form,
           {
             key: 'nitrite',
-            label: 'Nitrite printed on the packet',
+            label: 'Nitrite printed on the bag',
             hint: 'Read it off the packet. Empty: I do not know.',
             unit: '%',
             stored: this.#printed(batch).nitrite ?? '',
@@ -127,7 +127,7 @@ export class PutInForm {
           this.#form,
           {
             key: 'nitrate',
-            label: 'Nitrate printed on the packet',
+            label: 'Nitrate printed on the bag',
             hint: 'Cure no. 2 has some. Empty: none.',
             unit: '%',
             stored: this.#printed(batch).nitrate ?? '',
@@ -198,7 +198,7 @@ export class PutInForm {
         },
         {
           key: 'nitrite',
-          label: 'Nitrite printed on the packet',
+          label: 'Nitrite printed on the bag',
           kind: 'printed',
           unit: '%',
           optional: true,
@@ -206,7 +206,7 @@ export class PutInForm {
         },
         {
           key: 'nitrate',
-          label: 'Nitrate printed on the packet',
+          label: 'Nitrate printed on the bag',
           kind: 'printed_nitrate',
           unit: '%',
           optional: true,

@@ -1,5 +1,6 @@
 /** Rows of a form that move and go: each keeps a name of its own, so that what is typed in it moves along. */
 import { html } from 'lit-html';
+import { MOVE, REMOVE, remove as removeWord } from '../../words/en/controls.js';
 
 export class Rows {
   #names = /** @type {number[]} */ ([]);
@@ -58,20 +59,20 @@ export function rowActs({ name, at, length, move, remove }) {
       type="button"
       class="btn quiet less"
       ?disabled=${at === 0}
-      aria-label="Move ${name} up"
+      aria-label=${MOVE.upWhat(name)}
       @click=${() => move(at - 1)}
     >
-      Up
+      ${MOVE.up}
     </button>
     <button
       type="button"
       class="btn quiet less"
       ?disabled=${at === length - 1}
-      aria-label="Move ${name} down"
+      aria-label=${MOVE.downWhat(name)}
       @click=${() => move(at + 1)}
     >
-      Down
+      ${MOVE.down}
     </button>
-    <button type="button" class="btn quiet less" aria-label="Remove ${name}" @click=${remove}>Remove</button>
+    <button type="button" class="btn quiet less" aria-label=${removeWord(name)} @click=${remove}>${REMOVE}</button>
   </div>`;
 }

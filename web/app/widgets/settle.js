@@ -1,5 +1,6 @@
 /** What in a recipe may be a cure, each with its question, until somebody settles it. */
 import { html, nothing } from 'lit-html';
+import { SETTLE } from '../../words/en/controls.js';
 import { HOLDS, MAY_HOLD } from '../words/may-hold.js';
 import { glue } from '../words/glue.js';
 
@@ -13,7 +14,7 @@ import { glue } from '../words/glue.js';
 export function settle(list, put) {
   if (list.length === 0) return nothing;
   return html`<section class="block noprint">
-    <h2>To settle</h2>
+    <h2>${SETTLE.head}</h2>
     ${list.map((one) => {
       const words = glue(MAY_HOLD[one.why](one.name));
       return html`<div class="group" role="group" aria-label=${one.name}>
@@ -31,12 +32,12 @@ export function settle(list, put) {
 function acts({ why, at, name }, put) {
   const button = (/** @type {string} */ word, /** @type {() => unknown} */ act) =>
     html`<button type="button" class="btn quiet less" @click=${act}>${word}</button>`;
-  if (why === 'not_read') return button('No, it calls for none', () => put(withoutUnread(name), `${name}: no cure.`));
+  if (why === 'not_read') return button(SETTLE.none, () => put(withoutUnread(name), SETTLE.noCure(name)));
   const say = (/** @type {'none' | 'yes'} */ agent) => () =>
-    put(withHolds(at, name, agent), `${name}: ${HOLDS[agent]}.`);
+    put(withHolds(at, name, agent), SETTLE.holds(name, HOLDS[agent]));
   // What a name says is cleared by the right name, and not by a touch.
   if (why === 'name_says_so') return nothing;
-  return html`${button('No', say('none'))} ${why === 'not_asked' ? button('Yes', say('yes')) : nothing}`;
+  return html`${button(SETTLE.no, say('none'))} ${why === 'not_asked' ? button(SETTLE.yes, say('yes')) : nothing}`;
 }
 
 /**

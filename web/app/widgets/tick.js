@@ -1,6 +1,7 @@
 /** The box that is ticked, and the question before an old tick is taken away. */
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
+import { AHEAD, UNDO, UNTICK, undo } from '../../words/en/controls.js';
 import { jobHead, tooEarly } from '../words/jobs.js';
 import { dayTime } from '../words/time.js';
 import { icon } from './icon.js';
@@ -133,18 +134,18 @@ export class Ticker {
       return html`<button
         type="button"
         class="btn quiet less undo noprint"
-        aria-label="Undo: ${name}"
+        aria-label=${undo(name)}
         @click=${() => this.take(id, of)}
       >
-        Undo
+        ${UNDO}
       </button>`;
     }
     if (!tick || !this.asks(id, of)) return nothing;
     return this.#question({
       box: boxId(id, of),
-      asks: `${name} was ticked ${dayTime(tick.at, this.app.now())}, and other things since. Take the tick away?`,
-      no: 'Keep it',
-      yes: 'Take it away',
+      asks: UNTICK.asks(name, dayTime(tick.at, this.app.now())),
+      no: UNTICK.no,
+      yes: UNTICK.yes,
       act: () => this.take(id, of),
     });
   }
@@ -165,9 +166,9 @@ export class Ticker {
     if (!early || ticked !== null || !this.asks(id, of)) return nothing;
     return this.#question({
       box: boxId(id, of),
-      asks: `${jobHead(job, { app: this.app, batch })}: ${tooEarly(early)} Now all the same?`,
-      no: 'Not yet',
-      yes: 'Yes, now',
+      asks: AHEAD.asks(jobHead(job, { app: this.app, batch }), tooEarly(early)),
+      no: AHEAD.no,
+      yes: AHEAD.yes,
       act: () => this.set(id, { of }),
     });
   }

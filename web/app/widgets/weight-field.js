@@ -1,6 +1,7 @@
 /** A weight of meat in one box or in two, with the other way of weighing at the end of the frame. */
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
+import { WEIGHT } from '../../words/en/controls.js';
 import { wrong } from './field.js';
 
 /** @typedef {import('./form.js').Form} Form */
@@ -57,7 +58,7 @@ export function weightField(form, { label, units, turn }, { typed, left }) {
         inputmode="decimal"
         autocomplete="off"
         enterkeyhint="done"
-        aria-label="${label}, ${name}"
+        aria-label=${WEIGHT.box(label, name)}
         aria-invalid=${problem ? 'true' : nothing}
         aria-describedby=${problem ? `${id}-err` : nothing}
         .value=${live(form.text(key))}
@@ -73,12 +74,8 @@ export function weightField(form, { label, units, turn }, { typed, left }) {
     <label for=${id}>${label}</label>
     ${problem ? wrong(`${id}-err`, problem.message) : nothing}
     <div class="nf weight">
-      ${units === 'us' ? [box('pounds', 'pounds', 'lb', id), box('ounces', 'ounces', 'oz')] : box('grams', 'grams', 'g', id)}
-      <button
-        type="button"
-        aria-label=${units === 'us' ? 'g, weigh in grams' : 'lb, weigh in pounds and ounces'}
-        @click=${turn}
-      >
+      ${units === 'us' ? [box('pounds', WEIGHT.parts.pounds, 'lb', id), box('ounces', WEIGHT.parts.ounces, 'oz')] : box('grams', WEIGHT.parts.grams, 'g', id)}
+      <button type="button" aria-label=${units === 'us' ? WEIGHT.toGrams : WEIGHT.toPounds} @click=${turn}>
         ${units === 'us' ? 'g' : 'lb'}
       </button>
     </div>

@@ -13,6 +13,7 @@ const BRITISH = {
   throwAway: 'throw it away',
   cure1: 'cure no. 1',
   cure2: 'cure no. 2',
+  Saltpetre: 'Saltpetre',
 };
 
 /** @type {typeof BRITISH} */
@@ -28,6 +29,7 @@ const AMERICAN = {
   throwAway: 'throw it out',
   cure1: 'Cure #1',
   cure2: 'Cure #2',
+  Saltpetre: 'Saltpeter',
 };
 
 export const E = REGION === 'US' ? AMERICAN : BRITISH;

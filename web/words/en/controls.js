@@ -1,0 +1,86 @@
+/** What fields, rows, ticks and answers say wherever they stand. */
+
+export const REMOVE = 'Remove';
+/** @param {string} what */
+export const remove = (what) => `Remove ${what}`;
+
+/** Rows that move. */
+export const MOVE = {
+  up: 'Up',
+  down: 'Down',
+  /** @param {string} what */
+  upWhat: (what) => `Move ${what} up`,
+  /** @param {string} what */
+  downWhat: (what) => `Move ${what} down`,
+};
+
+export const FIELD = {
+  optional: '(may be left empty)',
+  which: 'Which is meant',
+};
+
+/** Above a form that cannot be read. @param {number} n */
+export const toPutRight = (n) => `${n} ${n === 1 ? 'thing' : 'things'} to put right`;
+
+export const CUT = {
+  asks: 'Which cut',
+  hint: 'A belly has limits of its own; the cautions go by the kind.',
+  notSaid: 'Not said',
+  choose: 'Choose',
+  other: 'Something else',
+};
+
+/** A weight, in grams or in pounds and ounces. */
+export const WEIGHT = {
+  parts: { pounds: 'pounds', ounces: 'ounces', grams: 'grams' },
+  toGrams: 'g, weigh in grams',
+  toPounds: 'lb, weigh in pounds and ounces',
+  /** @param {string} label of the field @param {string} part */
+  box: (label, part) => `${label}, ${part}`,
+};
+
+export const THICK = { label: 'Thickest piece', thinner: 'Thinner', thicker: 'Thicker' };
+
+export const UNDO = 'Undo';
+/** @param {string} what */
+export const undo = (what) => `Undo: ${what}`;
+
+/** Before an older tick goes. */
+export const UNTICK = {
+  /** @param {string} what @param {string} when */
+  asks: (what, when) => `${what} was ticked ${when}, and other things since. Take the tick away?`,
+  no: 'Keep it',
+  yes: 'Take it away',
+};
+
+/** Before a job is done ahead of its time. */
+export const AHEAD = {
+  /** @param {string} job @param {string} early when it is due, as a sentence */
+  asks: (job, early) => `${job}: ${early} Now all the same?`,
+  no: 'Not yet',
+  yes: 'Yes, now',
+};
+
+export const NO_FIGURES = { head: 'No figures', again: 'Work it out again' };
+
+/** Where a screen cannot be drawn. */
+export const FAILED = {
+  how: 'What is stored in this browser is not touched. Reload the page. If that does not help, export the file.',
+  reload: 'Reload',
+  export: 'Export the file',
+  batches: 'Batches',
+  made: 'The file is made.',
+  refused: 'The browser does not give out what it has stored. Close its other tabs, then try again.',
+};
+
+/** What in a recipe may be a cure. */
+export const SETTLE = {
+  head: 'To settle',
+  none: 'No, it calls for none',
+  no: 'No',
+  yes: 'Yes',
+  /** @param {string} name */
+  noCure: (name) => `${name}: no cure.`,
+  /** @param {string} name @param {string} holds */
+  holds: (name, holds) => `${name}: ${holds}.`,
+};
