@@ -66,7 +66,7 @@ function isName(node, above) {
     case 'CallExpression': {
       const { callee } = parent;
       const name = callee.property?.name ?? callee.name ?? '';
-      return /^(querySelector(All)?|closest|matches|(get|set|has|remove|toggle)Attribute|addEventListener|includes|startsWith|endsWith|split|replace(All)?|icon|get(Element)?(ById)?|dispatchEvent|createElement|Error|TypeError|format)$/.test(
+      return /^(querySelector(All)?|closest|matches|(get|set|has|remove|toggle)Attribute|addEventListener|includes|startsWith|endsWith|split|replace(All)?|icon|get(Element)?(ById)?|dispatchEvent|createElement|matchMedia|Error|TypeError|format)$/.test(
         name,
       );
     }

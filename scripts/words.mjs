@@ -13,12 +13,9 @@ const STILL = new Set(
     backup.js
     core.js
     locale.js
-    main.js
     merge.js
     meta.js
     records.js
-    screens/away.js
-    screens/bag.js
     screens/batch.js
     screens/dose.js
     screens/edit.js
@@ -27,18 +24,14 @@ const STILL = new Set(
     screens/how-much.js
     screens/keep.js
     screens/labels.js
-    screens/more.js
     screens/open.js
     screens/pack.js
-    screens/past.js
     screens/pieces.js
-    screens/plan.js
     screens/read.js
     screens/recipe.js
     screens/recipes.js
     screens/stage.js
     screens/start.js
-    screens/stock.js
     screens/today.js
     screens/trouble-cards.js
     screens/weigh.js
@@ -68,19 +61,15 @@ const STILL = new Set(
     widgets/fire-readings.js
     widgets/fire-smoker.js
     widgets/fire-worth.js
-    widgets/frame.js
     widgets/fridge-form.js
     widgets/hand-on.js
     widgets/how-long.js
     widgets/how-much-answer.js
-    widgets/icon.js
     widgets/job-row.js
     widgets/label.js
-    widgets/light.js
     widgets/outcome.js
     widgets/packs.js
     widgets/piece-form.js
-    widgets/places.js
     widgets/put-in.js
     widgets/stage-jobs.js
     widgets/stage-view.js

@@ -36,8 +36,9 @@ import { failedView } from './widgets/failed.js';
 import { frame } from './widgets/frame.js';
 import { paintEdge } from './widgets/light.js';
 import { clearPinned } from './widgets/pinned.js';
-import { PLACE_WORDS, clearPlaces } from './widgets/places.js';
+import { clearPlaces } from './widgets/places.js';
 import { stick } from './widgets/stick.js';
+import { FAILED, HOMES, framed, windowTitle } from '../words/en/places.js';
 
 /** @typedef {import('./app.js').Screen} Screen */
 
@@ -66,8 +67,6 @@ const SCREENS = {
   plan,
   cards: troubleCards,
 };
-/** Where one comes from, and how the way back there is called. @type {Record<string, string>} */
-const HOMES = { ...PLACE_WORDS, batch: 'Batch', recipe: 'Recipe' };
 const MINUTE_MS = 60_000;
 
 const root = /** @type {HTMLElement} */ (document.getElementById('page'));
@@ -90,7 +89,7 @@ async function begin() {
   function draw() {
     try {
       const drawn = screen.draw();
-      document.title = `${drawn.title} · Cure Reckoner`;
+      document.title = windowTitle(drawn.title);
       if (broken) clear();
       broken = false;
       render(frame(app, drawn), root);
@@ -99,7 +98,7 @@ async function begin() {
       console.error(error);
       broken = true;
       clear();
-      render(failedView('This screen cannot be drawn'), root);
+      render(failedView(FAILED.screen), root);
     }
     settle();
   }
@@ -185,18 +184,11 @@ function clear() {
 paintEdge();
 guardAgainstTwice();
 if ('framed' in document.documentElement.dataset) {
-  render(
-    html`<main class="waiting">
-      <h1>Cure Reckoner opens by itself only</h1>
-      <p>Inside another page a touch could be turned to something else.</p>
-      <p><a class="btn" href=${location.href} target="_blank" rel="noopener">Open it by itself</a></p>
-    </main>`,
-    root,
-  );
+  render(html`<main class="waiting">${framed(location.href)}</main>`, root);
 } else {
   begin().catch((error) => {
     console.error(error);
     clear();
-    render(failedView('Cure Reckoner did not start'), root);
+    render(failedView(FAILED.start), root);
   });
 }

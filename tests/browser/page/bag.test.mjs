@@ -26,7 +26,7 @@ test('a bag becomes pieces, a shopping list and a batch that is still to be weig
   assert.equal(rows.length, 2);
   assert.match(rows[0], /^24 pieces, Mallard breast 1469 g to 4032 g, likely 2622 g/);
   for (const row of rows) assert.match(row, /From memory, not looked up/);
-  assert.match((await texts(page.getByText(/Green weight in all/)))[0], /3098 g/);
+  assert.match((await texts(page.getByText(/Trimmed weight in all/)))[0], /3098 g/);
 
   for (const n of [0, 1]) {
     await page.getByLabel('For which recipe').nth(n).selectOption({ label: 'Saltmarsh duck breasts' });

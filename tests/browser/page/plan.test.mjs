@@ -19,7 +19,7 @@ test('all that is begun has a latest start, no task falls into the night, and on
   await page.getByRole('link', { name: /^Ready by a day/ }).tap();
   await page.getByLabel('Ready by').fill(await dateIn(page, 8));
   await page.getByText('It can be ready', { exact: true }).waitFor();
-  assert.match((await texts(page.locator('.verdict.ok p')))[0], /^Begin by .* at the latest\.$/);
+  assert.match((await texts(page.locator('.verdict.ok p')))[0], /^Start by .* at the latest\.$/);
   assert.equal(await page.locator('svg.timeline .fire').count(), 3, 'two of the breasts, one of the hare');
 
   const list = page.getByRole('list', { name: 'Tasks of Saltmarsh duck breasts' });

@@ -140,7 +140,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   assert.ok((await wide()) <= 0);
 
   await button(page, /^Start a batch: Saltmarsh duck breasts, 36 pieces/).tap();
-  await page.getByText('Begun from this plan, still to be weighed').waitFor();
+  await page.getByText('Started from this plan, still to be weighed').waitFor();
   await button(page, /^Start a batch: Wild boar belly/).tap();
   await button(page, /^Start a batch: Wild boar belly/).waitFor({ state: 'detached' });
   await look(page, '03-bag-two-begun');

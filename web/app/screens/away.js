@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { icon, tagMark } from '../widgets/icon.js';
 import { count } from '../words/names.js';
+import { AWAY, PLACES, showMore } from '../../words/en/places.js';
 
 /** @typedef {import('../app.js').App} App */
 
@@ -14,16 +15,14 @@ export function away(app) {
   function draw() {
     const batches = app.shelf.away();
     const view = html`<div class="leaf">
-      <h1 tabindex="-1">Put away</h1>
-      <p class="lead near">
-        ${count(app.shelf.awayCount, 'batch', 'batches')} finished or thrown out. Open one to take it up again.
-      </p>
+      <h1 tabindex="-1">${AWAY.title}</h1>
+      <p class="lead near">${AWAY.lead(count(app.shelf.awayCount, 'batch', 'batches'))}</p>
       <ul class="days gap">
         ${batches.slice(0, shown).map(
           ([id, batch]) =>
             html`<li>
               <a class="batch" href="#/batch/${id}/pieces"
-                >${tagMark(batch.tag)}<b>${batch.name}</b>${batch.thrown_out === undefined ? nothing : html`<span class="p"><span class="flag stop">${icon('s-stop', '')}Thrown out</span></span>`}</a
+                >${tagMark(batch.tag)}<b>${batch.name}</b>${batch.thrown_out === undefined ? nothing : html`<span class="p"><span class="flag stop">${icon('s-stop', '')}${AWAY.thrownOut}</span></span>`}</a
               >
             </li>`,
         )}
@@ -31,12 +30,12 @@ export function away(app) {
       ${
         batches.length > shown
           ? html`<button type="button" class="btn quiet wide gap" @click=${() => ((shown += PAGE), app.draw())}>
-              Show ${PAGE} more
+              ${showMore(PAGE)}
             </button>`
           : nothing
       }
     </div>`;
-    return { title: 'Put away', back: { href: '#/today', text: 'Batches' }, one: true, view };
+    return { title: AWAY.title, back: { href: '#/today', text: PLACES.today }, one: true, view };
   }
 
   return { draw };

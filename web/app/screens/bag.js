@@ -10,8 +10,30 @@ import { choose, option, pick } from '../widgets/pick.js';
 import { cautions } from '../widgets/verdict.js';
 import { bagBasis, houseRoom, isMemory, leftWords, rackRoom, spread, wanted } from '../words/plan.js';
 import { glue } from '../words/glue.js';
-import { KINDS, UNITS, count } from '../words/names.js';
+import { KINDS, UNITS } from '../words/names.js';
 import { isoDay } from '../words/time.js';
+import { PLACES } from '../../words/en/places.js';
+import {
+  ASK,
+  BEFORE,
+  BUY,
+  HEADS,
+  RESULT,
+  SAYS,
+  STARTED,
+  STEPPERS,
+  TITLE,
+  each,
+  enough,
+  gameName,
+  inPlan,
+  notWritten,
+  piecesAnd,
+  piecesOf,
+  start,
+  weightHint,
+  weightOfOne,
+} from '../../words/en/shopping.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').BagAsk} BagAsk */
@@ -20,10 +42,10 @@ import { isoDay } from '../words/time.js';
 
 /** Where a bird or an animal stands in the list. @param {import('../types').GameName} game */
 function groupOf({ kind, name }) {
-  if (kind === 'boar') return 'Wild boar and bear';
+  if (kind === 'boar') return HEADS.large;
   if (kind !== 'bird') return KINDS[kind] ?? kind;
-  if (/goose|brant/i.test(name)) return 'Geese';
-  return /pheasant|grouse|chukar|bobwhite|dove|turkey/i.test(name) ? 'Pheasants, grouse, turkeys, doves' : 'Ducks';
+  if (/goose|brant/i.test(name)) return HEADS.geese;
+  return /pheasant|grouse|chukar|bobwhite|dove|turkey/i.test(name) ? HEADS.land : HEADS.ducks;
 }
 
 /** @param {App} app @returns {import('../app.js').Screen} */
@@ -40,20 +62,20 @@ export function bag(app) {
   /** Of a large animal that was shared, pieces are counted: one haunch. */
   const byPiece = () => form.text('by') === 'pieces' && Boolean(chosen()?.weighed);
   const inAll = () => form.text('by') === 'all' || byPiece();
-  const howMany = () => (byPiece() ? 'How many pieces' : 'How many in all');
+  const howMany = () => (byPiece() ? ASK.howManyPieces : ASK.howMany);
   /** Ids of the recipes of the plan, in the order of its rows. */
   const cards = () => [...new Set(rows().flatMap(({ card }) => (card && app.shelf.recipes.has(card) ? [card] : [])))];
   const killed = () => form.text('killed', isoDay(app.now()));
 
   /** @returns {import('../widgets/form.js').Read[]} */
   const fields = () => [
-    ...(inAll() ? [] : [/** @type {const} */ ({ key: 'hunters', label: 'Hunters', kind: 'count', stored: '1' })]),
-    { key: 'each', label: inAll() ? howMany() : 'For each of them', kind: 'count', stored: '1' },
+    ...(inAll() ? [] : [/** @type {const} */ ({ key: 'hunters', label: ASK.hunters, kind: 'count', stored: '1' })]),
+    { key: 'each', label: inAll() ? howMany() : ASK.forEach, kind: 'count', stored: '1' },
     ...(chosen()?.weighed
       ? /** @type {import('../widgets/form.js').Read[]} */ ([
           {
             key: 'weight',
-            label: 'Weight of one animal',
+            label: ASK.weightOfOne,
             kind: 'mass',
             unit: UNITS[app.settings.units].mass,
             optional: !chosen()?.needs_weight,
@@ -67,7 +89,7 @@ export function bag(app) {
     const values = form.read(fields(), app.settings.units);
     const of = chosen()?.key;
     if (!of) {
-      form.mark([{ code: 'missing', field: 'of', message: 'Choose what it is from the list.', choices: [] }]);
+      form.mark([{ code: 'missing', field: 'of', message: SAYS.chooseIt, choices: [] }]);
     }
     if (values && of) {
       const { hunters = '1', each, weight } = values;
@@ -85,7 +107,7 @@ export function bag(app) {
         },
       ]);
       for (const key of ['of', 'each', 'weight']) form.drop(key);
-      app.say('Added to the plan.');
+      app.say(SAYS.added);
     }
     app.draw();
     if (!values || !of) focusErrors();
@@ -117,28 +139,24 @@ export function bag(app) {
     const leaf = html`<div class="leaf">
       <form novalidate @submit=${add}>
         ${errorSummary(form)}
-        <h1 tabindex="-1">Plan the bag</h1>
-        <p class="small near">Before anything is weighed: what it will give, what to buy, and the room it takes.</p>
+        <h1 tabindex="-1">${TITLE}</h1>
+        <p class="small near">${BEFORE}</p>
         ${started()}
         ${choose(
           {
             id: form.id('of'),
-            label: 'What is it',
+            label: ASK.what,
             problem: form.problem('of')?.message,
             value: form.text('of'),
             options: [
-              option('', 'Choose one', !chosen()),
+              option('', ASK.choose, !chosen()),
               ...groups.map(
                 (head) =>
                   html`<optgroup label=${head}>
                     ${game
                       .filter((one) => groupOf(one) === head)
                       .map(({ key, name, weighed, needs_weight, memory }) =>
-                        option(
-                          key,
-                          `${name}${needs_weight ? `, by weight ${weighed}` : ''}${memory ? ' (from memory)' : ''}`,
-                          key === chosen()?.key,
-                        ),
+                        option(key, gameName(name, needs_weight ? weighed : '', memory), key === chosen()?.key),
                       )}
                   </optgroup>`,
               ),
@@ -149,11 +167,11 @@ export function bag(app) {
         ${pick(
           {
             name: 'by',
-            legend: 'Counted',
+            legend: ASK.counted,
             options: /** @type {['each' | 'all' | 'pieces', string][]} */ ([
-              ['each', 'For each hunter'],
-              ['all', 'In all'],
-              ...(chosen()?.weighed ? [['pieces', 'By the piece']] : []),
+              ['each', ASK.each],
+              ['all', ASK.all],
+              ...(chosen()?.weighed ? [['pieces', ASK.pieces]] : []),
             ]),
             value: byPiece() ? 'pieces' : inAll() ? 'all' : 'each',
           },
@@ -168,14 +186,14 @@ export function bag(app) {
                   label: howMany(),
                   stored: '1',
                   keys: 'numeric',
-                  stepper: ['One less', 'One more'],
+                  stepper: STEPPERS.one,
                   least: 1,
                 },
                 { typed: app.draw },
               )
             : html`<div class="twofold">
-                ${field(form, { key: 'hunters', label: 'Hunters', stored: '1', keys: 'numeric', stepper: ['One hunter less', 'One hunter more'], least: 1 }, { typed: app.draw })}
-                ${field(form, { key: 'each', label: 'Daily limit, or animals for each', stored: '1', keys: 'numeric', stepper: ['One less', 'One more'], least: 1 }, { typed: app.draw })}
+                ${field(form, { key: 'hunters', label: ASK.hunters, stored: '1', keys: 'numeric', stepper: STEPPERS.hunter, least: 1 }, { typed: app.draw })}
+                ${field(form, { key: 'each', label: ASK.limit, stored: '1', keys: 'numeric', stepper: STEPPERS.one, least: 1 }, { typed: app.draw })}
               </div>`
         }
         ${
@@ -184,10 +202,8 @@ export function bag(app) {
                 form,
                 {
                   key: 'weight',
-                  label: `Weight of one animal, ${chosen()?.weighed}`,
-                  hint: chosen()?.needs_weight
-                    ? 'There is no figure without it.'
-                    : 'Empty: what is usual, with a wider range.',
+                  label: weightOfOne(chosen()?.weighed),
+                  hint: weightHint(Boolean(chosen()?.needs_weight)),
                   unit: UNITS[app.settings.units].mass,
                 },
                 { typed: app.draw },
@@ -195,39 +211,32 @@ export function bag(app) {
             : nothing
         }
         <div class="block">
-          <button type="submit" class="btn wide ${inBag.length ? '' : 'main'}">Add to the plan</button>
+          <button type="submit" class="btn wide ${inBag.length ? '' : 'main'}">${ASK.add}</button>
         </div>
-        ${
-          answer?.ok
-            ? html`<p class="near">
-                <b>In the plan: ${count(answer.ok.pieces, 'piece')}, likely ${glue(answer.ok.green)}.</b> It stands
-                below.
-              </p>`
-            : nothing
-        }
+        ${answer?.ok ? html`<p class="near">${inPlan(answer.ok.pieces, glue(answer.ok.green))}</p>` : nothing}
       </form>
     </div>`;
     const plate = html`<div class="plate">
       <div class="stick">
-        <h2>What it will give</h2>
+        <h2>${RESULT.head}</h2>
         ${
           answer?.ok
             ? result(answer.ok, put)
             : answer
               ? problemStrip(app, answer.problems ?? [])
-              : html`<p class="gap">Nothing is planned yet. Add the birds of a day, or an animal.</p>`
+              : html`<p class="gap">${RESULT.nothing}</p>`
         }
       </div>
     </div>`;
-    return { title: 'Plan the bag', back: { href: '#/more', text: 'More' }, view: [leaf, plate] };
+    return { title: TITLE, back: { href: '#/more', text: PLACES.more }, view: [leaf, plate] };
   }
 
   /** What was begun from this plan, as long as there is more in it. */
   function started() {
     const some = begun().flatMap((id) => (app.shelf.batches.has(id) ? [id] : []));
     if (some.length === 0) return nothing;
-    return html`<p class="block"><b>Begun from this plan, still to be weighed</b></p>
-      <nav class="doors" aria-label="Begun from this plan">
+    return html`<p class="block"><b>${STARTED.head}</b></p>
+      <nav class="doors" aria-label=${STARTED.label}>
         ${some.map((id) => html`<a href="#/batch/${id}/pieces"><b>${app.shelf.batches.get(id)?.name}</b>${icon('s-go')}</a>`)}
       </nav>`;
   }
@@ -238,25 +247,25 @@ export function bag(app) {
         ${sheet.rows.map((row, at) => line(row, at))}
       </ul>
       <p class="block">
-        <b class="lead">Green weight in all: <span class="nowrap">${glue(sheet.green)}</span></b
-        ><br />${count(sheet.pieces, 'piece')}, ${glue(spread(sheet.range))}.
+        <b class="lead">${RESULT.green} <span class="nowrap">${glue(sheet.green)}</span></b
+        ><br />${piecesAnd(sheet.pieces, glue(spread(sheet.range)))}
       </p>
       ${
         sheet.room
-          ? html`<h3 class="block">Room on a rack</h3>
+          ? html`<h3 class="block">${RESULT.room}</h3>
               ${sheet.places.map((place) => html`<p class="near"><b>${glue(houseRoom(place))}</b></p>`)}
               <p class="small">${glue(rackRoom(sheet.room))}</p>
               ${
                 sheet.places.length
                   ? nothing
-                  : html`<p class="small noprint"><a href="#/plan">Say how large your shelves and racks are</a></p>`
+                  : html`<p class="small noprint"><a href="#/plan">${RESULT.sayRoom}</a></p>`
               }`
           : nothing
       }
       <section class="block">
-        <h3>What to buy</h3>
-        ${sheet.buy.length ? shopping(sheet, put) : html`<p class="near">Choose a recipe above and it stands here.</p>`}
-        ${sheet.left.map((left) => html`<p class="gap"><b>At the end.</b> ${glue(leftWords(left))}</p>`)}
+        <h3>${BUY.head}</h3>
+        ${sheet.buy.length ? shopping(sheet, put) : html`<p class="near">${BUY.nothing}</p>`}
+        ${sheet.left.map((left) => html`<p class="gap"><b>${BUY.atEnd}</b> ${glue(leftWords(left))}</p>`)}
       </section>
       ${cautions(sheet.cautions)} ${cards().length ? starts(sheet) : nothing}`;
   }
@@ -273,24 +282,24 @@ export function bag(app) {
     };
     const card = rows()[at]?.card ?? '';
     return html`<li>
-      <b class="lead">${count(row.pieces, 'piece')}, ${row.name}</b>
+      <b class="lead">${piecesOf(row.pieces, row.name)}</b>
       <p>${glue(spread(row.all))}</p>
-      <p class="small">Each ${glue(spread(row.each))}.</p>
+      <p class="small">${each(glue(spread(row.each)))}</p>
       ${
         isMemory(row.basis)
-          ? html`<p class="flag care">${icon('s-care', '')}<span>From memory, not looked up</span></p>`
+          ? html`<p class="flag care">${icon('s-care', '')}<span>${RESULT.memory}</span></p>`
           : row.basis.is === 'own'
-            ? html`<p class="flag">${icon('s-tick', '')}<span>Your own weights</span></p>`
+            ? html`<p class="flag">${icon('s-tick', '')}<span>${RESULT.own}</span></p>`
             : nothing
       }
       <p class="small">${glue(bagBasis(row.basis))}</p>
       ${choose(
         {
           id: form.id(`card-${at}`),
-          label: 'For which recipe',
+          label: ASK.recipe,
           value: card,
           options: [
-            option('', 'No recipe yet', !app.shelf.recipes.has(card)),
+            option('', ASK.noRecipe, !app.shelf.recipes.has(card)),
             ...app.shelf.cards().map(([id, { name }]) => option(id, name, id === card)),
           ],
         },
@@ -298,7 +307,7 @@ export function bag(app) {
       )}
       <div class="acts gap noprint">
         <button type="button" class="btn less" @click=${remove}>
-          Take off the plan<span class="vh">: ${row.name}</span>
+          ${RESULT.off}<span class="vh">: ${row.name}</span>
         </button>
       </div>
     </li>`;
@@ -311,7 +320,7 @@ export function bag(app) {
           const { name, range, has, short } = wanted(buy);
           return html`<li>
             <b>${name}: <span class="nowrap">${glue(buy.most)}</span></b
-            ><span class="small"> is enough. ${glue(range)}.</span>
+            ><span class="small">${enough(glue(range))}</span>
             ${
               has
                 ? html`<br /><span class="flag ${short ? 'care' : 'ok'}"
@@ -322,26 +331,22 @@ export function bag(app) {
           </li>`;
         })}
       </ul>
-      <p class="small near">To buy by, not to weigh by: the weigh-out goes by the meat on the scale.</p>
+      <p class="small near">${BUY.notWeigh}</p>
       ${field(
         form,
         {
           key: 'per',
-          label: 'Pieces to a pack',
+          label: ASK.perPack,
           stored: '2',
           keys: 'numeric',
-          stepper: ['One piece less', 'One piece more'],
+          stepper: STEPPERS.piece,
           least: 1,
           look: 'small',
         },
         { typed: () => put('per')(form.text('per', '2')) },
       )}
       <p class="small near noprint">
-        ${
-          sheet.buy.some(({ has }) => has === null)
-            ? html`What is in the house and not written down yet: <a href="#/stock">write it down in Stock</a>.`
-            : html`<a href="#/stock">Stock</a>`
-        }
+        ${sheet.buy.some(({ has }) => has === null) ? notWritten : html`<a href="#/stock">${BUY.stock}</a>`}
       </p>`;
   }
 
@@ -349,7 +354,7 @@ export function bag(app) {
   function starts(sheet) {
     return html`<div class="block noprint">
       <div class="field">
-        <label for=${form.id('killed')}>Day of the kill</label>
+        <label for=${form.id('killed')}>${ASK.killed}</label>
         <input
           id=${form.id('killed')}
           class="plainfield"
@@ -362,7 +367,7 @@ export function bag(app) {
         const pieces = sheet.rows.filter((_, n) => rows()[n]?.card === card);
         const sum = pieces.reduce((all, row) => all + row.pieces, 0);
         return html`<button type="button" class="btn wide gap ${at ? '' : 'main'}" @click=${() => begin(sheet, card)}>
-          Start a batch: ${app.shelf.recipes.get(card)?.name}, ${count(sum, 'piece')}
+          ${start(app.shelf.recipes.get(card)?.name, sum)}
         </button>`;
       })}
     </div>`;
@@ -383,7 +388,7 @@ export function bag(app) {
     const batch = { tag, name: recipe.name, recipe, pieces, killed: killed(), premix: false, ticks: [], closed: false };
     const before = rows();
     const kept = await app.act(() => app.shelf.add(`batch/${id}`, batch), {
-      says: `Batch ${tag} is begun. Its pieces are still to be weighed.`,
+      says: SAYS.started(tag),
       after: () => keep(before),
     });
     if (!kept) return;

@@ -3,36 +3,37 @@ import { html } from 'lit-html';
 import { door } from '../widgets/doors.js';
 import { icon } from '../widgets/icon.js';
 import { demo } from './today.js';
+import { MORE, PLACES } from '../../words/en/places.js';
 
 /** @type {[string, [string, string, string?][]][]} */
 const ROWS = [
   [
-    'Trouble',
+    MORE.trouble,
     [
-      ['#/cards', 'Something went wrong', 'warm, frozen, power out, leak, stall, fire out'],
-      ['#/dose', 'I already put cure on it'],
+      ['#/cards', MORE.cards, MORE.cardsFor],
+      ['#/dose', MORE.dose],
     ],
   ],
   [
-    'Plan',
+    MORE.plan,
     [
-      ['#/plan', 'Ready by a day', 'works back from a date'],
-      ['#/bag', 'Shopping list', 'for this weekend’s meat'],
+      ['#/plan', MORE.ready, MORE.readyFor],
+      ['#/bag', MORE.list, MORE.listFor],
     ],
   ],
   [
-    'Tools',
+    MORE.tools,
     [
-      ['#/brine', 'Brine'],
-      ['#/spoons', 'Spoons, scale, 1-in-10 mix', 'test them, or make a mix for a coarse scale'],
+      ['#/brine', MORE.brine],
+      ['#/spoons', MORE.spoons, MORE.spoonsFor],
     ],
   ],
   [
-    'This page',
+    MORE.page,
     [
-      ['#/keep', 'Settings and backup'],
-      ['#/help', 'How the job goes'],
-      ['#/sources', 'Sources and words'],
+      ['#/keep', MORE.keep],
+      ['#/help', MORE.help],
+      ['#/sources', MORE.sources],
     ],
   ],
 ];
@@ -40,7 +41,7 @@ const ROWS = [
 /** @param {import('../app.js').App} app @returns {import('../app.js').Screen} */
 export function more(app) {
   const sample = html`<button type="button" @click=${() => demo(app)}>
-    <span><b>Try it with sample meat</b></span
+    <span><b>${MORE.sample}</b></span
     >${icon('s-go')}
   </button>`;
   function draw() {
@@ -55,7 +56,7 @@ export function more(app) {
           </section>`,
       )}
     </div>`;
-    return { title: 'More', name: 'More', one: true, view };
+    return { title: PLACES.more, name: PLACES.more, one: true, view };
   }
   return { draw };
 }

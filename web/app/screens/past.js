@@ -6,9 +6,24 @@ import { Form } from '../widgets/form.js';
 import { stateOf } from '../widgets/batch-head.js';
 import { icon, tagMark } from '../widgets/icon.js';
 import { heldWords, markOf } from '../words/doubts.js';
-import { UNITS, count, pieceName, shortCode } from '../words/names.js';
+import { UNITS, pieceName, shortCode } from '../words/names.js';
 import { cameOut, mayBe, totalOut } from '../words/stock.js';
 import { fullDate } from '../words/time.js';
+import {
+  BAG,
+  BESIDE,
+  ROW,
+  SEEK,
+  TITLE,
+  cameOutOf,
+  listed as listedWords,
+  toChange,
+  trimmed,
+  trimmedAnd,
+  underName,
+  yearWith,
+} from '../../words/en/all-batches.js';
+import { PLACES, showMore } from '../../words/en/places.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -92,12 +107,10 @@ export function past(app) {
     const seen = bagged() && rows ? rows.map(({ id }) => id) : found.map(([id]) => id);
     const unread = app.shelf.size - app.shelf.batches.size;
     const view = html`<div class="leaf">
-      <h1 tabindex="-1">All batches</h1>
+      <h1 tabindex="-1">${TITLE}</h1>
       <div class="field">
-        <label for="seek">Search</label>
-        <span class="hint" id="seek-hint"
-          >Name, tag or code on the bag, species, ingredient, day, who got a pack, notes.</span
-        >
+        <label for="seek">${SEEK.label}</label>
+        <span class="hint" id="seek-hint">${SEEK.hint}</span>
         <input
           id="seek"
           class="plainfield"
@@ -109,27 +122,25 @@ export function past(app) {
         />
       </div>
       <div class="field">
-        <label for="year">Year</label>
+        <label for="year">${SEEK.year}</label>
         <select
           id="year"
           .value=${year}
           @change=${(/** @type {{ target: HTMLSelectElement }} */ { target }) => ((year = target.value), (shown = PAGE), app.draw())}
         >
-          <option value="">All years</option>
-          ${years.map((one) => html`<option value=${one}>${one}, ${count(all.filter(([, batch]) => yearOf(batch) === one).length, 'batch', 'batches')}</option>`)}
+          <option value="">${SEEK.allYears}</option>
+          ${years.map((one) => html`<option value=${one}>${yearWith(one, all.filter(([, batch]) => yearOf(batch) === one).length)}</option>`)}
         </select>
       </div>
       <details class="block noprint" ?open=${bag.typed.length > 0}>
-        <summary>A bag without a label</summary>
-        <p class="small near">Weigh it and measure it: those that it may be of are listed, the nearest on top.</p>
-        ${field(bag, { key: 'weight', label: 'What it weighs', unit: UNITS[app.settings.units].mass ?? '', hint: UNITS[app.settings.units].mass ? '' : 'For example 7 oz.', look: 'small', optional: true }, { typed: app.draw })}
-        ${field(bag, { key: 'thickness', label: 'Thickest part', unit: UNITS[app.settings.units].length, look: 'small', optional: true }, { typed: app.draw })}
+        <summary>${BAG.head}</summary>
+        <p class="small near">${BAG.says}</p>
+        ${field(bag, { key: 'weight', label: BAG.weight, unit: UNITS[app.settings.units].mass ?? '', hint: UNITS[app.settings.units].mass ? '' : BAG.hint, look: 'small', optional: true }, { typed: app.draw })}
+        ${field(bag, { key: 'thickness', label: BAG.thickness, unit: UNITS[app.settings.units].length, look: 'small', optional: true }, { typed: app.draw })}
       </details>
       ${listed && year && !bagged() ? totals(listed) : nothing}
       ${beside.length ? sideBySide(beside.flatMap((id) => app.shelf.batches.get(id) ?? [])) : nothing}
-      <p class="lead block" role="status">
-        ${count(seen.length, 'batch', 'batches')}${bagged() ? ' it may be of' : nothing}${unread ? html`, ${unread} still being read` : nothing}
-      </p>
+      <p class="lead block" role="status">${listedWords(seen.length, bagged(), unread)}</p>
       <ul class="days">
         ${seen.slice(0, shown).map((id) => {
           const batch = app.shelf.batches.get(id);
@@ -145,12 +156,12 @@ export function past(app) {
       ${
         seen.length > shown
           ? html`<button type="button" class="btn quiet wide gap" @click=${() => ((shown += PAGE), app.draw())}>
-              Show ${PAGE} more
+              ${showMore(PAGE)}
             </button>`
           : nothing
       }
     </div>`;
-    return { title: 'All batches', back: { href: '#/today', text: 'Batches' }, one: true, view };
+    return { title: TITLE, back: { href: '#/today', text: PLACES.today }, one: true, view };
   }
 
   /** True where a bag is sought by what it weighs or measures. */
@@ -165,8 +176,8 @@ export function past(app) {
     const units = UNITS[app.settings.units];
     const read = bag.read(
       [
-        { key: 'weight', label: 'What it weighs', kind: 'mass', unit: units.mass, optional: true },
-        { key: 'thickness', label: 'Thickest part', kind: 'length', unit: units.length, optional: true },
+        { key: 'weight', label: BAG.weight, kind: 'mass', unit: units.mass, optional: true },
+        { key: 'thickness', label: BAG.thickness, kind: 'length', unit: units.length, optional: true },
       ],
       app.settings.units,
     );
@@ -190,8 +201,8 @@ export function past(app) {
   function totals({ green, out }) {
     return html`<section class="block">
       <h2>${year}</h2>
-      <p class="lead">Green weight <b class="nowrap">${green}</b></p>
-      ${out ? html`<p>Came out <b>${totalOut(out)}</b>, of those where both are noted.</p>` : nothing}
+      <p class="lead">${trimmed(green)}</p>
+      ${out ? html`<p>${cameOutOf(totalOut(out))}</p>` : nothing}
     </section>`;
   }
 
@@ -200,19 +211,19 @@ export function past(app) {
     return html`<li class="held">
       <a class="batch" href="#/batch/${id}/pack"
         >${tagMark(batch.tag)}<b>${batch.name}</b
-        ><span class="p">${shortCode(batch.tag, id)}, ${dayOf(batch)}${batch.closed ? ', put away' : ''}</span></a
+        ><span class="p">${underName(shortCode(batch.tag, id), dayOf(batch), batch.closed)}</span></a
       >
       ${doubtOf(id, batch)}
       ${book?.why?.map((why) => html`<span>${mayBe(why, batch.pieces, (piece) => pieceName(app, piece))}</span>`)}
       ${
         book?.green && !book.why?.length
-          ? html`<span>${book.green} green${book.out ? html`, ${cameOut(book.out)} came out` : nothing}</span>`
+          ? html`<span>${trimmedAnd(book.green, book.out ? cameOut(book.out) : '')}</span>`
           : nothing
       }
-      ${batch.after?.change ? html`<span>To change: ${batch.after.change}</span>` : nothing}
+      ${batch.after?.change ? html`<span>${toChange(batch.after.change)}</span>` : nothing}
       <span class="acts noprint"
         ><button type="button" class="btn quiet less" @click=${() => lay(id)}>
-          ${beside.includes(id) ? 'Put back' : 'Side by side'}<span class="vh">: ${batch.name} ${batch.tag}</span>
+          ${beside.includes(id) ? ROW.back : ROW.beside}<span class="vh">: ${batch.name} ${batch.tag}</span>
         </button></span
       >
     </li>`;
@@ -233,18 +244,18 @@ export function past(app) {
   function sideBySide(two) {
     /** @type {[string, (batch: Batch) => unknown][]} */
     const rows = [
-      ['Begun', dayOf],
-      ['Recipe', ({ recipe }) => recipe.name],
-      ['Pieces', ({ pieces }) => pieces.reduce((sum, { count }) => sum + count, 0)],
-      ['Came out', ({ after }) => after?.out],
-      ['Cut', ({ after }) => after?.cut],
-      ['Taste', ({ after }) => after?.taste],
-      ['To change', ({ after }) => after?.change],
-      ['Remarks', ({ notes }) => notes],
+      [BESIDE.started, dayOf],
+      [BESIDE.recipe, ({ recipe }) => recipe.name],
+      [BESIDE.pieces, ({ pieces }) => pieces.reduce((sum, { count }) => sum + count, 0)],
+      [BESIDE.out, ({ after }) => after?.out],
+      [BESIDE.cut, ({ after }) => after?.cut],
+      [BESIDE.taste, ({ after }) => after?.taste],
+      [BESIDE.change, ({ after }) => after?.change],
+      [BESIDE.notes, ({ notes }) => notes],
     ];
     return html`<section class="block">
-      <h2>Side by side</h2>
-      ${two.length < 2 ? html`<p class="small">Choose one more below.</p>` : nothing}
+      <h2>${BESIDE.head}</h2>
+      ${two.length < 2 ? html`<p class="small">${BESIDE.one}</p>` : nothing}
       <table class="tbl beside">
         <thead>
           <tr>
@@ -257,7 +268,7 @@ export function past(app) {
             ([head, say]) =>
               html`<tr>
                 <th scope="row">${head}</th>
-                ${two.map((batch) => html`<td>${say(batch) || 'not noted'}</td>`)}
+                ${two.map((batch) => html`<td>${say(batch) || BESIDE.none}</td>`)}
               </tr>`,
           )}
         </tbody>
@@ -275,11 +286,11 @@ const began = ({ ticks, killed }) =>
 /** @param {Batch} batch */
 function dayOf(batch) {
   const at = began(batch);
-  return at === null ? 'not begun' : fullDate(at);
+  return at === null ? ROW.notStarted : fullDate(at);
 }
 
 /** @param {Batch} batch */
 function yearOf(batch) {
   const at = began(batch);
-  return at === null ? 'Not begun' : String(new Date(at).getFullYear());
+  return at === null ? ROW.year : String(new Date(at).getFullYear());
 }

@@ -12,6 +12,8 @@ import { glue } from '../words/glue.js';
 import { UNITS } from '../words/names.js';
 import { FIXED, PLACES, gapWords, snagWords, taskWords, ways } from '../words/plan.js';
 import { clock, dayTime, dayWord, isoDay, midnight } from '../words/time.js';
+import { PLACES as SCREENS } from '../../words/en/places.js';
+import { ABOUT, ASK, BATCH, EMPTY, PLAN, RACKS, STEP, TITLE, WHERE, atOnce, stepper } from '../../words/en/ready-by.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Back} Back */
@@ -21,9 +23,6 @@ import { clock, dayTime, dayWord, isoDay, midnight } from '../words/time.js';
 /** @typedef {import('../types').Rest} Rest */
 
 const HOUR_MS = 3_600_000;
-const WHERE = ['in the refrigerator', 'over the fire', 'on the rack'];
-const RACKS = ['Shelves of the refrigerator', 'Racks of the smoker'];
-
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function plan(app) {
   const form = new Form('f', 'plan');
@@ -60,64 +59,60 @@ export function plan(app) {
           })
         : null;
     const leaf = html`<div class="leaf">
-      <h1 tabindex="-1">Plan back from a day</h1>
-      <p class="small near">
-        When each batch has to begin, beside your sleep, one refrigerator, one fire and one rack.
-      </p>
+      <h1 tabindex="-1">${TITLE}</h1>
+      <p class="small near">${ABOUT}</p>
       ${
         open.length
           ? nothing
-          : html`<p class="block">There is no batch to plan yet.</p>
-              <div class="gap"><a class="btn main wide" href="#/start">Start a batch</a></div>`
+          : html`<p class="block">${EMPTY.says}</p>
+              <div class="gap"><a class="btn main wide" href="#/start">${EMPTY.start}</a></div>`
       }
-      <div class="twofold">${moment('day', 'Ready by', 'date')} ${moment('hour', 'At what time', 'time')}</div>
+      <div class="twofold">${moment('day', ASK.day, 'date')} ${moment('hour', ASK.hour, 'time')}</div>
       <fieldset class="field">
-        <legend class="lab">Asleep each night</legend>
-        <div class="twofold">${time(0, 'From')} ${time(1, 'Until')}</div>
+        <legend class="lab">${ASK.asleep}</legend>
+        <div class="twofold">${time(0, ASK.from)} ${time(1, ASK.until)}</div>
       </fieldset>
       <fieldset class="field">
-        <legend class="lab">In the blind each day</legend>
-        <span class="hint">Both empty: not this time.</span>
-        <div class="twofold">${time(2, 'From')} ${time(3, 'Until')}</div>
+        <legend class="lab">${ASK.away}</legend>
+        <span class="hint">${ASK.awayHint}</span>
+        <div class="twofold">${time(2, ASK.from)} ${time(3, ASK.until)}</div>
       </fieldset>
       ${WHERE.map((place, at) => {
         const key = `room-${at}`;
-        const label = `Batches at once ${place}`;
+        const label = atOnce(place);
         return field(
           form,
           {
             key,
             label,
-            hint: house().racks[at] ? 'Goes by the area below, where a batch is weighed and measured.' : '',
+            hint: house().racks[at] ? ASK.byArea : '',
             stored: String(house().room[at]),
             keys: 'numeric',
-            stepper: [`One less: ${label}`, `One more: ${label}`],
+            stepper: stepper(label),
             look: 'small',
           },
           { typed: app.draw, left: () => keepRoom(key, at) },
         );
       })}
       <details class="block noprint" ?open=${house().racks.some(Boolean)}>
-        <summary>Shelves and racks by their size</summary>
-        <p class="small near">
-          Then room goes by what the pieces lie on, side by side, instead of by the number of batches.
-        </p>
+        <summary>${ASK.sizes}</summary>
+        <p class="small near">${ASK.sizesFor}</p>
         ${RACKS.map(rack)}
       </details>
     </div>`;
     const plate = html`<div class="plate">
-      <h2 class="low">The plan</h2>
+      <h2 class="low">${PLAN.head}</h2>
       ${
         answer?.ok
           ? result(answer.ok, wish.rests, readyBy)
           : answer
             ? problemStrip(app, answer.problems ?? [])
             : open.length
-              ? strip('ask', 'Cannot say yet', 'Fill in the day, the time and how many batches each place takes.')
-              : html`<p class="gap">It is drawn here as soon as there is a batch.</p>`
+              ? strip('ask', PLAN.unsaid, PLAN.fill)
+              : html`<p class="gap">${EMPTY.plan}</p>`
       }
     </div>`;
-    return { title: 'Plan back', back: { href: '#/more', text: 'More' }, view: [leaf, plate] };
+    return { title: TITLE, back: { href: '#/more', text: SCREENS.more }, view: [leaf, plate] };
   }
 
   /** @param {string} key @param {number} at */
@@ -153,9 +148,9 @@ export function plan(app) {
     const left = async () => {
       /** @type {import('../widgets/form.js').Read[]} */
       const asked = [
-        { key: keys.count, label: 'How many', kind: 'count', stored: String(racks?.count ?? 1) },
-        { key: keys.wide, label: 'Wide', kind: 'length', unit, stored: racks?.wide ?? '' },
-        { key: keys.deep, label: 'Deep', kind: 'length', unit, stored: racks?.deep ?? '' },
+        { key: keys.count, label: ASK.howMany, kind: 'count', stored: String(racks?.count ?? 1) },
+        { key: keys.wide, label: ASK.wide, kind: 'length', unit, stored: racks?.wide ?? '' },
+        { key: keys.deep, label: ASK.deep, kind: 'length', unit, stored: racks?.deep ?? '' },
       ];
       const none = !form.text(keys.wide, racks?.wide ?? '') && !form.text(keys.deep, racks?.deep ?? '');
       const half = !form.text(keys.wide, racks?.wide ?? '') || !form.text(keys.deep, racks?.deep ?? '');
@@ -176,18 +171,18 @@ export function plan(app) {
         form,
         {
           key: keys.count,
-          label: 'How many',
+          label: ASK.howMany,
           stored: String(racks?.count ?? 1),
           keys: 'numeric',
-          stepper: [`One less: ${head}`, `One more: ${head}`],
+          stepper: stepper(head),
           least: 1,
           look: 'small',
         },
         on,
       )}
       <div class="twofold">
-        ${field(form, { key: keys.wide, label: 'Wide', unit, stored: racks?.wide ?? '', look: 'small' }, on)}
-        ${field(form, { key: keys.deep, label: 'Deep', unit, stored: racks?.deep ?? '', look: 'small' }, on)}
+        ${field(form, { key: keys.wide, label: ASK.wide, unit, stored: racks?.wide ?? '', look: 'small' }, on)}
+        ${field(form, { key: keys.deep, label: ASK.deep, unit, stored: racks?.deep ?? '', look: 'small' }, on)}
       </div>
     </fieldset>`;
   }
@@ -213,23 +208,20 @@ export function plan(app) {
   /** @param {Back} back @param {Rest[]} rests @param {number} readyBy */
   function result(back, rests, readyBy) {
     const now = app.now();
-    const word = back.fits ? 'It can be ready' : 'Not ready by then';
+    const word = back.fits ? PLAN.fits : PLAN.late;
     const says = back.fits
       ? back.start === null
-        ? 'All that is begun is ready in time.'
-        : `Begin by ${dayTime(back.start, now)} at the latest.`
+        ? PLAN.inTime
+        : PLAN.start(dayTime(back.start, now))
       : back.finish === null
-        ? 'See below what stands in the way.'
-        : `The earliest for all of it is ${dayTime(back.finish, now)}.`;
+        ? PLAN.below
+        : PLAN.earliest(dayTime(back.finish, now));
     const planned = back.batches.filter(({ steps }) => steps.length);
     return html`${strip(back.fits ? 'ok' : 'care', word, says)}
       ${back.gap ? html`<p class="small near">${glue(gapWords(back.gap))}</p>` : nothing}
       ${planned.length ? timeline(planned, PLACES, app.shelf.batches, { rests, readyBy, now }) : nothing}
       ${back.batches.map((batch) => one(batch, now))}
-      <p class="small block">
-        Times as the cure clock and the recipe have them, to the quarter of an hour. How long a step may wait is our own
-        judgement. The clock never draws a piece: the thermometer does.
-      </p>`;
+      <p class="small block">${PLAN.note}</p>`;
   }
 
   /** @param {BackBatch} plan @param {number} now */
@@ -242,7 +234,7 @@ export function plan(app) {
       ${plan.snag ? html`<p class="near">${snagWords(plan.snag)}</p>` : nothing}
       ${
         plan.ways.length
-          ? html`<p class="near"><b>What would make it fit</b></p>
+          ? html`<p class="near"><b>${BATCH.ways}</b></p>
               <ul class="dots">
                 ${ways(plan.ways).map((way) => html`<li>${glue(way)}</li>`)}
               </ul>`
@@ -251,17 +243,11 @@ export function plan(app) {
       ${
         plan.steps.length
           ? html`<p class="near">
-                ${
-                  plan.fits && plan.start !== null
-                    ? html`Latest start <b class="nowrap">${dayTime(plan.start, now)}</b>. `
-                    : nothing
-                }${
-                  plan.finish === null
-                    ? nothing
-                    : html`Begun now, it is ready <b class="nowrap">${dayTime(plan.finish, now)}</b>. `
-                }${plan.slack ? html`To spare: ${glue(plan.slack)}.` : nothing}
+                ${plan.fits && plan.start !== null ? BATCH.latest(dayTime(plan.start, now)) : nothing}${
+                  plan.finish === null ? nothing : BATCH.now(dayTime(plan.finish, now))
+                }${plan.slack ? BATCH.spare(glue(plan.slack)) : nothing}
               </p>
-              <ol class="days gap" aria-label="Tasks of ${batch.name}">
+              <ol class="days gap" aria-label=${BATCH.tasks(batch.name)}>
                 ${plan.steps.map((step) => task(plan, step, now))}
               </ol>`
           : nothing
@@ -274,7 +260,7 @@ export function plan(app) {
                 class="btn wide"
                 @click=${() => hold(holds().filter((one) => one.batch !== plan.batch))}
               >
-                Let all steps of ${batch.tag} find their own time
+                ${BATCH.free(batch.tag)}
               </button>
             </div>`
           : nothing
@@ -298,18 +284,18 @@ export function plan(app) {
       >
       <div class="job">
         <b>${head}</b>
-        ${step.tended ? html`<span class="small">Somebody stays with it until ${dayTime(step.ends, now)}.</span>` : nothing}
+        ${step.tended ? html`<span class="small">${STEP.tended(dayTime(step.ends, now))}</span>` : nothing}
         ${step.fixed ? html`<span class="small">${FIXED[step.fixed]}</span>` : nothing}
-        ${step.moved ? html`<span class="small">Moved from ${dayTime(Number(step.moved), now)}, so that you can rest.</span>` : nothing}
-        ${put ? html`<span class="small">Put to this time by you.</span>` : nothing}
+        ${step.moved ? html`<span class="small">${STEP.moved(dayTime(Number(step.moved), now))}</span>` : nothing}
+        ${put ? html`<span class="small">${STEP.put}</span>` : nothing}
         ${
           may
             ? html`<span class="acts noprint">
                 <button type="button" class="btn quiet less" @click=${() => to(step.at - HOUR_MS)}>
-                  1 h earlier<span class="vh">: ${head}</span>
+                  ${STEP.earlier}<span class="vh">: ${head}</span>
                 </button>
                 <button type="button" class="btn quiet less" @click=${() => to(step.at + HOUR_MS)}>
-                  1 h later<span class="vh">: ${head}</span>
+                  ${STEP.later}<span class="vh">: ${head}</span>
                 </button>
               </span>`
             : nothing

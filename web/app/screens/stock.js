@@ -11,6 +11,8 @@ import { doubtWords, markOf } from '../words/doubts.js';
 import { shortCode, pieceName } from '../words/names.js';
 import { inHouse } from '../words/stock.js';
 import { fullDate } from '../words/time.js';
+import { CAME, GOES, HEADS, PACKS, TITLE, useBy } from '../../words/en/larder.js';
+import { PLACES, showMore } from '../../words/en/places.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').PackRow} PackRow */
@@ -40,12 +42,12 @@ export function stock(app) {
   const add = async () => {
     const bags = item === 'bags';
     const fields = bags
-      ? [{ key: 'count', label: 'How many', kind: /** @type {const} */ ('count') }]
-      : [{ key: 'weight', label: 'How much', kind: /** @type {const} */ ('mass'), unit: 'g' }];
+      ? [{ key: 'count', label: CAME.howMany, kind: /** @type {const} */ ('count') }]
+      : [{ key: 'weight', label: CAME.howMuch, kind: /** @type {const} */ ('mass'), unit: 'g' }];
     const read = came.read(fields, app.settings.units);
     const name = came.text('name').trim();
     const unnamed = item === 'own' && !name;
-    if (unnamed) came.mark([{ code: 'missing', field: 'name', message: 'Type what it is called.', choices: [] }]);
+    if (unnamed) came.mark([{ code: 'missing', field: 'name', message: CAME.noName, choices: [] }]);
     if (read && !unnamed) {
       const data = {
         item,
@@ -53,7 +55,7 @@ export function stock(app) {
         ...(bags ? { count: Number(read['count']), weight: '0 g' } : { weight: read['weight'] }),
         at: app.now(),
       };
-      if (await keep(newId(), data, 'It is written down.')) {
+      if (await keep(newId(), data, CAME.added)) {
         came.clear();
         stays = true;
       }
@@ -63,16 +65,15 @@ export function stock(app) {
   };
 
   const addPack = async () => {
-    const read = packed.read([{ key: 'weight', label: 'Weight', kind: 'mass', unit: 'g' }], app.settings.units);
+    const read = packed.read([{ key: 'weight', label: PACKS.weight, kind: 'mass', unit: 'g' }], app.settings.units);
     const name = packed.text('name').trim();
-    if (!name) packed.mark([{ code: 'missing', field: 'name', message: 'Type what is in it.', choices: [] }]);
+    if (!name) packed.mark([{ code: 'missing', field: 'name', message: PACKS.noName, choices: [] }]);
     const day = packed.text('until');
-    if (!day)
-      packed.mark([{ code: 'missing', field: 'until', message: 'Give the use-by from its label.', choices: [] }]);
+    if (!day) packed.mark([{ code: 'missing', field: 'until', message: PACKS.noDay, choices: [] }]);
     if (read && name && day) {
       const until = day ? new Date(`${day}T12:00`).getTime() : null;
       const data = { item: 'pack', name, weight: read['weight'], at: app.now(), ...(until ? { until } : {}) };
-      if (await keep(newId(), data, `${name} is in the list.`)) packed.clear();
+      if (await keep(newId(), data, PACKS.added(name))) packed.clear();
     }
     app.draw();
     focusErrors();
@@ -80,12 +81,12 @@ export function stock(app) {
 
   /** @param {string} id @param {string} to */
   const goes = (id, to) =>
-    app.act(() => app.shelf.changeStock(id, (one) => ({ ...one, to, gone: app.now() })), { says: `Gone: ${to}.` });
+    app.act(() => app.shelf.changeStock(id, (one) => ({ ...one, to, gone: app.now() })), { says: GOES.done(to) });
 
   /** @param {string} id @param {string} name */
   const remove = async (id, name) => {
     await app.act(() => app.shelf.remove(`stock/${id}`), {
-      says: `${name} is deleted.`,
+      says: CAME.removed(name),
     });
   };
 
@@ -115,70 +116,72 @@ export function stock(app) {
   const more = (left, show) =>
     left > 0
       ? html`<button type="button" class="btn quiet wide gap noprint" @click=${() => (show(), app.draw())}>
-          Show ${left} more
+          ${showMore(left)}
         </button>`
       : nothing;
 
   function draw() {
     const answer = larder();
     const view = html`<div class="leaf">
-      <h1 tabindex="-1">Stock</h1>
+      <h1 tabindex="-1">${TITLE}</h1>
       ${answered(app, answer, ({ rows, packs, gone }) => [
         html`<section class="sec">
-          <h2>Cure, salt, spice</h2>
+          <h2>${HEADS.goods}</h2>
           ${
             rows.length
               ? html`<ul class="days">
                   ${rows.map(thing)}
                 </ul>`
-              : html`<p class="lead">Nothing is written down yet.</p>`
+              : html`<p class="lead">${CAME.nothing}</p>`
           }
           <details class="block noprint" ?open=${stays || came.typed.length > 0}>
-            <summary>Write down what came in</summary>
+            <summary>${CAME.head}</summary>
             ${errorSummary(came)}
             ${choose(
               {
                 id: 'came-item',
-                label: 'What',
+                label: CAME.what,
                 value: item,
                 options: html`${app.tables.ingredients
                   .filter(({ group }) => group !== 'liquid')
                   .map(({ key, name }) =>
                     option(key, name, key === item),
-                  )}${option('bags', 'Bags', item === 'bags')}${option('own', 'Something else', item === 'own')}`,
+                  )}${option('bags', CAME.bags, item === 'bags')}${option('own', CAME.own, item === 'own')}`,
               },
               (value) => ((item = value), app.draw()),
             )}
-            ${item === 'own' ? field(came, { key: 'name', label: 'Name', look: 'words' }, { typed: app.draw }) : nothing}
+            ${item === 'own' ? field(came, { key: 'name', label: CAME.name, look: 'words' }, { typed: app.draw }) : nothing}
             ${
               item === 'bags'
-                ? field(came, { key: 'count', label: 'How many', keys: 'numeric', look: 'small' }, { typed: app.draw })
-                : field(came, { key: 'weight', label: 'How much', unit: 'g', look: 'small' }, { typed: app.draw })
+                ? field(
+                    came,
+                    { key: 'count', label: CAME.howMany, keys: 'numeric', look: 'small' },
+                    { typed: app.draw },
+                  )
+                : field(came, { key: 'weight', label: CAME.howMuch, unit: 'g', look: 'small' }, { typed: app.draw })
             }
-            <button type="button" class="btn wide" @click=${add}>Write it down</button>
+            <button type="button" class="btn wide" @click=${add}>${CAME.add}</button>
           </details>
         </section>`,
         html`<section class="sec">
-          <h2>Freezer and larder</h2>
-          <p class="lead">The one to eat first stands on top.</p>
+          <h2>${HEADS.packs}</h2>
+          <p class="lead">${PACKS.lead}</p>
           ${
             packs.length
               ? html`<ul class="days">
                     ${packs.slice(0, packsShown).map(pack)}
                   </ul>
                   ${more(packs.length - packsShown, () => (packsShown = packs.length))}`
-              : html`<p>No pack is on the list.</p>`
+              : html`<p>${PACKS.nothing}</p>`
           }
-          <p class="small near noprint">
-            Packs of a batch come in by one touch from its labels: on the Pack stage, Labels and tags.
-          </p>
+          <p class="small near noprint">${PACKS.fromLabels}</p>
           <details class="block noprint" ?open=${packed.typed.length > 0}>
-            <summary>Put another pack in</summary>
+            <summary>${PACKS.head}</summary>
             ${errorSummary(packed)}
-            ${field(packed, { key: 'name', label: 'What is in it', look: 'words' }, { typed: app.draw })}
-            ${field(packed, { key: 'weight', label: 'Weight', unit: 'g', look: 'small' }, { typed: app.draw })}
+            ${field(packed, { key: 'name', label: PACKS.what, look: 'words' }, { typed: app.draw })}
+            ${field(packed, { key: 'weight', label: PACKS.weight, unit: 'g', look: 'small' }, { typed: app.draw })}
             <div class="field">
-              <label for="packed-until">Use by<span class="opt"> (from its label)</span></label>
+              <label for="packed-until">${PACKS.until}<span class="opt">${PACKS.untilFrom}</span></label>
               ${packed.problem('until') ? wrong('packed-until-err', packed.problem('until')?.message ?? '') : nothing}
               <input
                 id="packed-until"
@@ -188,19 +191,19 @@ export function stock(app) {
                 @change=${(/** @type {{ target: HTMLInputElement }} */ { target }) => packed.type('until', target.value)}
               />
             </div>
-            <button type="button" class="btn wide" @click=${addPack}>Put it in the list</button>
+            <button type="button" class="btn wide" @click=${addPack}>${PACKS.add}</button>
           </details>
         </section>`,
         html`<section class="sec">
-          <h2>Who got what</h2>
-          ${gone.length ? nothing : html`<p>Nothing was eaten or given away yet.</p>`}
+          <h2>${HEADS.gone}</h2>
+          ${gone.length ? nothing : html`<p>${GOES.nothing}</p>`}
           <ul class="days">
             ${gone
               .slice(0, goneShown)
               .map(
                 ({ name, weight, batch, to, gone }) =>
                   html`<li class="held">
-                    <b>${name}${code(batch)}, ${weight?.text ?? 'not weighed'}</b
+                    <b>${name}${code(batch)}, ${weight?.text ?? PACKS.notWeighed}</b
                     ><span>${to}, ${gone === null ? nothing : fullDate(gone)}</span>
                   </li>`,
               )}
@@ -209,7 +212,7 @@ export function stock(app) {
         </section>`,
       ])}
     </div>`;
-    return { title: 'Stock', back: { href: '#/today', text: 'Batches' }, one: true, view };
+    return { title: TITLE, back: { href: '#/today', text: PLACES.today }, one: true, view };
   }
 
   /** @param {LarderRow} row */
@@ -221,7 +224,7 @@ export function stock(app) {
       ${row.short ? html`<span class="flag care">${icon('s-care', '')}<span>${went}</span></span>` : html`<span>${went}</span>`}
       <span class="acts noprint"
         ><button type="button" class="btn quiet less" @click=${() => remove(last, name)}>
-          Delete the last entry<span class="vh"> of ${name}</span>
+          ${CAME.remove}<span class="vh">${CAME.of(name)}</span>
         </button></span
       >
     </li>`;
@@ -238,16 +241,15 @@ export function stock(app) {
     const of = app.shelf.batches.get(batch);
     // What its batch is in doubt of stands in place of a date; a date that is past is told below.
     const grave = doubts.find(({ kind }) => kind !== 'past_keeping');
-    const by = frozen ? 'Frozen. Best by' : 'Use by';
-    const day = until === null ? 'No use-by is written down.' : `${by} ${fullDate(until)}.`;
+    const day = until === null ? PACKS.noUseBy : useBy(frozen, fullDate(until));
     const give = async () => {
       const to = gift.text('to').trim();
-      if (!to) gift.mark([{ code: 'missing', field: 'to', message: 'Type who gets it.', choices: [] }]);
+      if (!to) gift.mark([{ code: 'missing', field: 'to', message: GOES.noName, choices: [] }]);
       else if (await goes(id, to)) ((giving = ''), gift.clear());
       app.draw();
     };
     return html`<li class="held">
-      <b>${name}${code(batch)}, ${weight?.text ?? 'not weighed'}</b>
+      <b>${name}${code(batch)}, ${weight?.text ?? PACKS.notWeighed}</b>
       ${
         grave && of
           ? html`<span class="flag ${markOf(grave)}"
@@ -256,27 +258,27 @@ export function stock(app) {
               ></span
             >`
           : over
-            ? html`<span class="flag care">${icon('s-care', '')}<span>${day} That day is past.</span></span>`
-            : html`<span>${day}${until !== null && until - app.now() < 2 * DAY_MS ? ' Eat it next.' : ''}</span>`
+            ? html`<span class="flag care">${icon('s-care', '')}<span>${day}${PACKS.past}</span></span>`
+            : html`<span>${day}${until !== null && until - app.now() < 2 * DAY_MS ? PACKS.next : ''}</span>`
       }
       ${
         giving === id
-          ? html`${field(gift, { key: 'to', label: 'Who gets it', look: 'words' }, { typed: app.draw })}
+          ? html`${field(gift, { key: 'to', label: GOES.who, look: 'words' }, { typed: app.draw })}
               <span class="acts"
-                ><button type="button" class="btn less" @click=${give}>Write it down</button
+                ><button type="button" class="btn less" @click=${give}>${GOES.add}</button
                 ><button type="button" class="btn quiet less" @click=${() => ((giving = ''), app.draw())}>
-                  Not now
+                  ${GOES.notNow}
                 </button></span
               >`
           : html`<span class="acts noprint"
-              ><button type="button" class="btn quiet less" @click=${() => goes(id, 'Eaten here')}>
-                Eaten<span class="vh">: ${name}</span></button
+              ><button type="button" class="btn quiet less" @click=${() => goes(id, GOES.here)}>
+                ${GOES.eaten}<span class="vh">: ${name}</span></button
               ><button type="button" class="btn quiet less" @click=${() => ((giving = id), gift.clear(), app.draw())}>
-                Given away<span class="vh">: ${name}</span></button
+                ${GOES.given}<span class="vh">: ${name}</span></button
               >${
                 app.shelf.batches.has(batch)
                   ? html`<a class="btn quiet less" href="#/batch/${batch}/tag"
-                      >Gift tag<span class="vh">: ${name}</span></a
+                      >${GOES.gift}<span class="vh">: ${name}</span></a
                     >`
                   : nothing
               }</span

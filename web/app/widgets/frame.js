@@ -4,6 +4,7 @@ import { door } from './doors.js';
 import { icon, tagMark } from './icon.js';
 import { lightButton } from './light.js';
 import { places } from './places.js';
+import { BARS, HEARD, MORE, NAME, PRESS } from '../../words/en/places.js';
 
 /** @typedef {import('../app.js').App} App */
 
@@ -12,21 +13,21 @@ import { places } from './places.js';
  * @param {import('../app.js').Drawn} drawn
  */
 export function frame(app, { back, name, head, peek, one = false, view }) {
-  return html`<a class="skip" href="#main" @click=${toMain}>Skip to the answer</a>
+  return html`<a class="skip" href="#main" @click=${toMain}>${HEARD.skip}</a>
     <div class="masthead">
       <header class="top ${head ? 'within' : ''}">
-        ${back ? wayOut(app, back) : name ? nothing : html`<span class="back">Cure Reckoner</span>`}
+        ${back ? wayOut(app, back) : name ? nothing : html`<span class="back">${NAME}</span>`}
         ${name ? html`<h1 tabindex="-1">${name}</h1>` : nothing} ${lightButton(app.draw)}
       </header>
       ${head ?? places(app.here)} ${peek ?? nothing}
     </div>
-    <aside class="bars" aria-label="Notices">${bars(app)}</aside>
+    <aside class="bars" aria-label=${HEARD.notices}>${bars(app)}</aside>
     <main id="main" tabindex="-1" class="spread ${one ? 'one' : ''} ${head ? 'stage' : ''}">${view}</main>
     ${
       // A screen of a batch has it among rows of its own, as have these two.
       head || ['cards', 'how-much'].includes(app.here)
         ? nothing
-        : html`<footer class="doors slim foot noprint">${door('#/cards', 'Something went wrong')}</footer>`
+        : html`<footer class="doors slim foot noprint">${door('#/cards', MORE.cards)}</footer>`
     }`;
 }
 
@@ -34,36 +35,31 @@ export function frame(app, { back, name, head, peek, one = false, view }) {
 function wayOut({ came }, { tag, ...more }) {
   const { href, text } = more.href === '#/more' && came ? came : more;
   return html`<a class="back" href=${href}
-    >${icon('s-back', '')}${tag ? html`<span class="vh">${text}, from batch </span>${tagMark(tag)}` : text}</a
+    >${icon('s-back', '')}${tag ? html`<span class="vh">${HEARD.fromBatch(text)}</span>${tagMark(tag)}` : text}</a
   >`;
 }
-
-const OLD =
-  'This tab is old. Something that a newer version of this page stored is left alone and not shown here. Reload to see it.';
 
 /** @param {App} app */
 function bars(app) {
   const { undo, fault, trouble, update } = app;
   return [
     update
-      ? notice('', 'A new version of this page is ready.', [
-          ['Reload', update],
-          ['Later', () => ((app.update = null), app.draw())],
+      ? notice('', BARS.newVersion, [
+          [PRESS.reload, update],
+          [PRESS.later, () => ((app.update = null), app.draw())],
         ])
       : nothing,
-    !trouble && app.shelf.store.newer > 0 ? notice('', OLD, [['Reload', () => location.reload()]]) : nothing,
+    !trouble && app.shelf.store.newer > 0 ? notice('', BARS.old, [[PRESS.reload, () => location.reload()]]) : nothing,
     trouble
       ? notice('stop', trouble.message, [
           trouble.kind === 'newer'
-            ? ['Reload', () => location.reload()]
-            : [trouble.kind === 'cleared' ? 'Put it back' : 'Try again', () => app.shelf.store.retry()],
-          ['Export the file', () => app.go('#/keep')],
+            ? [PRESS.reload, () => location.reload()]
+            : [trouble.kind === 'cleared' ? PRESS.putBack : PRESS.again, () => app.shelf.store.retry()],
+          [PRESS.export, () => app.go('#/keep')],
         ])
       : nothing,
-    fault
-      ? notice('stop', `The last change was not kept. ${fault}`, [['Close', () => ((app.fault = null), app.draw())]])
-      : nothing,
-    undo ? notice('', undo.says, [['Undo', () => app.takeBack()]]) : nothing,
+    fault ? notice('stop', BARS.notKept(fault), [[PRESS.close, () => ((app.fault = null), app.draw())]]) : nothing,
+    undo ? notice('', undo.says, [[PRESS.undo, () => app.takeBack()]]) : nothing,
   ];
 }
 
@@ -84,6 +80,10 @@ function notice(of, says, acts) {
 /** Past the head, to what is done here: the first field of what is asked, else the pinned action. @param {Event} event */
 function toMain(event) {
   event.preventDefault();
-  const to = ['.asked input', '.pin .btn', 'main :is(input, select, textarea, button, a)', '#main'];
-  /** @type {HTMLElement | null | undefined} */ (to.map((at) => document.querySelector(at)).find(Boolean))?.focus();
+  const to =
+    document.querySelector('.asked input') ??
+    document.querySelector('.pin .btn') ??
+    document.querySelector('main :is(input, select, textarea, button, a)') ??
+    document.querySelector('#main');
+  /** @type {HTMLElement | null} */ (to)?.focus();
 }

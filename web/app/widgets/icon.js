@@ -1,4 +1,5 @@
 import { html } from 'lit-html';
+import { HEARD } from '../../words/en/places.js';
 
 /**
  * A picture from the sheet in index.html. Words stand beside it, so it is hidden from screen readers.
@@ -16,5 +17,5 @@ export function shape(at) {
 
 /** @param {string} tag @param {boolean} [small] */
 export function tagMark(tag, small = false) {
-  return html`<span class=${small ? 'tag s' : 'tag'}><span class="vh">Tag </span>${tag}</span>`;
+  return html`<span class=${small ? 'tag s' : 'tag'}><span class="vh">${HEARD.tag}</span>${tag}</span>`;
 }

@@ -1,16 +1,13 @@
 /** Day, dark or red light, a press a step. It belongs to the device, so it is kept beside the records and not among them. */
 import { html } from 'lit-html';
 import { icon } from './icon.js';
+import { HEARD, LIGHTS as WORDS } from '../../words/en/places.js';
 
 /** @typedef {'day' | 'dark' | 'red'} Light */
 
 const KEY = 'cure-reckoner.theme';
-/** @type {[Light, string][]} */
-export const LIGHTS = [
-  ['day', 'Day'],
-  ['dark', 'Dark'],
-  ['red', 'Red'],
-];
+/** In the order of the presses. */
+export const LIGHTS = /** @type {[Light, string][]} */ (Object.entries(WORDS));
 /** @type {Record<Light, string>} */
 const GROUND = { day: '#dde4dd', dark: '#0b100e', red: '#000000' };
 
@@ -45,7 +42,7 @@ export function lightButton(draw) {
     setLight(LIGHTS[(at + 1) % LIGHTS.length]?.[0] ?? 'day');
     draw();
   };
-  return html`<button type="button" class="light" aria-label="Screen light: ${word}. Press to change." @click=${press}>
+  return html`<button type="button" class="light" aria-label=${HEARD.light(word)} @click=${press}>
     ${icon('s-light', '')}<span>${word}</span>
   </button>`;
 }

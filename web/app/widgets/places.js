@@ -1,17 +1,11 @@
 /** The four places, always the same words: at the foot of a phone held upright, in the head of all else. */
 import { html, nothing } from 'lit-html';
+import { HEARD, PLACES } from '../../words/en/places.js';
 
 /** @typedef {'how-much' | 'today' | 'recipes' | 'more'} Here */
 
-/** @type {[Here, string][]} */
-const PLACES = [
-  ['how-much', 'How much'],
-  ['today', 'Batches'],
-  ['recipes', 'Recipes'],
-  ['more', 'More'],
-];
-/** The same by their screens. @type {Record<string, string>} */
-export const PLACE_WORDS = Object.fromEntries(PLACES);
+/** @type {Here[]} */
+const ORDER = ['how-much', 'today', 'recipes', 'more'];
 /** In which place a screen lies; what is not named lies under More. @type {Record<string, Here>} */
 const LIES = {
   'how-much': 'how-much',
@@ -31,10 +25,8 @@ const LIES = {
 /** @param {string} screen the one that is shown */
 export function places(screen) {
   const here = LIES[screen] ?? 'more';
-  return html`<nav class="places noprint" aria-label="Places">
-    ${PLACES.map(
-      ([place, word]) => html`<a href="#/${place}" aria-current=${place === here ? 'page' : nothing}>${word}</a>`,
-    )}
+  return html`<nav class="places noprint" aria-label=${HEARD.places}>
+    ${ORDER.map((place) => html`<a href="#/${place}" aria-current=${place === here ? 'page' : nothing}>${PLACES[place]}</a>`)}
   </nav>`;
 }
 
