@@ -61,12 +61,15 @@ function isName(node, above) {
       return parent.key === node;
     case 'MemberExpression':
       return parent.property === node;
+    case 'AssignmentExpression':
+      // `this.name = 'Refused'`
+      return parent.left.property?.name === 'name';
     case 'BinaryExpression':
       return /^[!=]==?$|^[<>]=?$|^in$/.test(parent.operator);
     case 'CallExpression': {
       const { callee } = parent;
       const name = callee.property?.name ?? callee.name ?? '';
-      return /^(querySelector(All)?|closest|matches|(get|set|has|remove|toggle)Attribute|addEventListener|includes|startsWith|endsWith|split|replace(All)?|icon|get(Element)?(ById)?|dispatchEvent|createElement|matchMedia|Error|TypeError|format)$/.test(
+      return /^(querySelector(All)?|closest|matches|(get|set|has|remove|toggle)Attribute|addEventListener|includes|startsWith|endsWith|split|replace(All)?|icon|get(Element)?(ById)?|dispatchEvent|createElement|matchMedia|postMessage|warn|Error|TypeError|format)$/.test(
         name,
       );
     }

@@ -9,20 +9,13 @@ const app = fileURLToPath(new URL('../web/app/', import.meta.url));
 /** Files that still say something of their own. One that no longer does goes. */
 const STILL = new Set(
   `
-    app.js
-    backup.js
-    core.js
     locale.js
-    merge.js
-    meta.js
-    records.js
     screens/batch.js
     screens/dose.js
     screens/edit.js
     screens/fire.js
     screens/help.js
     screens/how-much.js
-    screens/keep.js
     screens/labels.js
     screens/open.js
     screens/pack.js
@@ -35,8 +28,6 @@ const STILL = new Set(
     screens/today.js
     screens/trouble-cards.js
     screens/weigh.js
-    trouble.js
-    update.js
     widgets/about-batch.js
     widgets/batch-head.js
     widgets/calendar.js
@@ -76,7 +67,6 @@ const STILL = new Set(
     widgets/thrown-out.js
     widgets/timeline.js
     widgets/too-much.js
-    widgets/transfer.js
     widgets/trouble-flow.js
     widgets/until.js
     widgets/verdict.js

@@ -5,6 +5,7 @@ import { Overtaken } from './merge.js';
 import { Refused, Unreadable } from './records.js';
 import { go } from './router.js';
 import { Trouble } from './trouble.js';
+import { UNDONE, UNFORESEEN } from '../words/en/storage.js';
 
 /** @typedef {import('./shelf.js').Shelf} Shelf */
 /** @typedef {import('./types').Tables} Tables */
@@ -55,9 +56,7 @@ const MOST_UNDOS = 20;
 /** What went wrong, in words for a person: a message that was written for one, or that it was not foreseen. @param {unknown} error */
 export function wordsOf(error) {
   const told = [Overtaken, Refused, Unreadable, Trouble].some((kind) => error instanceof kind);
-  return told
-    ? /** @type {Error} */ (error).message
-    : 'The page met something that it does not expect. Reload it, then try again.';
+  return told ? /** @type {Error} */ (error).message : UNFORESEEN;
 }
 
 export class App {
@@ -164,7 +163,7 @@ export class App {
     this.#undos = undos.slice(0, -1);
     undo.after?.();
     this.draw();
-    this.say('Undone.');
+    this.say(UNDONE);
   }
 
   /**

@@ -10,6 +10,8 @@ import { EXPORTED } from './meta.js';
 import { isUntouched, settled } from './namesakes.js';
 import { canonical, read } from './records.js';
 import { NAME } from './store.js';
+import { NOT_MADE, NOT_TAKEN, record, recordOf } from '../words/en/backup.js';
+import { REASONS } from '../words/en/storage.js';
 
 /** @typedef {import('./records.js').Rec} Rec */
 /** @typedef {import('./store.js').Store} Store */
@@ -28,10 +30,7 @@ const TRAVELS = ['batch/', 'recipe/', 'settings', 'stock/'];
 /** What is stored was never read, so a file would hold nothing of it. */
 export class Unread extends Error {
   constructor() {
-    super(
-      'The browser does not give out what it has stored, so no file was made: it would be empty. ' +
-        'Close other tabs of this page, then press Try again at the head of the page.',
-    );
+    super(NOT_MADE.unread);
     this.name = 'Unread';
   }
 }
@@ -40,11 +39,7 @@ export class Unread extends Error {
 export class Incomplete extends Error {
   /** @param {Counts} shown @param {Counts} holds */
   constructor(shown, holds) {
-    super(
-      `The file would hold ${holds.batches} of ${shown.batches} batches, ${holds.recipes} of ${shown.recipes} recipes ` +
-        `and ${holds.stock} of ${shown.stock} entries of the stock, so it was not made. Press Try again at the head ` +
-        'of the page, or reload it; then export once more.',
-    );
+    super(NOT_MADE.incomplete(shown, holds));
     this.name = 'Incomplete';
   }
 }
@@ -140,7 +135,7 @@ export async function importAll(store, text, watch = {}) {
   try {
     return await planned(store, text, watch);
   } catch (error) {
-    if (watch.signal?.aborted) return refuse('cancelled', 'Nothing was changed.');
+    if (watch.signal?.aborted) return refuse('cancelled');
     throw error;
   }
 }
@@ -164,9 +159,9 @@ async function planned(store, text, { progress = () => {}, signal, starters = []
   /** @type {Map<string, Row>} */
   const rows = new Map();
   const work = (/** @type {any} */ raw, /** @type {number} */ at) => {
-    const row = compare(store, mine, raw, `record ${at + 1}`);
+    const row = compare(store, mine, raw, record(at + 1));
     // Of two records with one name the first counts; the second is named so that nobody misses it.
-    rows.set(rows.has(row.key) ? `${row.key} (record ${at + 1})` : row.key, row);
+    rows.set(rows.has(row.key) ? recordOf(row.key, at + 1) : row.key, row);
   };
   await each(raws, work, { progress: half(0.5), signal });
   const found = [...rows].map(([name, row]) => (name === row.key ? row : twice(name, row)));
@@ -195,32 +190,20 @@ async function opened(text, watch) {
     if (!(error instanceof Damaged)) throw error;
     // A word or a number is whole, and no file of ours.
     if (/^\s*(null|true|false|-?\d+|"[^"]*")\s*$/.test(text.slice(0, 1000))) return opened('{}', watch);
-    return refuse(
-      'not-json',
-      'The file is cut short or damaged and cannot be read. Nothing was changed. Use another copy of the file.',
-    );
+    return refuse('not-json');
   }
   if (file.format !== FORMAT || !Array.isArray(file.records) || !Number.isInteger(file.v)) {
-    return refuse(
-      'not-a-backup',
-      'This is not a file that Cure Reckoner exported. Nothing was changed. Its name begins with cure-reckoner.',
-    );
+    return refuse('not-a-backup');
   }
   if (file.v > VERSION) {
-    return refuse(
-      'newer-backup',
-      'A newer version of this page made the file. Reload the page to get that version, then try again.',
-    );
+    return refuse('newer-backup');
   }
   return { file };
 }
 
-/**
- * @param {Refusal['code']} code
- * @param {string} message
- */
-function refuse(code, message) {
-  return { problem: { code, message } };
+/** @param {Refusal['code']} code */
+function refuse(code) {
+  return { problem: { code, message: NOT_TAKEN[code] } };
 }
 
 /**
@@ -236,13 +219,13 @@ function compare(store, mine, raw, place) {
   try {
     result = read(raw, store.rules);
   } catch {
-    result = { reason: 'it could not be checked' };
+    result = { reason: REASONS.unchecked };
   }
   const { record: theirs, reason } = result;
   const called = typeof raw?.data?.name === 'string' ? raw.data.name.slice(0, 60) : undefined;
   if (!theirs) return { key: name, kind: 'unreadable', reason, called };
   if (theirs.key.startsWith('meta/')) {
-    return { key: name, kind: 'unreadable', reason: 'it belongs to the browser that made the file' };
+    return { key: name, kind: 'unreadable', reason: REASONS.elsewhere };
   }
   const here = mine.get(theirs.key);
   if (!here) return { key: theirs.key, kind: 'new', theirs };
@@ -260,7 +243,7 @@ function twice(name, { called, theirs }) {
     key: name,
     kind: 'unreadable',
     called: called ?? theirs?.data?.name,
-    reason: 'the file has two records of this name; the first one counts',
+    reason: REASONS.twice,
   };
 }
 

@@ -6,6 +6,7 @@
 import init, { __wbg_reset_state as renew, reckon } from '../../target/glue/cure_reckoner.js';
 // The build decides what this is: the address of the file when hosted, its compressed bytes in the single file.
 import source from '../../target/glue/core.wasm';
+import { NO_ANSWER } from '../words/en/storage.js';
 
 /**
  * What every answer looks like: a result, or the problems that stand in its way.
@@ -62,8 +63,6 @@ function failure() {
   return {
     code: FAILED,
     field: '',
-    message:
-      'The reckoning failed, and the figures that stood here have been taken away. ' +
-      'What you typed is kept. Change an entry to reckon again; if it fails again, reload the page.',
+    message: NO_ANSWER,
   };
 }

@@ -6,6 +6,7 @@
  * and `to` turned round; then what another tab has changed since is left as it is.
  */
 import { canonical } from './records.js';
+import { OVERTAKEN } from '../words/en/storage.js';
 
 /**
  * How a part is carried: `fields` one by one; `list` of things known by a field, or by what they are; `text` a person
@@ -43,11 +44,7 @@ export const SHAPES = {
 export class Overtaken extends Error {
   /** @param {boolean} back it was to be taken back */
   constructor(back) {
-    super(
-      back
-        ? 'It was changed in another tab since, so it stays as it is now.'
-        : 'It was changed in another tab at the same time. Look at it as it is now, then make the change again.',
-    );
+    super(back ? OVERTAKEN.back : OVERTAKEN.change);
     this.name = 'Overtaken';
   }
 }

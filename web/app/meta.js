@@ -1,4 +1,5 @@
 /** Records about this browser rather than the user's work: what each may hold. */
+import { REASONS } from '../words/en/storage.js';
 
 /** Starter recipes were put in. */
 export const BEGUN = 'meta/begun';
@@ -12,7 +13,7 @@ export const EXPORTED = 'meta/last-export';
 export const DRAFT = 'meta/draft-';
 
 /** Why a record cannot be used that no version of this page has written. */
-export const ODD = 'it is not of the form that this page writes';
+export const ODD = REASONS.form;
 
 const isText = (/** @type {unknown} */ value) => typeof value === 'string';
 const isNumber = (/** @type {unknown} */ value) => typeof value === 'number';

@@ -2,6 +2,7 @@
  * The shape of a stored record, its versions, and what makes one unreadable.
  */
 import { withIds } from './places.js';
+import { REASONS, refused, unreadable } from '../words/en/storage.js';
 
 /** @typedef {'settings' | 'recipe' | 'batch' | 'stock' | 'meta'} Kind */
 /** @typedef {{ key: string, v: number, at: string, data: any }} Rec  `at` is the moment of the last change, ISO. */
@@ -71,25 +72,25 @@ export function seal(key, data, steps) {
  * @returns {{ record: Rec, reason?: undefined, newer?: undefined } | { record?: undefined, reason: string, newer?: boolean }}
  */
 export function read(raw, { steps, validate }) {
-  if (raw === null || typeof raw !== 'object') return { reason: 'it is not a record' };
+  if (raw === null || typeof raw !== 'object') return { reason: REASONS.noRecord };
   const { key, v, at, data } = raw;
-  if (!isKey(key)) return { reason: 'its name is not one that this page uses', newer: true };
-  if (typeof at !== 'string' || Number.isNaN(Date.parse(at))) return { reason: 'it has no date' };
-  if (data === null || typeof data !== 'object') return { reason: 'it has nothing in it' };
+  if (!isKey(key)) return { reason: REASONS.name, newer: true };
+  if (typeof at !== 'string' || Number.isNaN(Date.parse(at))) return { reason: REASONS.noDate };
+  if (data === null || typeof data !== 'object') return { reason: REASONS.nothing };
   const path = steps[kindOf(key)];
   const newest = path.length + 1;
-  if (!Number.isInteger(v) || v < 1) return { reason: 'it has no version' };
+  if (!Number.isInteger(v) || v < 1) return { reason: REASONS.noVersion };
   if (v > newest) {
-    return { reason: 'a newer version of this page wrote it; reload the page to get that version', newer: true };
+    return { reason: REASONS.newer, newer: true };
   }
-  if (!plain(data)) return { reason: 'it holds what this page never writes' };
+  if (!plain(data)) return { reason: REASONS.odd };
 
   let now = data;
   try {
     for (const step of path.slice(v - 1)) now = step(now);
   } catch (error) {
     console.error(error);
-    return { reason: 'an older version of this page wrote it, and it could not be brought forward' };
+    return { reason: REASONS.older };
   }
   const refusal = validate(key, now);
   return refusal === null ? { record: { key, v: newest, at, data: now } } : { reason: refusal };
@@ -134,7 +135,7 @@ function plain(data) {
 export class Refused extends Error {
   /** @param {string} reason */
   constructor(reason) {
-    super(`It was not stored: ${reason}`);
+    super(refused(reason));
     this.name = 'Refused';
   }
 }
@@ -143,9 +144,7 @@ export class Refused extends Error {
 export class Unreadable extends Error {
   /** @param {string} reason */
   constructor(reason) {
-    super(
-      `What is stored under this name cannot be read: ${reason}. It was not changed, and it is in the exported file.`,
-    );
+    super(unreadable(reason));
     this.name = 'Unreadable';
   }
 }

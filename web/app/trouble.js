@@ -1,34 +1,9 @@
 /**
  * What can go wrong with the browser's storage, in words for the page.
  */
+import { TROUBLE } from '../words/en/storage.js';
 
 /** @typedef {'off' | 'unavailable' | 'blocked' | 'full' | 'newer' | 'cleared' | 'failed'} TroubleKind */
-
-/** @type {Record<TroubleKind, string>} */
-const WORDS = {
-  off:
-    'This browser does not let this page keep anything: cookies and site data are blocked for it. ' +
-    'The page works as usual. Allow site data for this page in the browser, then reload; ' +
-    'or export the file before you close it.',
-  unavailable:
-    'This browser keeps nothing for this page: it has no storage here, as in some private windows. ' +
-    'The page works as usual. Export the file before you close it.',
-  blocked:
-    'The records are held by another tab with an older version of this page. ' +
-    'Close the other tabs, then press Try again. Until then, export the file before you close this one.',
-  full:
-    'The device has no room left, so the last changes are not stored. ' +
-    'Export the file, make room on the device, then press Try again.',
-  newer:
-    'This tab is old: a newer version of this page has the records. Reload to get it. ' +
-    'Until then nothing new is stored; export the file before you reload if you have typed anything.',
-  cleared:
-    'What this browser had stored for this page is gone: site data was cleared. What this tab shows is still here. ' +
-    'Put it back, or export the file before you close this tab.',
-  failed:
-    'The browser could not read or store the records. What this tab shows is still here. Press Try again. ' +
-    'If that does not help, export the file, then reload the page.',
-};
 
 /** The names browsers give to what goes wrong. */
 /** @type {Record<string, TroubleKind>} */
@@ -46,7 +21,7 @@ export class Trouble extends Error {
    * @param {unknown} [cause]
    */
   constructor(kind, cause) {
-    super(WORDS[kind], { cause });
+    super(TROUBLE[kind], { cause });
     this.name = 'Trouble';
     this.kind = kind;
   }

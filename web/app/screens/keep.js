@@ -6,9 +6,12 @@ import { LIGHTS, lightNow, setLight } from '../widgets/light.js';
 import { pick } from '../widgets/pick.js';
 import { Transfer } from '../widgets/transfer.js';
 import { strip } from '../widgets/verdict.js';
-import { count, statusWords } from '../words/names.js';
+import { statusWords } from '../words/names.js';
 import { recordName } from '../words/record.js';
 import { clock, fullDate } from '../words/time.js';
+import { COPY, dayAndTime } from '../../words/en/backup.js';
+import { PLACES, PRESS } from '../../words/en/places.js';
+import { ABOUT, ASIDE, SET, STORAGE, TITLE } from '../../words/en/settings.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../store.js').Aside} Aside */
@@ -36,15 +39,15 @@ export function keep(app) {
     const profile = tables.profiles.find(({ key }) => key === settings.profile);
     const change = (/** @type {Partial<typeof settings>} */ part) => app.act(() => app.shelf.changeSettings(part));
     const leaf = html`<div class="leaf">
-      <h1 tabindex="-1">Settings and backup</h1>
+      <h1 tabindex="-1">${TITLE}</h1>
       ${pick(
         {
           name: 'units',
-          legend: 'Units',
-          hint: 'What you typed stays as it was; only what is shown changes.',
+          legend: SET.units,
+          hint: SET.unitsHint,
           options: [
-            ['metric', 'Metric'],
-            ['us', 'US'],
+            ['metric', SET.metric],
+            ['us', SET.us],
           ],
           value: settings.units,
         },
@@ -53,9 +56,9 @@ export function keep(app) {
       ${pick(
         {
           name: 'scale',
-          legend: 'The smallest step your scale shows',
+          legend: SET.scale,
           look: 'tight',
-          hint: 'Everything is rounded to it, cure always downward.',
+          hint: SET.scaleHint,
           options: tables.scale_steps.map((step) => [step, step]),
           value: settings.scale_step,
         },
@@ -64,7 +67,7 @@ export function keep(app) {
       ${pick(
         {
           name: 'profile',
-          legend: 'Whose limits judge a dose',
+          legend: SET.rule,
           look: 'long',
           options: tables.profiles.map(({ key, name }) => [key, name]),
           value: settings.profile,
@@ -72,96 +75,72 @@ export function keep(app) {
         (profile) => change({ profile }),
       )}
       ${profile ? html`<p class="src">${profile.source} (${statusWords(profile.status)})</p>` : nothing}
-      ${pick({ name: 'light', legend: 'Light', options: LIGHTS, value: lightNow() }, (light) => {
+      ${pick({ name: 'light', legend: SET.light, options: LIGHTS, value: lightNow() }, (light) => {
         setLight(light);
         app.draw();
       })}
     </div>`;
     const plate = html`<div class="plate">
       <div class="stick">
-        <h2>Everything as one file</h2>
+        <h2>${COPY.head}</h2>
+        <p class="near">${COPY.why}</p>
         <p class="near">
-          Recipes and batches are kept in this browser only. A browser can lose them: the file is your copy.
-        </p>
-        <p class="near">
-          ${
-            last
-              ? html`Last export: <b>${fullDate(Date.parse(last))}, ${clock(Date.parse(last))}</b>.`
-              : html`<b>Nothing has been exported from this browser yet.</b>`
-          }
-          Here are ${count(app.shelf.recipes.size, 'recipe')} and ${count(app.shelf.size, 'batch', 'batches')}.
+          ${last ? COPY.last(dayAndTime(fullDate(Date.parse(last)), clock(Date.parse(last)))) : COPY.never}
+          ${COPY.here(app.shelf.recipes.size, app.shelf.size)}
         </p>
         ${transfer.draw()} ${setAside()} ${storage()} ${about()}
       </div>
     </div>`;
-    return { title: 'Settings and backup', back: { href: '#/more', text: 'More' }, view: [leaf, plate] };
+    return { title: TITLE, back: { href: '#/more', text: PLACES.more }, view: [leaf, plate] };
   }
 
   function setAside() {
     if (aside.length === 0) return nothing;
     return html`<section class="block">
-      <h3>Set aside, since they could not be read</h3>
+      <h3>${ASIDE.head}</h3>
       <ul class="rows">
         ${aside.map(({ key, reason, raw }) => html`<li><b>${recordName(key, raw?.data)}</b><br /><span class="small">${reason}</span></li>`)}
       </ul>
-      <p class="small near">
-        Nothing of them is deleted. They go into the exported file, and come back if a later version can read them.
-      </p>
+      <p class="small near">${ASIDE.says}</p>
     </section>`;
   }
 
   function storage() {
     const { trouble } = app;
     return html`<section class="block">
-      <h3>Storage</h3>
+      <h3>${STORAGE.head}</h3>
       ${
         trouble
           ? html`<div class="gap">
-              ${strip('stop', 'Not kept', trouble.message, html`<div class="acts"><button type="button" class="btn less" @click=${() => app.shelf.store.retry()}>${trouble.kind === 'cleared' ? 'Put it back' : 'Try again'}</button></div>`)}
+              ${strip('stop', STORAGE.notStored, trouble.message, html`<div class="acts"><button type="button" class="btn less" @click=${() => app.shelf.store.retry()}>${trouble.kind === 'cleared' ? PRESS.putBack : PRESS.again}</button></div>`)}
             </div>`
-          : html`<p class="near flag ok">${icon('s-ok', '')}Every change is stored as it is made.</p>
-              <p class="small near">
-                ${
-                  persistent
-                    ? 'The browser has promised not to clear it to make room.'
-                    : 'The browser may clear it to make room. Export the file from time to time.'
-                }
-              </p>`
+          : html`<p class="near flag ok">${icon('s-ok', '')}${STORAGE.stored}</p>
+              <p class="small near">${persistent ? STORAGE.promised : STORAGE.mayClear}</p>`
       }
     </section>`;
   }
 
   function about() {
     return html`<section class="block">
-      <h3>About</h3>
-      <p class="near">
-        Cure Reckoner works wholly in this browser. It asks no server for anything and sends nothing anywhere.
-      </p>
-      <p class="near">
-        Its figures come from published rules, handbooks and tables; the source stands beside each. Your local code and
-        your food-safety authority decide, not this page.
-      </p>
+      <h3>${ABOUT.head}</h3>
+      <p class="near">${ABOUT.here}</p>
+      <p class="near">${ABOUT.figures}</p>
       <p class="small near">
         ${
           app.update
-            ? html`A new version is ready.
-                <button type="button" class="btn quiet less" @click=${app.update}>Reload</button>`
+            ? html`${ABOUT.newVersion}
+                <button type="button" class="btn quiet less" @click=${app.update}>${PRESS.reload}</button>`
             : location.protocol === 'file:'
-              ? 'This is the one-file edition. A new version is a new file; export first, then import there if it asks.'
-              : 'New versions announce themselves at the head of the page.'
+              ? ABOUT.oneFile
+              : ABOUT.announced
         }
       </p>
       ${
         location.protocol === 'file:'
-          ? html`<p class="small near" data-one-file>
-              In some browsers other pages that are opened from a file on this device can read what this one keeps. Open
-              no file here that you do not trust, or use the hosted page instead: no other page can read its records.
-            </p>`
-          : html`<p class="small near">
-              ${app.offline ? 'Ready offline: it starts with no signal.' : 'Not ready offline yet: it still needs the network to start.'}
-            </p>`
+          ? html`<p class="small near" data-one-file>${ABOUT.others}</p>`
+          : html`<p class="small near">${app.offline ? ABOUT.offline : ABOUT.online}</p>`
       }
-      <p class="small near" data-release>Version ${RELEASE}</p>
+      <p class="small near" data-release>${ABOUT.version(RELEASE)}</p>
     </section>`;
   }
 

@@ -1,22 +1,26 @@
 /** Export of everything as a file, and import with a plan first. */
 import { html, nothing } from 'lit-html';
 import { Incomplete, Unread, download, exportAll, importAll } from '../backup.js';
-import { count } from '../words/names.js';
 import { recordName } from '../words/record.js';
 import { clock, fullDate } from '../words/time.js';
 import { icon } from './icon.js';
 import { strip } from './verdict.js';
+import {
+  FILE,
+  PLAN,
+  comes,
+  dayAndTime,
+  differs,
+  exported,
+  imported,
+  inFile,
+  leftOut,
+  progress,
+} from '../../words/en/backup.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../backup.js').Plan} Plan */
 /** @typedef {import('../backup.js').Row} Row */
-
-/** @type {Record<Plan['sum'], string>} */
-const SUMS = {
-  matches: 'Its checksum is right.',
-  differs: 'Its checksum is wrong: the file was changed or damaged after it was made. Look at each record.',
-  unchecked: 'Its checksum could not be checked here.',
-};
 
 /** How this device is set is not replaced without a word; where nothing was done yet, the file's is offered first. */
 const NO_CHOICE = /** @type {const} */ ({ settings: 'mine' });
@@ -44,11 +48,11 @@ export class Transfer {
 
   draw() {
     return html`<div class="gap">
-        <button type="button" class="btn main wide" @click=${() => this.#export()}>Export everything</button>
+        <button type="button" class="btn main wide" @click=${() => this.#export()}>${FILE.export}</button>
       </div>
       <div class="field">
-        <label for="f-import">Import a file</label>
-        <span class="hint" id="f-import-hint">You see what is in it before anything is stored.</span>
+        <label for="f-import">${FILE.import}</label>
+        <span class="hint" id="f-import-hint">${FILE.importHint}</span>
         <input
           id="f-import"
           class="plainfield"
@@ -59,17 +63,17 @@ export class Transfer {
         />
       </div>
       ${this.#busy ? this.#progress(this.#busy) : nothing}
-      ${this.#refusal ? html`<div class="gap">${strip('care', 'Not done', this.#refusal)}</div>` : nothing}
-      ${this.#did ? html`<div class="gap" role="status" id="transfer-did">${strip('ok', 'Done', this.#did)}</div>` : nothing}
+      ${this.#refusal ? html`<div class="gap">${strip('care', FILE.notDone, this.#refusal)}</div>` : nothing}
+      ${this.#did ? html`<div class="gap" role="status" id="transfer-did">${strip('ok', FILE.done, this.#did)}</div>` : nothing}
       ${this.#plan ? this.#shown(this.#plan) : nothing}`;
   }
 
   /** @param {{ what: string, share: number, stop: AbortController }} busy */
   #progress({ what, share, stop }) {
     return html`<div class="gap" role="group" aria-label=${what}>
-      <p class="near" id="busy-says">${what}: ${Math.floor(share * 100)} %</p>
+      <p class="near" id="busy-says">${progress(what, share)}</p>
       <progress class="wide" aria-labelledby="busy-says" max="1" .value=${share}></progress>
-      <button type="button" class="btn quiet" @click=${() => stop.abort()}>Cancel</button>
+      <button type="button" class="btn quiet" @click=${() => stop.abort()}>${FILE.cancel}</button>
     </div>`;
   }
 
@@ -103,17 +107,14 @@ export class Transfer {
     const [same, unreadable] = [of('same'), of('unreadable')];
     const made = Date.parse(plan.made);
     return html`<section class="block" aria-labelledby="plan-h">
-      <h3 id="plan-h" tabindex="-1">What is in the file</h3>
+      <h3 id="plan-h" tabindex="-1">${PLAN.head}</h3>
       <p class="near">
-        ${Number.isNaN(made) ? nothing : `Made ${fullDate(made)}. `}${SUMS[plan.sum]} ${count(fresh.length, 'record')}
-        new here, ${same.length} the same as here, ${asked.length} to choose, ${unreadable.length} that cannot be read.
+        ${inFile(Number.isNaN(made) ? '' : fullDate(made), plan.sum, { fresh: fresh.length, same: same.length, asked: asked.length, unreadable: unreadable.length })}
       </p>
       <ul class="rows">
         ${asked.slice(0, this.#inSight).map((row) => this.#choice(row))}
-        ${fresh.slice(0, this.#inSight).map((row) => html`<li><b>${nameOf(row)}</b>: ${row.replaces ? 'in place of the starter here.' : 'new here, will be stored.'}</li>`)}
-        ${unreadable
-          .slice(0, this.#inSight)
-          .map((row) => html`<li><b>${nameOf(row)}</b>: cannot be read, since ${row.reason}. It is left out.</li>`)}
+        ${fresh.slice(0, this.#inSight).map((row) => html`<li>${comes(nameOf(row), Boolean(row.replaces))}</li>`)}
+        ${unreadable.slice(0, this.#inSight).map((row) => html`<li>${leftOut(nameOf(row), row.reason)}</li>`)}
       </ul>
       ${
         Math.max(fresh.length, asked.length, unreadable.length) > this.#inSight
@@ -125,16 +126,16 @@ export class Transfer {
                 this.app.draw();
               }}
             >
-              Show more of them
+              ${PLAN.more}
             </button>`
           : nothing
       }
       ${asked.length > 1 ? this.#all(asked) : nothing}
       <div class="pair gap">
-        <button type="button" class="btn quiet" @click=${() => this.#drop()}>Leave all as it is</button>
+        <button type="button" class="btn quiet" @click=${() => this.#drop()}>${PLAN.leave}</button>
         ${
           fresh.length + asked.length
-            ? html`<button type="button" class="btn" @click=${() => this.#apply(plan)}>Store what is chosen</button>`
+            ? html`<button type="button" class="btn" @click=${() => this.#apply(plan)}>${PLAN.store}</button>`
             : nothing
         }
       </div>
@@ -148,8 +149,8 @@ export class Transfer {
       this.app.draw();
     };
     return html`<div class="acts gap">
-      <button type="button" class="btn quiet" @click=${() => set('mine')}>Mine for all ${rows.length}</button>
-      <button type="button" class="btn quiet" @click=${() => set('theirs')}>The file's for all ${rows.length}</button>
+      <button type="button" class="btn quiet" @click=${() => set('mine')}>${PLAN.allMine(rows.length)}</button>
+      <button type="button" class="btn quiet" @click=${() => set('theirs')}>${PLAN.allTheirs(rows.length)}</button>
     </div>`;
   }
 
@@ -176,10 +177,10 @@ export class Transfer {
       >`;
     return html`<li>
       <fieldset>
-        <legend><b>${nameOf(row)}</b> is different here and in the file.</legend>
+        <legend>${differs(nameOf(row))}</legend>
         <div class="pick near">
-          ${radio('mine', row.mine ? `Mine, of ${whenOf(row.mine)}` : 'Mine')}
-          ${radio('theirs', `The file's, of ${whenOf(row.theirs)}`)}
+          ${radio('mine', row.mine ? PLAN.mineOf(whenOf(row.mine)) : PLAN.mine)}
+          ${radio('theirs', PLAN.theirsOf(whenOf(row.theirs)))}
         </div>
       </fieldset>
     </li>`;
@@ -190,14 +191,11 @@ export class Transfer {
     this.#did = this.#refusal = null;
     await this.app.act(async () => {
       try {
-        const file = await this.#watched('Writing the file', (watch) =>
+        const file = await this.#watched(FILE.writing, (watch) =>
           exportAll(shelf.store, { shown: shelf.shown, ...watch }),
         );
         download(file);
-        const { batches, recipes, stock } = file.holds;
-        this.#did =
-          `The file holds ${count(batches, 'batch', 'batches')} of ${shelf.shown.batches}, ` +
-          `${count(recipes, 'recipe')} of ${shelf.shown.recipes} and ${stock} of ${shelf.shown.stock} in the stock.`;
+        this.#did = exported(file.holds, shelf.shown);
       } catch (error) {
         if (!(error instanceof Incomplete || error instanceof Unread)) throw error;
         this.#refusal = error.message;
@@ -212,7 +210,7 @@ export class Transfer {
     const file = input.files?.[0];
     if (!file) return;
     this.#drop();
-    const { plan, problem } = await this.#watched('Reading the file', async (watch) =>
+    const { plan, problem } = await this.#watched(FILE.reading, async (watch) =>
       importAll(this.app.shelf.store, await file.text(), { ...watch, starters: this.app.starters.recipes }),
     );
     this.#plan = plan ?? null;
@@ -229,7 +227,7 @@ export class Transfer {
     let says = '';
     const kept = await this.app.act(async () => {
       const { written, skipped } = await plan.apply(this.#choices);
-      says = `${count(written.length, 'record')} stored.${skipped.length ? ` ${skipped.length} left, since they have changed here meanwhile.` : ''}`;
+      says = imported(written.length, skipped.length);
     });
     if (!kept) return;
     this.#drop();
@@ -261,7 +259,7 @@ function nameOf({ key, theirs, mine, called }) {
 
 /** @param {import('../records.js').Rec | undefined} record */
 function whenOf(record) {
-  if (!record) return 'no date';
+  if (!record) return PLAN.noDate;
   const ms = Date.parse(record.at);
-  return `${fullDate(ms)}, ${clock(ms)}`;
+  return dayAndTime(fullDate(ms), clock(ms));
 }
