@@ -10,10 +10,8 @@ const app = fileURLToPath(new URL('../web/app/', import.meta.url));
 const STILL = new Set(
   `
     locale.js
-    screens/batch.js
     screens/dose.js
     screens/edit.js
-    screens/fire.js
     screens/help.js
     screens/how-much.js
     screens/labels.js
@@ -24,57 +22,34 @@ const STILL = new Set(
     screens/recipe.js
     screens/recipes.js
     screens/stage.js
-    screens/start.js
-    screens/today.js
     screens/trouble-cards.js
     screens/weigh.js
-    widgets/about-batch.js
-    widgets/batch-head.js
-    widgets/calendar.js
-    widgets/card.js
     widgets/chill.js
     widgets/clock-bars.js
     widgets/clock-profile.js
     widgets/clock.js
     widgets/cut-form.js
-    widgets/doors.js
     widgets/dose-strip.js
-    widgets/doubts.js
     widgets/edit-cures.js
     widgets/edit-lines.js
     widgets/edit-steps.js
-    widgets/fire-after.js
-    widgets/fire-before.js
-    widgets/fire-chart.js
-    widgets/fire-log.js
-    widgets/fire-next.js
-    widgets/fire-pad.js
-    widgets/fire-readings.js
-    widgets/fire-smoker.js
-    widgets/fire-worth.js
     widgets/fridge-form.js
     widgets/hand-on.js
     widgets/how-long.js
     widgets/how-much-answer.js
-    widgets/job-row.js
     widgets/label.js
     widgets/outcome.js
     widgets/packs.js
     widgets/piece-form.js
     widgets/put-in.js
     widgets/stage-jobs.js
-    widgets/stage-view.js
-    widgets/thrown-out.js
-    widgets/timeline.js
     widgets/too-much.js
     widgets/trouble-flow.js
     widgets/until.js
     widgets/verdict.js
-    widgets/week.js
     widgets/weigh-answer.js
     widgets/weigh-line.js
     widgets/weigh-why.js
-    widgets/why.js
   `
     .split(/\s+/)
     .filter(Boolean),

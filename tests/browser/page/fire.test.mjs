@@ -175,7 +175,7 @@ test('a four-hour fire and a chill, by touch, with the network off', async (t) =
   }
   // A fifth lost: 2.2 % salt is 2.75 % then, and 4.06 % of the water that is left (worked by hand from 72 % water).
   await page.getByLabel('All pieces together').fill('1184');
-  await page.getByRole('button', { name: 'Keep this weight' }).tap();
+  await page.getByRole('button', { name: 'Save this weight' }).tap();
   await page.getByText('of the trimmed weight').waitFor();
   assert.match(
     (await texts(page.locator('section:has(h2:text("Weight after the fire"))')))[0],
@@ -316,7 +316,7 @@ test('a fire teaches the smoker: kept, seen before the next, forgotten by a touc
   const part = page.locator('[data-smoker]');
   assert.equal(await part.count(), 0);
   await page.getByRole('button', { name: /^Is out ?: Mallard, large/ }).tap();
-  await page.getByRole('button', { name: 'Keep what this fire told' }).tap();
+  await page.getByRole('button', { name: 'Save what this fire told' }).tap();
   await part.getByText('From 1 fire: Its air brings heat').waitFor();
   assert.equal((await kept(page, 'settings'))[0].data.smoked.length, 1);
   assert.deepEqual(await violations(page), []);
@@ -325,7 +325,7 @@ test('a fire teaches the smoker: kept, seen before the next, forgotten by a touc
   await page.getByRole('button', { name: 'Undo' }).tap();
   await part.getByText('From 1 fire: Its air brings heat').waitFor();
   await page.getByRole('button', { name: 'Forget what the fires told' }).tap();
-  await page.getByRole('button', { name: 'Keep what this fire told' }).waitFor();
+  await page.getByRole('button', { name: 'Save what this fire told' }).waitFor();
   assert.deepEqual((await kept(page, 'settings'))[0].data.smoked, []);
 });
 

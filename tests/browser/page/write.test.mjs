@@ -47,7 +47,7 @@ test('something of my own says what its packet names, and until then the card sa
   const packet = page.getByLabel('Allergens on its packet');
   await packet.waitFor();
   await page.getByRole('link', { name: 'Done' }).click();
-  await page.getByText('Allergens not known, read the packet: Marsh rub.').waitFor();
+  await page.getByText('Allergens not known, read the bag: Marsh rub.').waitFor();
   await page.getByRole('link', { name: 'Change the card' }).click();
   await packet.fill('celery');
   await packet.blur();

@@ -6,6 +6,7 @@ import { pack } from './pack.js';
 import { pieces } from './pieces.js';
 import { cure } from './stage.js';
 import { weigh } from './weigh.js';
+import { BATCHES, MISSING } from '../../words/en/batches.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../app.js').Screen} Screen */
@@ -18,7 +19,7 @@ export function batch(app, { id, part }) {
   const inner = (SCREENS[part] ?? pieces)(app, id, part);
   return {
     ...inner,
-    draw: () => (app.shelf.batches.has(id) ? inner.draw() : (waits(app, id) ?? missing('This batch'))),
+    draw: () => (app.shelf.batches.has(id) ? inner.draw() : (waits(app, id) ?? missing(MISSING.batch))),
   };
 }
 
@@ -27,7 +28,7 @@ function waits(app, id) {
   const read = app.shelf.fetch(id);
   if (!read) return null;
   read.then(app.draw);
-  return { title: 'Batch', view: html`<div class="leaf"><h1 tabindex="-1">Reading the batch</h1></div>` };
+  return { title: MISSING.title, view: html`<div class="leaf"><h1 tabindex="-1">${MISSING.reading}</h1></div>` };
 }
 
 /**
@@ -37,13 +38,13 @@ function waits(app, id) {
  */
 export function missing(what) {
   return {
-    title: 'Not here',
-    back: { href: '#/today', text: 'Batches' },
+    title: MISSING.head,
+    back: { href: '#/today', text: BATCHES },
     one: true,
     view: html`<div class="leaf">
-      <h1 tabindex="-1">Not here</h1>
-      <p class="near">${what} is not in this browser. It was deleted, or the address is from another device.</p>
-      <div class="block"><a class="btn wide" href="#/today">Go to Batches</a></div>
+      <h1 tabindex="-1">${MISSING.head}</h1>
+      <p class="near">${MISSING.says(what)}</p>
+      <div class="block"><a class="btn wide" href="#/today">${MISSING.go}</a></div>
     </div>`,
   };
 }

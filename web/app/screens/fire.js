@@ -17,9 +17,11 @@ import { StageJobs } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { Ticker, onceOnly } from '../widgets/tick.js';
 import { why } from '../widgets/why.js';
+import { ELSEWHERE } from '../../words/en/batches.js';
 import { FIRE_CAUTIONS } from '../words/fire.js';
 import { glue } from '../words/glue.js';
 import { jobHead } from '../words/jobs.js';
+import { HEADS, IS, ONE_PROBE, beforeFire, title } from '../../words/en/at-the-fire.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').FireSheet} FireSheet */
@@ -39,10 +41,10 @@ export function fire(app, id) {
     const { ok, problems } = lit ? log.ask(batch) : { ok: undefined, problems: undefined };
     const wrong = problems ?? seen.problems;
     return {
-      title: `Fire, ${batch.name}`,
+      title: title(batch.name),
       ...batchHead(app, id, batch, seen.state, 'fire'),
       view: [
-        html`<h2 class="vh">Fire</h2>`,
+        html`<h2 class="vh">${HEADS.screen}</h2>`,
         wrong
           ? html`<div class="leaf answer">${problemStrip(app, wrong)}</div>`
           : ok?.classes.length
@@ -64,7 +66,7 @@ export function fire(app, id) {
       <div class="plate rest">
         ${seen.jobs.length ? jobs.rows(batch, seen) : jobs.toRead(batch, seen)}
         ${why('fire', html`${batchNote(batch, state)} ${calendarButton(app, [[id, batch]], 'one')}`)}
-        ${doors('Elsewhere', nothing)}
+        ${doors(ELSEWHERE, nothing)}
       </div>`;
   }
 
@@ -109,14 +111,13 @@ export function fire(app, id) {
         ${outTable(
           sheet,
           now,
-          (of, name) =>
-            ticker.set(id, { of }, of.startsWith('wrap') ? `${name} is wrapped.` : `${name} is out. Now chill it.`),
+          (of, name) => ticker.set(id, { of }, of.startsWith('wrap') ? IS.wrappedNow(name) : IS.outNow(name)),
           (of) => ticker.take(id, of),
           batch.fire?.wrap_at !== undefined || sheet.classes.some(({ wrapped }) => wrapped !== null),
         )}
-        <p class="caution gap"><b>One probe reads one piece:</b> log each size before it comes out.</p>
+        <p class="caution gap">${ONE_PROBE}</p>
         ${jobs.rows(batch, seen)} ${smoker(app, sheet.smoker)} ${why('fire', reasons(batch, sheet, seen, now))}
-        ${log.before.draw(batch, sheet)} ${readings(batch, sheet, now, log.acts)} ${doors('Elsewhere', nothing)}
+        ${log.before.draw(batch, sheet)} ${readings(batch, sheet, now, log.acts)} ${doors(ELSEWHERE, nothing)}
       </div>`;
   }
 
@@ -124,7 +125,7 @@ export function fire(app, id) {
   function ahead(batch, { hand, jobs: all }) {
     const first = all.find(({ ticked }) => ticked === null);
     if (!hand || !first) return nothing;
-    return html`<p class="small">Before the fire: ${jobHead(hand, { app, batch })}.</p>
+    return html`<p class="small">${beforeFire(jobHead(hand, { app, batch }))}</p>
       ${jobs.answer(batch, first)}`;
   }
 
@@ -134,16 +135,15 @@ export function fire(app, id) {
   /** @param {import('../types').FireClass} one */
   function takenOut({ record, name }) {
     const of = `pull:${record.place}`;
-    const press = (/** @type {MouseEvent} */ e) =>
-      onceOnly(e) && ticker.set(id, { of }, `${name} is out. Now chill it.`);
-    return html`<button type="button" class="btn main" @click=${press}>${name} is out</button>`;
+    const press = (/** @type {MouseEvent} */ e) => onceOnly(e) && ticker.set(id, { of }, IS.outNow(name));
+    return html`<button type="button" class="btn main" @click=${press}>${IS.out(name)}</button>`;
   }
 
   /** @param {import('../types').FireClass} one */
   function wrappedNow({ record, name }) {
     const press = (/** @type {MouseEvent} */ e) =>
-      onceOnly(e) && ticker.set(id, { of: `wrap:${record.place}` }, `${name} is wrapped.`);
-    return html`<button type="button" class="btn main" @click=${press}>${name} is wrapped</button>`;
+      onceOnly(e) && ticker.set(id, { of: `wrap:${record.place}` }, IS.wrappedNow(name));
+    return html`<button type="button" class="btn main" @click=${press}>${IS.wrapped(name)}</button>`;
   }
 
   /** @param {Batch} batch @param {FireSheet} sheet @param {Seen} seen @param {number} now */

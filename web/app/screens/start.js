@@ -2,7 +2,8 @@
 import { html } from 'lit-html';
 import { newId } from '../shelf.js';
 import { icon, tagMark } from '../widgets/icon.js';
-import { METHODS, count } from '../words/names.js';
+import { METHODS } from '../words/names.js';
+import { BATCHES, START } from '../../words/en/batches.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Recipe} Recipe */
@@ -12,8 +13,8 @@ export function start(app) {
   function draw() {
     const cards = app.shelf.cards();
     const view = html`<div class="leaf">
-      <h1 tabindex="-1">Start a batch</h1>
-      <p class="lead near">By which recipe? What is on the board comes next.</p>
+      <h1 tabindex="-1">${START.head}</h1>
+      <p class="lead near">${START.which}</p>
       <div class="doors" role="list">
         ${cards.map(
           ([, recipe]) =>
@@ -21,16 +22,16 @@ export function start(app) {
               <button type="button" class="tagged" @click=${() => begin(app, recipe)}>
                 ${tagMark(recipe.tag)}<span
                   ><b>${recipe.name}</b
-                  ><span class="small">${METHODS[recipe.method]}, ${count(recipe.steps.length, 'step')}</span></span
+                  ><span class="small">${START.says(METHODS[recipe.method], recipe.steps.length)}</span></span
                 >${icon('s-go')}
               </button>
             </div>`,
         )}
       </div>
-      ${cards.length === 0 ? html`<p class="block">There is no recipe yet. Write one, or open a link.</p>` : ''}
-      <div class="block"><a class="btn wide" href="#/recipes">All recipes, or a new one</a></div>
+      ${cards.length === 0 ? html`<p class="block">${START.noRecipe}</p>` : ''}
+      <div class="block"><a class="btn wide" href="#/recipes">${START.recipes}</a></div>
     </div>`;
-    return { title: 'Start a batch', back: { href: '#/today', text: 'Batches' }, one: true, view };
+    return { title: START.head, back: { href: '#/today', text: BATCHES }, one: true, view };
   }
 
   return { draw };
@@ -43,7 +44,7 @@ export async function begin(app, recipe) {
   /** @type {import('../types').Batch} */
   const batch = { tag, name: recipe.name, recipe, pieces: [], premix: false, ticks: [], closed: false };
   const kept = await app.act(() => app.shelf.add(`batch/${id}`, batch), {
-    says: `Batch ${tag} is begun.`,
+    says: START.started(tag),
   });
   if (kept) app.go(`#/batch/${id}/pieces`);
 }

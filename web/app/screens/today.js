@@ -12,8 +12,9 @@ import { Ticker } from '../widgets/tick.js';
 import { week } from '../widgets/week.js';
 import { heldWords } from '../words/doubts.js';
 import { whereWords } from '../words/jobs.js';
-import { count, pieceName } from '../words/names.js';
+import { pieceName } from '../words/names.js';
 import { clock, longDay } from '../words/time.js';
+import { BATCHES, DUE, OTHERS, START, held } from '../../words/en/batches.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').State} State */
@@ -67,30 +68,29 @@ export function today(app) {
       ${problems ? problemStrip(app, problems) : nothing}
       ${
         empty
-          ? html`<p class="near">No batch yet.</p>
-              <div class="gap"><a class="btn main wide" href="#/how-much">How much cure?</a></div>`
+          ? html`<p class="near">${DUE.none}</p>
+              <div class="gap"><a class="btn main wide" href="#/how-much">${DUE.howMuch}</a></div>`
           : nothing
       }
       ${
         shown.length
-          ? html`<h2>Next jobs</h2>
-              <ol class="days" aria-label="What comes next">
+          ? html`<h2>${DUE.head}</h2>
+              <ol class="days" aria-label=${DUE.list}>
                 ${rows}
               </ol>
               ${
                 jobs.length > shown.length
                   ? html`<button type="button" class="btn quiet wide gap" @click=${showAll}>
-                      Show all ${jobs.length} jobs
+                      ${DUE.showAll(jobs.length)}
                     </button>`
                   : nothing
               }`
           : nothing
       }
-      ${list('Under way', false)} ${list('Finished, to put away', true)} ${elsewhere(app)}
-      ${calendarButton(app, open, 'all')}
+      ${list(DUE.underWay, false)} ${list(DUE.finished, true)} ${elsewhere(app)} ${calendarButton(app, open, 'all')}
     </div>`;
     const plate = html`<div class="plate wide-only">${week(app, states)}</div>`;
-    return { title: 'Batches', name: 'Batches', one: empty, view: empty ? leaf : [leaf, plate] };
+    return { title: BATCHES, name: BATCHES, one: empty, view: empty ? leaf : [leaf, plate] };
   }
 
   return { draw };
@@ -103,7 +103,10 @@ function alarm(app, { batch: id, doubts, stage }) {
   return html`<a class="alarm" href="#/batch/${id}/${stage}"
     ><span class="mark">${icon('s-stop', '')}</span
     ><span class="text"
-      ><b>${batch.name} is held</b>${heldWords(doubts, batch, (piece) => pieceName(app, piece))} Read what to do.</span
+      >${held(
+        batch.name,
+        heldWords(doubts, batch, (piece) => pieceName(app, piece)),
+      )}</span
     >${icon('s-go')}</a
   >`;
 }
@@ -135,7 +138,7 @@ export async function demo(app) {
   const id = newId();
   const batch = { ...app.starters.demo, tag: app.shelf.freeTag(app.starters.demo.tag) };
   const kept = await app.act(() => app.shelf.add(`batch/${id}`, batch), {
-    says: `Batch ${batch.tag} is begun.`,
+    says: START.started(batch.tag),
   });
   if (kept) app.go(`#/batch/${id}/pieces`);
 }
@@ -143,10 +146,9 @@ export async function demo(app) {
 /** @param {App} app */
 function elsewhere(app) {
   const away = app.shelf.awayCount;
-  return html`<nav class="doors slim block" aria-label="Other batches">
-    ${door('#/stock', 'Freezer and stock', 'what to eat first, who got what')}
-    ${app.shelf.size ? door('#/past', 'All batches', 'side by side, what to change next time') : nothing}
-    ${away ? door('#/away', 'Put away', `${count(away, 'batch', 'batches')} finished or thrown out`) : nothing}
-    ${door('#/start', 'Start from a recipe')}
+  return html`<nav class="doors slim block" aria-label=${OTHERS.list}>
+    ${door('#/stock', OTHERS.stock, OTHERS.stockSays)}
+    ${app.shelf.size ? door('#/past', OTHERS.all, OTHERS.allSays) : nothing}
+    ${away ? door('#/away', OTHERS.away, OTHERS.awaySays(away)) : nothing} ${door('#/start', OTHERS.start)}
   </nav>`;
 }

@@ -5,6 +5,7 @@ import { ask } from '../ask.js';
 import { field } from './field.js';
 import { Form } from './form.js';
 import { takenUp } from './thrown-out.js';
+import { ABOUT } from '../../words/en/batches.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -19,16 +20,16 @@ export function aboutBatch(app, id) {
 
   /**
    * @param {'name' | 'tag'} key
-   * @param {string} label
+   * @param {(what: string) => string} says what is wrong
    */
-  const left = (key, label) => async () => {
+  const left = (key, says) => async () => {
     const stored = app.shelf.batches.get(id)?.[key];
     const batch = app.shelf.batches.get(id);
     if (!batch) return;
     const now = form.text(key, stored).trim();
     const part = { [key]: key === 'tag' ? now.toUpperCase() : now };
     const { problems } = ask('check', { batch: { ...batch, ...part } });
-    if (problems) form.mark(problems.map((one) => ({ ...one, field: key, message: `${label}: ${one.message}` })));
+    if (problems) form.mark(problems.map((one) => ({ ...one, field: key, message: says(one.message) })));
     else if (await change(part)) form.drop(key);
     app.draw();
   };
@@ -56,28 +57,28 @@ export function aboutBatch(app, id) {
     if (!batch) return;
     app.go('#/today');
     await app.act(() => app.shelf.remove(`batch/${id}`), {
-      says: `${batch.name} is deleted.`,
+      says: ABOUT.removed(batch.name),
     });
   };
 
   /** @param {Batch} batch */
   return (batch) =>
     html`<details class="block noprint" ?open=${begun}>
-      <summary>About this batch: name, tag, day of the kill</summary>
-      ${field(form, { key: 'name', label: 'Name', stored: batch.name, look: 'words' }, { typed: app.draw, left: left('name', 'The name') })}
+      <summary>${ABOUT.head}</summary>
+      ${field(form, { key: 'name', label: ABOUT.name, stored: batch.name, look: 'words' }, { typed: app.draw, left: left('name', ABOUT.wrongName) })}
       ${field(
         form,
         {
           key: 'tag',
-          label: 'Tag',
-          hint: 'Two capital letters, to write on the bag.',
+          label: ABOUT.tag,
+          hint: ABOUT.tagHint,
           stored: batch.tag,
           look: 'words',
         },
-        { typed: app.draw, left: left('tag', 'The tag') },
+        { typed: app.draw, left: left('tag', ABOUT.wrongTag) },
       )}
       <div class="field">
-        <label for="about-killed">Day of the kill<span class="opt"> (may be left empty)</span></label>
+        <label for="about-killed">${ABOUT.killed}<span class="opt">${ABOUT.empty}</span></label>
         <input
           id="about-killed"
           class="plainfield"
@@ -87,7 +88,7 @@ export function aboutBatch(app, id) {
         />
       </div>
       <div class="field">
-        <label for="about-notes">Remarks<span class="opt"> (may be left empty)</span></label>
+        <label for="about-notes">${ABOUT.remarks}<span class="opt">${ABOUT.empty}</span></label>
         <textarea
           id="about-notes"
           rows="3"
@@ -100,11 +101,11 @@ export function aboutBatch(app, id) {
         ${
           batch.closed
             ? html`<button type="button" class="btn quiet" @click=${takeUp}>
-                ${batch.thrown_out ? 'It was not thrown out: take it up again' : 'Take it up again'}
+                ${batch.thrown_out ? ABOUT.notThrown : ABOUT.takeUp}
               </button>`
             : nothing
         }
-        <button type="button" class="btn quiet" @click=${remove}>Delete this batch</button>
+        <button type="button" class="btn quiet" @click=${remove}>${ABOUT.remove}</button>
       </div>
     </details>`;
 }

@@ -2,10 +2,11 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { whereWords } from '../words/jobs.js';
-import { STAGES, count } from '../words/names.js';
+import { STAGES } from '../words/names.js';
 import { clock, dayOfDate, fullDate } from '../words/time.js';
 import { doubtStrip } from './doubts.js';
 import { icon } from './icon.js';
+import { BATCHES, HEAD } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Stage} Stage */
@@ -46,7 +47,7 @@ export function running(state) {
  */
 export function batchHead(app, id, batch, state, shown) {
   return {
-    back: { href: '#/today', text: 'Batches', tag: batch.tag },
+    back: { href: '#/today', text: BATCHES, tag: batch.tag },
     name: batch.name,
     head: [rail(id, state, shown), state ? doubtStrip(app, id, batch, said(app, id, state.doubts), shown) : nothing],
   };
@@ -64,14 +65,14 @@ function said(app, id, doubts) {
 
 /** @param {string} id @param {State | null} state @param {string} shown */
 function rail(id, state, shown) {
-  return html`<nav class="punch" aria-label="Stages of this batch">
+  return html`<nav class="punch" aria-label=${HEAD.stages}>
     <ol>
       ${ORDER.map((stage) => {
         const where = placeOn(stage, state);
         return html`<li class=${where}>
           <a href="#/batch/${id}/${stage}" aria-current=${stage === shown ? 'page' : nothing}
             ><span class="hole">${icon('s-tick', '')}</span>${STAGES[stage]}${
-              where ? html`<span class="vh">${where === 'done' ? ', done' : ', in hand'}</span>` : nothing
+              where ? html`<span class="vh">${where === 'done' ? HEAD.done : HEAD.inHand}</span>` : nothing
             }</a
           >
         </li>`;
@@ -88,16 +89,23 @@ function rail(id, state, shown) {
 export function batchNote(batch, state) {
   const pieces = batch.pieces.reduce((sum, piece) => sum + piece.count, 0);
   return html`<p class="small">
-    ${pieces ? `${batch.pieces.some(({ about }) => about) ? 'About ' : ''}${count(pieces, 'piece')}. ` : nothing}${
-      batch.killed ? `Killed ${dayOfDate(batch.killed)}. ` : nothing
-    }${state ? sentence(whereWords(state)) : nothing}${batch.closed ? ' Put away.' : nothing}
+    ${
+      pieces
+        ? HEAD.pieces(
+            pieces,
+            batch.pieces.some(({ about }) => Boolean(about)),
+          )
+        : nothing
+    }${
+      batch.killed ? HEAD.killed(dayOfDate(batch.killed)) : nothing
+    }${state ? sentence(whereWords(state)) : nothing}${batch.closed ? HEAD.away : nothing}
     ${printed()}
   </p>`;
 }
 
 /** On paper, when it was printed. */
 export function printed() {
-  return html`<span class="paper-only">Printed ${fullDate(Date.now())}, ${clock(Date.now())}.</span>`;
+  return html`<span class="paper-only">${HEAD.printed(fullDate(Date.now()), clock(Date.now()))}</span>`;
 }
 
 /** @param {string} text */

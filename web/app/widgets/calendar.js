@@ -1,8 +1,8 @@
 /** The jobs as a file for the phone's calendar, with an alarm at each; what is no longer to do is taken off. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
-import { count } from '../words/names.js';
 import { CALENDAR, jobHead, jobText } from '../words/jobs.js';
+import { FILE } from '../../words/en/batches.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -15,18 +15,11 @@ import { CALENDAR, jobHead, jobText } from '../words/jobs.js';
 export function calendarButton(app, batches, which) {
   const { ok } = asked(app, batches, which);
   if (!ok || (!ok.jobs && !ok.cancelled)) return nothing;
-  const of = which === 'all' ? 'of all batches ' : '';
   return html`<div class="block noprint">
     <button type="button" class="btn wide" @click=${() => hand(app, batches, which)}>
-      ${ok.jobs ? `Put ${count(ok.jobs, 'job')} ${of}in the calendar` : `Take ${count(ok.cancelled, 'job')} off the calendar`}
+      ${ok.jobs ? FILE.put(ok.jobs, which === 'all') : FILE.takeOff(ok.cancelled)}
     </button>
-    <p class="small near">
-      ${
-        ok.jobs
-          ? 'A file for the calendar of this phone, with an alarm at each job. Open it again after a change: it replaces the jobs of before.'
-          : 'A file for the calendar of this phone: open it, and their alarms are gone.'
-      }${ok.jobs && ok.cancelled ? ` ${count(ok.cancelled, 'job')} no longer to do ${ok.cancelled === 1 ? 'is' : 'are'} taken off.` : nothing}
-    </p>
+    <p class="small near">${FILE.says(ok.jobs, ok.cancelled)}</p>
   </div>`;
 }
 

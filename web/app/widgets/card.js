@@ -4,27 +4,26 @@ import { glue } from '../words/glue.js';
 import { BASES } from '../words/names.js';
 import { STEPS, stepText } from '../words/steps.js';
 import { lineName } from '../words/weigh.js';
+import { CARD } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').RecipeCard} RecipeCard */
 /** @typedef {import('../types').Recipe} Recipe */
 
 /** What the share is of, where it is not the head's, and what it aims at. @param {import('../types').CardRow} row */
 const rowNote = ({ of, aim, with_cure: withCure }) =>
-  [of !== 'green_weight' && BASES[of], aim && `aim ${aim}`, withCure && 'with what is in the cure']
-    .filter(Boolean)
-    .join(', ');
+  [of !== 'green_weight' && BASES[of], aim && CARD.aim(aim), withCure && CARD.withCure].filter(Boolean).join(', ');
 
 /** @param {RecipeCard} card */
 export function cardTable(card) {
   return html`<table class="tbl">
     <caption class="vh">
-      What goes in
+      ${CARD.caption}
     </caption>
     <thead>
       <tr>
-        <th scope="col">On green weight</th>
-        <th scope="col">Per cent</th>
-        <th scope="col">For <span class="nowrap">${card.weight.text}</span></th>
+        <th scope="col">${CARD.of}</th>
+        <th scope="col">${CARD.perCent}</th>
+        <th scope="col">${CARD.weight(card.weight.text)}</th>
       </tr>
     </thead>
     <tbody>
@@ -55,13 +54,6 @@ export function cardSteps(steps) {
 
 /** @param {RecipeCard} card @param {Recipe} recipe */
 export function cardFoot(card, recipe) {
-  return html`<p class="block">
-      ${
-        card.allergens.length
-          ? html`<b>Contains, by the allergen list:</b> ${card.allergens.join(', ')}.`
-          : 'Nothing on the allergen list is named on this card. Read the packets of what you use.'
-      }
-      ${card.unknown.length ? html`<b>Allergens not known, read the packet:</b> ${card.unknown.join(', ')}.` : nothing}
-    </p>
-    ${recipe.notes ? html`<p class="gap"><b>Remarks:</b> ${recipe.notes}</p>` : nothing}`;
+  return html`<p class="block">${CARD.contains(card.allergens)} ${CARD.unknown(card.unknown)}</p>
+    ${recipe.notes ? html`<p class="gap">${CARD.remarks} ${recipe.notes}</p>` : nothing}`;
 }

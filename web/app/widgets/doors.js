@@ -1,6 +1,7 @@
 /** Rows that lead elsewhere, at the foot of a screen. The last is the one door for whatever went wrong. */
 import { html } from 'lit-html';
 import { icon } from './icon.js';
+import { WRONG } from '../../words/en/batches.js';
 
 /** @param {string} href @param {unknown} head @param {unknown} [says] */
 export function door(href, head, says) {
@@ -11,7 +12,5 @@ export function door(href, head, says) {
 
 /** @param {string} label for a screen reader @param {unknown} rows */
 export function doors(label, rows) {
-  return html`<nav class="doors slim noprint" aria-label=${label}>
-    ${rows} ${door('#/cards', 'Something went wrong')}
-  </nav>`;
+  return html`<nav class="doors slim noprint" aria-label=${label}>${rows} ${door('#/cards', WRONG)}</nav>`;
 }

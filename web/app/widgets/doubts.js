@@ -3,6 +3,7 @@ import { html, nothing } from 'lit-html';
 import { doubtWords, markOf, underWay } from '../words/doubts.js';
 import { pieceName } from '../words/names.js';
 import { icon } from './icon.js';
+import { DOUBT } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Doubt} Doubt */
@@ -59,7 +60,7 @@ export function doubtStrip(app, id, batch, doubts, here) {
       ${
         rest.length
           ? html`<details class="more">
-              <summary>and ${rest.length} more</summary>
+              <summary>${DOUBT.more(rest.length)}</summary>
               <ul>
                 ${rest.map((doubt) => {
                   const more = doubtWords(doubt, batch, (piece) => pieceName(app, piece));
@@ -70,6 +71,6 @@ export function doubtStrip(app, id, batch, doubts, here) {
           : nothing
       }
     </div>
-    ${away ? html`<a class="noprint" href="#/batch/${id}/${where}">Clear it</a>` : nothing}
+    ${away ? html`<a class="noprint" href="#/batch/${id}/${where}">${DOUBT.clear}</a>` : nothing}
   </div>`;
 }

@@ -6,6 +6,7 @@ import { worded } from '../words/wrong.js';
 import { field } from './field.js';
 import { Form } from './form.js';
 import { strip } from './verdict.js';
+import { AFTER } from '../../words/en/fire-readings.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Fire} Fire */
@@ -27,7 +28,7 @@ export class FireAfter {
     const send = (/** @type {Event} */ event) => {
       event.preventDefault();
       const read = this.#out.read(
-        [{ key: 'out', label: 'Weight after the fire', kind: 'mass', unit, optional: true, stored: out }],
+        [{ key: 'out', label: AFTER.head, kind: 'mass', unit, optional: true, stored: out }],
         this.app.settings.units,
       );
       if (!read) return this.app.draw();
@@ -36,32 +37,24 @@ export class FireAfter {
       return this.change(({ out: _, ...rest }) => (weight ? { ...rest, out: weight } : rest));
     };
     return html`<section class="block">
-      <h2>Weight after the fire</h2>
-      ${after_wrong ? html`<div class="gap">${strip('ask', 'Cannot say yet', glue(worded(after_wrong).message))}</div>` : nothing}
+      <h2>${AFTER.head}</h2>
+      ${after_wrong ? html`<div class="gap">${strip('ask', AFTER.cannotSay, glue(worded(after_wrong).message))}</div>` : nothing}
       ${
         after
-          ? html`<p class="near">
-                <b class="nowrap">${after.share}</b> of the trimmed
-                weight${
-                  after.salt
-                    ? html`, <b class="nowrap">${after.salt}</b> salt, <b class="nowrap">${after.brine}</b> salt in its
-                        water, water activity about <b class="nowrap">${after.activity}</b> (an estimate)`
-                    : nothing
-                }.
-              </p>
+          ? html`<p class="near">${AFTER.came(after)}</p>
               <p class="src">${glue(afterBasis(after))}</p>`
           : nothing
       }
       <form class="noprint" novalidate @submit=${send}>
         ${field(this.#out, {
           key: 'out',
-          label: 'All pieces together',
-          hint: 'Weighed once they are cold.',
+          label: AFTER.all,
+          hint: AFTER.hint,
           unit,
           stored: out,
           optional: true,
         })}
-        <button class="btn wide">Keep this weight</button>
+        <button class="btn wide">${AFTER.save}</button>
       </form>
     </section>`;
   }

@@ -5,6 +5,7 @@ import { glue } from '../words/glue.js';
 import { field } from './field.js';
 import { Form } from './form.js';
 import { choose, option, pick } from './pick.js';
+import { AIM, BEFORE, PROBES } from '../../words/en/fire-readings.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Fire} Fire */
@@ -37,7 +38,7 @@ export class FireBefore {
     const send = (/** @type {Event} */ event) => {
       event.preventDefault();
       const read = this.#target.read(
-        [{ key: 'target', label: 'Take out at', kind: 'temperature', unit, optional: true, stored: fire.target ?? '' }],
+        [{ key: 'target', label: AIM.out, kind: 'temperature', unit, optional: true, stored: fire.target ?? '' }],
         this.app.settings.units,
       );
       if (!read) return this.app.draw();
@@ -49,7 +50,7 @@ export class FireBefore {
     const plan = (/** @type {Event} */ event) => {
       event.preventDefault();
       const read = this.#wrap.read(
-        [{ key: 'wrap', label: 'Wrap it at', kind: 'temperature', unit, optional: true, stored: fire.wrap_at ?? '' }],
+        [{ key: 'wrap', label: AIM.wrap, kind: 'temperature', unit, optional: true, stored: fire.wrap_at ?? '' }],
         this.app.settings.units,
       );
       if (!read) return this.app.draw();
@@ -61,23 +62,17 @@ export class FireBefore {
     const lower = sheet.classes.some((one) => one.record.needed.no_lower === null);
     return html`<details class="fold noprint">
       <summary>
-        <span
-          >Before the fire<br /><span class="small"
-            >${asked ? 'fan, water pan, who eats it' : 'not said yet: who eats it'}</span
-          ></span
-        >
+        <span>${BEFORE.head}<br /><span class="small">${BEFORE.says(asked)}</span></span>
       </summary>
-      <p>
-        Rinsed, dried to a pellicle, the probe in the thickest part of the largest piece and another in the smallest.
-      </p>
+      <p>${BEFORE.how}</p>
       <div class="gap">
         ${pick(
           {
             name: 'fan',
-            legend: 'Does a fan move the air?',
+            legend: BEFORE.fan,
             options: [
-              ['no', 'Still'],
-              ['yes', 'Fan'],
+              ['no', BEFORE.still],
+              ['yes', BEFORE.fanned],
             ],
             value: fire.fan ? 'yes' : 'no',
           },
@@ -86,25 +81,25 @@ export class FireBefore {
         ${pick(
           {
             name: 'cover',
-            legend: 'How do the pieces stand?',
+            legend: BEFORE.cover,
             options: [
-              ['dry', 'Dry'],
-              ['pan', 'Water pan'],
-              ['wrapped', 'Wrapped'],
+              ['dry', BEFORE.dry],
+              ['pan', BEFORE.pan],
+              ['wrapped', BEFORE.wrapped],
             ],
             value: covered(batch, fire),
-            hint: fire.readings.some(({ struck }) => !struck) ? 'A pan or a wrap put on now counts from now.' : '',
+            hint: fire.readings.some(({ struck }) => !struck) ? BEFORE.fromNow : '',
           },
           (cover) => this.cover(cover),
         )}
         ${pick(
           {
             name: 'risk',
-            legend: 'Who will eat it?',
-            hint: 'At risk: under 5, old, pregnant or ill.',
+            legend: BEFORE.eats,
+            hint: BEFORE.risk,
             options: [
-              ['yes', 'Someone at risk'],
-              ['no', 'Nobody at risk'],
+              ['yes', BEFORE.someone],
+              ['no', BEFORE.nobody],
             ],
             value: /** @type {'yes' | 'no'} */ (asked ? (fire.at_risk ? 'yes' : 'no') : ''),
           },
@@ -117,13 +112,13 @@ export class FireBefore {
           : html`<form class="gap" novalidate @submit=${plan}>
               ${field(this.#wrap, {
                 key: 'wrap',
-                label: 'Wrap it at',
-                hint: 'Empty: it stays bare. The times go by it.',
+                label: AIM.wrap,
+                hint: AIM.wrapHint,
                 unit,
                 stored: fire.wrap_at ?? '',
                 optional: true,
               })}
-              <button class="btn wide">Set when to wrap</button>
+              <button class="btn wide">${AIM.setWrap}</button>
             </form>`
       }
       ${sheet.classes.length > 1 ? probes(fire, sheet, set) : nothing}
@@ -144,13 +139,13 @@ export class FireBefore {
           ? html`<form class="gap" novalidate @submit=${send}>
               ${field(this.#target, {
                 key: 'target',
-                label: 'Take out at',
-                hint: 'Empty: the consumer temperature. Below it only time at temperature counts, by the table and on its conditions. Whole red game: from 62.8 °C (145 °F) on, with 3 minutes of rest.',
+                label: AIM.out,
+                hint: AIM.outHint,
                 unit,
                 stored: fire.target ?? '',
                 optional: true,
               })}
-              <button class="btn wide">Set the target</button>
+              <button class="btn wide">${AIM.setOut}</button>
             </form>`
           : nothing
       }
@@ -173,22 +168,19 @@ function probes(fire, { classes }, set) {
   const shares = fire.shares ?? [];
   const held = shares.length > 0;
   return html`<details class="gap" ?open=${held}>
-    <summary>One probe for several sizes</summary>
-    <p class="small">
-      A size without a probe goes by another: its time is reckoned by its own thickness. It counts as not measured until
-      a probe is in it.
-    </p>
+    <summary>${PROBES.head}</summary>
+    <p class="small">${PROBES.says}</p>
     ${classes.map((one, place) => {
       const by = String(shares.find(([own]) => own === place)?.[1] ?? '');
       return choose(
         {
           id: `probe-${place}`,
-          label: `Probe of ${one.name}`,
+          label: PROBES.of(one.name),
           value: by,
           options: [
-            option('', 'Its own', by === ''),
+            option('', PROBES.own, by === ''),
             ...classes.flatMap((other, at) =>
-              at === place ? [] : [option(String(at), `That of ${other.name}`, by === String(at))],
+              at === place ? [] : [option(String(at), PROBES.other(other.name), by === String(at))],
             ),
           ],
         },

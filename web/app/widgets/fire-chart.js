@@ -1,6 +1,7 @@
 /** Readings, where they are going, the target and the cabinet. The figures stand in the tables beside it. */
 import { html, nothing, svg } from 'lit-html';
 import { clock } from '../words/time.js';
+import { CHART } from '../../words/en/at-the-fire.js';
 
 /** @typedef {import('../types').FireSheet} FireSheet */
 /** @typedef {import('../types').FirePoint} FirePoint */
@@ -66,14 +67,11 @@ export function fireChart(sheet, now, units) {
       )}
       ${hours.map((at) => svg`<text class="q" x=${part(at)} y="330" text-anchor=${anchor(x(at))}>${clock(at)}</text>`)}
       ${[...new Set(lines)].map((line) => svg`<text class="b" x="100%" y=${y(line) - 6} text-anchor="end">${line / 10} ${unit}</text>`)}
-      ${live ? svg`<text class="b" x=${part(now)} y="14" text-anchor=${anchor(x(now))}>${clock(now)} now</text>` : nothing}
+      ${live ? svg`<text class="b" x=${part(now)} y="14" text-anchor=${anchor(x(now))}>${CHART.now(clock(now))}</text>` : nothing}
       ${grid.map((at) => svg`<text class="q" x="-6" y=${y(at) + 5} text-anchor="end">${at / 10}</text>`)}
       <text class="q" x="-6" y="14" text-anchor="end">${unit}</text>`}
     </svg>
-    <figcaption class="small">
-      Solid: read. Dashed: where it should go; the band reaches the target line between its earliest and latest time.
-      Dotted: the cabinet.
-    </figcaption>
+    <figcaption class="small">${CHART.legend}</figcaption>
   </figure>`;
 }
 
@@ -84,10 +82,10 @@ const anchor = (x) => (x > 880 ? 'end' : x < 90 ? 'start' : 'middle');
 function finding({ classes }, unit) {
   const each = classes.map(({ name, points, outlook, pulled }) => {
     const last = points.at(-1);
-    const read = last ? `${name} ${last.tenths / 10} ${unit} at ${clock(last.at)}` : `${name} not read`;
-    if (pulled) return `${read}, pulled at ${clock(pulled)}`;
+    const read = last ? CHART.read(name, `${last.tenths / 10} ${unit}`, clock(last.at)) : CHART.unread(name);
+    if (pulled) return CHART.out(read, clock(pulled));
     const window = outlook?.window;
-    return window ? `${read}, to be pulled between ${clock(window[0])} and ${clock(window[2])}` : read;
+    return window ? CHART.ahead(read, clock(window[0]), clock(window[2])) : read;
   });
   return `${each.join('. ')}.`;
 }

@@ -3,7 +3,8 @@ import { ask } from '../ask.js';
 import { FireAfter } from './fire-after.js';
 import { FireBefore, UNLIT } from './fire-before.js';
 import { span } from './fire-next.js';
-import { FirePad, SMOKER } from './fire-pad.js';
+import { FirePad } from './fire-pad.js';
+import { SMOKER, logged } from '../../words/en/fire-readings.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -84,13 +85,7 @@ export class FireLog {
     const one = reading.class === undefined ? undefined : sheet?.classes[reading.class];
     const window = one?.outlook?.window;
     this.app.say(
-      `${one?.name ?? SMOKER}: logged. ${
-        sheet?.doubts.length
-          ? 'A reading is in question.'
-          : window
-            ? `Out between ${span(window, this.app.now())}.`
-            : ''
-      }`,
+      logged(one?.name ?? SMOKER, Boolean(sheet?.doubts.length), window ? span(window, this.app.now()) : undefined),
     );
     return true;
   }

@@ -5,6 +5,7 @@ import { glue } from '../words/glue.js';
 import { clock, dayTime, midnight, nearTime } from '../words/time.js';
 import { MARKS } from './fire-worth.js';
 import { icon, shape } from './icon.js';
+import { HEADS, NEXT, TABLE } from '../../words/en/at-the-fire.js';
 
 /** @typedef {import('../types').FireClass} FireClass */
 /** @typedef {import('../types').FireSheet} FireSheet */
@@ -19,38 +20,30 @@ const isLit = ({ classes }) => classes.some(({ points }) => points.length > 0);
 /** @param {FireSheet} sheet @param {number} now */
 export function nextOut(sheet, now) {
   const one = firstOut(sheet);
-  if (!one) return html`<p class="say">All are out</p>`;
+  if (!one) return html`<p class="say">${NEXT.allOut}</p>`;
   const window = one.outlook?.window;
-  const take = html`Take out at
-    <b class="nowrap">${one.target.text}</b>${one.hold ? `, held ${one.hold} by the table` : nothing}.`;
+  const take = NEXT.take(one.target.text, one.hold);
   if (one.reached) {
-    return html`<p class="say">Take it out now: ${one.name}</p>
-      <p class="under">at its target since ${nearTime(one.reached, now)}. ${lastRead(one, now)}</p>`;
+    return html`<p class="say">${NEXT.now(one.name)}</p>
+      <p class="under">${NEXT.since(nearTime(one.reached, now), lastRead(one, now))}</p>`;
   }
   const wrap = firstWrap(sheet);
   if (wrap && wrapDue(wrap)) {
-    return html`<p class="say">Wrap it now: ${wrap.one.name}</p>
+    return html`<p class="say">${NEXT.wrapNow(wrap.one.name)}</p>
       <p class="under">${lastRead(wrap.one, now)} ${take}</p>`;
   }
   if (!isLit(sheet)) {
-    return html`<p class="say">First out: ${one.name}</p>
-      <p class="under">
-        ${window ? html`usually ${long(window[0] - now)} to ${long(window[2] - now)} in the heat. ` : nothing}${take}
-      </p>`;
+    return html`<p class="say">${NEXT.first(one.name)}</p>
+      <p class="under">${window ? NEXT.usually(long(window[0] - now), long(window[2] - now)) : nothing}${take}</p>`;
   }
   if (one.outlook?.fire_out) {
-    return html`<p class="say">The fire is out</p>
-      <p class="under">
-        The smoker falls, and ${one.name} no longer warms. ${lastRead(one, now)} Light it now, or finish it in an
-        oven.${window ? html` Lit now, it is out <span class="nowrap">${span(window, now)}</span>.` : nothing}
-      </p>`;
+    return html`<p class="say">${NEXT.fireOut}</p>
+      <p class="under">${NEXT.fallen(one.name, lastRead(one, now), window ? span(window, now) : undefined)}</p>`;
   }
-  return html`<p class="say">
-      Next out: ${one.name}${window ? html`, <span class="nowrap">${span(window, now)}</span>` : nothing}
-    </p>
+  return html`<p class="say">${NEXT.out(one.name, window ? span(window, now) : undefined)}</p>
     <p class="under">
-      ${window ? html`likely ${nearTime(window[1], now)}. ` : `${one.no_outlook ? NO_OUTLOOK[one.no_outlook] : 'Not within a day'}. `}${
-        wrap ? html`Wrap ${wrap.one.name} about ${nearTime(wrap.at, now)}. ` : nothing
+      ${window ? NEXT.likelyThen(nearTime(window[1], now)) : NEXT.noTime(one.no_outlook ? NO_OUTLOOK[one.no_outlook] : undefined)}${
+        wrap ? NEXT.wrap(wrap.one.name, nearTime(wrap.at, now)) : nothing
       }${take}
       ${lastRead(one, now)}
     </p>`;
@@ -70,8 +63,8 @@ export const wrapDue = ({ one, at }) => at <= (one.points.at(-1)?.at ?? 0);
 /** How old the last reading of it is. @param {FireClass} one @param {number} now */
 function lastRead({ last, points, probe, pulled }, now) {
   const at = points.at(-1)?.at;
-  if (last && at) return html`<span class="nowrap">Read ${last.text}</span> at ${nearTime(at, now)}.`;
-  return probe && !pulled ? html`<b>${NOT_MEASURED}</b>` : 'Not read yet.';
+  if (last && at) return NEXT.read(last.text, nearTime(at, now));
+  return probe && !pulled ? html`<b>${NOT_MEASURED}</b>` : NEXT.unread;
 }
 
 /**
@@ -86,15 +79,15 @@ export function outTable(sheet, now, out, back, wraps) {
   const places = [...order, ...classes.keys()].filter((place, at, all) => all.indexOf(place) === at);
   // Before the first reading there is no fire to count from.
   const lit = isLit(sheet);
-  return html`<h2>Who comes out when</h2>
+  return html`<h2>${HEADS.out}</h2>
     <table class="tbl near">
       <caption class="vh">
-        Sizes, the first to come out first
+        ${TABLE.caption}
       </caption>
       <thead>
         <tr>
-          <th scope="col">Size</th>
-          <th scope="col">${lit ? 'Out between' : 'Usually takes'}</th>
+          <th scope="col">${TABLE.size}</th>
+          <th scope="col">${lit ? TABLE.between : TABLE.takes}</th>
         </tr>
       </thead>
       <tbody>
@@ -107,7 +100,7 @@ export function outTable(sheet, now, out, back, wraps) {
             <td>
               ${shape(place)}${one.name}<small
                 >${one.pulled ? nothing : lastRead(one, now)}
-                ${wordOf(one)}${one.wrapped ? html` Wrapped at ${nearTime(one.wrapped, now)}.` : nothing}</small
+                ${wordOf(one)}${one.wrapped ? TABLE.wrappedAt(nearTime(one.wrapped, now)) : nothing}</small
               >
             </td>
             <td>
@@ -115,7 +108,7 @@ export function outTable(sheet, now, out, back, wraps) {
               ${
                 lit || one.pulled
                   ? html`<button type="button" class="btn quiet less noprint near" @click=${act}>
-                      ${one.pulled ? 'Not out' : 'Is out'}<span class="vh">: ${one.name}</span>
+                      ${one.pulled ? TABLE.notOut : TABLE.isOut}<span class="vh">: ${one.name}</span>
                     </button>`
                   : nothing
               }
@@ -126,7 +119,7 @@ export function outTable(sheet, now, out, back, wraps) {
                       class="btn quiet less noprint near"
                       @click=${() => (one.wrapped ? back(`wrap:${place}`) : out(`wrap:${place}`, one.name))}
                     >
-                      ${one.wrapped ? 'Not wrapped' : 'Is wrapped'}<span class="vh">: ${one.name}</span>
+                      ${one.wrapped ? TABLE.notWrapped : TABLE.isWrapped}<span class="vh">: ${one.name}</span>
                     </button>`
                   : nothing
               }
@@ -149,11 +142,11 @@ function wordOf({ state, points }) {
 /** @param {FireClass} one @param {boolean} lit @param {number} now */
 function when(one, lit, now) {
   const window = one.outlook?.window;
-  if (one.pulled) return html`out ${nearTime(one.pulled, now)}`;
-  if (one.reached) return html`<b>now</b>`;
-  if (!window) return one.no_outlook ? html`<small>${NO_OUTLOOK[one.no_outlook]}.</small>` : 'not within a day';
-  if (!lit) return html`<span>${long(window[0] - now)} to ${long(window[2] - now)}</span>`;
-  return html`<span class="nowrap">${span(window, now)}</span><small>likely ${nearTime(window[1], now)}</small>`;
+  if (one.pulled) return TABLE.out(nearTime(one.pulled, now));
+  if (one.reached) return html`<b>${TABLE.now}</b>`;
+  if (!window) return one.no_outlook ? html`<small>${NO_OUTLOOK[one.no_outlook]}.</small>` : TABLE.notToday;
+  if (!lit) return html`<span>${TABLE.lasts(long(window[0] - now), long(window[2] - now))}</span>`;
+  return html`<span class="nowrap">${span(window, now)}</span><small>${NEXT.likely(nearTime(window[1], now))}</small>`;
 }
 
 /** What each time is worked from, and what to know. @param {FireSheet} sheet */

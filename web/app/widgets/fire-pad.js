@@ -5,6 +5,7 @@ import { clock, dayTime } from '../words/time.js';
 import { icon } from './icon.js';
 import { pinned } from './pinned.js';
 import { strip } from './verdict.js';
+import { PAD, SMOKER, WHEN } from '../../words/en/fire-readings.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -14,8 +15,6 @@ import { strip } from './verdict.js';
 const MINUTE = 60_000;
 const KEYS = ['1', '2', '3', '4', '5', '6', '7', '8', '9', '.', '0'];
 const MOST = 5;
-/** What the air beside the meat is called. */
-export const SMOKER = 'Smoker';
 
 export class FirePad {
   /** @type {string | null} id of the class, null for the cabinet; empty: the first */
@@ -97,13 +96,13 @@ export class FirePad {
   async #send() {
     const unit = this.#unit();
     const { ok, problems } = readFields(
-      [{ key: 't', label: 'Reading', kind: 'temperature', text: this.#digits, unit }],
+      [{ key: 't', label: PAD.reading, kind: 'temperature', text: this.#digits, unit }],
       this.app.settings.units,
     );
     const problem = problems?.[0] ?? ok?.problems[0];
     const value = ok?.values[0]?.value;
     if (problem || !value) {
-      this.#wrong = problem?.message ?? 'Type what the probe shows.';
+      this.#wrong = problem?.message ?? PAD.type;
       // A point that was not pressed: 450 for 45.0.
       const lost = problem?.code === 'too_large' && /^(\d{2,3})(\d)$/.exec(this.#digits);
       this.#meant = lost ? `${lost[1]}.${lost[2]}` : '';
@@ -137,7 +136,7 @@ export class FirePad {
     this.#pieces = pieces;
     if (this.#place() === -1) this.#of = (pieces[first] ?? pieces[0])?.id ?? null;
     return html`<fieldset class="probe noprint">
-      <legend>Probe is in</legend>
+      <legend>${PAD.where}</legend>
       <div class="pick pieces">
         ${sheet.classes.map((one, place) => this.#choice(place, one.name, `k-${place % 6}`))}
         ${this.#choice(null, SMOKER, '')}
@@ -157,43 +156,41 @@ export class FirePad {
     const now = this.app.now();
     return html`<section class="noprint" id="pad" aria-labelledby="pad-head">
       <h2 id="pad-head" class=${this.#corrects === null ? 'vh' : ''} tabindex="-1">
-        ${this.#corrects === null ? 'Add a reading' : 'Correct a reading'}
+        ${this.#corrects === null ? PAD.add : PAD.correct}
       </h2>
       ${
         this.#corrects === null
           ? nothing
           : html`<p class="near">
-              The old one stays in the log, struck out.
+              ${PAD.stays}
               <button
                 type="button"
                 class="btn quiet less"
                 @click=${() => ((this.#corrects = null), (this.#at = null), this.app.draw())}
               >
-                Leave it as it was
+                ${PAD.leave}
               </button>
             </p>`
       }
       <div class="show">
         ${this.#clock(now)}
-        <span class="cap"
-          >${last ? html`Last ${last.tenths / 10} ${unit}<br />at ${clock(last.at)}` : html`${name}:<br />not read`}</span
-        >
+        <span class="cap">${last ? PAD.last(`${last.tenths / 10} ${unit}`, clock(last.at)) : PAD.unread(name)}</span>
         <output class="num" for="pad-keys">${this.#digits || '–'}<span class="u">${unit}</span></output>
       </div>
       ${this.#timing ? this.#timebar(now) : nothing}
-      <div class="keys" id="pad-keys" role="group" aria-label="Temperature keys">
+      <div class="keys" id="pad-keys" role="group" aria-label=${PAD.keys}>
         ${KEYS.map(
           (key) =>
             html`<button
               type="button"
               class=${key === '.' ? 'point' : key === '0' ? 'nought' : ''}
-              aria-label=${key === '.' ? 'Decimal point' : key}
+              aria-label=${key === '.' ? PAD.point : key}
               @click=${() => this.#press(key)}
             >
               ${key}
             </button>`,
         )}
-        <button type="button" class="w" @click=${() => this.#press('rub')}>Delete</button>
+        <button type="button" class="w" @click=${() => this.#press('rub')}>${PAD.rub}</button>
       </div>
       ${this.#wrong ? this.#notLogged(unit) : nothing} ${this.#log(name, last, pin, steps)}
     </section>`;
@@ -208,12 +205,16 @@ export class FirePad {
 
   /** @param {string} name @param {import('../types').FirePoint | undefined} last @param {boolean} pin @param {boolean} steps */
   #log(name, last, pin, steps) {
-    const said = this.#digits ? `Log ${this.#digits} ${this.#unit()}, ${name}` : 'Log the reading';
-    const button = html`<button type="button" class="btn ${pin ? 'main' : 'wide gap'}" @click=${() => this.#send()}>
+    const said = this.#digits ? PAD.log(`${this.#digits} ${this.#unit()}`, name) : PAD.logEmpty;
+    const button = html`<button
+      type="button"
+      class="btn ${pin ? 'main' : 'wide'} ${pin ? '' : 'gap'}"
+      @click=${() => this.#send()}
+    >
       ${said}
     </button>`;
     if (!pin) return button;
-    const row = html`<div class="stepper" role="group" aria-label="Reading, from the last one">
+    const row = html`<div class="stepper" role="group" aria-label=${PAD.fromLast}>
       ${[-10, -1].map((by) => this.#stepButton(by, last?.tenths))}
       <span class="num" aria-hidden="true">${this.#digits || '–'}</span>
       ${[1, 10].map((by) => this.#stepButton(by, last?.tenths))}
@@ -224,7 +225,7 @@ export class FirePad {
   /** @param {number} by @param {number | undefined} tenths */
   #stepButton(by, tenths) {
     return html`<button type="button" @click=${() => this.#step(by, tenths)}>
-      ${by < 0 ? `−${-by}` : `+${by}`}<span class="vh"> degrees</span>
+      ${by < 0 ? `−${-by}` : `+${by}`}<span class="vh">${PAD.degrees}</span>
     </button>`;
   }
 
@@ -236,20 +237,22 @@ export class FirePad {
       type="button"
       class="when"
       aria-expanded=${this.#timing ? 'true' : 'false'}
-      aria-label="${said}${this.#at === null ? ' now' : ''}, when it was read. Press to change."
+      aria-label=${WHEN.change(said, this.#at === null)}
       @click=${() => ((this.#timing = !this.#timing), this.app.draw())}
     >
-      ${said} ${this.#at === null ? html`<small>now</small>` : nothing}
+      ${said} ${this.#at === null ? html`<small>${WHEN.now}</small>` : nothing}
     </button>`;
   }
 
   /** @param {number} now */
   #timebar(now) {
-    return html`<div class="timebar" role="group" aria-label="When it was read">
-      <button type="button" @click=${() => this.#shift(-10 * MINUTE)}>−10<span class="vh"> minutes</span></button>
-      <button type="button" @click=${() => this.#shift(-MINUTE)}>−1<span class="vh"> minute</span></button>
+    return html`<div class="timebar" role="group" aria-label=${WHEN.head}>
+      <button type="button" @click=${() => this.#shift(-10 * MINUTE)}>
+        −10<span class="vh">${WHEN.minutes}</span>
+      </button>
+      <button type="button" @click=${() => this.#shift(-MINUTE)}>−1<span class="vh">${WHEN.minute}</span></button>
       <div><span class="num">${clock(this.#at ?? now)}</span></div>
-      <button type="button" @click=${() => this.#shift(MINUTE)}>+1<span class="vh"> minute</span></button>
+      <button type="button" @click=${() => this.#shift(MINUTE)}>+1<span class="vh">${WHEN.minute}</span></button>
     </div>`;
   }
 
@@ -258,12 +261,12 @@ export class FirePad {
     return html`<div class="gap" role="alert">
       ${strip(
         'stop',
-        'Not logged',
-        this.#meant ? `${this.#digits} ${unit} is out of reach of a smoker and an oven.` : this.#wrong,
+        PAD.notLogged,
+        this.#meant ? PAD.outOfReach(`${this.#digits} ${unit}`) : this.#wrong,
         this.#meant
           ? html`<div class="acts">
               <button type="button" class="btn" @click=${() => this.#itWas(this.#meant)}>
-                It was ${this.#meant} ${unit}
+                ${PAD.itWas(`${this.#meant} ${unit}`)}
               </button>
             </div>`
           : nothing,

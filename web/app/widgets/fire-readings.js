@@ -4,8 +4,8 @@ import { newId } from '../shelf.js';
 import { ODD } from '../words/fire.js';
 import { glue } from '../words/glue.js';
 import { clock, dayTime } from '../words/time.js';
-import { SMOKER } from './fire-pad.js';
 import { strip } from './verdict.js';
+import { DOUBT, LIST, PAD, SMOKER } from '../../words/en/fire-readings.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Fire} Fire */
@@ -38,23 +38,23 @@ export function doubts(batch, sheet, acts) {
     return html`<div class="block" role="status">
       ${strip(
         'ask',
-        `${name}: ${reading.temperature} at ${clock(reading.at)}?`,
+        DOUBT.asked(name, reading.temperature, clock(reading.at)),
         glue(ODD[odd]),
         html`<div class="acts">
           ${choices.map(
-            (text) => html`<button type="button" class="btn" @click=${() => meant(text)}>It was ${text}</button>`,
+            (text) => html`<button type="button" class="btn" @click=${() => meant(text)}>${PAD.itWas(text)}</button>`,
           )}
           ${
             // No meat is hotter than boiling water, whoever says so.
             odd === 'boiling'
               ? nothing
               : html`<button type="button" class="btn" @click=${() => acts.mark(place, { sure: true })}>
-                  It is right
+                  ${DOUBT.right}
                 </button>`
           }
-          <button type="button" class="btn" @click=${() => acts.correct(reading)}>Correct it</button>
-          <button type="button" class="btn" @click=${() => acts.mark(place, { struck: true }, 'Struck out.')}>
-            Strike it out
+          <button type="button" class="btn" @click=${() => acts.correct(reading)}>${DOUBT.correct}</button>
+          <button type="button" class="btn" @click=${() => acts.mark(place, { struck: true }, DOUBT.crossedOut)}>
+            ${DOUBT.crossOut}
           </button>
         </div>`,
       )}
@@ -70,25 +70,27 @@ export function readings(batch, sheet, now, acts) {
   const rows = (batch.fire?.readings ?? []).map((reading, place) => ({ reading, place })).reverse();
   if (rows.length === 0) return nothing;
   return html`<details class="fold readings-log">
-    <summary>All ${rows.length} readings</summary>
+    <summary>${LIST.all(rows.length)}</summary>
     <table class="tbl near">
       <caption class="vh">
-        Every reading, the newest first
+        ${LIST.caption}
       </caption>
       <thead>
         <tr>
-          <th scope="col">Time</th>
-          <th scope="col">Piece</th>
-          <th scope="col">Read</th>
-          <th scope="col" class="noprint"><span class="vh">Change</span></th>
+          <th scope="col">${LIST.time}</th>
+          <th scope="col">${LIST.piece}</th>
+          <th scope="col">${LIST.read}</th>
+          <th scope="col" class="noprint"><span class="vh">${LIST.change}</span></th>
         </tr>
       </thead>
       <tbody>
         ${rows.map(({ reading, place }, at) => {
-          const name = reading.class === undefined ? SMOKER : (sheet.classes[reading.class]?.name ?? 'gone');
-          const which = `${name}, ${reading.temperature} at ${clock(reading.at)}`;
+          const name = reading.class === undefined ? SMOKER : (sheet.classes[reading.class]?.name ?? LIST.gone);
+          const which = LIST.which(name, reading.temperature, clock(reading.at));
           return html`<tr class="${reading.struck ? 'struck' : ''} ${at < IN_SIGHT ? '' : 'older'}">
-            <td>${dayTime(reading.at, now)}${reading.struck ? html`<span class="vh">, struck out</span>` : nothing}</td>
+            <td>
+              ${dayTime(reading.at, now)}${reading.struck ? html`<span class="vh">${LIST.crossedOut}</span>` : nothing}
+            </td>
             <td>${name}</td>
             <td class="nowrap">${reading.temperature}</td>
             <td class="noprint">
@@ -99,10 +101,10 @@ export function readings(batch, sheet, now, acts) {
                       class="btn quiet less"
                       @click=${() => acts.mark(place, { struck: false })}
                     >
-                      Count it<span class="vh"> again: ${which}</span>
+                      ${LIST.count(which)}
                     </button>`
                   : html`<button type="button" class="btn quiet less" @click=${() => acts.correct(reading)}>
-                      Correct<span class="vh"> ${which}</span>
+                      ${LIST.correct(which)}
                     </button>`
               }
             </td>
@@ -113,7 +115,7 @@ export function readings(batch, sheet, now, acts) {
     ${
       rows.length > IN_SIGHT
         ? html`<button type="button" class="btn quiet wide gap noprint more" @click=${showAll}>
-            Show all ${rows.length} readings
+            ${LIST.showAll(rows.length)}
           </button>`
         : nothing
     }

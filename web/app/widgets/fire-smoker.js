@@ -1,7 +1,7 @@
 /** What fires told of this smoker: visible, kept and forgotten by a touch. */
 import { html, nothing } from 'lit-html';
 import { airWords } from '../words/fire.js';
-import { count } from '../words/names.js';
+import { HEADS, SMOKER } from '../../words/en/at-the-fire.js';
 
 /** @typedef {import('../types').Smoked} Smoked */
 
@@ -14,26 +14,20 @@ export function smoker(app, { fires, air, tells }) {
   const fresh = tells && !all.some(({ at }) => at === tells.at);
   if (!fresh && all.length === 0) return nothing;
   return html`<section class="block noprint" data-smoker>
-    <h2>Your smoker</h2>
-    ${air ? html`<p class="near">From ${count(fires, 'fire')}: ${airWords(air)}</p>` : nothing}
+    <h2>${HEADS.smoker}</h2>
+    ${air ? html`<p class="near">${SMOKER.from(fires, airWords(air))}</p>` : nothing}
     ${
       fresh
-        ? html`<p class="near">This fire tells how your smoker warms. Kept, the next forecast begins there.</p>
-            <button
-              type="button"
-              class="btn wide"
-              @click=${() => put([...all, tells], 'Kept. The next forecast begins there.')}
-            >
-              Keep what this fire told
+        ? html`<p class="near">${SMOKER.fresh}</p>
+            <button type="button" class="btn wide" @click=${() => put([...all, tells], SMOKER.saved)}>
+              ${SMOKER.save}
             </button>`
         : nothing
     }
     ${
       all.length
         ? html`<div class="acts gap">
-            <button type="button" class="btn less" @click=${() => put([], 'What the fires told is forgotten.')}>
-              Forget what the fires told
-            </button>
+            <button type="button" class="btn less" @click=${() => put([], SMOKER.forgotten)}>${SMOKER.forget}</button>
           </div>`
         : nothing
     }

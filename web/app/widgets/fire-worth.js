@@ -6,6 +6,7 @@ import { glue } from '../words/glue.js';
 import { dayTime } from '../words/time.js';
 import { shape } from './icon.js';
 import { strip } from './verdict.js';
+import { CHILL_WAYS, CREDIT, HEADS } from '../../words/en/at-the-fire.js';
 
 /** @typedef {import('../types').FireClass} FireClass */
 /** @typedef {import('../types').FireSheet} FireSheet */
@@ -27,11 +28,11 @@ export function worth(one, place) {
   return html`<section class="block">
     <div class="row-h">
       <h2>${shape(place)}${one.name}</h2>
-      ${credit ? html`<span class="num credit-num">${credit.num}<span class="u">of ${credit.of} log</span></span>` : nothing}
+      ${credit ? html`<span class="num credit-num">${credit.num}<span class="u">${CREDIT.of(credit.of)}</span></span>` : nothing}
     </div>
     ${
       credit
-        ? html`<div class="credit" role="img" aria-label="${credit.num} of ${credit.of} log counted so far">
+        ? html`<div class="credit" role="img" aria-label=${CREDIT.says(credit.num, credit.of)}>
             ${Array.from({ length: 7 }, (_, i) => {
               const full = Math.max(0, Math.min(10, credit.tenths - 10 * i));
               return html`<svg aria-hidden="true">${svg`<rect width="${full * 10}%" height="100%"/>`}</svg>`;
@@ -49,7 +50,7 @@ export function rules({ classes }) {
     credit ? [conditionWords(credit.conditions), TABLES[credit.table], ruleWords(rule)] : [ruleWords(rule)],
   );
   return html`<section class="block">
-    <h2>By which rule</h2>
+    <h2>${HEADS.rules}</h2>
     ${[...new Set(texts)].map((text) => html`<p class="src">${glue(text)}</p>`)}
   </section>`;
 }
@@ -58,12 +59,9 @@ export function rules({ classes }) {
 export function chillWays(one, place, now) {
   if (one.chill.length === 0) return nothing;
   return html`<section class="block">
-    <h2>${shape(place)}${one.name}: chill</h2>
-    ${stages('Published ways to chill', one.chill, now)}
-    <p class="small">
-      One way that holds to its end is enough. Expected: in a refrigerator at 3 °C, alone on its shelf, by a model; the
-      readings decide.
-    </p>
+    <h2>${shape(place)}${CHILL_WAYS.head(one.name)}</h2>
+    ${stages(CHILL_WAYS.caption, one.chill, now)}
+    <p class="small">${CHILL_WAYS.note}</p>
   </section>`;
 }
 
@@ -75,8 +73,8 @@ function stages(caption, rows, now) {
     </caption>
     <thead>
       <tr>
-        <th scope="col">Stage</th>
-        <th scope="col">Left</th>
+        <th scope="col">${CHILL_WAYS.stage}</th>
+        <th scope="col">${CHILL_WAYS.left}</th>
       </tr>
     </thead>
     <tbody>
@@ -85,9 +83,11 @@ function stages(caption, rows, now) {
           html`<tr>
             <td>${stageWords(row.stage)}<small>${glue(wayWords(row.stage))}</small></td>
             <td>
-              <span class=${row.left.is === 'late' ? 'flag stop' : ''}>${leftWords(row.left)}</span>${
-                row.until ? html`<small>until ${dayTime(row.until, now)}</small>` : nothing
-              }${row.expected ? html`<small>expected ${dayTime(row.expected, now)}</small>` : nothing}
+              <span class="${row.left.is === 'late' ? 'flag' : ''} ${row.left.is === 'late' ? 'stop' : ''}"
+                >${leftWords(row.left)}</span
+              >${
+                row.until ? html`<small>${CHILL_WAYS.until(dayTime(row.until, now))}</small>` : nothing
+              }${row.expected ? html`<small>${CHILL_WAYS.expected(dayTime(row.expected, now))}</small>` : nothing}
             </td>
           </tr>`,
       )}

@@ -1,8 +1,9 @@
 /** One job on the clock rail: when on the left, what on the right, and a box to tick it. */
 import { html } from 'lit-html';
 import { jobHead } from '../words/jobs.js';
-import { clock, dayWord } from '../words/time.js';
+import { clock, dayWord, midnight } from '../words/time.js';
 import { icon, tagMark } from './icon.js';
+import { DUE } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').Job} Job */
 
@@ -24,14 +25,14 @@ export function jobRow({ app, ticker, job, batch, tickable, first }) {
     <a class="job" href="#/batch/${job.batch}/${job.stage}"
       ><b>${head}</b><span class="p">${tagMark(batch.tag, true)}${batch.name}</span></a
     >
-    ${boxed ? ticker.box({ id: job.batch, batch, mark: { of: job.id }, label: `${head}, ${batch.name}`, says: `${head}: ticked.` }) : icon('s-go')}
+    ${boxed ? ticker.box({ id: job.batch, batch, mark: { of: job.id }, label: DUE.label(head, batch.name), says: DUE.ticked(head) }) : icon('s-go')}
   </li>`;
 }
 
 /** @param {Job} job @param {number} now */
 function when(job, now) {
-  if (job.due === null) return html`<span class="d">Next</span>`;
+  if (job.due === null) return html`<span class="d">${DUE.next}</span>`;
   const day = dayWord(job.due, now);
-  return html`<span class="d">${job.now ? `Due ${day === 'Today' ? 'today' : day}` : day}</span
+  return html`<span class="d">${job.now ? DUE.due(midnight(job.due) === midnight(now) ? null : day) : day}</span
     ><span class="num">${clock(job.due)}</span>`;
 }

@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { clearAt, forbidden } from './doubts.js';
 import { pinned } from './pinned.js';
+import { DOUBT } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').Doubt} Doubt */
 
@@ -15,7 +16,7 @@ export function stageAction(id, doubts, here, own) {
   if (forbidden(doubts)) return nothing;
   const where = clearAt(doubts);
   if (where && where !== here) {
-    return pinned(html`<a class="btn main" href="#/batch/${id}/${where}">Clear the doubt</a>`);
+    return pinned(html`<a class="btn main" href="#/batch/${id}/${where}">${DOUBT.clearDoubt}</a>`);
   }
   return own();
 }

@@ -1,4 +1,5 @@
 /** A batch that was thrown out: it is put away, and nothing is assured of it any more. */
+import { thrownOut as says } from '../../words/en/batches.js';
 
 /**
  * Resolves to true once it is kept so.
@@ -7,7 +8,6 @@
  * @param {string} [why] what happened, for its remarks
  */
 export function thrownOut(app, id, why = '') {
-  const { name } = app.shelf.batches.get(id) ?? { name: 'The batch' };
   const work = () =>
     app.shelf.changeBatch(id, (one) => ({
       ...one,
@@ -15,7 +15,7 @@ export function thrownOut(app, id, why = '') {
       closed: true,
       ...(why && { notes: [one.notes, why].filter(Boolean).join('\n') }),
     }));
-  return app.act(work, { says: `${name} is put away as thrown out.` });
+  return app.act(work, { says: says(app.shelf.batches.get(id)?.name) });
 }
 
 /** Takes it up again, thrown out or not. @param {import('../types').Batch} batch */

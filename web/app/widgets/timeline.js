@@ -1,6 +1,7 @@
 /** The plan as a picture: a lane for each batch, a bar for each task by its place, and the hours of rest behind them. */
 import { html, nothing, svg } from 'lit-html';
 import { dayTime, midnight, shortDay } from '../words/time.js';
+import { LANES } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').BackBatch} BackBatch */
 
@@ -31,7 +32,7 @@ export function timeline(plans, places, batches, { rests, readyBy, now }) {
       class="week timeline"
       height=${height}
       role="img"
-      aria-label="The tasks of ${plans.length} batches until ${dayTime(readyBy, now)}; the same as in the lists"
+      aria-label=${LANES.says(plans.length, dayTime(readyBy, now))}
     >
       ${rests
         .filter(({ from, to }) => to > begin && from < end)
@@ -65,10 +66,11 @@ export function timeline(plans, places, batches, { rests, readyBy, now }) {
           >`,
       )}
       <span
-        ><svg width="30" height="18" aria-hidden="true"><rect class="rest" width="30" height="18" /></svg>Rest</span
+        ><svg width="30" height="18" aria-hidden="true"><rect class="rest" width="30" height="18" /></svg
+        >${LANES.rest}</span
       >
       <span
-        ><svg width="12" height="20" aria-hidden="true"><path class="mark" d="M6 0v20" /></svg>Ready by</span
+        ><svg width="12" height="20" aria-hidden="true"><path class="mark" d="M6 0v20" /></svg>${LANES.readyBy}</span
       >
     </figcaption>
   </figure>`;

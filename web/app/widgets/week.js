@@ -2,6 +2,7 @@
 import { html, nothing, svg } from 'lit-html';
 import { jobHead, whereWords } from '../words/jobs.js';
 import { dayTime, midnight, weekDay } from '../words/time.js';
+import { WEEK } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').State} State */
 /** @typedef {import('../types').Batch} Batch */
@@ -19,14 +20,9 @@ export function week(app, states) {
   const at = (/** @type {number} */ ms) => `${(100 * (clamp(ms, begin, end) - begin)) / (end - begin)}%`;
   const lanes = states.slice(0, 6);
   const height = TOP + lanes.length * LANE;
-  return html`<h2>This week</h2>
+  return html`<h2>${WEEK.head}</h2>
     <figure class="gap">
-      <svg
-        class="week"
-        height=${height}
-        role="img"
-        aria-label="The jobs of the next seven days, by batch; the same as in the list"
-      >
+      <svg class="week" height=${height} role="img" aria-label=${WEEK.says}>
         ${Array.from(
           { length: DAYS },
           (_, n) => svg`<line class="day-line" x1=${at(day(n))} x2=${at(day(n))} y1="28" y2=${height}/>
@@ -38,12 +34,11 @@ export function week(app, states) {
       </svg>
       <figcaption class="legend">
         <span
-          ><svg width="44" height="18" aria-hidden="true"><path class="fill" d="M0 18L28 2H44V18z" /></svg>In the cure,
-          drying or over the fire: full height is done</span
+          ><svg width="44" height="18" aria-hidden="true"><path class="fill" d="M0 18L28 2H44V18z" /></svg
+          >${WEEK.full}</span
         >
         <span
-          ><svg width="12" height="20" aria-hidden="true"><path class="mark" d="M6 0v20" /></svg>A job with a clock
-          time</span
+          ><svg width="12" height="20" aria-hidden="true"><path class="mark" d="M6 0v20" /></svg>${WEEK.mark}</span
         >
       </figcaption>
     </figure>`;
@@ -78,7 +73,7 @@ function lane(app, state, batch, y, { at, begin, end, now }) {
     ${
       state.held
         ? svg`<rect x="0" y=${y + 34} width="100%" height="34" fill="url(#hatch-held)"/>
-            <text class="b held" x="8" y=${y + 92}>Held</text>`
+            <text class="b held" x="8" y=${y + 92}>${WEEK.held}</text>`
         : svg`<rect class="lane" x="0" y=${y + 34} width="100%" height="34"/>
             ${long.map(({ from, to }) => wedge(parseFloat(at(from)), parseFloat(at(to)), y + 34))}
             <line class="foot" x1="0" x2="100%" y1=${base} y2=${base}/>
@@ -89,7 +84,7 @@ function lane(app, state, batch, y, { at, begin, end, now }) {
               <line class="mark" x1=${at(Number(due))} x2=${at(Number(due))} y1=${y + 28} y2=${base + 6}/>`,
             )}
             <line class="now" x1=${at(now)} x2=${at(now)} y1=${y + 28} y2=${base + 6}/>
-            ${next ? svg`<text class="b" x=${at(Number(next.due))} y=${base + 24} text-anchor=${anchorOf(Number(next.due), begin, end)}>${jobHead(next, { app, batch })}, ${dayTime(Number(next.due), now)}</text>` : svg`<text class="q" x="6" y=${base + 24}>${whereWords(state)}</text>`}`
+            ${next ? svg`<text class="b" x=${at(Number(next.due))} y=${base + 24} text-anchor=${anchorOf(Number(next.due), begin, end)}>${WEEK.job(jobHead(next, { app, batch }), dayTime(Number(next.due), now))}</text>` : svg`<text class="q" x="6" y=${base + 24}>${whereWords(state)}</text>`}`
     }`;
 }
 

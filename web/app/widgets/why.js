@@ -3,6 +3,7 @@
  * screen; it holds nothing that a figure or an action depends on, neither a condition nor a doubt. On paper it is open.
  */
 import { html } from 'lit-html';
+import { WHY } from '../../words/en/batches.js';
 
 const KEY = 'cure-reckoner.why';
 
@@ -34,7 +35,7 @@ export function why(screen, body) {
     }
   };
   return html`<details class="why" ?open=${opened.has(screen)} @toggle=${turned}>
-    <summary>Why / Source</summary>
+    <summary>${WHY}</summary>
     <div>${body}</div>
   </details>`;
 }

@@ -4,6 +4,7 @@ import { REGION } from '../../app/locale.js';
 const BRITISH = {
   colour: 'colour',
   coloured: 'coloured',
+  colourHead: 'Colour',
   grey: 'grey',
   mince: 'mince',
   mouldy: 'mouldy',
@@ -12,6 +13,7 @@ const BRITISH = {
   heaped: 'heaped',
   judgement: 'judgement',
   throwAway: 'throw it away',
+  threwAway: 'threw it away',
   cure1: 'cure no. 1',
   cure2: 'cure no. 2',
   Saltpetre: 'Saltpetre',
@@ -21,6 +23,7 @@ const BRITISH = {
 const AMERICAN = {
   colour: 'color',
   coloured: 'colored',
+  colourHead: 'Color',
   grey: 'gray',
   mince: 'ground meat',
   mouldy: 'moldy',
@@ -29,6 +32,7 @@ const AMERICAN = {
   heaped: 'heaping',
   judgement: 'judgment',
   throwAway: 'throw it out',
+  threwAway: 'threw it out',
   cure1: 'Cure #1',
   cure2: 'Cure #2',
   Saltpetre: 'Saltpeter',
