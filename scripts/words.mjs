@@ -12,13 +12,10 @@ const STILL = new Set(
     locale.js
     screens/dose.js
     screens/edit.js
-    screens/help.js
     screens/how-much.js
     screens/labels.js
-    screens/open.js
     screens/pack.js
     screens/pieces.js
-    screens/read.js
     screens/recipe.js
     screens/recipes.js
     screens/stage.js
@@ -34,7 +31,6 @@ const STILL = new Set(
     widgets/edit-lines.js
     widgets/edit-steps.js
     widgets/fridge-form.js
-    widgets/hand-on.js
     widgets/how-long.js
     widgets/how-much-answer.js
     widgets/label.js

@@ -55,7 +55,7 @@ test('a card of the same name is never replaced without a word', async (t) => {
   await openCard(page);
   const link = await page.locator('#link-text').innerText();
   await page.goto(link);
-  await page.getByText('You have this very card already.').waitFor();
+  await page.getByText('You have this very recipe already.').waitFor();
 
   await openCard(page);
   await page.getByRole('link', { name: 'Change the card' }).click();
@@ -63,7 +63,7 @@ test('a card of the same name is never replaced without a word', async (t) => {
   await page.getByLabel('Name').focus();
   await settled(page);
   await page.goto(link);
-  await page.getByText('You have another card called').waitFor();
+  await page.getByText('You have another recipe called').waitFor();
   await page.getByRole('button', { name: 'Keep both' }).click();
   await page.getByText('is kept.').waitFor();
   const two = (await recipes(page)).filter(({ name }) => name.startsWith(NAME));

@@ -26,7 +26,7 @@ for (const [name, hand] of HANDS) {
     assert.match(lines[2], /Not settled: Cure no. 1/);
     assert.match(lines[4], /On the card: Keep cold in the cure/);
     await page.getByText('2 things to settle first').waitFor();
-    assert.equal(await page.getByRole('button', { name: 'Keep as a card' }).count(), 0);
+    assert.equal(await page.getByRole('button', { name: 'Keep as a recipe' }).count(), 0);
 
     await hand.choose(page, page.getByLabel('Packed', { exact: true }));
     await page.getByText('One thing to settle first').waitFor();
@@ -35,7 +35,7 @@ for (const [name, hand] of HANDS) {
     assert.deepEqual(await violations(page), []);
 
     await hand.write(page, page.getByLabel('What it is called'), 'Boar belly from a friend');
-    await hand.press(page, page.getByRole('button', { name: 'Keep as a card' }));
+    await hand.press(page, page.getByRole('button', { name: 'Keep as a recipe' }));
     await page.getByRole('heading', { name: 'Boar belly from a friend' }).waitFor();
     const [card] = (await kept(page, 'recipe/')).map(({ data }) => data).filter(({ name }) => /friend/.test(name));
     assert.match(card.tag, /^B[A-Z]$/);
@@ -109,7 +109,7 @@ test('another text is not settled by the answers to the first', async (t) => {
   const box = page.getByLabel('The recipe, in lines or in prose');
   await box.fill('Rub for 5 lb meat\n1 tsp pink salt');
   await page.getByLabel(/^Cure no. 1,/).check();
-  await page.getByRole('button', { name: 'Keep as a card' }).waitFor();
+  await page.getByRole('button', { name: 'Keep as a recipe' }).waitFor();
   await box.fill('Rub for 5 lb meat\n1 tbsp pink salt');
   await page.getByText('One thing to settle first').waitFor();
   await box.fill('Rub for 5 lb meat\nno salt at all\n1 tsp cure no. 1');
@@ -141,7 +141,7 @@ test('who does not know which salt, sugar or pepper it was says so, and the gram
     const open = page.getByRole('group').filter({ hasNot: page.locator('input:checked') });
     await open.filter({ hasText: 'Not sure' }).first().getByLabel('Not sure').check();
   }
-  await page.getByRole('button', { name: 'Keep as a card' }).waitFor();
+  await page.getByRole('button', { name: 'Keep as a recipe' }).waitFor();
   const lines = await texts(page.locator('.lines-read > li'));
   for (const line of lines.slice(2)) assert.match(line, / to [\d.]+ g Usually [\d.]+ g\./);
   // Whether pink salt is a cure nobody may pass over.

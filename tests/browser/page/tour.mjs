@@ -93,7 +93,7 @@ export async function tour(page, look) {
   await page.getByLabel('The recipe, in lines or in prose').fill('3 tbsp salt\n1 tsp pink salt\n2 tsp love\nno garlic');
   await look('read, to settle');
   await page.getByLabel('The recipe, in lines or in prose').fill('Rub for 5 lb meat\n30 g salt\n5 g cure no. 1');
-  await page.getByRole('button', { name: 'Keep as a card' }).waitFor();
+  await page.getByRole('button', { name: 'Keep as a recipe' }).waitFor();
   await look('read, settled');
   await goTo(page, '#/dose');
   await page.getByRole('button', { name: 'Check it' }).click();

@@ -15,6 +15,8 @@ import { EATEN, METHODS } from '../words/names.js';
 import { canonical } from '../records.js';
 import { isWritten, linkIn, toReader } from '../pasted.js';
 import { copyOf } from './recipes.js';
+import { PLACES } from '../../words/en/places.js';
+import { KEEP, OPEN, sentTo } from '../../words/en/send.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Recipe} Recipe */
@@ -24,10 +26,10 @@ export function open(app, { part }) {
   const form = new Form();
   const units = () => /** @type {'us' | 'metric'} */ (form.text('units', app.settings.units));
   let text = part;
-  const back = { href: '#/recipes', text: 'Recipes' };
+  const back = { href: '#/recipes', text: PLACES.recipes };
 
   function draw() {
-    const title = 'A recipe that was handed on';
+    const { title } = OPEN;
     if (!text)
       return {
         title,
@@ -46,23 +48,17 @@ export function open(app, { part }) {
   /** @param {import('../core.js').Problem[]} problems */
   function unreadable(problems) {
     return html`<div class="leaf">
-      <h1 tabindex="-1">This link cannot be opened</h1>
+      <h1 tabindex="-1">${OPEN.unreadable}</h1>
       <div class="gap">
         ${
           failed(problems)
             ? problemStrip(app, problems)
-            : strip(
-                'care',
-                'Not a whole recipe',
-                html`${problems.map(({ message }) => html`<span>${message} </span>`)}`,
-              )
+            : strip('care', OPEN.notWhole, html`${problems.map(({ message }) => html`<span>${message} </span>`)}`)
         }
       </div>
-      <p class="gap">
-        Nothing was kept or changed. Ask for the link once more, whole, or scan the square from the other screen.
-      </p>
+      <p class="gap">${OPEN.once}</p>
       ${again()}
-      <div class="block"><a class="btn quiet wide" href="#/today">Go to Batches</a></div>
+      <div class="block"><a class="btn quiet wide" href="#/today">${OPEN.batches}</a></div>
     </div>`;
   }
 
@@ -75,7 +71,7 @@ export function open(app, { part }) {
       }}
     >
       <div class="field">
-        <label for="f-link">Paste the link or the code</label>
+        <label for="f-link">${OPEN.paste}</label>
         <textarea
           id="f-link"
           rows="2"
@@ -87,7 +83,7 @@ export function open(app, { part }) {
           }}
         ></textarea>
       </div>
-      <div class="gap"><button type="submit" class="btn wide">Look at it</button></div>
+      <div class="gap"><button type="submit" class="btn wide">${OPEN.look}</button></div>
     </form>`;
   }
 
@@ -100,7 +96,7 @@ export function open(app, { part }) {
   /** @param {Recipe} recipe */
   function shown(recipe) {
     const weight = form.read(
-      [{ key: 'weight', label: 'Meat', kind: 'mass', unit: 'g', stored: weightText(form, units()), optional: true }],
+      [{ key: 'weight', label: OPEN.meat, kind: 'mass', unit: 'g', stored: weightText(form, units()), optional: true }],
       units(),
       { quiet: true },
     )?.weight;
@@ -115,15 +111,15 @@ export function open(app, { part }) {
       <div class="head">
         ${tagMark(recipe.tag)}
         <h1 tabindex="-1">${recipe.name}</h1>
-        <p>Handed on to you. ${METHODS[recipe.method]}. ${EATEN[recipe.eaten]}.</p>
+        <p>${sentTo(METHODS[recipe.method], EATEN[recipe.eaten])}</p>
       </div>
       ${yours(recipe, weight ?? '', settings)} ${question(recipe)}
       ${answered(app, answer, (card) => html`${cardTable(card)} ${cardSteps(card.steps)} ${cardFoot(card, recipe)}`)}
     </div>`;
     const plate = html`<div class="plate">
       <div class="stick">
-        <h2>Dose it aims at</h2>
-        <p class="small">Reckoned here and now from the figures on the card, by your rule and on your scale.</p>
+        <h2>${OPEN.dose}</h2>
+        <p class="small">${OPEN.doseFrom}</p>
         ${
           answer.ok
             ? html`<div class="gap">${verdictStrip(answer.ok.verdict)}</div>
@@ -153,13 +149,22 @@ export function open(app, { part }) {
     };
     const left = () => {
       form.read(
-        [{ key: 'weight', label: 'Meat', kind: 'mass', unit: 'g', stored: weightText(form, units()), optional: true }],
+        [
+          {
+            key: 'weight',
+            label: OPEN.meat,
+            kind: 'mass',
+            unit: 'g',
+            stored: weightText(form, units()),
+            optional: true,
+          },
+        ],
         units(),
       );
       app.draw();
     };
     return html`<div class="asked gap">
-        ${weightField(form, { label: 'How much have you?', units: units(), turn }, { typed: app.draw, left })}
+        ${weightField(form, { label: OPEN.howMuch, units: units(), turn }, { typed: app.draw, left })}
       </div>
       ${
         sheet
@@ -176,32 +181,32 @@ export function open(app, { part }) {
     const same = app.shelf.cards().filter(([, one]) => one.name === recipe.name);
     const equal = same.find(([, one]) => canonical(told(one)) === canonical(told(recipe)));
     if (equal) {
-      return html`<p class="gap">You have this very card already.</p>
+      return html`<p class="gap">${KEEP.have}</p>
         <div class="pair gap">
-          <a class="btn main" href="#/recipe/${equal[0]}">Open mine</a>
-          <a class="btn quiet" href="#/recipes">Not now</a>
+          <a class="btn main" href="#/recipe/${equal[0]}">${KEEP.mine}</a>
+          <a class="btn quiet" href="#/recipes">${KEEP.notNow}</a>
         </div>`;
     }
     if (same[0]) {
       const [mine, was] = same[0];
-      return html`<p class="gap">You have another card called <b>${recipe.name}</b>. What shall become of it?</p>
+      return html`<p class="gap">${KEEP.another(recipe.name)}</p>
         <div class="pair gap">
-          <button type="button" class="btn" @click=${() => keep(newId(), copyOf(app, recipe))}>Keep both</button>
-          <button type="button" class="btn" @click=${() => keep(mine, recipe, was)}>Replace mine</button>
-          <a class="btn quiet" href="#/recipes">Not now</a>
+          <button type="button" class="btn" @click=${() => keep(newId(), copyOf(app, recipe))}>${KEEP.both}</button>
+          <button type="button" class="btn" @click=${() => keep(mine, recipe, was)}>${KEEP.replace}</button>
+          <a class="btn quiet" href="#/recipes">${KEEP.notNow}</a>
         </div>`;
     }
-    return html`<p class="gap">Nothing is kept until you say so.</p>
+    return html`<p class="gap">${KEEP.nothing}</p>
       <div class="pair gap">
-        <button type="button" class="btn main" @click=${() => keep(newId(), recipe)}>Keep this recipe</button>
-        <a class="btn quiet" href="#/recipes">Not now</a>
+        <button type="button" class="btn main" @click=${() => keep(newId(), recipe)}>${KEEP.keep}</button>
+        <a class="btn quiet" href="#/recipes">${KEEP.notNow}</a>
       </div>`;
   }
 
   /** @param {string} id @param {Recipe} recipe @param {Recipe} [was] */
   async function keep(id, recipe, was) {
     const work = () => app.shelf.move([{ key: `recipe/${id}`, from: was, to: recipe }]);
-    const kept = await app.act(work, { says: was ? `${recipe.name} is replaced.` : `${recipe.name} is kept.` });
+    const kept = await app.act(work, { says: was ? KEEP.replaced(recipe.name) : KEEP.kept(recipe.name) });
     // The way back must not lead to the question again.
     if (kept) app.go(`#/recipe/${id}`, { replace: true });
   }

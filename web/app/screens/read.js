@@ -12,6 +12,8 @@ import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '
 import { DANGERS, TONGUES } from '../words/dangers.js';
 import { BESIDE, UNTITLED, flagsOf, noRecipe, offers, questionWords, takenFor } from '../words/reading.js';
 import { cardForm, copyOf, initials, withAim } from './recipes.js';
+import { PLACES } from '../../words/en/places.js';
+import { FOUND, KEEP, PASTE, grams, loweredNote, openHead } from '../../words/en/send.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Asked} Asked */
@@ -24,7 +26,7 @@ const ANSWER = 'answer ';
 /** The card weighed for less than the text asks for, and a word of it for whoever gets it. @param {Recipe} recipe @param {string} aim */
 function lowered(recipe, aim) {
   const was = recipe.cures.map((cure) => cure.aim).join(', ');
-  const says = `The text asked for cure at ${was}; it is weighed for ${aim}.`;
+  const says = loweredNote(was, aim);
   return { ...withAim(recipe, aim), notes: [recipe.notes, says].filter(Boolean).join('\n') };
 }
 
@@ -44,16 +46,11 @@ export function read(app) {
     if (ok?.verdict) sayVerdict(app, ok.verdict);
 
     const leaf = html`<div class="leaf">
-      <h1 tabindex="-1">Paste a recipe</h1>
-      <p class="small near">
-        Paste what somebody wrote or said. Each line says what it is taken for; nothing is guessed and nothing is left
-        out.
-      </p>
+      <h1 tabindex="-1">${PASTE.title}</h1>
+      <p class="small near">${PASTE.about}</p>
       <div class="field">
-        <label for="f-text">The recipe, in lines or in prose</label>
-        <span class="hint" id="f-text-hint"
-          >For example: for 5 lb of venison take 2 oz salt and a level teaspoon of cure no. 1.</span
-        >
+        <label for="f-text">${PASTE.text}</label>
+        <span class="hint" id="f-text-hint">${PASTE.example}</span>
         <textarea
           id="f-text"
           rows="6"
@@ -67,7 +64,7 @@ export function read(app) {
       </div>
       ${
         linkIn(text)
-          ? html`<div class="gap"><a class="btn main wide" href="#${linkIn(text)}">This is a link: look at it</a></div>`
+          ? html`<div class="gap"><a class="btn main wide" href="#${linkIn(text)}">${PASTE.isLink}</a></div>`
           : nothing
       }
       ${problems ? problemStrip(app, problems) : nothing}
@@ -75,10 +72,8 @@ export function read(app) {
         ok
           ? html`${settle(ok.questions, ok.lines)} ${warned(ok)} ${keepIt(ok, open)}
               <section class="block">
-                <h2>As it was read</h2>
-                <p class="small near">
-                  ${ok.meat ? html`Grams for <span class="nowrap">${ok.meat.text}</span> of meat.` : 'The meat is not known yet.'}
-                </p>
+                <h2>${PASTE.read}</h2>
+                <p class="small near">${ok.meat ? PASTE.grams(ok.meat.text) : PASTE.noMeat}</p>
                 <ol class="lines-read">
                   ${ok.lines.map(row)}
                 </ol>
@@ -89,26 +84,24 @@ export function read(app) {
 
     const plate = html`<div class="plate">
       <div class="stick">
-        <h2>The dose in it</h2>
+        <h2>${PASTE.dose}</h2>
         ${
           ok?.verdict
             ? html`<div class="gap">${verdictStrip(ok.verdict)}</div>
                 ${ok.verdict.nitrite ? evidence(ok.verdict) : nothing} ${nextSteps(ok.verdict)}
                 ${cautions(ok.verdict.cautions)}`
-            : html`<div class="gap">
-                ${strip('ask', 'Cannot say yet', 'The dose needs the cure, the meat and how it goes on.')}
-              </div>`
+            : html`<div class="gap">${strip('ask', PASTE.unsaid, PASTE.needs)}</div>`
         }
       </div>
     </div>`;
-    return { title: 'Paste a recipe', back: { href: '#/recipes', text: 'Recipes' }, view: [leaf, plate] };
+    return { title: PASTE.title, back: { href: '#/recipes', text: PLACES.recipes }, view: [leaf, plate] };
   }
 
   /** @param {Asked[]} questions @param {ReadLine[]} lines */
   function settle(questions, lines) {
     if (questions.length === 0) return nothing;
     return html`<section class="block">
-      <h2>To settle</h2>
+      <h2>${PASTE.settle}</h2>
       ${questions.map((question) => one(question, lines.find(({ text }) => question.key.endsWith(`:${text}`))?.text))}
     </section>`;
   }
@@ -123,7 +116,7 @@ export function read(app) {
       app.draw();
     };
     if (!typed) {
-      const hint = of && `“${of}”`;
+      const hint = of && PASTE.of(of);
       return pick({ name: form.id(name), legend, hint, look: 'long', options: choices, value: answer ?? '' }, put);
     }
     return html`${field(
@@ -132,13 +125,13 @@ export function read(app) {
         key: name,
         label: legend,
         look: 'words',
-        hint: choices.length ? undefined : 'For example 3 lb 4 oz, or 1480 g.',
+        hint: choices.length ? undefined : PASTE.weight,
       },
       { typed: app.draw },
     )}
     ${
       choices.length
-        ? html`<div class="acts" role="group" aria-label="Weights in the text">
+        ? html`<div class="acts" role="group" aria-label=${PASTE.weights}>
             ${choices.map(
               ([value, word]) =>
                 html`<button type="button" class="btn less" @click=${() => put(value)}>${word}</button>`,
@@ -153,14 +146,14 @@ export function read(app) {
     const foreign = TONGUES[tongue];
     if (dangers.length === 0 && !foreign) return nothing;
     return html`<section class="block">
-      <h2>Take care</h2>
+      <h2>${PASTE.care}</h2>
       ${foreign ? html`<p class="gap">${foreign}</p>` : nothing}
       <ul class="gap">
         ${dangers.map(
           (danger) =>
             html`<li class="caution">
               <p>${DANGERS[danger.key](danger)}</p>
-              ${danger.text ? html`<small>“${danger.text}”</small>` : nothing}
+              ${danger.text ? html`<small>${PASTE.of(danger.text)}</small>` : nothing}
             </li>`,
         )}
       </ul>
@@ -175,13 +168,13 @@ export function read(app) {
       grams: [low, usual, high],
     } = line;
     const flag = flagsOf(line);
-    const amount = low === undefined ? '' : low === high ? `${usual} g` : `${low} to ${high} g`;
+    const amount = low === undefined ? '' : grams(low, usual, high);
     return html`<li class=${taken === 'unread' || flag ? 'care' : ''}>
       <q>${text}</q>
       <span class="as"
         ><b>${takenFor(line)}</b>${amount ? html`<span class="num nowrap">${amount}</span>` : nothing}</span
       >
-      ${low !== high ? html`<span class="small">Usually ${usual} g.</span>` : nothing}
+      ${low !== high ? html`<span class="small">${PASTE.usually(usual ?? '')}</span>` : nothing}
       ${flag ? html`<span class="flag care">${icon('s-care', '')}<span>${flag}</span></span>` : nothing}
     </li>`;
   }
@@ -189,7 +182,7 @@ export function read(app) {
   /** @param {import('../types').Reading} reading @param {number} open */
   function keepIt({ recipe, bar, beside, meat }, open) {
     if (!recipe) {
-      const head = open === 1 ? 'One thing to settle first' : open ? `${open} things to settle first` : 'No card yet';
+      const head = openHead(open);
       return html`<div class="block">${strip('ask', head, bar ? noRecipe(bar) : '')}</div>`;
     }
     // What the card itself would weigh, by the scale; the spoons of the text may say more or less.
@@ -197,27 +190,20 @@ export function read(app) {
     const verdict = ask('card', { recipe, settings: app.settings, ...(weight && { weight }) }).ok?.verdict;
     const bad = verdict?.held || verdict?.mark === 'stop' || verdict?.mark === 'care';
     const aim = bad ? verdict.aim : null;
-    const asItIs = verdict?.held ? 'Keep it as it is: no batch of it can be weighed' : 'Keep it as it is';
+    const asItIs = verdict?.held ? FOUND.asItIsHeld : FOUND.asItIs;
     return html`<section class="block">
-      <h2>Keep it</h2>
+      <h2>${FOUND.keep}</h2>
       ${beside.length ? html`<p class="small near">${beside.map((what) => BESIDE[what]).join(' ')}</p>` : nothing}
       ${verdict && bad ? html`<div class="gap">${verdictStrip(verdict)}</div>` : nothing}
       <form
         novalidate
         @submit=${(/** @type {Event} */ event) => keep(event, aim ? lowered(recipe, aim) : recipe, weight)}
       >
-        ${field(form, { key: 'name', label: 'What it is called', look: 'words', stored: recipe.name }, { typed: app.draw })}
-        ${
-          aim
-            ? html`<p class="small near">
-                The text asks for more cure than this. Salt and sugar in all, and the spice, stay as they were read; the
-                cure is weighed for ${aim}, and the card says so.
-              </p>`
-            : nothing
-        }
+        ${field(form, { key: 'name', label: FOUND.name, look: 'words', stored: recipe.name }, { typed: app.draw })}
+        ${aim ? html`<p class="small near">${FOUND.asksMore(aim)}</p>` : nothing}
         <div class="gap">
           <button type="submit" class="btn ${bad && !aim ? '' : 'main'} wide">
-            ${aim ? `Keep it with the cure at ${aim}` : bad ? asItIs : 'Keep as a card'}
+            ${aim ? FOUND.withAim(aim) : bad ? asItIs : FOUND.asRecipe}
           </button>
         </div>
         ${
@@ -244,7 +230,7 @@ export function read(app) {
     const name = form.text('name', recipe.name).trim() || recipe.name;
     const card = copyOf(app, { ...recipe, name, tag: initials(name) ?? recipe.tag });
     const kept = await app.act(() => app.shelf.add(`recipe/${id}`, card), {
-      says: `${card.name} is kept.`,
+      says: KEEP.kept(card.name),
     });
     if (!kept) return;
     form.typed.forEach((key) => form.drop(key));

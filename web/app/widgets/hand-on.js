@@ -3,6 +3,7 @@ import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { answered } from './answer.js';
 import { lightNow } from './light.js';
+import { SEND } from '../../words/en/send.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Link} Link */
@@ -25,17 +26,8 @@ export class HandOn {
   /** @param {Recipe} recipe */
   draw(recipe) {
     return html`<section class="block hand-on">
-      <h2 id="send" tabindex="-1">Send it</h2>
-      ${
-        onFile
-          ? html`<p class="small">
-              This page is a file: hand on the file and the text below, and your friend pastes it there under Recipes.
-            </p>`
-          : html`<p class="small">
-              The whole recipe is in the square and in the link. Where the page has been opened once, they open with no
-              signal.
-            </p>`
-      }
+      <h2 id="send" tabindex="-1">${SEND.head}</h2>
+      ${onFile ? html`<p class="small">${SEND.file}</p>` : html`<p class="small">${SEND.hosted}</p>`}
       ${answered(this.app, ask('link', { recipe, base: linkBase() }), (link) => [this.#link(link, recipe), onFile ? nothing : this.#square(link, recipe)])}
     </section>`;
   }
@@ -43,7 +35,7 @@ export class HandOn {
   /** @param {Link} link @param {Recipe} recipe */
   #square({ qr_size, qr_path }, recipe) {
     if (qr_size === 0) {
-      return html`<p class="gap">This recipe is too long for a square. Send the link.</p>`;
+      return html`<p class="gap">${SEND.tooLong}</p>`;
     }
     const red = lightNow() === 'red';
     const dim = red && !this.#wanted;
@@ -53,7 +45,7 @@ export class HandOn {
         dim
           ? html`<div class="gap noprint">
               <button type="button" class="btn wide quiet" @click=${() => this.#set({ wanted: true })}>
-                Show the square: it is bright
+                ${SEND.show}
               </button>
             </div>`
           : nothing
@@ -63,7 +55,7 @@ export class HandOn {
           class="qr ${red && this.#white ? 'white' : ''}"
           viewBox="${-QUIET} ${-QUIET} ${side} ${side}"
           role="img"
-          aria-label="Square to scan: ${recipe.name}"
+          aria-label=${SEND.scan(recipe.name)}
         >
           <rect class="paper" x=${-QUIET} y=${-QUIET} width=${side} height=${side} />
           <path d=${qr_path} />
@@ -72,9 +64,11 @@ export class HandOn {
       ${
         red && !dim
           ? html`<div class="acts gap noprint">
-              <button type="button" class="btn quiet less" @click=${() => this.#set({ wanted: false })}>Hide it</button>
+              <button type="button" class="btn quiet less" @click=${() => this.#set({ wanted: false })}>
+                ${SEND.hide}
+              </button>
               <button type="button" class="btn quiet less" @click=${() => this.#set({ white: !this.#white })}>
-                ${this.#white ? 'Show it red' : 'Show it white'}
+                ${this.#white ? SEND.red : SEND.white}
               </button>
             </div>`
           : nothing
@@ -84,19 +78,19 @@ export class HandOn {
   /** @param {Link} link @param {Recipe} recipe */
   #link({ link }, recipe) {
     return html`<div class="block">
-      <h3>${onFile ? 'The recipe as text' : 'Send this link'}</h3>
-      <p class="code near" id="link-text" tabindex="0" role="group" aria-label="The link">${link}</p>
+      <h3>${onFile ? SEND.asText : SEND.asLink}</h3>
+      <p class="code near" id="link-text" tabindex="0" role="group" aria-label=${SEND.link}>${link}</p>
       <div class="pair gap noprint">
-        <button type="button" class="btn quiet" @click=${() => print()}>Print the card</button>
+        <button type="button" class="btn quiet" @click=${() => print()}>${SEND.print}</button>
         ${
           'share' in navigator && !onFile
             ? html`<button type="button" class="btn quiet" @click=${() => this.#share(link, recipe)}>
-                Send the link
+                ${SEND.share}
               </button>`
             : nothing
         }
         <button type="button" class="btn" @click=${() => this.#copy(link)}>
-          ${this.#copied === link ? 'Copied. Copy again' : 'Copy the link'}
+          ${this.#copied === link ? SEND.again : SEND.copy}
         </button>
       </div>
     </div>`;
@@ -112,13 +106,13 @@ export class HandOn {
       if (!shown) return;
       getSelection()?.selectAllChildren(shown);
       if (!document.execCommand('copy')) {
-        this.app.say('The link is marked. Copy it with the keys of your device.');
+        this.app.say(SEND.marked);
         return;
       }
     }
     this.#copied = link;
     this.app.draw();
-    this.app.say('The link is copied.');
+    this.app.say(SEND.copied);
   }
 
   /** @param {string} url @param {Recipe} recipe */

@@ -1,0 +1,110 @@
+/** A recipe goes to somebody, and comes from somebody: by link, by QR code, pasted. */
+import { html } from 'lit-html';
+import { E } from './english.js';
+
+export const SEND = {
+  head: 'Send it',
+  file: 'This page is a file: hand on the file and the text below, and your friend pastes it there under Recipes.',
+  hosted:
+    'The whole recipe is in the QR code and in the link. Where the page has been opened once, they open with no signal.',
+  tooLong: 'This recipe is too long for a QR code. Send the link.',
+  show: 'Show the QR code: it is bright',
+  /** @param {string} name */
+  scan: (name) => `QR code: ${name}`,
+  hide: 'Hide it',
+  red: 'Show it red',
+  white: 'Show it white',
+  asText: 'The recipe as text',
+  asLink: 'Send this link',
+  link: 'The link',
+  print: 'Print the recipe',
+  share: 'Send the link',
+  copy: 'Copy the link',
+  again: 'Copied. Copy again',
+  marked: 'The link is marked. Copy it with the keys of your device.',
+  copied: 'The link is copied.',
+};
+
+/** A link that was sent. */
+export const OPEN = {
+  title: 'A recipe from a friend',
+  unreadable: 'This link cannot be opened',
+  notWhole: 'Not a whole recipe',
+  once: 'Nothing was kept or changed. Ask for the link once more, whole, or scan the QR code from the other screen.',
+  batches: 'Go to Batches',
+  paste: 'Paste the link or the code',
+  look: 'Look at it',
+  meat: 'Meat',
+  howMuch: 'How much have you?',
+  dose: 'Dose it aims at',
+  doseFrom: 'Worked out here and now from the figures of the recipe, by your rule and on your scale.',
+};
+
+/** Under its name. @param {string} method @param {string} eaten */
+export const sentTo = (method, eaten) => `Sent to you. ${method}. ${eaten}.`;
+
+/** Before it is kept. */
+export const KEEP = {
+  have: 'You have this very recipe already.',
+  mine: 'Open mine',
+  notNow: 'Not now',
+  /** @param {string} name */
+  another: (name) => html`You have another recipe called <b>${name}</b>. What shall become of it?`,
+  both: 'Keep both',
+  replace: 'Replace mine',
+  nothing: 'Nothing is kept until you say so.',
+  keep: 'Keep this recipe',
+  /** @param {string} name */
+  replaced: (name) => `${name} is replaced.`,
+  /** @param {string} name */
+  kept: (name) => `${name} is kept.`,
+};
+
+/** A text that somebody wrote or said. */
+export const PASTE = {
+  title: 'Paste a recipe',
+  about:
+    'Paste what somebody wrote or said. Each line says what it is taken for; nothing is guessed and nothing is left out.',
+  text: 'The recipe, in lines or in prose',
+  example: `For example: for 5 lb of venison take 2 oz salt and a level teaspoon of ${E.cure1}.`,
+  isLink: 'This is a link: look at it',
+  read: 'As it was read',
+  /** @param {string} meat */
+  grams: (meat) => html`Grams for <span class="nowrap">${meat}</span> of meat.`,
+  noMeat: 'The meat is not known yet.',
+  dose: 'The dose in it',
+  unsaid: 'Cannot say yet',
+  needs: 'The dose needs the cure, the meat and how it goes on.',
+  settle: 'To settle',
+  /** @param {string} line */
+  of: (line) => `“${line}”`,
+  weight: 'For example 3 lb 4 oz, or 1480 g.',
+  weights: 'Weights in the text',
+  care: 'Take care',
+  /** @param {string | number} grams */
+  usually: (grams) => `Usually ${grams} g.`,
+};
+
+/** @param {string} low @param {string | undefined} usual @param {string | undefined} high */
+export const grams = (low, usual, high) => (low === high ? `${usual} g` : `${low} to ${high} g`);
+
+/** What came out of the text. */
+export const FOUND = {
+  keep: 'Keep it',
+  name: 'What it is called',
+  asItIs: 'Keep it as it is',
+  asItIsHeld: 'Keep it as it is: no batch of it can be weighed',
+  asRecipe: 'Keep as a recipe',
+  /** @param {string} aim */
+  asksMore: (aim) =>
+    `The text asks for more cure than this. Salt and sugar in all, and the spice, stay as they were read; the cure is weighed for ${aim}, and the recipe says so.`,
+  /** @param {string} aim */
+  withAim: (aim) => `Keep it with the cure at ${aim}`,
+};
+
+/** @param {number} open questions without an answer */
+export const openHead = (open) =>
+  open === 1 ? 'One thing to settle first' : open ? `${open} things to settle first` : 'No recipe yet';
+
+/** Stands in the notes of a recipe whose cure was lowered. @param {string} was @param {string} aim */
+export const loweredNote = (was, aim) => `The text asked for cure at ${was}; it is weighed for ${aim}.`;
