@@ -11,13 +11,10 @@ const STILL = new Set(
   `
     locale.js
     screens/dose.js
-    screens/edit.js
     screens/how-much.js
     screens/labels.js
     screens/pack.js
     screens/pieces.js
-    screens/recipe.js
-    screens/recipes.js
     screens/stage.js
     screens/trouble-cards.js
     screens/weigh.js
@@ -27,9 +24,6 @@ const STILL = new Set(
     widgets/clock.js
     widgets/cut-form.js
     widgets/dose-strip.js
-    widgets/edit-cures.js
-    widgets/edit-lines.js
-    widgets/edit-steps.js
     widgets/fridge-form.js
     widgets/how-long.js
     widgets/how-much-answer.js

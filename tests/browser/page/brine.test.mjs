@@ -210,7 +210,7 @@ test('a premix and a stock that are kept are the cure of a card, of its link, an
 
   await goTo(page, '#/recipes');
   await page.getByRole('link', { name: /Saltmarsh/ }).click();
-  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByRole('link', { name: 'Change the recipe' }).click();
   const choice = page.getByLabel('Curing agent', { exact: true });
   await choice.selectOption('My stock, 0.625 % nitrite');
   await page.locator('.plate').getByText('Stock, 0.625 % nitrite').first().waitFor();
@@ -234,7 +234,7 @@ test('a premix and a stock that are kept are the cure of a card, of its link, an
   assert.deepEqual(await violations(page), []);
   await goTo(page, '#/recipes');
   await page.getByRole('link', { name: /Saltmarsh/ }).click();
-  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByRole('link', { name: 'Change the recipe' }).click();
   assert.equal(await choice.inputValue(), 'My premix, 0.625 % nitrite');
   await choice.selectOption('cure-1');
   await page.locator('.plate').getByText('Cure, 6.25 % nitrite').first().waitFor();
@@ -277,7 +277,7 @@ test('a recipe turned into a pump asks how much goes in, and refuses more than t
   const page = await begin(t);
   await goTo(page, '#/recipes');
   await page.getByRole('link', { name: /Saltmarsh/ }).click();
-  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByRole('link', { name: 'Change the recipe' }).click();
   await page.getByLabel('Pumped', { exact: true }).check();
   const take = page.getByLabel('How much of the brine goes in');
   await take.waitFor();

@@ -58,7 +58,7 @@ test('a card of the same name is never replaced without a word', async (t) => {
   await page.getByText('You have this very recipe already.').waitFor();
 
   await openCard(page);
-  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByRole('link', { name: 'Change the recipe' }).click();
   await page.getByLabel('Remarks for next time').fill('Less juniper.');
   await page.getByLabel('Name').focus();
   await settled(page);
@@ -98,7 +98,7 @@ test('a code that is pasted is opened as the link is', async (t) => {
 test('a recipe name is text, whatever is in it', async (t) => {
   const page = await begin(t);
   await openCard(page);
-  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByRole('link', { name: 'Change the recipe' }).click();
   const hostile = '<img src=x onerror=alert(1)>';
   await page.getByLabel('Name').fill(hostile);
   await page.getByLabel('Tag').focus();

@@ -81,16 +81,16 @@ test('a recipe whose spoons come to too much is kept with an aim that does; as i
   await page.locator('#link-text').waitFor();
   assert.match((await texts(page.locator('.plate .verdict')))[0], /^In range/);
   // It came without steps: those of another card are a touch away.
-  await page.getByText('No steps on this card').waitFor();
+  await page.getByText('No steps in this recipe').waitFor();
   await page.getByRole('button', { name: 'As for Saltmarsh duck breasts' }).click();
-  await page.getByText('No steps on this card').waitFor({ state: 'detached' });
+  await page.getByText('No steps in this recipe').waitFor({ state: 'detached' });
   await page.getByText('Rinse off the cure').waitFor();
 
   await paste();
   await page.getByRole('button', { name: 'Keep it as it is: no batch of it can be weighed' }).click();
   await page.locator('#link-text').waitFor();
   assert.match((await texts(page.locator('.verdict')))[0], /^Stop: over the limit.*Nothing of it is on the meat yet/);
-  await page.getByRole('button', { name: 'Set the card to 150 ppm' }).waitFor();
+  await page.getByRole('button', { name: 'Set the recipe to 150 ppm' }).waitFor();
   await page.getByRole('button', { name: 'Start a batch of it' }).click();
   await addPieces(page, { cut: 'Mallard breast', count: '20', weight: '2300' });
   await page.locator('.total').waitFor();

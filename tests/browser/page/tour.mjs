@@ -84,7 +84,7 @@ export async function tour(page, look) {
   await page.locator('#link-text').waitFor();
   const code = (await page.locator('#link-text').innerText()).split('#')[1];
   await look('recipe card');
-  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByRole('link', { name: 'Change the recipe' }).click();
   await page.locator('details summary').first().click();
   await page.getByLabel('Aim, going in').fill('much');
   await page.getByLabel('Add something').fill('pepper');

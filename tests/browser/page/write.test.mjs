@@ -41,14 +41,14 @@ test('something of my own says what its packet names, and until then the card sa
   const page = await begin(t);
   await goTo(page, '#/recipes');
   await page.getByRole('link', { name: /Saltmarsh/ }).click();
-  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByRole('link', { name: 'Change the recipe' }).click();
   await page.getByLabel('Add something').fill('Marsh rub');
   await page.getByRole('button', { name: /^Marsh rub/ }).click();
   const packet = page.getByLabel('Allergens on its packet');
   await packet.waitFor();
   await page.getByRole('link', { name: 'Done' }).click();
   await page.getByText('Allergens not known, read the bag: Marsh rub.').waitFor();
-  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByRole('link', { name: 'Change the recipe' }).click();
   await packet.fill('celery');
   await packet.blur();
   await page.getByRole('link', { name: 'Done' }).click();
@@ -61,7 +61,7 @@ test('a field that does not read is marked and keeps what was typed; the card ke
   const page = await begin(t);
   await goTo(page, '#/recipes');
   await page.getByRole('link', { name: /Saltmarsh/ }).click();
-  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByRole('link', { name: 'Change the recipe' }).click();
   const aim = page.getByLabel('Aim, going in');
   await aim.fill('plenty');
   await page.getByLabel('Name').focus();
@@ -78,7 +78,7 @@ test('a rub turned into a brine gets water and back again, with Undo', async (t)
   const page = await begin(t);
   await goTo(page, '#/recipes');
   await page.getByRole('link', { name: /Saltmarsh/ }).click();
-  await page.getByRole('link', { name: 'Change the card' }).click();
+  await page.getByRole('link', { name: 'Change the recipe' }).click();
   await page.getByLabel('Cover brine').check();
   await page.getByRole('group', { name: 'Water', exact: true }).waitFor();
   await page.getByRole('button', { name: 'Undo', exact: true }).click();

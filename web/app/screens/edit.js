@@ -13,7 +13,8 @@ import { settle } from '../widgets/settle.js';
 import { cautions, evidence, nextSteps, sayVerdict, verdictStrip } from '../widgets/verdict.js';
 import { EATEN, METHODS, takesShare } from '../words/names.js';
 import { missing } from './batch.js';
-import { NEW, initials } from './recipes.js';
+import { initials } from './recipes.js';
+import { NEW, ONE, TURNED, WRITE } from '../../words/en/recipes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Recipe} Recipe */
@@ -78,16 +79,12 @@ export function edit(app, { id }) {
   const turnTo = (method) =>
     set(
       (recipe) => ask('turned', { recipe, method }).ok?.recipe ?? recipe,
-      method === 'cover_brine'
-        ? 'The method is changed. Salt and sugar now count on meat and water.'
-        : takesShare(method)
-          ? 'The method is changed. Salt and sugar now count on the water, so that as much of them comes into the meat.'
-          : 'The method is changed. Look at what each share is of.',
+      method === 'cover_brine' ? TURNED.cover : takesShare(method) ? TURNED.share : TURNED.other,
     );
 
   function draw() {
     const recipe = app.shelf.recipes.get(id);
-    if (!recipe) return missing('This recipe');
+    if (!recipe) return missing(ONE.missing);
     const on = (/** @type {Read} */ read, /** @type {(r: Recipe, value: string | null) => Recipe} */ change) => ({
       typed: app.draw,
       left: left(read, change),
@@ -97,14 +94,12 @@ export function edit(app, { id }) {
 
     const leaf = html`<div class="leaf">
       ${errorSummary(form)} ${refused.map(({ message }) => html`<div role="alert">${wrong('refused', message)}</div>`)}
-      <h1 tabindex="-1">${recipe.name === NEW ? NEW : 'Change the card'}</h1>
-      <p class="small near">
-        Every entry is stored when you leave its field. Batches under way keep the card they began with.
-      </p>
+      <h1 tabindex="-1">${recipe.name === NEW ? NEW : ONE.change}</h1>
+      <p class="small near">${WRITE.about}</p>
       ${field(
         form,
-        { key: 'name', label: 'Name', stored: recipe.name, look: 'words' },
-        on({ key: 'name', label: 'The name', kind: 'name', stored: recipe.name }, (r, name) => ({
+        { key: 'name', label: WRITE.name, stored: recipe.name, look: 'words' },
+        on({ key: 'name', label: WRITE.theName, kind: 'name', stored: recipe.name }, (r, name) => ({
           ...r,
           name: name ?? r.name,
           // It follows the name until the writer gives another.
@@ -113,14 +108,15 @@ export function edit(app, { id }) {
       )}
       ${field(
         form,
-        { key: 'tag', label: 'Tag', hint: 'Two capital letters, for the bag.', stored: recipe.tag, look: 'words' },
-        on({ key: 'tag', label: 'The tag', kind: 'tag', stored: recipe.tag }, (r, tag) => ({
+        { key: 'tag', label: WRITE.tag, hint: WRITE.tagHint, stored: recipe.tag, look: 'words' },
+        on({ key: 'tag', label: WRITE.theTag, kind: 'tag', stored: recipe.tag }, (r, tag) => ({
           ...r,
           tag: tag ?? r.tag,
         })),
       )}
-      ${pick({ name: 'method', legend: 'Method', options: Object.entries(METHODS), value: recipe.method }, (method) =>
-        turnTo(/** @type {Recipe['method']} */ (method)),
+      ${pick(
+        { name: 'method', legend: WRITE.method, options: Object.entries(METHODS), value: recipe.method },
+        (method) => turnTo(/** @type {Recipe['method']} */ (method)),
       )}
       ${
         takesShare(recipe.method)
@@ -128,8 +124,8 @@ export function edit(app, { id }) {
               form,
               {
                 key: 'take',
-                label: 'How much of the brine goes in',
-                hint: 'By pump or by pick-up, per cent of green weight.',
+                label: WRITE.take,
+                hint: WRITE.takeHint,
                 unit: '%',
                 stored: recipe.take ?? '',
                 look: 'small',
@@ -137,7 +133,7 @@ export function edit(app, { id }) {
               on(
                 {
                   key: 'take',
-                  label: 'How much of the brine goes in',
+                  label: WRITE.take,
                   kind: 'share',
                   unit: '%',
                   stored: recipe.take ?? '',
@@ -148,24 +144,24 @@ export function edit(app, { id }) {
           : nothing
       }
       ${pick(
-        { name: 'eaten', legend: 'How is it eaten', look: 'long', options: Object.entries(EATEN), value: recipe.eaten },
+        { name: 'eaten', legend: WRITE.eaten, look: 'long', options: Object.entries(EATEN), value: recipe.eaten },
         (eaten) => set((r) => ({ ...r, eaten: /** @type {Recipe['eaten']} */ (eaten) })),
       )}
       <section class="block">
-        <h2>Cure</h2>
+        <h2>${WRITE.cure}</h2>
         ${cures(recipe)}
       </section>
       <section class="block">
-        <h2>What else is weighed</h2>
+        <h2>${WRITE.lines}</h2>
         ${lines(recipe)}
       </section>
       ${settle(answer.ok?.verdict.may_hold.filter(({ why }) => why === 'not_read') ?? [], set)}
       <section class="block">
-        <h2>Steps after weighing</h2>
+        <h2>${WRITE.steps}</h2>
         ${steps(recipe)}
       </section>
       <div class="field">
-        <label for="f-notes">Remarks for next time<span class="opt"> (may be left empty)</span></label>
+        <label for="f-notes">${WRITE.notes}<span class="opt">${WRITE.mayBeEmpty}</span></label>
         <textarea
           id="f-notes"
           rows="3"
@@ -176,11 +172,11 @@ export function edit(app, { id }) {
           }}
         ></textarea>
       </div>
-      <div class="block"><a class="btn main wide" href="#/recipe/${id}">Done</a></div>
+      <div class="block"><a class="btn main wide" href="#/recipe/${id}">${WRITE.done}</a></div>
     </div>`;
     const plate = html`<div class="plate">
       <div class="stick">
-        <h2>The card as it stands</h2>
+        <h2>${WRITE.stands}</h2>
         ${answered(
           app,
           answer,
@@ -192,8 +188,8 @@ export function edit(app, { id }) {
       </div>
     </div>`;
     return {
-      title: recipe.name === NEW ? NEW : `Change ${recipe.name}`,
-      back: { href: `#/recipe/${id}`, text: 'The card' },
+      title: recipe.name === NEW ? NEW : WRITE.change(recipe.name),
+      back: { href: `#/recipe/${id}`, text: WRITE.back },
       view: [leaf, plate],
     };
   }

@@ -15,6 +15,7 @@ import { EATEN, METHODS, UNITS } from '../words/names.js';
 import { missing } from './batch.js';
 import { cardForm, copyRecipe, deleteRecipe, withAim } from './recipes.js';
 import { begin } from './start.js';
+import { FEWER_MORE, LIST, ONE, underHead } from '../../words/en/recipes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Recipe} Recipe */
@@ -26,14 +27,14 @@ export function recipe(app, { id }) {
 
   function draw() {
     const recipe = app.shelf.recipes.get(id);
-    if (!recipe) return missing('This recipe');
+    if (!recipe) return missing(ONE.missing);
     const { units } = app.settings;
     const unit = UNITS[units].mass;
     const byPiece = recipe.lines.some(({ share }) => share.of === 'piece');
     const values = form.read(
       [
-        { key: 'weight', label: 'For how much meat', kind: 'mass', unit, optional: true },
-        ...(byPiece ? [{ key: 'pieces', label: 'Pieces', kind: /** @type {const} */ ('count'), stored: '1' }] : []),
+        { key: 'weight', label: ONE.weight, kind: 'mass', unit, optional: true },
+        ...(byPiece ? [{ key: 'pieces', label: ONE.pieces, kind: /** @type {const} */ ('count'), stored: '1' }] : []),
       ],
       units,
     );
@@ -55,10 +56,10 @@ export function recipe(app, { id }) {
       <div class="head">
         ${tagMark(recipe.tag)}
         <h1 tabindex="-1">${recipe.name}</h1>
-        <p>${METHODS[recipe.method]}. ${EATEN[recipe.eaten]}. ${printed()}</p>
+        <p>${underHead(METHODS[recipe.method], EATEN[recipe.eaten])} ${printed()}</p>
       </div>
       <div class="acts gap noprint">
-        <button type="button" class="btn quiet less" @click=${toSend}>Send it</button>
+        <button type="button" class="btn quiet less" @click=${toSend}>${ONE.send}</button>
       </div>
       ${
         verdict && bad
@@ -67,7 +68,7 @@ export function recipe(app, { id }) {
                 verdict.aim
                   ? html`<div class="gap noprint">
                       <button type="button" class="btn main wide" @click=${() => aimAt(verdict.aim ?? '')}>
-                        Set the card to ${verdict.aim}
+                        ${ONE.setTo(verdict.aim)}
                       </button>
                     </div>`
                   : nothing
@@ -79,8 +80,8 @@ export function recipe(app, { id }) {
         form,
         {
           key: 'weight',
-          label: 'For how much meat',
-          hint: unit ? 'Trimmed, in grams. Empty: 1 kg.' : 'Trimmed, for example 3 lb 4 oz. Empty: 1 kg.',
+          label: ONE.weight,
+          hint: unit ? ONE.grams : ONE.pounds,
           unit,
         },
         { typed: app.draw },
@@ -90,7 +91,7 @@ export function recipe(app, { id }) {
         byPiece
           ? field(
               form,
-              { key: 'pieces', label: 'In how many pieces', stored: '1', stepper: ['One fewer', 'One more'], least: 1 },
+              { key: 'pieces', label: ONE.inPieces, stored: '1', stepper: FEWER_MORE, least: 1 },
               { typed: app.draw },
             )
           : nothing
@@ -103,28 +104,28 @@ export function recipe(app, { id }) {
       ${recipe.steps.length ? nothing : noSteps(recipe)}
       <div class="block noprint">
         <button type="button" class="btn ${bad ? '' : 'main'} wide" @click=${() => begin(app, recipe)}>
-          Start a batch of it
+          ${ONE.start}
         </button>
         <div class="acts gap">
-          <a class="btn quiet less" href="#/recipe/${id}/edit">Change the card</a>
-          <button type="button" class="btn quiet less" @click=${copy}>Duplicate it</button>
-          <button type="button" class="btn quiet less" @click=${remove}>Delete it</button>
+          <a class="btn quiet less" href="#/recipe/${id}/edit">${ONE.change}</a>
+          <button type="button" class="btn quiet less" @click=${copy}>${ONE.duplicate}</button>
+          <button type="button" class="btn quiet less" @click=${remove}>${ONE.delete}</button>
         </div>
       </div>
     </div>`;
     const plate = html`<div class="plate">
       <div class="stick">
-        <h2>Dose it aims at</h2>
+        <h2>${ONE.dose}</h2>
         ${
           answer?.ok
             ? html`${bad ? nothing : html`<div class="gap">${verdictStrip(answer.ok.verdict)}</div>`}
               ${evidence(answer.ok.verdict)} ${nextSteps(answer.ok.verdict)}`
-            : html`<p class="gap">No dose is shown until the card can be worked.</p>`
+            : html`<p class="gap">${ONE.noDose}</p>`
         }
         ${handOn.draw(recipe)} ${answer?.ok ? cautions(answer.ok.cautions) : nothing}
       </div>
     </div>`;
-    return { title: recipe.name, back: { href: '#/recipes', text: 'Recipes' }, view: [leaf, plate] };
+    return { title: recipe.name, back: { href: '#/recipes', text: LIST.title }, view: [leaf, plate] };
   }
 
   /** A card without steps plans nothing. @param {Recipe} card */
@@ -136,13 +137,13 @@ export function recipe(app, { id }) {
     return html`<div class="block noprint">
       ${strip(
         'care',
-        'No steps on this card',
-        'Nothing is planned for it: no rinse, no cooking, no chill. Take those of another card, or write them under Change the card.',
+        ONE.noSteps,
+        ONE.planNothing,
         html`<div class="acts">
           ${like.map(
             ([, { name, steps }]) =>
               html`<button type="button" class="btn less" @click=${() => takeSteps(card, name, steps)}>
-                As for ${name}
+                ${ONE.stepsAs(name)}
               </button>`,
           )}
         </div>`,
@@ -153,7 +154,7 @@ export function recipe(app, { id }) {
   /** @param {Recipe} card @param {string} name @param {Recipe['steps']} steps */
   function takeSteps(card, name, steps) {
     return app.act(() => app.shelf.changeRecipe(id, () => ({ ...card, steps })), {
-      says: `The steps of ${name} are on this card. Look at the times.`,
+      says: ONE.stepsTaken(name),
       here: true,
     });
   }
@@ -163,7 +164,7 @@ export function recipe(app, { id }) {
     const recipe = app.shelf.recipes.get(id);
     if (!recipe) return;
     return app.act(() => app.shelf.changeRecipe(id, () => withAim(recipe, aim)), {
-      says: `The card is set to ${aim}.`,
+      says: ONE.isSet(aim),
       here: true,
     });
   };

@@ -7,7 +7,8 @@ import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { icon, tagMark } from '../widgets/icon.js';
 import { pinned } from '../widgets/pinned.js';
-import { METHODS, count } from '../words/names.js';
+import { METHODS } from '../words/names.js';
+import { LIST, NEW, copyMark, underName } from '../../words/en/recipes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Recipe} Recipe */
@@ -15,14 +16,11 @@ import { METHODS, count } from '../words/names.js';
 /** From so many cards on a search is worth its place. */
 const MANY = 6;
 
-/** Name of a card that is just begun. */
-export const NEW = 'New card';
-
 /** A plain rub to begin from: salt by weight, cold, rinse, cook through, chill. No cure until the writer adds it. */
 /** @type {Recipe} */
 const BLANK = {
   name: NEW,
-  tag: 'NC',
+  tag: 'NR',
   method: 'rub',
   eaten: 'cooked',
   cures: [],
@@ -44,7 +42,7 @@ export function recipes(app) {
   const write = async () => {
     const id = newId();
     const kept = await app.act(() => app.shelf.add(`recipe/${id}`, BLANK), {
-      says: 'A new card is begun.',
+      says: LIST.started,
     });
     if (kept) app.go(`#/recipe/${id}/edit`);
   };
@@ -56,7 +54,7 @@ export function recipes(app) {
     const view = html`<div class="leaf">
       ${
         all.length >= MANY || wanted
-          ? field(form, { key: 'search', label: 'Find a card', look: 'words' }, { typed: app.draw })
+          ? field(form, { key: 'search', label: LIST.find, look: 'words' }, { typed: app.draw })
           : nothing
       }
       <div class="doors" role="list">
@@ -67,8 +65,7 @@ export function recipes(app) {
                 >${tagMark(recipe.tag)}<span
                   ><b>${recipe.name}</b
                   ><span class="small"
-                    >${METHODS[recipe.method]}, ${count(recipe.cures.length + recipe.lines.length, 'line')},
-                    ${count(recipe.steps.length, 'step')}</span
+                    >${underName(METHODS[recipe.method], recipe.cures.length + recipe.lines.length, recipe.steps.length)}</span
                   ></span
                 >${icon('s-go')}</a
               >
@@ -76,10 +73,10 @@ export function recipes(app) {
                 tidying
                   ? html`<div class="acts">
                       <button type="button" class="btn quiet less" @click=${() => copyRecipe(app, recipe)}>
-                        Duplicate<span class="vh"> ${recipe.name}</span>
+                        ${LIST.duplicate}<span class="vh">${LIST.of(recipe.name)}</span>
                       </button>
                       <button type="button" class="btn quiet less" @click=${() => deleteRecipe(app, id)}>
-                        Delete<span class="vh"> ${recipe.name}</span>
+                        ${LIST.delete}<span class="vh">${LIST.of(recipe.name)}</span>
                       </button>
                     </div>`
                   : nothing
@@ -87,18 +84,14 @@ export function recipes(app) {
             </div>`,
         )}
       </div>
-      ${
-        found.length === 0
-          ? html`<p class="gap">${wanted ? 'No card has that in its name.' : 'There is no card here yet.'}</p>`
-          : nothing
-      }
-      ${pinned(html`<a class="btn main wide" href="#/read">Paste a recipe</a>`)}
+      ${found.length === 0 ? html`<p class="gap">${wanted ? LIST.noneNamed : LIST.none}</p>` : nothing}
+      ${pinned(html`<a class="btn main wide" href="#/read">${LIST.paste}</a>`)}
       <div class="doors slim block">
         <button type="button" @click=${write}>
-          <span><b>Write a new recipe</b></span
+          <span><b>${LIST.write}</b></span
           >${icon('s-go')}
         </button>
-        ${door('#/open', 'Open a link from a friend')}
+        ${door('#/open', LIST.open)}
         <button
           type="button"
           aria-pressed=${tidying ? 'true' : 'false'}
@@ -107,11 +100,11 @@ export function recipes(app) {
             app.draw();
           }}
         >
-          <span><b>${tidying ? 'Done' : 'Duplicate or delete'}</b></span>
+          <span><b>${tidying ? LIST.done : LIST.tidy}</b></span>
         </button>
       </div>
     </div>`;
-    return { title: 'Recipes', name: 'Recipes', one: true, view };
+    return { title: LIST.title, name: LIST.title, one: true, view };
   }
 
   let deaf = () => {};
@@ -129,7 +122,7 @@ export async function copyRecipe(app, recipe) {
   const id = newId();
   const copy = copyOf(app, recipe);
   const kept = await app.act(() => app.shelf.add(`recipe/${id}`, copy), {
-    says: `${copy.name} is written.`,
+    says: LIST.written(copy.name),
   });
   return kept ? id : null;
 }
@@ -172,7 +165,7 @@ export function initials(name) {
 export function deleteRecipe(app, id) {
   const recipe = app.shelf.recipes.get(id);
   return app.act(() => app.shelf.remove(`recipe/${id}`), {
-    says: `${recipe?.name ?? 'The card'} is deleted. Batches begun with it keep their own copy.`,
+    says: LIST.deleted(recipe?.name),
   });
 }
 
@@ -184,7 +177,7 @@ export function deleteRecipe(app, id) {
 function freeName(app, name) {
   const taken = new Set(app.shelf.cards().map(([, recipe]) => recipe.name));
   for (let n = 0; ; n++) {
-    const end = ['', ', copy'][n] ?? `, copy ${n}`;
+    const end = copyMark(n);
     const free = [...name].slice(0, 60 - end.length).join('') + end;
     if (!taken.has(free)) return free;
   }

@@ -4,6 +4,7 @@ import { mixName, sameMix } from '../words/mixes.js';
 import { field } from './field.js';
 import { choose, option } from './pick.js';
 import { Rows } from './rows.js';
+import { CURES } from '../../words/en/recipes.js';
 
 /** @typedef {import('../screens/edit.js').Editor} Editor */
 /** @typedef {import('../types').Cure} Cure */
@@ -37,7 +38,7 @@ export function cureFields({ app, form, set, left }) {
   };
 
   const remove = async (/** @type {number} */ at) => {
-    const gone = await set((recipe) => ({ ...recipe, cures: recipe.cures.toSpliced(at, 1) }), 'The cure is removed.');
+    const gone = await set((recipe) => ({ ...recipe, cures: recipe.cures.toSpliced(at, 1) }), CURES.removed);
     if (gone) rows.drop(at);
   };
 
@@ -45,10 +46,10 @@ export function cureFields({ app, form, set, left }) {
   return (recipe) => {
     const names = rows.names(recipe.cures.length);
     return html`${recipe.cures.map((cure, at) => one(cure, at, `cure-${names[at]}`))}
-    ${recipe.cures.length === 0 ? html`<p class="near">None. This card has no nitrite or nitrate in it.</p>` : nothing}
+    ${recipe.cures.length === 0 ? html`<p class="near">${CURES.none}</p>` : nothing}
     ${
       recipe.cures.length < MOST
-        ? html`<div class="gap"><button type="button" class="btn quiet" @click=${add}>Add a curing agent</button></div>`
+        ? html`<div class="gap"><button type="button" class="btn quiet" @click=${add}>${CURES.add}</button></div>`
         : nothing
     }`;
   };
@@ -76,12 +77,12 @@ export function cureFields({ app, form, set, left }) {
     const kept = app.settings.mixes ?? [];
     const mixes = cure.made ? [cure, ...kept.filter((mix) => !sameMix(mix, cure))] : kept;
     const value = cure.made ? mixName(cure) : cure.item;
-    return html`<div class="group" role="group" aria-label="Curing agent ${at + 1}">
+    return html`<div class="group" role="group" aria-label=${CURES.nth(at + 1)}>
       ${choose(
         {
           id: `f-${key}-item`,
-          label: 'Curing agent',
-          hint: mixes.length ? undefined : 'A premix or stock that you keep under Spoon and scale stands here too.',
+          label: CURES.agent,
+          hint: mixes.length ? undefined : CURES.mixHint,
           value,
           options: [
             ...[...agents, ...byPacket, ...all.filter(({ key }) => key === value && key.startsWith('pure-'))].map(
@@ -101,12 +102,12 @@ export function cureFields({ app, form, set, left }) {
         },
       )}
       <div class="twofold">
-        ${entry('nitrite', cure.made ? 'Nitrite in it' : 'Nitrite printed', '%')}
-        ${entry('nitrate', cure.made ? 'Nitrate in it' : 'Nitrate printed', '%')}
+        ${entry('nitrite', cure.made ? CURES.nitriteIn : CURES.nitritePrinted, '%')}
+        ${entry('nitrate', cure.made ? CURES.nitrateIn : CURES.nitratePrinted, '%')}
       </div>
-      ${entry('aim', 'Aim, going in', 'ppm', 'Parts per million of the meat, or of meat and water.')}
+      ${entry('aim', CURES.aim, 'ppm', CURES.aimHint)}
       <div class="acts gap">
-        <button type="button" class="btn quiet less" @click=${() => remove(at)}>Remove this agent</button>
+        <button type="button" class="btn quiet less" @click=${() => remove(at)}>${CURES.remove}</button>
       </div>
     </div>`;
   }

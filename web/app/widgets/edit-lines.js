@@ -6,6 +6,7 @@ import { field } from './field.js';
 import { choose, option, pick } from './pick.js';
 import { Rows, moved, rowActs } from './rows.js';
 import { withHolds } from './settle.js';
+import { LINES, foundAs } from '../../words/en/recipes.js';
 
 /** @typedef {import('../screens/edit.js').Editor} Editor */
 /** @typedef {import('../types').Line} Line */
@@ -36,7 +37,7 @@ export function lineFields({ app, form, set, left }) {
   };
 
   const remove = async (/** @type {number} */ at, /** @type {string} */ name) => {
-    const gone = await set((recipe) => ({ ...recipe, lines: recipe.lines.toSpliced(at, 1) }), `${name} is removed.`);
+    const gone = await set((recipe) => ({ ...recipe, lines: recipe.lines.toSpliced(at, 1) }), LINES.removed(name));
     if (gone) rows.drop(at);
     app.draw();
   };
@@ -67,11 +68,11 @@ export function lineFields({ app, form, set, left }) {
       <div class="twofold">
         ${field(
           form,
-          { key, label: 'How much', unit, stored: share.amount, look: 'small' },
+          { key, label: LINES.howMuch, unit, stored: share.amount, look: 'small' },
           {
             typed: app.draw,
             left: left(
-              { key, label: `How much ${name}`, kind: byPiece ? 'mass' : 'share', unit, stored: share.amount },
+              { key, label: LINES.howMuchOf(name), kind: byPiece ? 'mass' : 'share', unit, stored: share.amount },
               (recipe, amount) => put(at, { ...share, amount: amount ?? share.amount })(recipe),
             ),
           },
@@ -79,7 +80,7 @@ export function lineFields({ app, form, set, left }) {
         ${choose(
           {
             id: `f-${key}-of`,
-            label: 'Of what',
+            label: LINES.ofWhat,
             value: share.of,
             options: Object.entries(BASES).map(([of, word]) => option(of, word, of === share.of)),
           },
@@ -102,13 +103,13 @@ export function lineFields({ app, form, set, left }) {
     return pick(
       {
         name: form.id(`${key}-agent`),
-        legend: 'Does its packet say nitrite, nitrate, or E249 to E252?',
-        hint: line.agent === 'yes' ? 'Then it goes under cure, with its per cent. Remove it here.' : undefined,
+        legend: LINES.bag,
+        hint: line.agent === 'yes' ? LINES.toCures : undefined,
         look: 'snug',
         options: /** @type {[keyof typeof HOLDS, string][]} */ (Object.entries(HOLDS)),
         value: line.agent ?? 'unknown',
       },
-      (agent) => set(withHolds(at, name, agent), `${name}: ${HOLDS[agent]}.`),
+      (agent) => set(withHolds(at, name, agent), LINES.holds(name, HOLDS[agent])),
     );
   }
 
@@ -124,8 +125,8 @@ export function lineFields({ app, form, set, left }) {
       form,
       {
         key: typed,
-        label: 'Allergens on its packet',
-        hint: 'As printed: celery, mustard. None: write none. Left empty, the label says that they are not known.',
+        label: LINES.allergens,
+        hint: LINES.allergensHint,
         stored,
         look: 'words',
       },
@@ -152,31 +153,24 @@ export function lineFields({ app, form, set, left }) {
         form,
         {
           key: 'find',
-          label: 'Add something',
-          hint: 'Type a part of its name: salt, sugar, pepper, water.',
+          label: LINES.find,
+          hint: LINES.findHint,
           look: 'words',
         },
         { typed: app.draw },
       )}
       ${
         wanted
-          ? html`${found.length ? nothing : html`<p class="gap">Nothing on the list has that in its name.</p>`}
-              <div class="doors" role="group" aria-label="Found">
+          ? html`${found.length ? nothing : html`<p class="gap">${LINES.notFound}</p>`}
+              <div class="doors" role="group" aria-label=${LINES.found}>
                 ${found.map(
                   ({ key, name, others, group, allergen }) =>
                     html`<button type="button" @click=${() => add({ item: key }, group === 'liquid')}>
-                      <span
-                        ><b>${name}</b
-                        ><span class="small"
-                          >${GROUPS[group]}${others.length ? `. Also ${others.join(', ')}` : ''}${allergen ? `. Allergen: ${allergen}` : ''}</span
-                        ></span
-                      >
+                      <span><b>${name}</b><span class="small">${foundAs(GROUPS[group], others, allergen)}</span></span>
                     </button>`,
                 )}
                 <button type="button" @click=${() => add({ item: 'own', name: text }, false)}>
-                  <span
-                    ><b>${text}</b><span class="small">Add it as your own, and say what its packet names</span></span
-                  >
+                  <span><b>${text}</b><span class="small">${LINES.own}</span></span>
                 </button>
               </div>`
           : nothing

@@ -4,6 +4,7 @@ import { DOES, UNITS } from '../words/names.js';
 import { field } from './field.js';
 import { choose, option } from './pick.js';
 import { Rows, moved, rowActs } from './rows.js';
+import { STEPS, stepLine } from '../../words/en/recipes.js';
 
 /** @typedef {import('../screens/edit.js').Editor} Editor */
 /** @typedef {import('../types').Do} Do */
@@ -30,7 +31,7 @@ export function stepFields({ app, form, set, left }) {
   };
 
   const remove = async (/** @type {number} */ at) => {
-    const gone = await set((recipe) => ({ ...recipe, steps: recipe.steps.toSpliced(at, 1) }), 'The step is removed.');
+    const gone = await set((recipe) => ({ ...recipe, steps: recipe.steps.toSpliced(at, 1) }), STEPS.removed);
     if (gone) rows.drop(at);
     app.draw();
   };
@@ -41,13 +42,13 @@ export function stepFields({ app, form, set, left }) {
   return (recipe) => {
     const names = rows.names(recipe.steps.length);
     return html`${recipe.steps.map((step, at) => one(step, at, `step-${names[at]}`, recipe.steps.length))}
-      <div class="group"><button type="button" class="btn quiet" @click=${add}>Add a step</button></div>`;
+      <div class="group"><button type="button" class="btn quiet" @click=${add}>${STEPS.add}</button></div>`;
   };
 
   /** @param {Step} step @param {number} at @param {string} key @param {number} length */
   function one(step, at, key, length) {
     const { temperature } = UNITS[app.settings.units];
-    const word = `Step ${at + 1}, ${DOES[step.do]}`;
+    const word = STEPS.nth(at + 1, DOES[step.do]);
     /** @param {Part} part @param {string} label @param {string} unit @param {import('../types').FieldKind} kind */
     const entry = (part, label, unit, kind) =>
       field(
@@ -64,7 +65,14 @@ export function stepFields({ app, form, set, left }) {
         {
           typed: app.draw,
           left: left(
-            { key: `${key}-${part}`, label: `${word}: ${label}`, kind, unit, optional: true, stored: step[part] ?? '' },
+            {
+              key: `${key}-${part}`,
+              label: STEPS.field(word, label),
+              kind,
+              unit,
+              optional: true,
+              stored: step[part] ?? '',
+            },
             (recipe, value) => put(at, { [part]: value })(recipe),
           ),
         },
@@ -73,29 +81,26 @@ export function stepFields({ app, form, set, left }) {
     const turned = step.do === 'cure' || step.turn_every;
     return html`<details class="group">
       <summary>
-        <span
-          >${at + 1}.
-          ${DOES[step.do]}${step.lasts ? `, ${step.lasts}` : ''}${step.until ? `, to ${step.until}` : ''}</span
-        >
+        <span>${stepLine(at + 1, DOES[step.do], step.lasts, step.until)}</span>
       </summary>
       ${choose(
         {
           id: `f-${key}-do`,
-          label: 'What is done',
+          label: STEPS.what,
           value: step.do,
           options: Object.entries(DOES).map(([act, name]) => option(act, name, act === step.do)),
         },
         (act) => set(put(at, { do: /** @type {Do} */ (act) })),
       )}
-      <p class="small gap">Leave empty what does not count for this step.</p>
+      <p class="small gap">${STEPS.leaveEmpty}</p>
       <div class="twofold">
-        ${entry('lasts', 'How long', 'h', 'time')} ${turned ? entry('turn_every', 'Turn every', 'h', 'time') : nothing}
-        ${entry('at', 'Kept at', temperature, 'temperature')}
-        ${heated ? entry('until', 'Until the coldest piece has', temperature, 'temperature') : nothing}
+        ${entry('lasts', STEPS.lasts, 'h', 'time')} ${turned ? entry('turn_every', STEPS.turn, 'h', 'time') : nothing}
+        ${entry('at', STEPS.at, temperature, 'temperature')}
+        ${heated ? entry('until', STEPS.until, temperature, 'temperature') : nothing}
       </div>
       ${field(
         form,
-        { key: `${key}-note`, label: 'In your own words', stored: step.note ?? '', look: 'words' },
+        { key: `${key}-note`, label: STEPS.own, stored: step.note ?? '', look: 'words' },
         {
           typed: app.draw,
           left: async () => {
