@@ -1,6 +1,6 @@
 //! What the cabinet's air was, and what it will be.
 
-use super::forecast::Readings;
+use super::model::Readings;
 use crate::order::InOrder;
 
 /// A line through points at a time, held before the first and after the last.

@@ -70,12 +70,14 @@ mod cook;
 mod fit;
 mod forecast;
 mod habit;
+mod model;
 mod salt;
 mod setup;
 
 pub use air::{evaporation, latent, saturation, wet_bulb};
 pub use cook::{Cook, Piece, Smoker};
-pub use forecast::{Forecast, Readings, chilled, forecast};
+pub use forecast::{chilled, forecast};
 pub use habit::Habit;
+pub use model::{Forecast, Readings};
 pub use salt::{activity, concentrated};
 pub use setup::{Covered, Setup, joint};
