@@ -2,7 +2,7 @@
 
 use super::cold::{Cold, cold};
 use super::fridge::{Fridge, hours, moment};
-use super::laid::{COLOUR, Laid, colour_share, ended, usual};
+use super::laid::{COLOUR, Laid, colour_share, draw, ended, usual};
 use super::learn::Speed;
 use super::model::Span3;
 use crate::batch::{Batch, Piece, kind};
@@ -113,9 +113,4 @@ impl<'a> Course<'a> {
             even,
         })
     }
-}
-
-/// The tick of a size class that is taken out before the others.
-pub(super) fn draw(at: u32) -> String {
-    format!("draw:{at}")
 }

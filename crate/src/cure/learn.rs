@@ -1,9 +1,8 @@
 //! What a cut tells of the speed of salt, and what all cuts together tell: a posterior on a grid.
 
 use super::Diffusion;
-use super::course::draw;
 use super::fridge::{Fridge, hours};
-use super::laid::{COLOUR, Laid, colour_share, ended, usual};
+use super::laid::{COLOUR, Laid, colour_share, draw, ended, usual};
 use super::model::{AskCut, Cutting, Learnt};
 use super::say::percent;
 use crate::batch::{Batch, kind};

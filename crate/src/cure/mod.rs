@@ -46,9 +46,11 @@ pub use cold::{Cold, WARM, Warmth, cold, heated};
 pub use facts::{Fate, Middle, Note, Noted, Thumb};
 pub use laid::ended;
 pub use learn::{Speed, learn};
-pub use model::{AskClock, AskCut, Class, CureClock, Cutting, Learnt, Point, Rule, Soak, Span3};
+pub use model::{
+    AskClock, AskCut, Capped, Class, ClassUntil, CureClock, Cutting, Learnt, Point, Rule, Soak, Span3, Through, Until,
+};
 pub use through::through;
-pub use until::{Capped, ClassUntil, Stay, Through, Until, stay};
+pub use until::{Stay, stay};
 pub use went_in::{WentIn, went_in};
 
 /// How fast salt goes into one kind of meat: a row of `tables/diffusion.csv`.

@@ -7,11 +7,11 @@
 use super::cap::{Cap, cap};
 use super::course::Course;
 use super::fridge::{hours, moment};
+use super::model::{Capped, ClassUntil, Through, Until};
 use crate::batch::{Batch, By, Piece, counted, kind};
 use crate::quantity::{Awake, HOUR, hour_up};
 use crate::recipe::{Basis, Do, Method, usual};
 use crate::weigh::Settings;
-use serde::Serialize;
 
 /// A class that is ready so many hours before the last is worth a way to the refrigerator. Judgement.
 const WORTH: f64 = 6.0;
@@ -19,83 +19,6 @@ const WORTH: f64 = 6.0;
 const TO_THE_DAY: i64 = 72 * HOUR;
 const DAY: i64 = 24 * HOUR;
 const QUARTER: i64 = HOUR / 4;
-
-/// What is through at its centre.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Through {
-    /// Colour.
-    Colour,
-    /// Salt, within a tenth: where there is no cure.
-    Even,
-}
-
-/// When a batch comes out. Times are in milliseconds since 1970.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct Until {
-    /// The hour.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub at: i64,
-    /// What it rests on.
-    pub kind: Basis,
-    /// For a forecast: what nine pieces in ten have come to by then.
-    pub through: Option<Through>,
-    /// By the clock, where every size in the cure has a thickness.
-    #[cfg_attr(feature = "types", ts(type = "number | null"))]
-    pub clock: Option<i64>,
-    /// By the recipe's own hours.
-    #[cfg_attr(feature = "types", ts(type = "number | null"))]
-    pub recipe: Option<i64>,
-    /// The two differ by more than a tenth of the recipe's hours.
-    pub differs: bool,
-    /// Raw meat does not keep as long as what it goes by would have it.
-    pub capped: Option<Capped>,
-    /// The last moment that raw meat keeps in its cure, where that is known.
-    #[cfg_attr(feature = "types", ts(type = "number | null"))]
-    pub last: Option<i64>,
-    /// Size classes whose thickness the answer needs.
-    pub needs_thickness: Vec<u32>,
-    /// Each size class that is still in and has a clock.
-    pub classes: Vec<ClassUntil>,
-}
-
-/// What raw meat keeps.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct Capped {
-    /// The last moment in the cure.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub last: i64,
-    /// When it would have come out.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub wants: i64,
-    /// Where the figure is from.
-    pub source: &'static str,
-    /// `published`, `quoted`, `judgement`.
-    pub status: &'static str,
-}
-
-/// When a size class comes out.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct ClassUntil {
-    /// Its place in the batch.
-    pub class: u32,
-    /// `8 Mallard breast`.
-    pub name: String,
-    /// One in ten is through by then: nothing is looked at sooner.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub from: i64,
-    /// Nine in ten are through: it comes out.
-    #[cfg_attr(feature = "types", ts(type = "number"))]
-    pub until: i64,
-    /// It is ready so long before the rest that it is worth a way.
-    pub first: bool,
-    /// Raw meat does not keep so long.
-    pub capped: Option<Capped>,
-}
 
 /// The stay of a batch in its cure.
 pub struct Stay<'a> {
