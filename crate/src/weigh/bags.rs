@@ -2,7 +2,7 @@
 
 use super::model::{BagLine, BagList, WeighLine};
 use super::settings::Settings;
-use super::sheet::Work;
+use super::work::Work;
 use crate::batch::{Batch, Piece};
 use std::collections::BTreeSet;
 

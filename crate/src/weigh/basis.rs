@@ -4,10 +4,10 @@ use super::accelerator;
 use super::facts::{Remark, SaltOf, SheetFact};
 use super::model::SaltIn;
 use super::plan;
-use super::sheet::Work;
+use super::work::Work;
 use crate::pantry::Group;
 use crate::quantity::exact::Exact;
-use crate::quantity::{Figure, Mass, Range, plain};
+use crate::quantity::{Figure, Mass, plain};
 use crate::recipe::Counted;
 use rust_decimal::{Decimal, dec};
 
@@ -63,16 +63,6 @@ impl Work<'_> {
             _ => (SaltOf::MeatAndWater, self.green.meat.typical.plus(water)?),
         };
         Some((of, salt.times(Decimal::ONE_HUNDRED)?.over(base)?.nearest(dec!(0.01))?))
-    }
-
-    /// Sodium ascorbate and erythorbate going in, ppm, counted as the cure is.
-    pub(super) fn ascorbate(&self) -> Option<Range> {
-        let base = self.whole(self.green.meat)?.base()?;
-        let lines = self.batch.recipe.lines.iter().zip(&self.rounded.lines);
-        let salts = lines.filter(|(line, _)| accelerator::of(line).is_some_and(accelerator::Accelerator::is_salt));
-        salts
-            .filter_map(|(_, grams)| accelerator::ppm(*grams, self.step, base))
-            .reduce(|a, b| a.plus(b).unwrap_or(a))
     }
 
     /// Accelerators with their dose, counted as the cure is.

@@ -18,6 +18,7 @@ mod sheet;
 mod smoked;
 mod spoon;
 mod stock;
+mod work;
 
 pub use accelerator::{Accelerator, ppm as accelerator_ppm};
 pub use bags::bags;

@@ -3,7 +3,7 @@
 use super::facts::Remark;
 use super::lines::line_name;
 use super::plan;
-use super::sheet::Work;
+use super::work::Work;
 use crate::batch::odd_weights;
 use crate::quantity::exact::Exact;
 use crate::quantity::{fixed, plain};
