@@ -1,9 +1,10 @@
 //! What is asked of the whole text: for how much meat, how it goes on, how much water, per cent of what.
 
-use super::recipe::{All, is_water};
+use super::all::{All, is_water};
+use super::asked::{Answers, Asked};
+use super::facts::{Of, Offer, Question, Taken};
 use super::weigh::Weighed;
 use super::words::{Sort, of, speaks_of};
-use super::{Answers, Asked, Of, Offer, Question, Taken};
 use crate::pantry::Group;
 use crate::quantity::{Fraction, Mass, Range, System, plain};
 use crate::recipe::{self, Method};

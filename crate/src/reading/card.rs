@@ -1,10 +1,9 @@
 //! The recipe that comes out, in proportions of green weight, and what it does not hold.
 
-use super::line::Taken;
-use super::recipe::{All, is_beside, is_water};
+use super::all::{All, is_beside, is_water};
+use super::facts::{Beside, NoRecipe, Taken};
 use super::weigh::{Weighed, settled};
 use super::words::{Sort, front};
-use super::{Beside, NoRecipe};
 use crate::dose::Whole;
 use crate::pantry::{self, Agent, Group, Ingredient, OWN};
 use crate::quantity::exact::Exact;

@@ -1,6 +1,7 @@
 //! Dangers in what a text tells to do, each by its figure. They are named beside the text and go with the card.
 
-use super::recipe::All;
+use super::all::All;
+use super::facts::{Danger, DangerKey};
 use super::steps::Deed;
 use crate::dose::{Outcome, Verdict};
 use crate::pantry::Group;
@@ -10,52 +11,6 @@ use crate::safety;
 use crate::tables::{AIRLESS, BIRD, BOAR, COOL_SMOKE, HARE, SHELF};
 use rust_decimal::prelude::ToPrimitive;
 use rust_decimal::{Decimal, dec};
-use serde::Serialize;
-
-/// A danger in a text.
-#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct Danger {
-    /// What it is.
-    pub key: DangerKey,
-    /// The text that says it; empty for the whole.
-    pub text: String,
-    /// Its figure: °F of a temperature, ppm of a dose, hours of a time; nothing where it has none.
-    pub figure: Option<String>,
-    /// The figure of the rule, in the same unit.
-    pub rule: Option<String>,
-}
-
-/// The kinds of danger.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum DangerKey {
-    /// Kept where germs grow, longer than a few hours.
-    TemperatureDanger,
-    /// Without air, without enough cure, not cold.
-    Botulism,
-    /// Done at less than the consumer temperature.
-    CookLow,
-    /// More nitrite than the limit.
-    CureOver,
-    /// Less nitrite than has its effect.
-    CureUnder,
-    /// Two curing agents.
-    TwoAgents,
-    /// Nitrite without salt to thin it, weighed by hand.
-    PureAgent,
-    /// Saltpetre or another nitrate.
-    NitratePresent,
-    /// Nothing in it cooks the meat.
-    NotCooked,
-    /// Meat that may hold parasites, not cooked.
-    Parasite,
-    /// Smoked cold: that cooks nothing.
-    ColdSmoke,
-    /// A cure that was not read.
-    CureUnread,
-}
 
 /// 40 °F: above it germs grow (USDA FSIS, "Danger Zone", published).
 const COLD: Decimal = dec!(40);

@@ -1,36 +1,14 @@
 //! What of a text may be a cure and was not read as one: it is asked about by what it is, once for the whole text.
 
-use super::recipe::All;
+use super::all::{All, Doubt, Said};
+use super::asked::{Answers, Asked, UNSURE};
+use super::facts::{Offer, Question, Taken};
 use super::weigh::Weighed;
 use super::words::Sort;
-use super::{Answers, Asked, Offer, Question, Taken, UNSURE};
 use crate::pantry::{self, Group};
 use crate::quantity::{Fraction, shorten};
 use crate::recipe::{Holds, MOST_NAME, MOST_NOTE, MayHold, Why};
 use crate::tables::BRINE;
-
-/// What was said of all that may be a cure.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub enum Said {
-    /// Nothing yet, or that nobody knows.
-    #[default]
-    Open,
-    /// None of it names nitrite or nitrate.
-    None,
-    /// This one of them does, and nobody knows more of the others.
-    Yes(usize),
-}
-
-/// One thing that may be a cure.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Doubt {
-    /// Place of its line.
-    pub line: usize,
-    /// As it is called, or as it was written.
-    pub name: String,
-    /// Of the user's own, with an amount; else a text that was not understood.
-    pub own: bool,
-}
 
 const NONE: &str = "none";
 

@@ -1,11 +1,46 @@
 //! What is asked and told of a text, as facts: the page words them. What stands in the text is handed back as it was
 //! written, and a name of the tables as it stands there.
 
-use super::line::Of;
 use crate::pantry::{Group, Ingredient};
 use crate::quantity::Problem;
 use crate::recipe::Method;
 use serde::Serialize;
+
+/// What a clause is taken for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum Taken {
+    /// Something to weigh.
+    Item,
+    /// Something without an amount: `to taste`.
+    Taste,
+    /// The meat, or how much the recipe is for.
+    Meat,
+    /// A step: a time, a temperature, an act.
+    Step,
+    /// A heading.
+    Heading,
+    /// Said beside the recipe: a greeting, how many it serves. Nothing in it can be a cure.
+    Remark,
+    /// Not read.
+    Unread,
+}
+
+/// What a per cent is of.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS), ts(rename = "PercentOf"))]
+#[serde(rename_all = "snake_case")]
+pub enum Of {
+    /// The green weight.
+    Meat,
+    /// The water of a brine.
+    Water,
+    /// Meat and water together.
+    Both,
+    /// All the salt of the recipe.
+    Salt,
+}
 
 /// A row of the pantry, as it is offered or was taken.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
@@ -257,4 +292,49 @@ pub enum Beside {
     Notes,
     /// The text says nothing of heat.
     NoHeat,
+}
+
+/// A danger in a text.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Danger {
+    /// What it is.
+    pub key: DangerKey,
+    /// The text that says it; empty for the whole.
+    pub text: String,
+    /// Its figure: °F of a temperature, ppm of a dose, hours of a time; nothing where it has none.
+    pub figure: Option<String>,
+    /// The figure of the rule, in the same unit.
+    pub rule: Option<String>,
+}
+
+/// The kinds of danger.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum DangerKey {
+    /// Kept where germs grow, longer than a few hours.
+    TemperatureDanger,
+    /// Without air, without enough cure, not cold.
+    Botulism,
+    /// Done at less than the consumer temperature.
+    CookLow,
+    /// More nitrite than the limit.
+    CureOver,
+    /// Less nitrite than has its effect.
+    CureUnder,
+    /// Two curing agents.
+    TwoAgents,
+    /// Nitrite without salt to thin it, weighed by hand.
+    PureAgent,
+    /// Saltpetre or another nitrate.
+    NitratePresent,
+    /// Nothing in it cooks the meat.
+    NotCooked,
+    /// Meat that may hold parasites, not cooked.
+    Parasite,
+    /// Smoked cold: that cooks nothing.
+    ColdSmoke,
+    /// A cure that was not read.
+    CureUnread,
 }

@@ -1,7 +1,9 @@
 //! One clause as a line: what is in it, how much, on which base, and which words were not understood.
 
 use super::amount::{Amount, range};
+use super::cased::Cased;
 use super::clause::{What, scan};
+use super::facts::{Of, Taken};
 use super::names::{Meaning, Names};
 use super::token::{Token, tokens};
 use super::words::{Sort, Word, front};
@@ -14,27 +16,6 @@ use crate::tables::{
 };
 use rust_decimal::{Decimal, dec};
 use winnow::Parser;
-
-/// What a clause is taken for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Taken {
-    /// Something to weigh.
-    Item,
-    /// Something without an amount: `to taste`.
-    Taste,
-    /// The meat, or how much the recipe is for.
-    Meat,
-    /// A step: a time, a temperature, an act.
-    Step,
-    /// A heading.
-    Heading,
-    /// Said beside the recipe: a greeting, how many it serves. Nothing in it can be a cure.
-    Remark,
-    /// Not read.
-    Unread,
-}
 
 /// A clause as read, before any question is answered.
 #[derive(Clone, Debug)]
@@ -92,22 +73,7 @@ pub struct Line {
     /// True for what goes on at the fire or the table: not in the brine.
     pub apart: bool,
     /// Which cases of letters the text is written in.
-    pub cased: super::Cased,
-}
-
-/// What a per cent is of.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, serde::Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS), ts(rename = "PercentOf"))]
-#[serde(rename_all = "snake_case")]
-pub enum Of {
-    /// The green weight.
-    Meat,
-    /// The water of a brine.
-    Water,
-    /// Meat and water together.
-    Both,
-    /// All the salt of the recipe.
-    Salt,
+    pub cased: Cased,
 }
 
 /// Reads one clause.
@@ -147,7 +113,7 @@ pub fn line(text: &str, names: &Names) -> Line {
         of: None,
         each_or_all: false,
         apart: false,
-        cased: super::Cased::default(),
+        cased: Cased::default(),
     };
     let mut aside: Vec<(usize, usize)> = Vec::new();
     let mut used: Vec<(usize, usize)> = Vec::new();

@@ -4,9 +4,10 @@
 
 use super::amount::{Amount, range};
 use super::clause::{What, next_joint, scan};
+use super::facts::Lasts;
+use super::model::ReadStep;
 use super::names::Names;
 use super::words::{Sort, Word, front, of};
-use super::{Lasts, ReadStep};
 use crate::order::InOrder;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Range, Span, System, Temperature, fixed, plain};

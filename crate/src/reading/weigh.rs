@@ -1,9 +1,11 @@
 //! A line with the answers so far: what it is, how many grams, and what is still to be asked.
 
 use super::amount::{Amount, times};
-use super::line::{Line, Taken};
+use super::asked::{Answers, Asked, UNSURE};
+use super::facts::{LineFlag, Offer, Question, RowOf, Taken};
+use super::line::Line;
+use super::model::ReadStep;
 use super::words::{Sort, Word};
-use super::{Answers, Asked, LineFlag, Offer, Question, RowOf, UNSURE};
 use crate::dose::OwnSpoon;
 use crate::pantry::{self, Group, Ingredient};
 use crate::quantity::exact::Exact;
@@ -37,7 +39,7 @@ pub struct Weighed<'a> {
     /// Why it cannot be weighed, or what is to be known of it.
     pub note: Option<LineFlag>,
     /// What is done, where it is a step.
-    pub deeds: Vec<super::ReadStep>,
+    pub deeds: Vec<ReadStep>,
     /// Which of two readings of its number was chosen; nothing while it is open.
     pub large: Option<bool>,
     /// Per cent of nitrite that its packet says, where that was asked.
