@@ -22,7 +22,6 @@ const STILL = new Set(
     widgets/clock-bars.js
     widgets/clock-profile.js
     widgets/clock.js
-    widgets/cut-form.js
     widgets/dose-strip.js
     widgets/fridge-form.js
     widgets/how-long.js
@@ -30,7 +29,6 @@ const STILL = new Set(
     widgets/label.js
     widgets/outcome.js
     widgets/packs.js
-    widgets/piece-form.js
     widgets/put-in.js
     widgets/stage-jobs.js
     widgets/too-much.js

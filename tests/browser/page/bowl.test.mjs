@@ -41,7 +41,7 @@ test('a size in a bag of its own is weighed out by itself, and each bag is told'
   await page.getByRole('button', { name: /^Change .*Teal/ }).click();
   await page.getByRole('button', { name: 'Next bag' }).click();
   await page.getByRole('button', { name: 'Save the change' }).click();
-  await page.getByText('The size class is changed.').waitFor();
+  await page.getByText('The size is changed.').waitFor();
   const { pieces } = (await kept(page, 'batch/'))[0].data;
   assert.deepEqual(
     pieces.map(({ bag }) => bag ?? 0),
@@ -81,7 +81,7 @@ test('a bone is no meat: with it in, less cure for the same weight', async (t) =
     .click();
   await page.getByLabel('in, and weighed along').check();
   await page.getByRole('button', { name: 'Save the change' }).click();
-  await page.getByText('The size class is changed.').waitFor();
+  await page.getByText('The size is changed.').waitFor();
   assert.equal((await kept(page, 'batch/'))[0].data.pieces[0].bone_in, true);
   assert.ok((await cure()) < before);
 });

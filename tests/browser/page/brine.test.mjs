@@ -250,7 +250,7 @@ for (const [name, hand] of HANDS) {
     await hand.select(page, page.getByLabel('What is it'), 'Mallard breast');
     await hand.write(page, page.getByLabel('How many pieces'), '6');
     await hand.write(page, page.getByLabel('Weight of all of them'), '650');
-    await hand.press(page, page.getByRole('button', { name: 'Add to the card' }));
+    await hand.press(page, page.getByRole('button', { name: 'Add to the batch' }));
     await page.locator('.total').waitFor();
     // A second Enter right after the first is taken for a slip; a person takes longer to get to the link.
     await page.waitForTimeout(1000);

@@ -34,7 +34,7 @@ test('a number that reads two ways is asked about, with both readings to choose 
   const choices = page.getByRole('group', { name: 'Which is meant' }).getByRole('button');
   assert.deepEqual(await texts(choices), ['1480 g', '1.48 g']);
   await choices.first().click();
-  await page.getByRole('button', { name: 'Add to the card' }).click();
+  await page.getByRole('button', { name: 'Add to the batch' }).click();
   await page.locator('.total').waitFor();
   assert.match(await page.locator('.total').innerText(), /1480\s*g/);
 });
@@ -74,7 +74,7 @@ test('a size class that was removed and a batch that was deleted come back with 
   const batch = await startDemo(page);
   await page.getByRole('button', { name: /^Change .*Teal/ }).click();
   await page.getByRole('button', { name: 'Remove it' }).click();
-  await page.getByText('The size class is removed.').waitFor();
+  await page.getByText('The size is removed.').waitFor();
   assert.equal((await kept(page, 'batch/'))[0].data.pieces.length, 2);
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await page.locator('.tbl tbody tr').nth(2).waitFor();

@@ -65,7 +65,7 @@ export async function addPieces(page, { cut, count, weight, thickness }) {
   if (count) await page.getByLabel('How many pieces').fill(count);
   if (weight) await page.getByLabel('Weight of all of them').fill(weight);
   if (thickness) await page.getByLabel('Thickest part').fill(thickness);
-  await page.getByRole('button', { name: 'Add to the card' }).click();
+  await page.getByRole('button', { name: 'Add to the batch' }).click();
 }
 
 export async function weighOut(page, batch) {

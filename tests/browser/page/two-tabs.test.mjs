@@ -19,7 +19,7 @@ async function twoTabs(t, part = 'pieces', more = {}) {
 
 /** In the page: sends the form at a moment of the clock, so that two tabs do it at one instant. */
 async function sendAt(moment) {
-  const button = [...document.querySelectorAll('button')].find((one) => one.textContent.includes('Add to the card'));
+  const button = [...document.querySelectorAll('button')].find((one) => one.textContent.includes('Add to the batch'));
   await new Promise((done) => setTimeout(done, moment - Date.now() - 20));
   while (Date.now() < moment);
   button.click();
@@ -51,7 +51,7 @@ test('a double click, a second Enter and two clicks at once add one size class e
   const page = await begin(t);
   await startBatch(page, /Saltmarsh duck breasts/);
   const ways = {
-    'double click': () => page.getByRole('button', { name: 'Add to the card' }).dblclick(),
+    'double click': () => page.getByRole('button', { name: 'Add to the batch' }).dblclick(),
     Enter: async () => {
       await page.getByLabel('Weight of all of them').focus();
       await page.keyboard.press('Enter');
@@ -60,7 +60,7 @@ test('a double click, a second Enter and two clicks at once add one size class e
     'two at once': () =>
       page.evaluate(() => {
         const button = [...document.querySelectorAll('button')].find((one) =>
-          one.textContent.includes('Add to the card'),
+          one.textContent.includes('Add to the batch'),
         );
         button.click();
         button.click();
@@ -96,10 +96,10 @@ test('Undo takes back its own size class, and leaves what another tab has added 
   const { tabs } = await twoTabs(t);
   const [one, two] = tabs;
   await fillPiece(one, 'first');
-  await one.getByRole('button', { name: 'Add to the card' }).click();
+  await one.getByRole('button', { name: 'Add to the batch' }).click();
   await two.getByText('first').first().waitFor();
   await fillPiece(two, 'second');
-  await two.getByRole('button', { name: 'Add to the card' }).click();
+  await two.getByRole('button', { name: 'Add to the batch' }).click();
   await one.getByText('second').first().waitFor();
   await one.getByRole('button', { name: 'Undo', exact: true }).click();
   await two.getByText('first').first().waitFor({ state: 'detached' });
@@ -114,7 +114,7 @@ test('a class that is being changed stays itself when the one before it is remov
   const [one, two] = tabs;
   for (const word of ['first', 'second', 'third']) {
     await fillPiece(one, word);
-    await one.getByRole('button', { name: 'Add to the card' }).click();
+    await one.getByRole('button', { name: 'Add to the batch' }).click();
     await two.getByText(word).first().waitFor();
   }
   await two.getByRole('button', { name: /^Change .*second/ }).click();

@@ -2,23 +2,16 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { learntWords } from '../words/clock.js';
-import { KINDS, UNITS, count } from '../words/names.js';
+import { KINDS, UNITS } from '../words/names.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { choose, option } from './pick.js';
+import { CUT, FOUND } from '../../words/en/sizes.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').CureClock} CureClock */
 /** @typedef {import('../types').Cutting} Cutting */
 /** @typedef {import('../types').Finding} Finding */
-
-/** @type {Record<Cutting, string>} */
-const FOUND = {
-  even: 'Coloured all through',
-  ring: 'A middle that has not coloured',
-  too_salty: 'Too salty outside',
-  bland: 'Bland in the middle',
-};
 
 export class CutForm {
   #form = new Form('cut');
@@ -33,7 +26,7 @@ export class CutForm {
   get soakTo() {
     if (!this.#form.text('soak').trim()) return undefined;
     const values = this.#form.read(
-      [{ key: 'soak', label: 'Salt to come down to', kind: 'share', unit: '%' }],
+      [{ key: 'soak', label: CUT.soakTo, kind: 'share', unit: '%' }],
       this.app.settings.units,
       {
         quiet: true,
@@ -53,24 +46,18 @@ export class CutForm {
       this.app.draw();
     };
     return html`<section class="block noprint">
-      <h2>When it is cut</h2>
-      <p class="near">What the cut shows teaches the clock how fast salt goes into your meat.</p>
+      <h2>${CUT.head}</h2>
+      <p class="near">${CUT.about}</p>
       ${clock.learnt.map(
         (learnt) =>
           html`<p class="near" data-learnt>
-            <b>${KINDS[learnt.kind] ?? 'Other meat'}</b>, ${count(learnt.cuts, 'cut')}: ${learntWords(learnt)}
+            <b>${KINDS[learnt.kind] ?? CUT.other}</b>${CUT.learnt(learnt.cuts, learntWords(learnt))}
           </p>`,
       )}
       ${
         this.app.settings.learned?.length
           ? html`<div class="acts">
-              <button
-                type="button"
-                class="btn less"
-                @click=${() => this.#put([], 'What the cuts taught is forgotten.')}
-              >
-                Forget what the cuts taught
-              </button>
+              <button type="button" class="btn less" @click=${() => this.#put([], CUT.forgotten)}>${CUT.forget}</button>
             </div>`
           : nothing
       }
@@ -79,7 +66,7 @@ export class CutForm {
         ${choose(
           {
             id: 'cut-class',
-            label: 'Which was cut',
+            label: CUT.which,
             value: cut,
             options: clock.classes.map(({ at, name }) => option(String(at), name, String(at) === cut)),
           },
@@ -88,7 +75,7 @@ export class CutForm {
         ${choose(
           {
             id: 'cut-found',
-            label: 'What it shows',
+            label: CUT.found,
             value: found,
             options: Object.entries(FOUND).map(([key, word]) => option(key, word, key === found)),
           },
@@ -98,12 +85,12 @@ export class CutForm {
           found === 'ring'
             ? field(
                 form,
-                { key: 'ring', label: 'How wide the grey middle is', unit: UNITS[this.app.settings.units].length },
+                { key: 'ring', label: CUT.ring, unit: UNITS[this.app.settings.units].length },
                 { typed: this.app.draw },
               )
             : nothing
         }
-        <div class="block"><button type="submit" class="btn wide">Keep what the cut shows</button></div>
+        <div class="block"><button type="submit" class="btn wide">${CUT.keep}</button></div>
       </form>
       ${
         clock.classes.some(({ goal }) => goal)
@@ -111,8 +98,8 @@ export class CutForm {
               form,
               {
                 key: 'soak',
-                label: 'Too salty: soak it down to',
-                hint: 'In per cent of salt. The times appear with each size class.',
+                label: CUT.soak,
+                hint: CUT.soakHint,
                 unit: '%',
                 optional: true,
               },
@@ -120,14 +107,7 @@ export class CutForm {
             )
           : nothing
       }
-      ${
-        clock.classes.some(({ soak }) => soak)
-          ? html`<p class="near">
-              Soak it at 2 to 4 °C (36 to 40 °F). That takes out salt; it does not undo an overdose of cure. Fry a slice
-              and taste it: that is the last word.
-            </p>`
-          : nothing
-      }
+      ${clock.classes.some(({ soak }) => soak) ? html`<p class="near">${CUT.soakHow}</p>` : nothing}
     </section>`;
   }
 
@@ -138,10 +118,7 @@ export class CutForm {
     const unit = UNITS[this.app.settings.units].length;
     const values =
       found === 'ring'
-        ? form.read(
-            [{ key: 'ring', label: 'How wide the grey middle is', kind: 'length', unit }],
-            this.app.settings.units,
-          )
+        ? form.read([{ key: 'ring', label: CUT.ring, kind: 'length', unit }], this.app.settings.units)
         : {};
     const asked = { batch, class: at, found, at: this.app.now(), ...(values?.ring && { ring: values.ring }) };
     const { ok, problems } = values ? ask('learn_cut', asked) : { ok: null, problems: [] };
@@ -150,7 +127,7 @@ export class CutForm {
       this.app.draw();
       return focusErrors();
     }
-    if (await this.#put([...(this.app.settings.learned ?? []), ok], 'Kept. The clock goes by it from now on.')) {
+    if (await this.#put([...(this.app.settings.learned ?? []), ok], CUT.kept)) {
       form.clear();
       this.app.draw();
     }

@@ -7,12 +7,16 @@ import { oddWords } from '../words/pieces.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { choose, option, pick } from './pick.js';
+import { ASK, CHOICES, HEADS, SAYS, STEPPERS, heard, usualOf } from '../../words/en/sizes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Piece} Piece */
 
 const OWN = 'own';
+
+/** Each answer with its key. @param {Record<string, string>} words */
+const choices = (words) => /** @type {[string, string][]} */ (Object.entries(words));
 
 export class PieceForm {
   #form;
@@ -74,15 +78,15 @@ export class PieceForm {
 
     return html`<form @submit=${(/** @type {Event} */ e) => this.#send(e, batch, cut)} novalidate>
       ${errorSummary(form)}
-      <h2 id="piece-h" tabindex="-1">${old ? 'Change this size' : any ? 'Add a size' : 'How much meat'}</h2>
+      <h2 id="piece-h" tabindex="-1">${old ? HEADS.change : any ? HEADS.add : HEADS.first}</h2>
       ${choose(
         {
           id: 'f-cut',
-          label: 'What is it',
+          label: ASK.cut,
           value: cut,
           problem: form.problem('cut')?.message,
           options: [
-            cut ? nothing : option('', 'Choose', true),
+            cut ? nothing : option('', ASK.choose, true),
             Object.entries(KINDS).map(([kind, word]) => {
               const cuts = this.app.tables.cuts.filter((one) => one.kind === kind);
               return cuts.length
@@ -94,7 +98,7 @@ export class PieceForm {
             this.app.tables.cuts
               .filter(({ kind }) => !(kind in KINDS))
               .map(({ key, name }) => option(key, name, key === cut)),
-            option(OWN, 'Something else', own),
+            option(OWN, ASK.other, own),
           ],
         },
         put('cut'),
@@ -103,8 +107,8 @@ export class PieceForm {
         form,
         {
           key: 'name',
-          label: own ? 'What you call it' : 'Your own word for it',
-          hint: own ? 'For example: woodpigeon breast.' : 'For example: mallard breast, large.',
+          label: own ? ASK.call : ASK.word,
+          hint: own ? ASK.callHint : ASK.wordHint,
           stored: old?.name ?? '',
           look: 'words',
           optional: !own,
@@ -115,12 +119,12 @@ export class PieceForm {
         form,
         {
           key: 'count',
-          label: 'How many pieces',
-          hint: old?.about ? 'Reckoned from the weight: count them.' : undefined,
-          unit: 'pieces',
+          label: ASK.howMany,
+          hint: old?.about ? ASK.aboutHint : undefined,
+          unit: ASK.unit,
           keys: 'numeric',
           stored: String(old?.count ?? 1),
-          stepper: ['One fewer', 'One more'],
+          stepper: STEPPERS.count,
           least: 1,
         },
         on,
@@ -129,10 +133,8 @@ export class PieceForm {
         form,
         {
           key: 'weight',
-          label: of === 'all' ? 'Weight of all of them' : 'Weight of each',
-          hint: units.mass
-            ? 'In grams. Empty: not weighed yet.'
-            : 'For example 3 lb 4 oz, or 1480 g. Empty: not weighed yet.',
+          label: of === 'all' ? ASK.allWeight : ASK.eachWeight,
+          hint: units.mass ? ASK.grams : ASK.pounds,
           unit: units.mass,
           stored: old?.weight ?? '',
         },
@@ -141,12 +143,9 @@ export class PieceForm {
       ${pick(
         {
           name: 'of',
-          legend: 'The weight is',
+          legend: ASK.weightIs,
           hidden: true,
-          options: [
-            ['all', 'of all together'],
-            ['each', 'of each'],
-          ],
+          options: choices(CHOICES.of),
           value: of,
         },
         put('of'),
@@ -156,23 +155,20 @@ export class PieceForm {
         form,
         {
           key: 'thickness',
-          label: 'Thickest part',
-          hint: 'The thumb from its tip to the joint is about 25 mm, an inch.',
+          label: ASK.thickest,
+          hint: ASK.thickestHint,
           unit: units.length,
           stored: old?.thickness ?? '',
           optional: true,
-          ...(this.app.settings.units === 'metric' && { stepper: ['1 mm thinner', '1 mm thicker'] }),
+          ...(this.app.settings.units === 'metric' && { stepper: STEPPERS.thick }),
         },
         on,
       )}
       ${pick(
         {
           name: 'skin',
-          legend: 'Skin or rind',
-          options: [
-            ['off', 'off'],
-            ['on', 'on one side'],
-          ],
+          legend: ASK.skin,
+          options: choices(CHOICES.skin),
           value: form.text('skin', old?.skin ? 'on' : 'off'),
         },
         put('skin'),
@@ -180,11 +176,8 @@ export class PieceForm {
       ${pick(
         {
           name: 'bone',
-          legend: 'Bone',
-          options: [
-            ['out', 'out'],
-            ['in', 'in, and weighed along'],
-          ],
+          legend: ASK.bone,
+          options: choices(CHOICES.bone),
           value: form.text('bone', old?.bone_in ? 'in' : 'out'),
         },
         put('bone'),
@@ -192,11 +185,8 @@ export class PieceForm {
       ${pick(
         {
           name: 'thawed',
-          legend: 'Before the cure it was',
-          options: [
-            ['fresh', 'fresh'],
-            ['thawed', 'frozen, thawed'],
-          ],
+          legend: ASK.before,
+          options: choices(CHOICES.thawed),
           value: form.text('thawed', old?.thawed ? 'thawed' : 'fresh'),
         },
         put('thawed'),
@@ -207,11 +197,11 @@ export class PieceForm {
               form,
               {
                 key: 'bag',
-                label: 'Bag it lies in',
-                hint: 'A size in a bag of its own is weighed out by itself.',
+                label: ASK.bagIn,
+                hint: ASK.bagHint,
                 keys: 'numeric',
                 stored: String(bagOf(old) + 1),
-                stepper: ['One bag back', 'Next bag'],
+                stepper: STEPPERS.bag,
                 least: 1,
               },
               on,
@@ -219,15 +209,13 @@ export class PieceForm {
           : nothing
       }
       <div class="block">
-        <button type="submit" class="btn wide ${this.begun || !any ? 'main' : ''}">
-          ${old ? 'Save the change' : 'Add to the card'}
-        </button>
+        <button type="submit" class="btn wide ${this.begun || !any ? 'main' : ''}">${old ? ASK.save : ASK.add}</button>
       </div>
       ${
         old
           ? html`<div class="gap pair">
-              <button type="button" class="btn quiet" @click=${() => this.#leave()}>Leave as it was</button>
-              <button type="button" class="btn quiet" @click=${() => this.#remove(batch)}>Remove it</button>
+              <button type="button" class="btn quiet" @click=${() => this.#leave()}>${ASK.leave}</button>
+              <button type="button" class="btn quiet" @click=${() => this.#remove(batch)}>${ASK.remove}</button>
             </div>`
           : nothing
       }
@@ -237,10 +225,7 @@ export class PieceForm {
   /** The range of a piece that is not weighed, with where it comes from. @param {import('../types').Cut | undefined} cut */
   #ofTable(cut) {
     if (!cut?.grams) return nothing;
-    const [low, usual, high] = cut.grams;
-    return html`<p class="small near">
-      ${cut.name}, one piece: ${low} to ${high} g, usually ${usual}. ${cut.source} (${statusWords(cut.status)})
-    </p>`;
+    return html`<p class="small near">${usualOf(cut.name, cut.grams, cut.source, statusWords(cut.status))}</p>`;
   }
 
   /** @param {Event} event @param {Batch} batch @param {string} cut */
@@ -251,13 +236,13 @@ export class PieceForm {
     const units = UNITS[this.app.settings.units];
     const values = this.#form.read(
       [
-        { key: 'name', label: 'The name', kind: 'name', optional: cut !== OWN, stored: old?.name },
-        { key: 'count', label: 'How many pieces', kind: 'count', stored: String(old?.count ?? 1) },
-        { key: 'bag', label: 'Bag', kind: 'count', stored: String(bagOf(old) + 1) },
-        { key: 'weight', label: 'Weight', kind: 'mass', unit: units.mass, optional: true, stored: old?.weight ?? '' },
+        { key: 'name', label: ASK.name, kind: 'name', optional: cut !== OWN, stored: old?.name },
+        { key: 'count', label: ASK.howMany, kind: 'count', stored: String(old?.count ?? 1) },
+        { key: 'bag', label: ASK.bag, kind: 'count', stored: String(bagOf(old) + 1) },
+        { key: 'weight', label: ASK.weight, kind: 'mass', unit: units.mass, optional: true, stored: old?.weight ?? '' },
         {
           key: 'thickness',
-          label: 'Thickest part',
+          label: ASK.thickest,
           kind: 'length',
           unit: units.length,
           optional: true,
@@ -266,7 +251,7 @@ export class PieceForm {
       ],
       this.app.settings.units,
     );
-    if (!cut) this.#form.mark([{ code: 'missing', field: 'cut', message: 'Choose what it is from the list.' }]);
+    if (!cut) this.#form.mark([{ code: 'missing', field: 'cut', message: ASK.chooseIt }]);
     if (!values || !cut) {
       this.app.draw();
       return focusErrors();
@@ -298,18 +283,11 @@ export class PieceForm {
       this.app.draw();
       return focusErrors();
     }
-    const kept = await this.#store(
-      pieces,
-      old
-        ? 'The size class is changed.'
-        : piece.weight
-          ? 'The size class is on the card.'
-          : 'Added without a weight. Weigh it before the cure.',
-    );
+    const kept = await this.#store(pieces, old ? SAYS.changed : piece.weight ? SAYS.added : SAYS.addedUnweighed);
     if (!kept) return;
     this.#leave();
     const odd = ok?.rows[at]?.odd;
-    this.app.say(`${old ? 'Changed' : 'Added to the card'}. ${odd ? oddWords(odd) : ''}`);
+    this.app.say(heard(Boolean(old), odd ? oddWords(odd) : ''));
     // What was added is shown, or it would be added twice.
     const row = document.getElementById(`class-${at}`);
     row?.scrollIntoView({ block: 'center' });
@@ -321,7 +299,7 @@ export class PieceForm {
     const at = this.#editing(batch);
     if (at < 0) return;
     const gone = without(batch, at);
-    const says = gone.fire ? 'The size class and its readings are removed.' : 'The size class is removed.';
+    const says = gone.fire ? SAYS.removedAll : SAYS.removed;
     const work = () => this.app.shelf.changeBatch(this.id, (one) => ({ ...one, ...gone }));
     if (await this.app.act(work, { says, here: true })) this.#leave();
   }
