@@ -10,34 +10,25 @@ const app = fileURLToPath(new URL('../web/app/', import.meta.url));
 const STILL = new Set(
   `
     locale.js
-    screens/dose.js
     screens/how-much.js
     screens/labels.js
     screens/pack.js
     screens/pieces.js
     screens/stage.js
     screens/trouble-cards.js
-    screens/weigh.js
     widgets/chill.js
     widgets/clock-bars.js
     widgets/clock-profile.js
     widgets/clock.js
-    widgets/dose-strip.js
     widgets/fridge-form.js
     widgets/how-long.js
     widgets/how-much-answer.js
     widgets/label.js
     widgets/outcome.js
     widgets/packs.js
-    widgets/put-in.js
     widgets/stage-jobs.js
-    widgets/too-much.js
     widgets/trouble-flow.js
     widgets/until.js
-    widgets/verdict.js
-    widgets/weigh-answer.js
-    widgets/weigh-line.js
-    widgets/weigh-why.js
   `
     .split(/\s+/)
     .filter(Boolean),

@@ -104,7 +104,7 @@ test('a tablespoon for a teaspoon is named, and so is a heap', async (t) => {
   await page.getByLabel('heaped teaspoon').tap();
   await page.getByLabel('I already put in').fill('1');
   assert.match(await verdict(page), /1 heaped tsp of cure \(5\.0 to 24\.9 g, usually 9\.9 g\)/);
-  await page.getByLabel('whole packet').tap();
+  await page.getByLabel('whole bag').tap();
   await page.getByLabel('I already put in').fill('25');
   assert.match(await verdict(page), /1 packet of 25 g of cure/);
 });

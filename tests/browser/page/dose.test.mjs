@@ -48,7 +48,7 @@ test('an amount that is empty or cannot be is told in the words of its field', a
   );
   assert.match(await told('grams', ''), /nothing is typed here\. Type what the scale showed, such as 3\.5 g\.$/);
   // Nothing typed is not a packet of nothing.
-  assert.match(await told('whole packet', ''), /Type the weight that is printed on the bag, such as 25 g\.$/);
+  assert.match(await told('whole bag', ''), /Type the weight that is printed on the bag, such as 25 g\.$/);
   assert.match(await told('teaspoon', 'a bit'), /: “a bit” is not read\. Type how many spoons went in/);
   for (const amount of ['-3', '0', '99999999']) {
     assert.match(await told('heaped teaspoon', amount), /above zero, and at most 1000 kg\. Type how many spoons/);
@@ -86,13 +86,13 @@ test('two agents on one piece: nitrite and nitrate are each summed, and both are
   await page.getByLabel('How much of the second').fill('0.8');
   assert.match((await texts(page.locator('.verdict')))[0], /^Stop: over the limit/);
   await page.getByLabel('Which batch').selectOption({ index: 1 });
-  await page.getByRole('button', { name: 'Keep it there' }).click();
-  await page.getByText('of a second agent').first().waitFor();
+  await page.getByRole('button', { name: 'Save it there' }).click();
+  await page.getByText('of a second cure').first().waitFor();
   const [{ data }] = await kept(page, 'batch/');
   assert.deepEqual([data.put_in.amount, data.also.amount, data.also.nitrate], ['2.4 g', '0.8 g', '98 %']);
   assert.match(
     (await texts(page.locator('main')))[0],
-    /2\.4 g of cure with 6\.25 % nitrite, and 0\.8 g of a second agent/,
+    /2\.4 g of cure with 6\.25 % nitrite, and 0\.8 g of a second cure/,
   );
 });
 

@@ -125,7 +125,7 @@ test('what is known of a dose is filled in, from How much and from a batch', asy
   await page.getByRole('link', { name: 'I already put cure on it' }).tap();
   await page.getByLabel('I already put in').tap();
   await page.keyboard.type('1');
-  await page.getByLabel('heaped tablespoon', { exact: true }).tap();
+  await page.getByLabel('heaping tablespoon', { exact: true }).tap();
   // Four taps and a key from the first screen: the box, what to do, and whom to call in this country.
   const stop = page.locator('.verdict.stop').first();
   assert.deepEqual(await texts(stop.locator('p')), [
@@ -170,7 +170,7 @@ test('no screen has more words than a tired person reads', async (t) => {
   await count('how much, answered', MOST_FIRST);
   await goTo(page, '#/dose');
   await count('cure already on, meat known', MOST);
-  await page.getByLabel('heaped tablespoon', { exact: true }).check();
+  await page.getByLabel('heaping tablespoon', { exact: true }).check();
   await page.getByLabel('I already put in').fill('1');
   await count('cure already on, too much', MOST);
   await goTo(page, '#/today');

@@ -144,12 +144,12 @@ test('on a 1 g scale the list says that it is too coarse, and a premix brings th
   assert.match((await texts(dose(page)))[0], /^In range/);
 });
 
-test('a brine has its water in a vessel of its own, and the dose counts meat and brine', async (t) => {
+test('a brine has its water in a tub of its own, and the dose counts meat and brine', async (t) => {
   const page = await begin(t);
   const batch = await startBatch(page, /Fallow haunch in brine/);
   await addPieces(page, { cut: 'Fallow haunch', count: '1', weight: '2220 g', thickness: '60' });
   await weighOut(page, batch);
-  await page.getByRole('heading', { name: 'In a vessel of its own' }).waitFor();
+  await page.getByRole('heading', { name: 'In a tub of its own' }).waitFor();
   assert.match((await texts(page.locator('.tally').nth(1)))[0], /Water.*1332/);
   await openWhy(page);
   assert.match((await texts(page.locator('.why .src')))[0], /brine/);

@@ -13,6 +13,8 @@ import { tooMuch } from '../widgets/too-much.js';
 import { TroubleFlow } from '../widgets/trouble-flow.js';
 import { MEASURES, asked, withPutIn } from '../widgets/put-in.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
+import { BACK, BAG, CANNOT_SAY, MEAT, WATER } from '../../words/en/fields.js';
+import { ASKS, EATEN, MEASURE, SECOND, TITLE, TO_BATCH, VERDICT } from '../../words/en/put-in.js';
 import { mixName } from '../words/mixes.js';
 import { UNITS, hasBrine, takesShare } from '../words/names.js';
 
@@ -46,41 +48,41 @@ export function dose(app, { id }) {
     const { method, measure, packet, second } = chosen();
     const unit = UNITS[app.settings.units].mass;
     return [
-      { key: 'green', label: 'Meat, trimmed', kind: 'mass', unit, stored: known.green },
+      { key: 'green', label: MEAT.label, kind: 'mass', unit, stored: known.green },
       ...(takesShare(method)
-        ? /** @type {Read[]} */ ([{ key: 'take', label: 'How much of the brine goes in', kind: 'share', unit: '%' }])
+        ? /** @type {Read[]} */ ([{ key: 'take', label: ASKS.take, kind: 'share', unit: '%' }])
         : []),
       ...(method === 'pick_up'
         ? /** @type {Read[]} */ ([
             {
               key: 'thickness',
-              label: 'Thickest part of the thinnest piece',
+              label: ASKS.thickness,
               kind: 'length',
               unit: UNITS[app.settings.units].length,
               optional: true,
             },
-            { key: 'stays', label: 'How long in the brine', kind: 'time', unit: 'h', optional: true },
+            { key: 'stays', label: ASKS.stays, kind: 'time', unit: 'h', optional: true },
           ])
         : []),
       ...(hasBrine(method)
         ? /** @type {Read[]} */ ([
-            { key: 'water', label: 'Water in the brine', kind: 'mass', unit },
-            { key: 'dissolved', label: 'Salt and sugar in the brine', kind: 'mass', unit, optional: true },
+            { key: 'water', label: ASKS.water, kind: 'mass', unit },
+            { key: 'dissolved', label: ASKS.dissolved, kind: 'mass', unit, optional: true },
           ])
         : []),
-      { key: 'amount', label: 'I already put in', kind: 'amount', unit: measure },
+      { key: 'amount', label: ASKS.amount, kind: 'amount', unit: measure },
       ...(packet === 'known'
         ? /** @type {Read[]} */ ([
             {
               key: 'nitrite',
-              label: 'Nitrite printed on the bag',
+              label: BAG.nitrite,
               kind: 'printed',
               unit: '%',
               stored: known.nitrite,
             },
             {
               key: 'nitrate',
-              label: 'Nitrate printed on the bag',
+              label: BAG.nitrate,
               kind: 'printed_nitrate',
               unit: '%',
               optional: true,
@@ -89,11 +91,11 @@ export function dose(app, { id }) {
         : []),
       ...(second
         ? /** @type {Read[]} */ ([
-            { key: 'amount2', label: 'How much of the second', kind: 'amount', unit: 'g' },
-            { key: 'nitrite2', label: 'Nitrite printed on the second', kind: 'printed', unit: '%' },
+            { key: 'amount2', label: SECOND.amount, kind: 'amount', unit: 'g' },
+            { key: 'nitrite2', label: SECOND.nitrite, kind: 'printed', unit: '%' },
             {
               key: 'nitrate2',
-              label: 'Nitrate printed on the second',
+              label: SECOND.nitrate,
               kind: 'printed_nitrate',
               unit: '%',
               optional: true,
@@ -140,7 +142,7 @@ export function dose(app, { id }) {
     const answer = values ? ask('check_dose', question(values)) : null;
     const verdict = answer?.ok;
     if (verdict) sayVerdict(app, verdict);
-    else app.say('Cannot say yet.');
+    else app.say(VERDICT.notYet);
     const unit = UNITS[app.settings.units].mass;
     const on = { typed: app.draw };
     const { method, eaten, measure, packet, second } = chosen();
@@ -155,12 +157,12 @@ export function dose(app, { id }) {
         form,
         {
           key: 'amount',
-          label: 'I already put in',
+          label: ASKS.amount,
           ...asked(measure),
         },
         on,
       )}
-      ${pick({ name: 'measure', legend: 'Measure', hidden: true, look: 'snug', options: MEASURES, value: measure }, put('measure'))}
+      ${pick({ name: 'measure', legend: MEASURE, hidden: true, look: 'snug', options: MEASURES, value: measure }, put('measure'))}
     </form>`;
     const others = html`<form class="leaf ways" novalidate @submit=${check}>
       <details
@@ -168,25 +170,18 @@ export function dose(app, { id }) {
         @toggle=${(/** @type {{ target: HTMLDetailsElement }} */ { target }) => (rest = target.open)}
       >
         <summary>
-          <span>The meat and the cure${known.says ? html` <span class="small">${known.says}</span>` : nothing}</span>
+          <span>${ASKS.rest}${known.says ? html` <span class="small">${known.says}</span>` : nothing}</span>
         </summary>
         ${pick(
           {
             name: 'method',
-            legend: 'How was it put on',
-            options: [
-              ['rub', 'Rubbed, in a bag'],
-              ['cover_brine', 'In a brine'],
-              ['ground', 'Mixed into mince'],
-              ['pick_up', 'Short, in a strong brine'],
-              ['pumped', 'Pumped'],
-              ['pumped_and_covered', 'Pumped, then covered'],
-            ],
+            legend: ASKS.method,
+            options: Object.entries(ASKS.methods),
             value: method,
           },
           put('method'),
         )}
-        ${field(form, { key: 'green', label: 'Meat, trimmed', stored: known.green, hint: unit ? undefined : 'For example 3 lb 4 oz, or 1480 g.', unit }, on)}
+        ${field(form, { key: 'green', label: MEAT.label, stored: known.green, hint: unit ? undefined : MEAT.pounds, unit }, on)}
         ${chooseCut(app, chosen().cut, put('cut'))}
         ${
           takesShare(method)
@@ -194,8 +189,8 @@ export function dose(app, { id }) {
                 form,
                 {
                   key: 'take',
-                  label: 'How much of the brine goes in',
-                  hint: 'By pump or by pick-up, per cent of green weight; 10 % is usual.',
+                  label: ASKS.take,
+                  hint: ASKS.takeHint,
                   unit: '%',
                 },
                 on,
@@ -209,14 +204,14 @@ export function dose(app, { id }) {
                   form,
                   {
                     key: 'thickness',
-                    label: 'Thickest part of the thinnest piece',
-                    hint: 'Thin pieces even out with the brine; then pick-up is no basis.',
+                    label: ASKS.thickness,
+                    hint: ASKS.thicknessHint,
                     unit: UNITS[app.settings.units].length,
                     optional: true,
                   },
                   on,
                 ),
-                field(form, { key: 'stays', label: 'How long in the brine', unit: 'h', optional: true }, on),
+                field(form, { key: 'stays', label: ASKS.stays, unit: 'h', optional: true }, on),
               ]
             : nothing
         }
@@ -227,8 +222,8 @@ export function dose(app, { id }) {
                   form,
                   {
                     key: 'water',
-                    label: 'Water in the brine',
-                    hint: unit ? 'In grams; a litre is 1000 g.' : 'A US quart weighs 2 lb 1.4 oz.',
+                    label: ASKS.water,
+                    hint: unit ? WATER.grams : WATER.pounds,
                     unit,
                   },
                   on,
@@ -237,8 +232,8 @@ export function dose(app, { id }) {
                   form,
                   {
                     key: 'dissolved',
-                    label: 'Salt and sugar in the brine',
-                    hint: 'All that is dissolved, without the cure.',
+                    label: ASKS.dissolved,
+                    hint: ASKS.dissolvedHint,
                     unit,
                     optional: true,
                   },
@@ -250,10 +245,9 @@ export function dose(app, { id }) {
         ${pick(
           {
             name: 'packet',
-            legend: 'Is the nitrite printed on the packet',
+            legend: ASKS.printed,
             options: [
-              ['known', 'Yes, I can read it'],
-              ['unknown', 'I do not know'],
+              ...Object.entries(ASKS.isPrinted),
               ...(app.settings.mixes ?? []).map(mixName).map((name) => /** @type {[string, string]} */ ([name, name])),
             ],
             value: packet,
@@ -267,8 +261,8 @@ export function dose(app, { id }) {
                   form,
                   {
                     key: 'nitrite',
-                    label: 'Nitrite printed on the bag',
-                    hint: 'Read it off the packet. Pink salt for the table has none.',
+                    label: BAG.nitrite,
+                    hint: ASKS.bagHint,
                     unit: '%',
                     stored: known.nitrite,
                   },
@@ -278,8 +272,8 @@ export function dose(app, { id }) {
                   form,
                   {
                     key: 'nitrate',
-                    label: 'Nitrate printed on the bag',
-                    hint: 'Cure no. 2 has some. Empty: none.',
+                    label: BAG.nitrate,
+                    hint: BAG.someNitrate,
                     unit: '%',
                   },
                   on,
@@ -290,11 +284,8 @@ export function dose(app, { id }) {
         ${pick(
           {
             name: 'second',
-            legend: 'Did a second agent go in',
-            options: [
-              ['no', 'No, only that'],
-              ['yes', 'Yes, another'],
-            ],
+            legend: SECOND.asks,
+            options: Object.entries(SECOND.ways),
             value: second ? 'yes' : 'no',
           },
           put('second'),
@@ -302,13 +293,13 @@ export function dose(app, { id }) {
         ${
           second
             ? [
-                field(form, { key: 'amount2', label: 'How much of the second', hint: 'Weighed.', unit: 'g' }, on),
+                field(form, { key: 'amount2', label: SECOND.amount, hint: SECOND.weighed, unit: 'g' }, on),
                 field(
                   form,
                   {
                     key: 'nitrite2',
-                    label: 'Nitrite printed on the second',
-                    hint: 'Saltpetre has none: type 0.',
+                    label: SECOND.nitrite,
+                    hint: SECOND.nitriteHint,
                     unit: '%',
                   },
                   on,
@@ -317,8 +308,8 @@ export function dose(app, { id }) {
                   form,
                   {
                     key: 'nitrate2',
-                    label: 'Nitrate printed on the second',
-                    hint: 'As sodium nitrate. Empty: none.',
+                    label: SECOND.nitrate,
+                    hint: SECOND.nitrateHint,
                     unit: '%',
                   },
                   on,
@@ -329,44 +320,41 @@ export function dose(app, { id }) {
         ${pick(
           {
             name: 'eaten',
-            legend: 'How is it eaten',
-            options: [
-              ['cooked', 'Cooked, or within weeks'],
-              ['hung_for_months', 'Hung for months, raw'],
-            ],
+            legend: EATEN.asks,
+            options: Object.entries(EATEN.ways),
             value: eaten,
           },
           put('eaten'),
         )}
       </details>
       <div class="block">
-        <button type="submit" class="btn wide ${verdict?.held || verdict ? '' : 'main'}">Check it</button>
+        <button type="submit" class="btn wide ${verdict?.held || verdict ? '' : 'main'}">${ASKS.check}</button>
       </div>
       ${verdict && values ? keepWith(values) : nothing}
     </form>`;
     const judged = html`<section class="leaf answered" aria-labelledby="verdict-h">
-      <h2 class="vh" id="verdict-h" tabindex="-1">Verdict</h2>
+      <h2 class="vh" id="verdict-h" tabindex="-1">${VERDICT.head}</h2>
       ${
         verdict
           ? verdict.outcome === 'over' && verdict.held
             ? tooMuch(flow, verdict, measure.endsWith('sp'))
             : html`${verdictStrip(verdict)} ${evidence(verdict)}
-              ${nextSteps(verdict, verdict.held ? 'What to do next' : 'To be sure')} ${cautions(verdict.cautions)}`
+              ${nextSteps(verdict, verdict.held ? undefined : VERDICT.sure)} ${cautions(verdict.cautions)}`
           : answer
             ? problemStrip(app, answer.problems ?? [])
             : strip(
                 'ask',
-                'Cannot say yet',
+                CANNOT_SAY,
                 form.text('amount').trim()
                   ? html`${form.wrong.map(({ message }) => html`<span>${message} </span>`)}`
-                  : 'Type how much cure went on.',
+                  : VERDICT.type,
               )
       }
     </section>`;
     return {
-      title: 'Cure already on',
-      name: 'Cure already on',
-      back: { href: id ? `#/batch/${id}/weigh` : '#/more', text: id ? 'Batch' : 'More' },
+      title: TITLE,
+      name: TITLE,
+      back: { href: id ? `#/batch/${id}/weigh` : '#/more', text: id ? BACK.batch : BACK.more },
       view: [went, judged, others],
     };
   }
@@ -388,27 +376,27 @@ export function dose(app, { id }) {
     const keep = async () => {
       const { put_in, also } = question(values);
       const kept = await app.act(() => app.shelf.changeBatch(batchId, (batch) => withPutIn(batch, put_in, also)), {
-        says: 'What was put in is kept with the batch.',
+        says: TO_BATCH.done,
       });
       if (!kept) return;
       form.clear();
       app.go(`#/batch/${batchId}/weigh`);
     };
     return html`<section class="block noprint">
-      <h3>Keep it with a batch</h3>
-      <p class="small">The batch is judged by this amount from then on, over its own pieces.</p>
+      <h3>${TO_BATCH.head}</h3>
+      <p class="small">${TO_BATCH.about}</p>
       <div class="field">
-        <label for="f-batch">Which batch</label>
+        <label for="f-batch">${TO_BATCH.which}</label>
         <select
           id="f-batch"
           @change=${(/** @type {{ target: HTMLSelectElement }} */ { target }) => chooseBatch(target.value)}
         >
-          <option value="" ?selected=${!batchId}>Choose one</option>
+          <option value="" ?selected=${!batchId}>${TO_BATCH.choose}</option>
           ${open.map(([id, batch]) => html`<option value=${id} ?selected=${id === batchId}>${batch.tag} ${batch.name}</option>`)}
         </select>
       </div>
       <div class="gap">
-        <button type="button" class="btn quiet wide" ?disabled=${!batchId} @click=${keep}>Keep it there</button>
+        <button type="button" class="btn quiet wide" ?disabled=${!batchId} @click=${keep}>${TO_BATCH.go}</button>
       </div>
     </section>`;
   }

@@ -19,6 +19,20 @@ import { advice, dosePicture, nextSteps, sayVerdict, strip, verdictStrip } from 
 import { doseLine, inHand, lineAction, lineAnswer, poison } from '../widgets/weigh-answer.js';
 import { todoLine, weighLine } from '../widgets/weigh-line.js';
 import { basis, scale, weighWhy } from '../widgets/weigh-why.js';
+import {
+  AFTER,
+  ELSEWHERE,
+  HELD,
+  LIST,
+  MIX,
+  NOT_WEIGHED,
+  NO_MEAT,
+  PRINT,
+  TITLE,
+  TO_PIECES,
+  title,
+} from '../../words/en/weigh-out.js';
+import { PUT_IN } from '../../words/en/put-in.js';
 import { called } from '../words/calls.js';
 import { glue } from '../words/glue.js';
 import { COLD, jobHead } from '../words/jobs.js';
@@ -41,9 +55,9 @@ export function weigh(app, id) {
     const batch = /** @type {Batch} */ (app.shelf.batches.get(id));
     const state = stateOf(app, id, batch);
     return {
-      title: `Weigh, ${batch.name}`,
+      title: title(batch.name),
       ...batchHead(app, id, batch, state, 'weigh'),
-      view: [html`<h2 class="vh">Weigh</h2>`, sheet(batch, state)],
+      view: [html`<h2 class="vh">${TITLE}</h2>`, sheet(batch, state)],
     };
   }
 
@@ -51,15 +65,15 @@ export function weigh(app, id) {
   function sheet(batch, state) {
     if (batch.pieces.length === 0) {
       return html`<div class="leaf answer">
-        <p class="say">No meat yet, so no figures.</p>
-        ${pinned(html`<a class="btn main" href="#/batch/${id}/pieces">Say how much meat</a>`)}
+        <p class="say">${NO_MEAT.says}</p>
+        ${pinned(html`<a class="btn main" href="#/batch/${id}/pieces">${NO_MEAT.go}</a>`)}
       </div>`;
     }
     const { ok, problems } = ask('weigh_out', { batch, settings: app.settings });
     if (!ok) {
       return html`<div class="leaf answer">
         ${problemStrip(app, problems)}
-        ${failed(problems) ? nothing : html`<div class="block"><a class="btn wide" href="#/batch/${id}/pieces">Go to the pieces</a></div>`}
+        ${failed(problems) ? nothing : html`<div class="block"><a class="btn wide" href="#/batch/${id}/pieces">${TO_PIECES}</a></div>`}
       </div>`;
     }
     sayVerdict(app, ok.verdict);
@@ -76,9 +90,9 @@ export function weigh(app, id) {
         ${ways} ${sheet.premix ? makePremix(sheet.premix) : nothing} ${list(batch, sheet)}
         ${weighWhy(sheet, batchNote(batch, state))} ${putIn.draw(batch)} ${scale(app)}
         ${doors(
-          'Elsewhere',
+          ELSEWHERE,
           html`<button type="button" class="noprint" @click=${() => print()}>
-            <span><b>Print this sheet</b></span>
+            <span><b>${PRINT}</b></span>
           </button>`,
         )}
       </div>`;
@@ -94,48 +108,48 @@ export function weigh(app, id) {
     const dose = batch.thrown_out ? nothing : coarse ? coarseStrip(batch, coarse) : doseLine(verdict, doubts);
     const note = putInNote(batch);
     if (line) {
-      const place = sheet.vessel.includes(line) ? 'measured' : 'in the bowl';
+      const apart = sheet.vessel.includes(line);
       const care = verdict.mark === 'care' || Boolean(coarse);
       return html`${lineAnswer(sheet, { line, at, of })}
       ${
         !sheet.weighed
           ? notWeighed(sheet)
           : sheet.can_tick
-            ? lineAction(line, place, care, () => ticker.set(id, line.tick))
+            ? lineAction(line, apart, care, () => ticker.set(id, line.tick))
             : nothing
       }
       ${dose} ${note} ${line.cure ? poison(verdict) : nothing}`;
     }
     if (todo) {
-      return html`<p class="small noprint">All in, the bowl holds <b class="nowrap">${sheet.bowl_total.text}</b>.</p>
+      return html`<p class="small noprint">${AFTER.bowlHolds(sheet.bowl_total)}</p>
         <h3 class="what noprint">${todoWords(todo)}</h3>
         ${
           sheet.can_tick
             ? act(
                 pinned(
-                  tickButton(`${todo.id === 'rub' ? 'All of it is on' : 'Labelled'}: done just now`, () =>
+                  tickButton(todo.id === 'rub' ? AFTER.done.rub : AFTER.done.label, () =>
                     ticker.set(id, { of: todo.id }),
                   ),
                 ),
               )
             : nothing
         }
-        ${todo.id === 'label' ? html`<p class="near noprint"><a href="#/batch/${id}/labels">Print or copy its label</a></p>` : nothing}
+        ${todo.id === 'label' ? html`<p class="near noprint"><a href="#/batch/${id}/labels">${AFTER.label}</a></p>` : nothing}
         ${verdict.mark === 'ok' ? nextWords(verdict.next).map(({ head, text }) => html`<p class="reason">${glue(head)} ${glue(text)}</p>`) : nothing}
         ${dose} ${note}`;
     }
     const cold = state?.jobs.find((job) => isCold(job) && job.ticked === null);
     const on = batch.ticks.find(({ of }) => of === 'rub');
     if (cold && on) {
-      return html`<p class="small noprint">All in.</p>
+      return html`<p class="small noprint">${AFTER.allIn}</p>
         <h3 class="what noprint">${jobHead(cold, { app, batch })}</h3>
         ${act(pinned(tickButton(COLD.done, () => ticker.set(id, { of: cold.id }))))}
         <p class="reason">${COLD.counts(on.at, app.now())}</p>
         ${dose} ${note}`;
     }
-    return html`<p class="small noprint">Everything here is ticked.</p>
-      <h3 class="what noprint">All in</h3>
-      ${act(pinned(html`<a class="btn main" href="#/batch/${id}/cure">All in. Go to the cure</a>`))} ${dose} ${note}`;
+    return html`<p class="small noprint">${AFTER.ticked}</p>
+      <h3 class="what noprint">${AFTER.in}</h3>
+      ${act(pinned(html`<a class="btn main" href="#/batch/${id}/cure">${AFTER.toCure}</a>`))} ${dose} ${note}`;
   }
 
   /** @param {Batch} batch @param {WeighSheet} sheet */
@@ -150,17 +164,11 @@ export function weigh(app, id) {
     return html`<ol class="tally">
         ${lines(sheet.bowl)}
       </ol>
-      <div class="sumline">
-        <b>All in, ${sheet.bags.length ? 'the bowls hold' : 'the bowl holds'}${sheet.weighed ? nothing : ', usually'}</b
-        >${num(sheet.bowl_total)}
-      </div>
+      <div class="sumline"><b>${LIST.sum(sheet.bags.length > 0, sheet.weighed)}</b>${num(sheet.bowl_total)}</div>
       ${
         sheet.vessel.length
-          ? html`<h3 class="gap">In a vessel of its own</h3>
-              <p class="small noprint">
-                Must it cover more? More of the same brine from the <a href="#/brine">brine bench</a>; never plain
-                water.
-              </p>
+          ? html`<h3 class="gap">${LIST.apart}</h3>
+              <p class="small noprint">${LIST.more}</p>
               <ol class="tally">
                 ${lines(sheet.vessel)}
               </ol>`
@@ -169,7 +177,7 @@ export function weigh(app, id) {
       ${sheet.remarks.map((remark) => html`<p class="near">${glue(remarkWords(remark))}</p>`)}
       ${
         sheet.todo.length
-          ? html`<h3 class="gap">Then</h3>
+          ? html`<h3 class="gap">${LIST.then}</h3>
               <ol class="tally">
                 ${sheet.todo.map((todo) => todoLine({ id, batch, ticker, todo, now: open && todo === job, open }))}
               </ol>`
@@ -179,13 +187,14 @@ export function weigh(app, id) {
 
   /** @param {WeighSheet} sheet */
   function notWeighed(sheet) {
-    return html`${pinned(html`<a class="btn main" href="#/batch/${id}/pieces">Weigh the pieces</a>`)}
+    return html`${pinned(html`<a class="btn main" href="#/batch/${id}/pieces">${NOT_WEIGHED.go}</a>`)}
       <div class="gap">
         ${strip(
           'ask',
-          'Not all is weighed',
-          html`It is ${sheet.green_range ? html`<b class="nowrap">${ends(sheet.green_range)}</b>` : sheet.green.text} of
-          meat. Nothing can be ticked until every piece was on the scale.`,
+          NOT_WEIGHED.head,
+          NOT_WEIGHED.says(
+            sheet.green_range ? html`<b class="nowrap">${ends(sheet.green_range)}</b>` : sheet.green.text,
+          ),
         )}
       </div>`;
   }
@@ -199,7 +208,7 @@ export function weigh(app, id) {
         helps
           ? pinned(
               html`<button type="button" class="btn main" @click=${() => setPremix(true)}>
-                Use a 1-in-${parts} mix${range ? html`: ${range[0]}–${range[1]} ppm` : nothing}
+                ${range ? MIX.useTo(parts, range) : MIX.use(parts)}
               </button>`,
             )
           : nothing
@@ -210,10 +219,10 @@ export function weigh(app, id) {
   /** @param {import('../types').Premix} premix */
   function makePremix(premix) {
     return html`<section class="block">
-      <h3>First make the 1-in-${premix.parts} mix</h3>
+      <h3>${MIX.first(premix.parts)}</h3>
       ${advice(premixSteps(premix))}
       <div class="acts gap noprint">
-        <button type="button" class="btn quiet less" @click=${() => setPremix(false)}>Back to the neat cure</button>
+        <button type="button" class="btn quiet less" @click=${() => setPremix(false)}>${MIX.back}</button>
       </div>
     </section>`;
   }
@@ -221,7 +230,7 @@ export function weigh(app, id) {
   /** @param {boolean} premix */
   function setPremix(premix) {
     return app.act(() => app.shelf.changeBatch(id, (batch) => ({ ...batch, premix })), {
-      says: premix ? 'The list works with the mix now.' : 'The list works with the neat cure now.',
+      says: premix ? MIX.on : MIX.off,
       here: true,
     });
   }
@@ -238,30 +247,28 @@ export function weigh(app, id) {
       <div class="plate rest">
         ${dosePicture(verdict)}
         <div class="noprint">
-          <h2>Ways out</h2>
-          <p class="small near">The batch stays held until its numbers change.</p>
+          <h2>${HELD.head}</h2>
+          <p class="small near">${HELD.says}</p>
           <div class="pair one gap">
             ${
               verdict.aim
                 ? html`<button type="button" class="btn main" @click=${() => aimAt(batch, verdict.aim)}>
-                    Weigh for ${verdict.aim} in this batch
+                    ${HELD.aim(verdict.aim)}
                   </button>`
                 : nothing
             }
-            <button type="button" class="btn" @click=${() => putIn.show()}>
-              ${on ? 'Change what was put in' : 'I put in something else'}
-            </button>
-            <a class="btn" href="#/batch/${id}/pieces">Change the pieces</a>
-            ${on ? html`<button type="button" class="btn" @click=${throwOut}>I threw it out</button>` : nothing}
+            <button type="button" class="btn" @click=${() => putIn.show()}>${on ? PUT_IN.change : PUT_IN.other}</button>
+            <a class="btn" href="#/batch/${id}/pieces">${HELD.pieces}</a>
+            ${on ? html`<button type="button" class="btn" @click=${throwOut}>${HELD.threw}</button>` : nothing}
           </div>
         </div>
         ${putIn.draw(batch)} ${basis(sheet, batchNote(batch, state))}
         <details class="block">
-          <summary>The list, while the batch is held</summary>
-          <p class="small">Nothing can be ticked while the batch is held.</p>
+          <summary>${HELD.list}</summary>
+          <p class="small">${HELD.noTicks}</p>
           ${list(batch, sheet)}
         </details>
-        ${doors('Elsewhere', nothing)}
+        ${doors(ELSEWHERE, nothing)}
       </div>`;
   }
 
@@ -269,7 +276,7 @@ export function weigh(app, id) {
   function aimAt({ recipe }, aim) {
     if (!aim) return;
     return app.act(() => app.shelf.changeBatch(id, (one) => ({ ...one, recipe: withAim(recipe, aim) })), {
-      says: `This batch is weighed for ${aim}. The card is as it was.`,
+      says: HELD.aimed(aim),
     });
   }
 

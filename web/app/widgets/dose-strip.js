@@ -1,5 +1,6 @@
-/** Where a dose lies between too little and over: a bar from nought to a round figure, the range a solid block. */
+/** Where a dose lies between too little and over: a bar from zero to a round figure, the range a solid block. */
 import { html, nothing, svg } from 'lit-html';
+import { MARKS, picture } from '../../words/en/dose-picture.js';
 import { verdictBasis } from '../words/verdict.js';
 
 /** @typedef {import('../types').Verdict} Verdict */
@@ -22,16 +23,16 @@ export function doseStrip(verdict) {
   const close = axis > 300;
   const near = (limit - least) / axis < 0.25;
   const words = close
-    ? svg`<text class="b" x=${at(limit)} dx="4" y="119">Limit ${limit}</text>
-        <path class="at" d="M0 0"/><text class="b" x=${at(least)} dx="4" y="137">Least ${least}</text>
+    ? svg`<text class="b" x=${at(limit)} dx="4" y="119">${MARKS.limit(limit)}</text>
+        <path class="at" d="M0 0"/><text class="b" x=${at(least)} dx="4" y="137">${MARKS.least(least)}</text>
         <line class="at" x1=${at(least)} x2=${at(least)} y1="96" y2="138"/>`
-    : svg`<text class="b" x=${at(least)} y="119" text-anchor=${near ? 'end' : 'middle'}>Least ${least}</text>
-        <text class="b" x=${at(limit)} y="119" text-anchor=${near ? 'start' : 'middle'}>Limit ${limit}</text>`;
+    : svg`<text class="b" x=${at(least)} y="119" text-anchor=${near ? 'end' : 'middle'}>${MARKS.least(least)}</text>
+        <text class="b" x=${at(limit)} y="119" text-anchor=${near ? 'start' : 'middle'}>${MARKS.limit(limit)}</text>`;
   const foot = close ? 156 : 137;
   return html`<svg
     class="strip-ppm ${mark} ${close ? 'tall' : ''}"
     role="img"
-    aria-label="${verdictBasis(verdict)}: ${low} to ${high} ppm, usually ${typical}. Least ${least}, limit ${limit} ppm."
+    aria-label=${picture(verdictBasis(verdict), verdict, nitrite)}
   >
     ${svg`<rect x="0" y=${TOP} width=${at(least)} height=${HIGH} fill="url(#hatch-low)"/>
     <rect class="bare" x=${at(least)} y=${TOP} width=${wide(least, limit)} height=${HIGH}/>
@@ -40,8 +41,8 @@ export function doseStrip(verdict) {
     ${
       close
         ? nothing
-        : svg`<svg x="4" y=${TOP + 6} width="70" height="22"><rect class="bare" width="70" height="22"/><text x="4" y="16">too little</text></svg>
-      <svg x="100%" y=${TOP + 6} overflow="visible"><rect class="bare" x="-44" width="40" height="22"/><text x="-8" y="16" text-anchor="end">over</text></svg>`
+        : svg`<svg x="4" y=${TOP + 6} width="70" height="22"><rect class="bare" width="70" height="22"/><text x="4" y="16">${MARKS.tooLittle}</text></svg>
+      <svg x="100%" y=${TOP + 6} overflow="visible"><rect class="bare" x="-44" width="40" height="22"/><text x="-8" y="16" text-anchor="end">${MARKS.over}</text></svg>`
     }
     <line class="at" x1=${at(least)} x2=${at(least)} y1=${TOP - 6} y2=${TOP + HIGH + 6}/>
     <line class="at" x1=${at(limit)} x2=${at(limit)} y1=${TOP - 6} y2=${TOP + HIGH + 6}/>
@@ -49,8 +50,8 @@ export function doseStrip(verdict) {
     <rect class="span" x=${at(low)} y=${TOP + 9} width=${wide(low, high)} height="16"/>
     ${high - low > axis / 20 ? svg`<line class="notch" x1=${at(typical)} x2=${at(typical)} y1=${TOP + 7} y2=${TOP + 27}/>` : nothing}
     <svg x=${at(typical)} y="40" overflow="visible"><path class="point" d="M-9 0h18l-9 15z"/></svg>
-    <text class="ends" x=${x} y="28" text-anchor=${anchor}>${low === high ? low : `${low} – ${high}`}<tspan class="u" dx="5">ppm</tspan></text>
+    <text class="ends" x=${x} y="28" text-anchor=${anchor}>${low === high ? low : `${low} – ${high}`}<tspan class="u" dx="5">${MARKS.unit}</tspan></text>
     ${words}
-    <text class="q" x="0" y=${foot}>0</text><text class="q" x="100%" y=${foot} text-anchor="end">${axis} ppm</text>`}
+    <text class="q" x="0" y=${foot}>0</text><text class="q" x="100%" y=${foot} text-anchor="end">${MARKS.end(axis)}</text>`}
   </svg>`;
 }

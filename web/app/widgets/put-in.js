@@ -1,5 +1,7 @@
 /** Says what went in as cure when it was not the weigh-out: a spoon, or another weight. */
 import { html, nothing } from 'lit-html';
+import { BAG } from '../../words/en/fields.js';
+import { MEASURE, MEASURES as WORDS, PUT_IN, SPOON, judgedOn } from '../../words/en/put-in.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { pick } from './pick.js';
@@ -7,17 +9,10 @@ import { pick } from './pick.js';
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').PutIn} PutIn */
-/** @typedef {'g' | 'tsp' | 'tbsp' | 'heaped tsp' | 'heaped tbsp' | '1 packet of # g'} Measure */
+/** @typedef {keyof typeof WORDS} Measure */
 
-/** @type {[Measure, string][]} */
-export const MEASURES = [
-  ['g', 'grams'],
-  ['tsp', 'teaspoon'],
-  ['tbsp', 'tablespoon'],
-  ['heaped tsp', 'heaped teaspoon'],
-  ['heaped tbsp', 'heaped tablespoon'],
-  ['1 packet of # g', 'whole packet'],
-];
+export const MEASURES = /** @type {[Measure, string][]} */ (Object.entries(WORDS));
+const WHOLE_BAG = /** @type {Measure} */ (MEASURES.map(([measure]) => measure).find((one) => one.includes('#')));
 
 /**
  * How an amount is asked for in a measure: what stands beside the field, and steps where it is spoons.
@@ -26,7 +21,12 @@ export const MEASURES = [
  */
 export function asked(measure) {
   if (measure.endsWith('g')) return { unit: 'g' };
-  return { unit: measure.startsWith('heaped') ? 'heaped' : 'level', stepper: ['Less', 'More'], by: 0.5, least: 0.5 };
+  return {
+    unit: measure.startsWith('heaped') ? SPOON.heaped : SPOON.level,
+    stepper: [SPOON.less, SPOON.more],
+    by: 0.5,
+    least: 0.5,
+  };
 }
 
 /**
@@ -36,7 +36,7 @@ export function asked(measure) {
  */
 export function measureOf(amount) {
   const [, packet] = /^1 packet of (.*?)\s*g$/.exec(amount) ?? [];
-  if (packet) return [packet, '1 packet of # g'];
+  if (packet) return [packet, WHOLE_BAG];
   const [, text = amount, unit = 'g'] = /^(.*?)\s*(g|(?:heaped )?tb?sp)$/.exec(amount) ?? [];
   return [text, /** @type {Measure} */ (unit)];
 }
@@ -89,24 +89,22 @@ export class PutInForm {
       ?open=${this.open}
       @toggle=${(/** @type {{ target: HTMLDetailsElement }} */ { target }) => (this.open = target.open)}
     >
-      <summary>${batch.put_in ? 'Change what was put in' : 'I put in something else'}</summary>
+      <summary>${batch.put_in ? PUT_IN.change : PUT_IN.other}</summary>
       <form novalidate @submit=${(/** @type {Event} */ e) => this.#send(e, batch, measure)}>
         ${errorSummary(this.#form)}
-        <p class="small">
-          A spoon in place of the scale, or another weight of cure? Say what went in, and it is judged.
-        </p>
+        <p class="small">${PUT_IN.about}</p>
         ${field(
           this.#form,
           {
             key: 'amount',
-            label: 'Cure that went in',
+            label: PUT_IN.amount,
             stored: text,
             ...asked(measure),
           },
           on,
         )}
         ${pick(
-          { name: 'measure', legend: 'Measure', hidden: true, look: 'snug', options: MEASURES, value: measure },
+          { name: 'measure', legend: MEASURE, hidden: true, look: 'snug', options: MEASURES, value: measure },
           (now) => {
             this.#measure = now;
             this.app.draw();
@@ -116,8 +114,8 @@ export class PutInForm {
           this.#form,
           {
             key: 'nitrite',
-            label: 'Nitrite printed on the bag',
-            hint: 'Read it off the packet. Empty: I do not know.',
+            label: BAG.nitrite,
+            hint: PUT_IN.bagHint,
             unit: '%',
             stored: this.#printed(batch).nitrite ?? '',
           },
@@ -127,8 +125,8 @@ export class PutInForm {
           this.#form,
           {
             key: 'nitrate',
-            label: 'Nitrate printed on the bag',
-            hint: 'Cure no. 2 has some. Empty: none.',
+            label: BAG.nitrate,
+            hint: BAG.someNitrate,
             unit: '%',
             stored: this.#printed(batch).nitrate ?? '',
           },
@@ -140,10 +138,10 @@ export class PutInForm {
                 ${pick(
                   {
                     name: 'instead',
-                    legend: `${ticked} is ticked as in`,
+                    legend: PUT_IN.ticked(ticked),
                     options: [
-                      ['instead', 'This went in instead'],
-                      ['beside', 'This went in as well'],
+                      ['instead', PUT_IN.instead],
+                      ['beside', PUT_IN.beside],
                     ],
                     value: this.#replaces(batch),
                   },
@@ -162,13 +160,13 @@ export class PutInForm {
               ? html`<button
                   type="button"
                   class="btn quiet"
-                  @click=${() => this.put(batch, undefined, 'Judged now: the weigh-out as listed.')}
+                  @click=${() => this.put(batch, undefined, PUT_IN.asListed)}
                 >
-                  It was the weigh-out after all
+                  ${PUT_IN.after}
                 </button>`
               : nothing
           }
-          <button type="submit" class="btn">Judge what went in</button>
+          <button type="submit" class="btn">${PUT_IN.judge}</button>
         </div>
       </form>
     </details>`;
@@ -191,14 +189,14 @@ export class PutInForm {
       [
         {
           key: 'amount',
-          label: 'Cure that went in',
+          label: PUT_IN.amount,
           kind: 'amount',
           unit: measure,
           stored: measureOf(batch.put_in?.amount ?? '')[0],
         },
         {
           key: 'nitrite',
-          label: 'Nitrite printed on the bag',
+          label: BAG.nitrite,
           kind: 'printed',
           unit: '%',
           optional: true,
@@ -206,7 +204,7 @@ export class PutInForm {
         },
         {
           key: 'nitrate',
-          label: 'Nitrate printed on the bag',
+          label: BAG.nitrate,
           kind: 'printed_nitrate',
           unit: '%',
           optional: true,
@@ -217,7 +215,7 @@ export class PutInForm {
     );
     const asked = cureIn(batch) && !this.#replaces(batch);
     if (asked) {
-      const message = `${cureIn(batch)} is ticked as in. Say whether this went in instead, or as well.`;
+      const message = PUT_IN.say(cureIn(batch) ?? '');
       this.#form.mark([{ code: 'missing', field: 'instead', message }]);
     }
     if (asked || !values?.amount) {
@@ -232,7 +230,7 @@ export class PutInForm {
     // Of the same strength it is the same mix.
     const { nitrite, made } = this.#printed(batch);
     if (made && values.nitrite === nitrite) now.made = made;
-    await this.put(batch, now, `Judged now: ${values.amount} of cure went in.`);
+    await this.put(batch, now, PUT_IN.judged(values.amount));
   }
 
   /** @param {Batch} batch @param {PutIn | undefined} now @param {string} says */
@@ -252,10 +250,5 @@ export class PutInForm {
 /** What stands by the verdict while it is about something that was put in. @param {Batch} batch */
 export function putInNote({ put_in, also }) {
   if (!put_in) return nothing;
-  const { amount, nitrite } = put_in;
-  return html`<p class="gap">
-    Judged on what was put in: <b class="nowrap">${amount}</b>${
-      nitrite ? html` of cure with <b class="nowrap">${nitrite}</b> nitrite` : html` of cure, its nitrite not known`
-    }${also ? html`, and <b class="nowrap">${also.amount}</b> of a second agent` : nothing}.
-  </p>`;
+  return html`<p class="gap">${judgedOn(put_in, also)}</p>`;
 }

@@ -1,5 +1,6 @@
 /** Too much cure: two lines, whom to call, then one question at a time. What the core says besides stands under Why. */
 import { html, nothing } from 'lit-html';
+import { ATE } from '../../words/en/put-in.js';
 import { CARDS } from '../words/trouble.js';
 import { NO_WEIGHT, WAYS, spread } from '../words/trouble-ways.js';
 import { verdictSays, verdictWord } from '../words/verdict.js';
@@ -38,7 +39,7 @@ export function tooMuch(flow, verdict, spooned) {
 export function someoneAte(say) {
   const [signs = '', poison = ''] = CARDS.eaten.now;
   return html`<div class="caution gap">
-    <p><b>Someone ate some?</b> ${say(signs)}</p>
+    <p><b>${ATE}</b> ${say(signs)}</p>
     <p>${say(poison)}</p>
   </div>`;
 }

@@ -1,5 +1,6 @@
 /** Verdict strip, its evidence, and what to do next. */
 import { html, nothing } from 'lit-html';
+import { CARE, NEXT, nitrateIn } from '../../words/en/dose-picture.js';
 import { cautionText } from '../words/calls.js';
 import { glue } from '../words/glue.js';
 import { nextWords } from '../words/next-steps.js';
@@ -55,7 +56,7 @@ export function evidence(verdict) {
 /** @param {Verdict} verdict */
 function nitrate({ nitrate: going }) {
   if (!going || going.high <= 0) return nothing;
-  return html`<p class="near">Nitrate going in: <b class="nowrap">${going.low} – ${going.high} ppm</b></p>`;
+  return html`<p class="near">${nitrateIn(going)}</p>`;
 }
 
 /** @param {Advice[]} list */
@@ -71,7 +72,7 @@ export function advice(list) {
 }
 
 /** @param {Verdict} verdict @param {string} [head] */
-export function nextSteps(verdict, head = 'What to do next') {
+export function nextSteps(verdict, head = NEXT) {
   if (verdict.next.length === 0) return nothing;
   // On paper an ordinary list says it already; what is out of range must stand there.
   return html`<section class="block ${verdict.mark === 'ok' ? 'noprint' : ''}">
@@ -84,7 +85,7 @@ export function nextSteps(verdict, head = 'What to do next') {
 export function cautions(list) {
   if (list.length === 0) return nothing;
   return html`<section class="block cautions">
-    <h2>Take care</h2>
+    <h2>${CARE}</h2>
     <ul class="gap">
       ${list.map(
         (one) =>

@@ -1,5 +1,6 @@
 /** What is in hand at the scale: how much to add, what the scale shows, and the one thing to press once it is in. */
 import { html, nothing } from 'lit-html';
+import { BAG, HAND, doseAndLimit } from '../../words/en/weigh-out.js';
 import { cautionText } from '../words/calls.js';
 import { glue } from '../words/glue.js';
 import { verdictWord } from '../words/verdict.js';
@@ -32,47 +33,34 @@ export function inHand(sheet, batch) {
 export function lineAnswer(sheet, { line, at, of }) {
   const apart = sheet.vessel.includes(line);
   const first = sheet.bowl.every(({ ticked }) => ticked === null);
-  const how = apart
-    ? 'In a vessel of its own.'
-    : first
-      ? 'Bowl on the scale, set to zero once.'
-      : 'Same bowl, do not zero again.';
+  const how = apart ? HAND.apart : first ? HAND.first : HAND.same;
   const bags = line.range ? [] : ofEachBag(sheet.bags, line);
   if (bags.length) {
-    return html`<p class="small noprint">
-        ${at} of ${of}. ${apart ? how : 'A bowl for each bag, the scale set to zero for each.'}
-      </p>
+    return html`<p class="small noprint">${HAND.which(at, of, apart ? how : HAND.eachBag)}</p>
       <h3 class="what noprint">${lineName(line)}</h3>
       ${bags.map(
         ({ bag, green, one, outcome, nitrite }) =>
           html`<div class="fig noprint">
-              <div><span class="cap">Bag ${bag + 1}, ${green.text}</span>${num(one.add, 'add')}</div>
-              ${one.reads ? html`<div class="reads"><span class="cap">Scale shows</span>${num(one.reads, 'window')}</div>` : nothing}
+              <div><span class="cap">${BAG.of(bag, green)}</span>${num(one.add, 'add')}</div>
+              ${one.reads ? html`<div class="reads"><span class="cap">${HAND.shows}</span>${num(one.reads, 'window')}</div>` : nothing}
             </div>
             ${
               outcome !== 'in_range' && line.cure
-                ? strip(
-                    'care',
-                    `Bag ${bag + 1} is off on this scale`,
-                    nitrite
-                      ? html`What the scale shows may mean ${nitrite.low} to ${nitrite.high} ppm. Bag the sizes
-                        together, or take a finer scale.`
-                      : nothing,
-                  )
+                ? strip('care', BAG.off(bag), nitrite ? BAG.means(nitrite.low, nitrite.high) : nothing)
                 : nothing
             }`,
       )}`;
   }
-  return html`<p class="small noprint">${at} of ${of}. ${how}</p>
+  return html`<p class="small noprint">${HAND.which(at, of, how)}</p>
     <h3 class="what noprint">${lineName(line)}</h3>
     <div class="fig noprint">
       <div>
-        <span class="cap">${line.range ? 'Estimate' : 'Add'}</span>
+        <span class="cap">${line.range ? HAND.estimate : HAND.add}</span>
         ${line.range ? html`<span class="num add long">${ends(line.range)}</span>` : num(line.add, 'add')}
       </div>
       ${
         line.reads && !line.range
-          ? html`<div class="reads"><span class="cap">Scale shows</span>${num(line.reads, 'window')}</div>`
+          ? html`<div class="reads"><span class="cap">${HAND.shows}</span>${num(line.reads, 'window')}</div>`
           : nothing
       }
     </div>`;
@@ -80,17 +68,17 @@ export function lineAnswer(sheet, { line, at, of }) {
 
 /**
  * @param {WeighLine} line
- * @param {string} place `in the bowl`
+ * @param {boolean} apart it goes into a tub of its own
  * @param {boolean} care the dose is not plainly in range, so that the cure is not what is offered first
  * @param {() => unknown} tick
  */
-export function lineAction(line, place, care, tick) {
+export function lineAction(line, apart, care, tick) {
   const button = html`<button
     type="button"
     class="btn ${care && line.cure ? '' : 'main'}"
     @click=${(/** @type {MouseEvent} */ e) => onceOnly(e) && tick()}
   >
-    ${line.add.text} is ${place}
+    ${HAND.isIn(line.add.text, apart)}
   </button>`;
   return care && line.cure ? html`<div class="acts gap noprint">${button}</div>` : pinned(button);
 }
@@ -106,10 +94,11 @@ export function doseLine(verdict, doubts) {
   if (mark === 'ok' && doubts.some(({ kind }) => kind.startsWith('dose_'))) return nothing;
   if (mark !== 'ok' || !nitrite) return html`<div class="gap">${verdictStrip(verdict)}</div>`;
   const { low, high } = nitrite;
+  const [dose, most] = doseAndLimit(low === high ? `${low}` : `${low}–${high}`, limit);
   return html`<p class="reason dose-line">
     <span class="flag ok">${icon('s-ok', '')}${verdictWord(verdict)}</span>
-    <span class="nowrap">${low === high ? low : `${low}–${high}`} ppm,</span>
-    <span class="nowrap">limit ${limit}.</span>
+    <span class="nowrap">${dose}</span>
+    <span class="nowrap">${most}</span>
   </p>`;
 }
 

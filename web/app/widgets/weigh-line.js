@@ -1,5 +1,6 @@
 /** A line of the weigh-out in the list: what it is, how much, and when it was ticked. On paper also what the scale shows. */
 import { html, nothing } from 'lit-html';
+import { BAG, HAND } from '../../words/en/weigh-out.js';
 import { glue } from '../words/glue.js';
 import { changedWords, lineName, todoWords } from '../words/weigh.js';
 import { ends, num } from './figure.js';
@@ -28,16 +29,16 @@ export function weighLine({ id, batch, ticker, line, now, open, bags }) {
     ${ticker.box({ id, batch, mark: line.tick, label: `${name}, ${line.add.text}`, disabled: !open })}
     <div class="nm">
       <label for=${boxId(id, line.id)}>${name}</label>${ticker.stamp(batch, line.id)}
-      ${apart.map(({ bag, one }) => html`<small class="nowrap">Bag ${bag + 1}: ${one.add.text}</small> `)}
+      ${apart.map(({ bag, one }) => html`<small class="nowrap">${BAG.add(bag, one.add)}</small> `)}
     </div>
     <div class="fig">
       <div>
-        <span class="cap paper-only">Add</span>
+        <span class="cap paper-only">${HAND.add}</span>
         ${line.range ? html`<span class="num add long">${ends(line.range)}</span>` : num(line.add, 'add')}
       </div>
       ${
         line.reads && !line.range && !apart.length
-          ? html`<div class="reads paper-only"><span class="cap">Scale shows</span>${num(line.reads, 'window')}</div>`
+          ? html`<div class="reads paper-only"><span class="cap">${HAND.shows}</span>${num(line.reads, 'window')}</div>`
           : nothing
       }
     </div>

@@ -1,5 +1,6 @@
 /** Why these grams: the sum behind each line, what a spoon of it holds, what the dose stands on, and which scale. */
 import { html, nothing } from 'lit-html';
+import { SCALE, WHY } from '../../words/en/weigh-out.js';
 import { glue } from '../words/glue.js';
 import { verdictSays } from '../words/verdict.js';
 import { SPOONS, lineName, lineWhy, sheetFacts, spoonSource } from '../words/weigh.js';
@@ -39,7 +40,7 @@ function lines({ bowl, vessel }) {
         ({ name, cure, why: how, spoon, range, add }) =>
           html`<dt>${lineName({ name, cure })}</dt>
             <dd>
-              ${range ? html`Usually ${add.text}. ` : nothing}${how ? html`${glue(lineWhy(how))} ` : nothing}${
+              ${range ? html`${WHY.usually(add)} ` : nothing}${how ? html`${glue(lineWhy(how))} ` : nothing}${
                 spoon
                   ? html`<span class="nowrap">${spoon.low}–${spoon.high} ${SPOONS[spoon.unit]}</span>
                       <span class="noprint">${spoonSource(spoon.source)}</span>`
@@ -48,17 +49,17 @@ function lines({ bowl, vessel }) {
             </dd>`,
       )}
     </dl>
-    ${rows.some(({ spoon }) => spoon) ? html`<p class="small near">A spoon shows a slip. It is never a way to weigh.</p>` : nothing}`;
+    ${rows.some(({ spoon }) => spoon) ? html`<p class="small near">${WHY.spoon}</p>` : nothing}`;
 }
 
 /** @param {import('../app.js').App} app */
 export function scale(app) {
   return html`<details class="fold noprint">
-    <summary>Another scale here?</summary>
+    <summary>${SCALE.head}</summary>
     ${pick(
       {
         name: 'scale',
-        legend: 'The smallest step your scale shows',
+        legend: SCALE.asks,
         look: 'tight',
         options: app.tables.scale_steps.map((step) => [step, step]),
         value: app.settings.scale_step,

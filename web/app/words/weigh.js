@@ -63,11 +63,11 @@ const PUT_ON = {
 /** @type {Record<Method, string>} */
 const CLOSE = {
   rub: 'Label the bag, then close it',
-  cover_brine: 'Label the vessel, then cover it',
+  cover_brine: 'Label the tub, then cover it',
   ground: 'Label it, then cover it',
-  pick_up: 'Label the vessel, then cover it',
+  pick_up: 'Label the tub, then cover it',
   pumped: 'Label the bag, then close it',
-  pumped_and_covered: 'Label the vessel, then cover it',
+  pumped_and_covered: 'Label the tub, then cover it',
 };
 
 /** @type {import('./fact.js').Words<import('../types').TodoOf>} */

@@ -1,0 +1,111 @@
+/** Cure that is on the meat already: how much went in, of what, on what. */
+import { html, nothing } from 'lit-html';
+import { E } from './english.js';
+
+/**
+ * Measures of what went in, as the core reads them: in whole words, so that no spoon is taken for another. The number
+ * typed stands for the sign.
+ */
+export const MEASURES = {
+  g: 'grams',
+  tsp: 'teaspoon',
+  tbsp: 'tablespoon',
+  'heaped tsp': `${E.heaped} teaspoon`,
+  'heaped tbsp': `${E.heaped} tablespoon`,
+  '1 packet of # g': 'whole bag',
+};
+
+export const SPOON = { heaped: E.heaped, level: 'level', less: 'Less', more: 'More' };
+export const MEASURE = 'Measure';
+
+/** Something else than the weigh-out went in. */
+export const PUT_IN = {
+  change: 'Change what was put in',
+  other: 'I put in something else',
+  about: 'A spoon in place of the scale, or another weight of cure? Say what went in, and it is judged.',
+  amount: 'Cure that went in',
+  bagHint: 'Read it off the bag. Empty: I do not know.',
+  instead: 'This went in instead',
+  beside: 'This went in as well',
+  /** @param {string} weight of the cure that is ticked */
+  ticked: (weight) => `${weight} is ticked as in`,
+  /** @param {string} weight */
+  say: (weight) => `${weight} is ticked as in. Say whether this went in instead, or as well.`,
+  after: 'It was the weigh-out after all',
+  judge: 'Judge what went in',
+  asListed: 'Judged now: the weigh-out as listed.',
+  /** @param {string} amount */
+  judged: (amount) => `Judged now: ${amount} of cure went in.`,
+};
+
+/** Beside the verdict. @param {import('../../app/types').PutIn} one @param {import('../../app/types').PutIn} [second] */
+export const judgedOn = ({ amount, nitrite }, second) =>
+  html`Judged on what was put in: <b class="nowrap">${amount}</b> of
+    cure${
+      nitrite ? html` with <b class="nowrap">${nitrite}</b> nitrite` : ', its nitrite not known'
+    }${second ? html`, and <b class="nowrap">${second.amount}</b> of a second cure` : nothing}.`;
+
+/** The screen where cure is on and no batch asks for it. */
+export const TITLE = 'Cure already on';
+export const VERDICT = {
+  head: 'Verdict',
+  notYet: 'Cannot say yet.',
+  type: 'Type how much cure went on.',
+  sure: 'To be sure',
+};
+
+export const ASKS = {
+  amount: 'I already put in',
+  rest: 'The meat and the cure',
+  method: 'How was it put on',
+  /** @type {Record<import('../../app/types').Method, string>} */
+  methods: {
+    rub: 'Rubbed, in a bag',
+    cover_brine: 'In a brine',
+    ground: `Mixed into ${E.mince}`,
+    pick_up: 'Short, in a strong brine',
+    pumped: 'Injected',
+    pumped_and_covered: 'Injected, then covered',
+  },
+  take: 'How much of the brine goes in',
+  takeHint: 'Injected or taken up, in % of the trimmed weight; 10 % is usual.',
+  thickness: 'Thickest part of the thinnest piece',
+  thicknessHint: 'Thin pieces even out with the brine; then what they take up is no basis.',
+  stays: 'How long in the brine',
+  water: 'Water in the brine',
+  dissolved: 'Salt and sugar in the brine',
+  dissolvedHint: 'All that is dissolved, without the cure.',
+  printed: 'Is the nitrite printed on the bag',
+  isPrinted: { known: 'Yes, I can read it', unknown: 'I do not know' },
+  bagHint: 'Read it off the bag. Pink salt for the table has none.',
+  check: 'Check it',
+};
+
+export const SECOND = {
+  asks: 'Did a second cure go in',
+  ways: { no: 'No, only that', yes: 'Yes, another' },
+  amount: 'How much of the second',
+  weighed: 'Weighed.',
+  nitrite: 'Nitrite printed on the second',
+  nitriteHint: `${E.Saltpetre} has none: type 0.`,
+  nitrate: 'Nitrate printed on the second',
+  nitrateHint: 'As sodium nitrate. Empty: none.',
+};
+
+export const EATEN = {
+  asks: 'How is it eaten',
+  /** @type {Record<import('../../app/types').Eaten, string>} */
+  ways: { cooked: 'Cooked, or within weeks', hung_for_months: 'Hung for months, raw' },
+};
+
+/** Into a batch with it. */
+export const TO_BATCH = {
+  head: 'Save it with a batch',
+  about: 'The batch is judged by this amount from then on, over its own pieces.',
+  which: 'Which batch',
+  choose: 'Choose one',
+  go: 'Save it there',
+  done: 'What was put in is saved with the batch.',
+};
+
+export const ATE = 'Someone ate some?';
