@@ -10,7 +10,6 @@ const app = fileURLToPath(new URL('../web/app/', import.meta.url));
 const STILL = new Set(
   `
     locale.js
-    screens/how-much.js
     screens/labels.js
     screens/pack.js
     screens/pieces.js
@@ -22,7 +21,6 @@ const STILL = new Set(
     widgets/clock.js
     widgets/fridge-form.js
     widgets/how-long.js
-    widgets/how-much-answer.js
     widgets/label.js
     widgets/outcome.js
     widgets/packs.js

@@ -16,6 +16,7 @@ import { thickStep } from '../widgets/thick-step.js';
 import { sayVerdict } from '../widgets/verdict.js';
 import { HOW_MUCH, USUAL_NITRITE, weighIn, weightField, weightText } from '../widgets/weight-field.js';
 import { why } from '../widgets/why.js';
+import { ANSWER, ASKS, MIX, OTHER_WAYS, SAVE, TITLE, WRONG, stays, staysHere } from '../../words/en/how-much.js';
 import { inAll, reason } from '../words/until.js';
 import { initials } from './recipes.js';
 
@@ -34,13 +35,13 @@ export function howMuch(app) {
   const fields = () => [
     {
       key: 'weight',
-      label: 'Meat',
+      label: WRONG.weight,
       kind: 'mass',
       unit: 'g',
       stored: weightText(form, units()),
       optional: true,
     },
-    { key: 'nitrite', label: 'Cure bag', kind: 'printed', unit: '%', stored: USUAL_NITRITE },
+    { key: 'nitrite', label: WRONG.nitrite, kind: 'printed', unit: '%', stored: USUAL_NITRITE },
   ];
 
   /** What is typed, as the core has it; nothing while it cannot be read. */
@@ -79,7 +80,7 @@ export function howMuch(app) {
       html`<form class="leaf asked" novalidate @submit=${(/** @type {Event} */ event) => event.preventDefault()}>
         ${questions(draft)}
       </form>`,
-      html`<section class="leaf answered" aria-label="Answer">
+      html`<section class="leaf answered" aria-label=${ANSWER.label}>
         ${sheet ? answerDoubt(sheet) : nothing}
         ${problems ? problemStrip(app, problems) : answerRows({ sheet, time: { until, now, under: comes && under(draft, comes, now) } })}
         ${sheet ? [answerVerdict(sheet), scale(sheet)] : problems ? nothing : hint()}
@@ -94,11 +95,11 @@ export function howMuch(app) {
         }
       </section>`,
       html`<div class="leaf ways">
-        ${doors('Other ways in', [door('#/read', 'Paste a recipe'), door('#/dose', 'I already put cure on it')])}
-        ${sheet ? nothing : html`<p class="small near">${app.offline ? 'Ready offline. ' : nothing}Nothing leaves this device.</p>`}
+        ${doors(OTHER_WAYS.head, [door('#/read', OTHER_WAYS.paste), door('#/dose', OTHER_WAYS.on)])}
+        ${sheet ? nothing : html`<p class="small near">${staysHere(app.offline)}</p>`}
       </div>`,
     ];
-    return { title: 'How much cure?', name: 'How much cure?', peek: sheet && peek(sheet, until, now), view };
+    return { title: TITLE, name: TITLE, peek: sheet && peek(sheet, until, now), view };
   }
 
   /** @param {Draft | undefined} draft */
@@ -109,15 +110,15 @@ export function howMuch(app) {
       app.draw();
     };
     const cut = form.text('cut');
-    return html`${weightField(form, { label: 'Meat, trimmed', units: units(), turn: () => turn(draft) }, on)}
+    return html`${weightField(form, { label: ASKS.meat, units: units(), turn: () => turn(draft) }, on)}
       <div class="twofold">
-        ${choose({ id: 'f-cut', label: 'Cut', value: cut, options: cutOptions(app, cut) }, (key) => {
+        ${choose({ id: 'f-cut', label: ASKS.cut, value: cut, options: cutOptions(app, cut) }, (key) => {
           form.type('cut', key);
           // The usual thickness is that of the cut.
           form.drop('thick');
           app.draw();
         })}
-        ${field(form, { key: 'nitrite', label: 'Cure bag says', unit: '%', stored: USUAL_NITRITE }, on)}
+        ${field(form, { key: 'nitrite', label: ASKS.bag, unit: '%', stored: USUAL_NITRITE }, on)}
       </div>
       ${cut ? thickStep(draft?.thick ?? null, units(), put('thick')) : nothing}`;
   }
@@ -139,14 +140,14 @@ export function howMuch(app) {
   }
 
   function hint() {
-    return html`<p class="near">Type the weight. The figures appear as you type.</p>`;
+    return html`<p class="near">${ASKS.hint}</p>`;
   }
 
   /** How long that is and what comes after; and where raw meat keeps no longer, that. @param {Draft | undefined} draft @param {Until} until @param {number} now */
   function under(draft, until, now) {
     const fridge = units() === 'us' ? '36–40 °F' : '2–4 °C';
-    const cook = draft?.cook ? `, then cook to ${draft.cook.text}` : '';
-    return `${inAll(now, until.at, now)} at ${fridge}${cook}${until.capped ? `. ${reason(until, now)}` : ''}`;
+    const capped = until.capped ? reason(until, now) : '';
+    return stays(inAll(now, until.at, now), fridge, draft?.cook?.text, capped);
   }
 
   /** A fourth question, only where its answer moves the dose. @param {WeighSheet} sheet */
@@ -155,7 +156,7 @@ export function howMuch(app) {
     return pick(
       {
         name: 'scale',
-        legend: 'Scale shows steps of',
+        legend: ASKS.scale,
         look: 'tight',
         options: app.tables.scale_steps.map((step) => [step, step]),
         value: app.settings.scale_step,
@@ -167,9 +168,7 @@ export function howMuch(app) {
   /** @param {WeighSheet} sheet @param {Draft | undefined} draft */
   function action({ coarse, verdict, premix }, draft) {
     const save = (/** @type {string} */ look) =>
-      html`<button type="button" class="btn ${look} wide" @click=${() => draft && keep(draft)}>
-        Save as a batch
-      </button>`;
+      html`<button type="button" class="btn ${look} wide" @click=${() => draft && keep(draft)}>${SAVE.go}</button>`;
     if (coarse?.premix_parts && !premix) {
       const mix = () => {
         form.type('premix', 'yes');
@@ -177,9 +176,7 @@ export function howMuch(app) {
       };
       return [
         pinned(
-          html`<button type="button" class="btn main wide" @click=${mix}>
-            Use a 1-in-${coarse.premix_parts} mix
-          </button>`,
+          html`<button type="button" class="btn main wide" @click=${mix}>${MIX.use(coarse.premix_parts)}</button>`,
         ),
         html`<div class="gap">${save('quiet')}</div>`,
       ];
@@ -193,7 +190,7 @@ export function howMuch(app) {
       pinned(save('main')),
       premix
         ? html`<div class="gap">
-            <button type="button" class="btn quiet wide" @click=${plain}>Weigh the cure itself</button>
+            <button type="button" class="btn quiet wide" @click=${plain}>${MIX.off}</button>
           </div>`
         : nothing,
     ];
@@ -205,7 +202,7 @@ export function howMuch(app) {
     const tag = app.shelf.freeTag(initials(batch.name) ?? batch.recipe.tag);
     const typed = form.typed.map((key) => /** @type {[string, string]} */ ([key, form.text(key)]));
     const kept = await app.act(() => app.shelf.add(`batch/${id}`, { ...batch, tag }), {
-      says: `Saved as batch ${tag}.`,
+      says: SAVE.done(tag),
       after: () => {
         // What was typed stands there again: the way back never ends on an empty page.
         const again = new Form('f', HOW_MUCH);

@@ -1,5 +1,6 @@
 /** What a weight comes to: each thing to weigh, until when it stays in, and one line on the dose. All of it is the core's. */
 import { html, nothing } from 'lit-html';
+import { ANSWER, RANGE, WHY } from '../../words/en/how-much.js';
 import { looksLike } from '../words/weights.js';
 import { glue } from '../words/glue.js';
 import { verdictSays, verdictWord } from '../words/verdict.js';
@@ -15,8 +16,8 @@ import { source as verdictSource, strip, verdictStrip } from './verdict.js';
 
 /** What is weighed while nothing is typed: the form of the answer. */
 const EMPTY = [
-  ['Cure', 'g'],
-  ['Salt, fine', 'g'],
+  [ANSWER.cure, 'g'],
+  [ANSWER.salt, 'g'],
 ];
 
 /**
@@ -35,11 +36,11 @@ export function answerRows({ sheet, time }) {
 /** @param {{ until: number | null, under: unknown, now: number }} time */
 function hour({ until, under, now }) {
   return html`<div class="ans time">
-    <b>Leave it in until</b>
+    <b>${ANSWER.until}</b>
     ${
       until === null
         ? html`<span class="num until none"
-            ><span class="vh">not known yet</span><span aria-hidden="true">–</span></span
+            ><span class="vh">${ANSWER.notYet}</span><span aria-hidden="true">–</span></span
           >`
         : html`<span class="num until">${dayTime(until, now)}</span><small>${under}</small>`
     }
@@ -51,7 +52,7 @@ function row(line, sheet) {
   const unsure = line.cure && (sheet.coarse || sheet.verdict.held);
   return html`<div class="ans" data-line=${line.id}>
     <div>
-      <b>${line.cure && !sheet.premix ? 'Cure' : lineName(line)}</b>
+      <b>${line.cure && !sheet.premix ? ANSWER.cure : lineName(line)}</b>
       ${line.spoon ? html`<small>${looksLike(line.spoon)}</small>` : nothing}
     </div>
     <span class="window ${unsure ? 'unsure' : ''}">${num(line.add)}</span>
@@ -64,7 +65,7 @@ function bare(name, unit) {
     <div><b>${name}</b></div>
     <span class="window none"
       ><span class="num"
-        ><span class="vh">not known yet</span><span aria-hidden="true">–</span><span class="u">${unit}</span></span
+        ><span class="vh">${ANSWER.notYet}</span><span aria-hidden="true">–</span><span class="u">${unit}</span></span
       ></span
     >
   </div>`;
@@ -80,7 +81,7 @@ export function peek({ bowl, verdict, coarse }, until, now) {
   // What is not plainly in range has more to say than fits there.
   if (verdict.mark !== 'ok' || coarse) return nothing;
   return html`<p class="peek" aria-hidden="true">
-    ${bowl.slice(0, 2).map(({ name, cure, add }) => html`<span>${cure ? 'Cure' : name} <b>${add.text}</b></span>`)}
+    ${bowl.slice(0, 2).map(({ name, cure, add }) => html`<span>${cure ? ANSWER.cure : name} <b>${add.text}</b></span>`)}
     ${until === null ? nothing : html`<b>${dayTime(until, now)}</b>`}
   </p>`;
 }
@@ -96,8 +97,8 @@ export function answerVerdict({ verdict, coarse }) {
   if (coarse || verdict.mark !== 'ok') return nothing;
   const ppm = verdict.nitrite?.typical;
   return html`<p class="inrange">
-    <span class="flag ok">${icon('s-ok', '')}<span>${verdictWord(verdict)} if weighed.</span></span>
-    <span class="small">${ppm} ppm, limit ${verdict.limit}.</span>
+    <span class="flag ok">${icon('s-ok', '')}<span>${RANGE.word(verdictWord(verdict))}</span></span>
+    <span class="small">${RANGE.limit(ppm, verdict.limit)}</span>
   </p>`;
 }
 
@@ -113,17 +114,14 @@ export function answerWhy({ sheet, clock, source, usual, now }) {
     ${sheet.bowl.map(
       (line) =>
         html`<p>
-          <b>${lineName(line)}:</b> ${Number.parseFloat(line.exact).toFixed(2)} g, weighed as ${line.add.text}.
+          ${WHY.line(lineName(line), Number.parseFloat(line.exact).toFixed(2), line.add.text)}
           ${line.why ? glue(lineWhy(line.why)) : nothing}
-          ${line.spoon ? html`<span class="src">A level spoon: ${spoonSource(line.spoon.source)}</span>` : nothing}
+          ${line.spoon ? html`<span class="src">${WHY.spoon(spoonSource(line.spoon.source))}</span>` : nothing}
         </p>`,
     )}
     ${
       ready && size
-        ? html`<p>
-            <b>Time:</b> ${size.thickness} thick. Half of such pieces are cured to the middle by
-            ${about(ready.likely, now)}, 9 in 10 by ${about(ready.latest, now)}.
-          </p>`
+        ? html`<p>${WHY.time(size.thickness, about(ready.likely, now), about(ready.latest, now))}</p>`
         : nothing
     }
     ${usual && ready ? html`<p class="src">${source}.</p>` : nothing}

@@ -1,0 +1,64 @@
+/** How much: the weight, the cut and the bag; what they come to, and where the figures come from. */
+import { html } from 'lit-html';
+
+export const TITLE = 'How much cure?';
+
+export const ASKS = {
+  meat: 'Meat, trimmed',
+  cut: 'Cut',
+  bag: 'Cure bag says',
+  scale: 'Scale shows steps of',
+  hint: 'Type the weight. The figures appear as you type.',
+};
+
+/** What a weight and a percentage are called where they cannot be read. */
+export const WRONG = { weight: 'Meat', nitrite: 'Cure bag' };
+
+export const OTHER_WAYS = { head: 'Other ways in', paste: 'Paste a recipe', on: 'I already put cure on it' };
+
+/** @param {boolean} offline the page works without the net */
+export const staysHere = (offline) => `${offline ? 'Ready offline. ' : ''}Nothing leaves this device.`;
+
+export const ANSWER = {
+  label: 'Answer',
+  /** What is weighed while nothing is typed. */
+  cure: 'Cure',
+  salt: 'Salt, fine',
+  until: 'Leave it in until',
+  notYet: 'not known yet',
+};
+
+/** Below the hour it comes out. @param {string} all how long that is @param {string} fridge @param {string | undefined} cook how hot, after it @param {string} why */
+export const stays = (all, fridge, cook, why) =>
+  `${all} at ${fridge}${cook ? `, then cook to ${cook}` : ''}${why ? `. ${why}` : ''}`;
+
+/** The dose in one line. */
+export const RANGE = {
+  /** @param {string} word */
+  word: (word) => `${word} if weighed.`,
+  /** @param {number | undefined} ppm @param {number} limit */
+  limit: (ppm, limit) => `${ppm} ppm, limit ${limit}.`,
+};
+
+export const SAVE = {
+  go: 'Save as a batch',
+  /** @param {string} tag */
+  done: (tag) => `Saved as batch ${tag}.`,
+};
+
+export const MIX = {
+  /** @param {number} parts */
+  use: (parts) => `Use a 1-in-${parts} mix`,
+  off: 'Weigh the cure itself',
+};
+
+/** Where the figures come from. */
+export const WHY = {
+  /** @param {string} name @param {string} exact in grams @param {string} add as it is weighed */
+  line: (name, exact, add) => html`<b>${name}:</b> ${exact} g, weighed as ${add}.`,
+  /** @param {string} source */
+  spoon: (source) => `A level spoon: ${source}`,
+  /** @param {string} thickness @param {string} half @param {string} most when 9 in 10 are */
+  time: (thickness, half, most) =>
+    html`<b>Time:</b> ${thickness} thick. Half of such pieces are cured to the middle by ${half}, 9 in 10 by ${most}.`,
+};
