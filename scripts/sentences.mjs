@@ -6,8 +6,7 @@ import { fileURLToPath } from 'node:url';
 const src = fileURLToPath(new URL('../crate/src/', import.meta.url));
 
 /** Rooms that still make sentences, and how many. Lower the number when there are fewer; a room at nought goes. */
-const STILL = {
-};
+const STILL = {};
 
 /** What is no string: comments, letters, and attributes, whose words are for the compiler. Then strings, raw or not. */
 const TOKENS = /\/\/.*|\/\*[^]*?\*\/|'(?:[^'\\\n]|\\.[^']*)'|#!?\[[^]*?\]\n|r(#*)"([^]*?)"\1|"((?:[^"\\]|\\[^])*)"/g;
