@@ -10,23 +10,7 @@ const app = fileURLToPath(new URL('../web/app/', import.meta.url));
 const STILL = new Set(
   `
     locale.js
-    screens/labels.js
-    screens/pack.js
     screens/pieces.js
-    screens/stage.js
-    screens/trouble-cards.js
-    widgets/chill.js
-    widgets/clock-bars.js
-    widgets/clock-profile.js
-    widgets/clock.js
-    widgets/fridge-form.js
-    widgets/how-long.js
-    widgets/label.js
-    widgets/outcome.js
-    widgets/packs.js
-    widgets/stage-jobs.js
-    widgets/trouble-flow.js
-    widgets/until.js
   `
     .split(/\s+/)
     .filter(Boolean),

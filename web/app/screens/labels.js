@@ -12,21 +12,22 @@ import { PackBook } from '../widgets/packs.js';
 import { pick } from '../widgets/pick.js';
 import { strip } from '../widgets/verdict.js';
 import { pieceName } from '../words/names.js';
+import { LABELS, TYPED } from '../../words/en/packing.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').PaperKind} PaperKind */
 
 /** @type {[PaperKind, string][]} */
 const PAPERS = [
-  ['bag', 'Bag, before it closes'],
-  ['pack', 'Finished packs'],
-  ['gift', 'Gift tag'],
+  ['bag', LABELS.kinds.bag],
+  ['pack', LABELS.kinds.pack],
+  ['gift', LABELS.kinds.gift],
 ];
 /** @type {['a4' | 'letter' | 'tape', string][]} */
 const STOCKS = [
-  ['a4', 'A4 sheet'],
-  ['letter', 'Letter sheet'],
-  ['tape', 'Tape, 62 mm'],
+  ['a4', LABELS.stocks.a4],
+  ['letter', LABELS.stocks.letter],
+  ['tape', LABELS.stocks.tape],
 ];
 /** As many as anyone cuts in one go. */
 const MOST = 60;
@@ -64,7 +65,7 @@ export function labels(app, id, part) {
       .filter(Boolean);
     const fields = typed.slice(0, count).map((text, at) => ({
       key: `w${at}`,
-      label: `Pack ${at + 1}`,
+      label: TYPED.pack(at + 1),
       kind: /** @type {const} */ ('mass'),
       text,
       unit: unit(),
@@ -102,16 +103,16 @@ export function labels(app, id, part) {
     const state = stateOf(app, id, batch);
     const link = onFile ? null : ask('link', { recipe: batch.recipe, base: linkBase() }).ok;
     return {
-      title: `Labels, ${batch.name}`,
+      title: LABELS.title(batch.name),
       ...batchHead(app, id, batch, state && { ...state, doubts: answer.ok?.doubts ?? state.doubts }, 'labels'),
-      back: { href: `#/batch/${id}/pack`, text: 'Pack', tag: batch.tag },
+      back: { href: `#/batch/${id}/pack`, text: LABELS.back, tag: batch.tag },
       one: true,
       view: html`<div class="leaf labels">
         <div class="noprint">
-          <h2>Labels</h2>
-          ${pick({ name: 'paper', legend: 'What for', look: 'long', options: PAPERS, value: kind }, (kind) => set({ kind }))}
-          ${pick({ name: 'stock', legend: 'Printed on', options: STOCKS, value: how.stock }, (stock) => set({ stock }))}
-          ${field(form, { key: counted, label: kind === 'pack' ? 'How many packs' : 'How many', stored: String(count), stepper: ['One less', 'One more'], least: 1, keys: 'numeric' }, { typed: app.draw })}
+          <h2>${LABELS.head}</h2>
+          ${pick({ name: 'paper', legend: LABELS.kind, look: 'long', options: PAPERS, value: kind }, (kind) => set({ kind }))}
+          ${pick({ name: 'stock', legend: LABELS.stock, options: STOCKS, value: how.stock }, (stock) => set({ stock }))}
+          ${field(form, { key: counted, label: kind === 'pack' ? LABELS.packs : LABELS.many, stored: String(count), stepper: [LABELS.less, LABELS.more], least: 1, keys: 'numeric' }, { typed: app.draw })}
           ${kind === 'gift' ? book.choosePack() : nothing}
           ${
             kind === 'bag'
@@ -120,11 +121,8 @@ export function labels(app, id, part) {
                   form,
                   {
                     key: 'what',
-                    label: kind === 'gift' ? 'Species and number in the gift' : 'What is in each pack',
-                    hint:
-                      kind === 'gift'
-                        ? 'Birds, not breasts: 5 mallard. Empty: a line to fill in.'
-                        : 'Such as 4 mallard breasts. Empty: a line to fill in.',
+                    label: kind === 'gift' ? TYPED.inGift : TYPED.inPack,
+                    hint: kind === 'gift' ? TYPED.giftHint : TYPED.packHint,
                     look: 'words',
                     optional: true,
                   },
@@ -137,8 +135,8 @@ export function labels(app, id, part) {
                         form,
                         {
                           key: 'weights',
-                          label: 'Weight of each pack',
-                          hint: `In ${unit()}, in order, such as ${unit() === 'oz' ? '7.2, 7, 6.5' : '203, 199, 186'}. What is left out gets a line to write on.`,
+                          label: TYPED.weights,
+                          hint: TYPED.weightsHint(unit()),
                           look: 'words',
                           optional: true,
                         },
@@ -151,10 +149,10 @@ export function labels(app, id, part) {
                     : pick(
                         {
                           name: 'place',
-                          legend: 'Kept',
+                          legend: TYPED.kept,
                           options: /** @type {['cold' | 'frozen', string][]} */ ([
-                            ['cold', 'Cold'],
-                            ['frozen', 'Frozen'],
+                            ['cold', TYPED.cold],
+                            ['frozen', TYPED.frozen],
                           ]),
                           value: frozen ? 'frozen' : 'cold',
                         },
@@ -164,10 +162,10 @@ export function labels(app, id, part) {
                 ${pick(
                   {
                     name: 'vacuum',
-                    legend: 'Packed',
+                    legend: TYPED.packed,
                     options: /** @type {['bag' | 'vacuum', string][]} */ ([
-                      ['bag', 'Bag or paper'],
-                      ['vacuum', 'Vacuum'],
+                      ['bag', TYPED.plain],
+                      ['vacuum', TYPED.vacuum],
                     ]),
                     value: vacuum ? 'vacuum' : 'bag',
                   },
@@ -179,25 +177,21 @@ export function labels(app, id, part) {
           const paper = ok.papers.find((one) => one.kind === kind);
           const what = kind === 'bag' ? '' : form.text('what').trim();
           return html`${
-              paper
-                ? nothing
-                : html`<div class="gap noprint">
-                    ${strip('ask', 'No gift tag', 'What is in doubt is not given away.')}
-                  </div>`
+              paper ? nothing : html`<div class="gap noprint">${strip('ask', LABELS.noTag, LABELS.noTagSays)}</div>`
             }
             ${
               paper
-                ? html`<h2 class="noprint block">The sheet</h2>
+                ? html`<h2 class="noprint block">${LABELS.sheet}</h2>
                     ${sheetOf({ paper, batch, id, what, count, weights: printed, to: kind === 'gift' ? book.to() : '', stock: how.stock, link, now: app.now(), nameOf: (piece) => pieceName(app, piece) })}
                     <div class="block noprint">
-                      <button type="button" class="btn main wide" @click=${() => print()}>Print</button>
+                      <button type="button" class="btn main wide" @click=${() => print()}>${LABELS.print}</button>
                     </div>
                     ${kind === 'pack' && paper.doubts.length === 0 ? book.putIn({ count, weights: read.values, until: paper.until, out: ok.out, frozen, done: () => form.clear(), give: () => (set({ kind: 'gift' }), scrollTo(0, 0)) }) : nothing}
                     ${kind === 'gift' ? book.give(read.values[0]) : nothing}`
                 : nothing
             }
             <section class="block noprint cautions">
-              <h2>Before it leaves the house</h2>
+              <h2>${LABELS.leaves}</h2>
               <ul>
                 ${ok.rules.map(({ text, source }) => html`<li class="caution">${text} <small>${source}.</small></li>`)}
               </ul>

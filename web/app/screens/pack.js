@@ -20,6 +20,8 @@ import { FIRE_CAUTIONS } from '../words/fire.js';
 import { glue } from '../words/glue.js';
 import { jobHead } from '../words/jobs.js';
 import { watch } from './fire.js';
+import { NEXT } from '../../words/en/batches.js';
+import { DOORS, END, HEAD, beforeThat, title } from '../../words/en/packing.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').FireSheet} FireSheet */
@@ -40,10 +42,10 @@ export function pack(app, id) {
     // Out of the fire: from there on the chill is read.
     const out = ok?.classes.some(({ pulled }) => pulled !== null) ? ok : undefined;
     return {
-      title: `Pack, ${batch.name}`,
+      title: title(batch.name),
       ...batchHead(app, id, batch, seen.state, 'pack'),
       view: [
-        html`<h2 class="vh">Pack</h2>`,
+        html`<h2 class="vh">${HEAD}</h2>`,
         wrong
           ? html`<div class="leaf answer">${problemStrip(app, wrong)}</div>`
           : out
@@ -103,7 +105,7 @@ export function pack(app, id) {
     const [first] = seen.jobs.filter(({ ticked }) => ticked === null);
     return html`${
       first && hand
-        ? html`<p class="small">Before that: ${jobHead(hand, { app, batch })}.</p>
+        ? html`<p class="small">${beforeThat(jobHead(hand, { app, batch }))}</p>
             ${jobs.answer(batch, first)}`
         : jobs.none(seen)
     }
@@ -114,21 +116,22 @@ export function pack(app, id) {
   function finish(batch) {
     const set = () => app.shelf.changeBatch(id, (one) => ({ ...one, closed: true }));
     const putAway = async () => {
-      const kept = await app.act(set, { says: `${batch.name} is put away.` });
+      const kept = await app.act(set, { says: END.isAway(batch.name) });
       if (kept) app.go('#/today');
     };
     const packed = [...app.shelf.stock.values()].some((one) => one.batch === id);
-    const away = html`<button type="button" class="btn ${packed ? 'main' : 'quiet wide gap'}" @click=${putAway}>
-      Put the batch away
+    const away = html`<button
+      type="button"
+      class="btn ${packed ? 'main' : 'quiet'} ${packed ? '' : 'wide'} ${packed ? '' : 'gap'}"
+      @click=${putAway}
+    >
+      ${END.away}
     </button>`;
-    return html`<p class="say">Every step is ticked</p>
+    return html`<p class="say">${END.ticked}</p>
       ${
         packed
           ? pinned(away)
-          : html`${pinned(
-              html`<a class="btn main" href="#/batch/${id}/labels">Label the packs and put them on the list</a>`,
-            )}
-            ${away}`
+          : html`${pinned(html`<a class="btn main" href="#/batch/${id}/labels">${END.label}</a>`)} ${away}`
       }`;
   }
 
@@ -136,9 +139,8 @@ export function pack(app, id) {
   function elsewhere(batch) {
     const same = app.shelf.cards().find(([, recipe]) => recipe.name === batch.recipe.name);
     return doors(
-      'Next',
-      html`${door(`#/batch/${id}/labels`, 'Labels and tags')}
-      ${same ? door(`#/recipe/${same[0]}`, 'Send this recipe') : nothing}`,
+      NEXT,
+      html`${door(`#/batch/${id}/labels`, DOORS.labels)} ${same ? door(`#/recipe/${same[0]}`, DOORS.send) : nothing}`,
     );
   }
 

@@ -12,6 +12,8 @@ import { stageAction } from '../widgets/stage-view.js';
 import { Ticker } from '../widgets/tick.js';
 import { week } from '../widgets/week.js';
 import { jobHead, jobText } from '../words/jobs.js';
+import { ELSEWHERE } from '../../words/en/batches.js';
+import { CURE, LOG_FRIDGE, cureTitle, next } from '../../words/en/stages.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../widgets/stage-jobs.js').Seen} Seen */
@@ -36,7 +38,7 @@ export function cure(app, id) {
       ${problems ? problemStrip(app, problems) : answer(batch, seen)}
       ${seen.jobs.length ? jobs.rows(batch, seen, { whole: true }) : state ? jobs.toRead(batch, seen) : nothing}
       ${counts ? clock.leaf(batch, lost(state)) : nothing} ${batchNote(batch, state)}
-      ${calendarButton(app, [[id, batch]], 'one')} ${doors('Elsewhere', nothing)}
+      ${calendarButton(app, [[id, batch]], 'one')} ${doors(ELSEWHERE, nothing)}
     </div>`;
     const seenClock = counts ? clock.plate(batch) : nothing;
     const plate = html`<div class="plate ${seenClock === nothing ? 'wide-only' : ''}">
@@ -44,9 +46,9 @@ export function cure(app, id) {
       <div class="stick wide-only noprint block">${state ? week(app, [state]) : nothing}</div>
     </div>`;
     return {
-      title: `Cure, ${batch.name}`,
+      title: cureTitle(batch.name),
       ...batchHead(app, id, batch, state, 'cure'),
-      view: [html`<h2 class="vh">Cure</h2>`, leaf, plate],
+      view: [html`<h2 class="vh">${CURE}</h2>`, leaf, plate],
     };
   }
 
@@ -68,12 +70,12 @@ export function cure(app, id) {
         ? html`<p class="near"><b>${jobHead(here, seen)}.</b> ${jobText(here, seen)}</p>`
         : nothing;
     return html`${cold}
-    ${until !== nothing ? until : here ? jobs.answer(batch, here, false) : hand ? html`<p class="say">Next: ${jobHead(hand, seen)}</p>` : nothing}
+    ${until !== nothing ? until : here ? jobs.answer(batch, here, false) : hand ? html`<p class="say">${next(jobHead(hand, seen))}</p>` : nothing}
     ${stageAction(id, state?.doubts ?? [], 'cure', own)} ${state?.held ? nothing : beforeIn(app, id, batch)}`;
   }
 
   /** While nothing is due, what there is to do is to look how cold it lies. */
-  const toFridge = () => tickButton('Log the fridge', () => document.getElementById('fridge-reads')?.focus());
+  const toFridge = () => tickButton(LOG_FRIDGE, () => document.getElementById('fridge-reads')?.focus());
 
   return { draw };
 }

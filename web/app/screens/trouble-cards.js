@@ -7,6 +7,7 @@ import { thrownOut } from '../widgets/thrown-out.js';
 import { TroubleFlow } from '../widgets/trouble-flow.js';
 import { dayTime } from '../words/time.js';
 import { CARDS } from '../words/trouble.js';
+import { ASK, LIST, NOTE } from '../../words/en/troubles.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Trouble} Trouble */
@@ -22,18 +23,18 @@ export function troubleCards(app, { id: card }) {
     const { ok, problems } = flow.sheet();
     const open = ok?.cards.find((key) => key === card);
     if (!ok || !open) {
-      const back = { href: '#/more', text: 'More' };
-      return { title: 'Something went wrong', back, one: true, view: list(card ? undefined : ok, problems) };
+      const back = { href: '#/more', text: LIST.more };
+      return { title: LIST.head, back, one: true, view: list(card ? undefined : ok, problems) };
     }
     const { head, lead } = CARDS[open];
     return {
       title: say(head),
-      back: { href: '#/cards', text: 'Something went wrong' },
+      back: { href: '#/cards', text: LIST.head },
       one: true,
       view: html`<div class="leaf">
         <h1 tabindex="-1">${say(head)}</h1>
         <p class="small near">${say(lead)}</p>
-        ${ok.remedy ? flow.end(ok.remedy) : [flow.box('ask', 'Do this now', CARDS[open].now), flow.question(ok)]}
+        ${ok.remedy ? flow.end(ok.remedy) : [flow.box('ask', ASK.now, CARDS[open].now), flow.question(ok)]}
         ${flow.given(ok)} ${ok.remedy ? [flow.why(ok, ok.remedy), noteOn(head, ok.remedy)] : nothing}
       </div>`,
     };
@@ -42,10 +43,10 @@ export function troubleCards(app, { id: card }) {
   /** @param {Trouble | undefined} ok @param {import('../ask.js').Problem[] | undefined} problems */
   function list(ok, problems) {
     return html`<div class="leaf">
-      <h1 tabindex="-1">Something went wrong</h1>
-      <p class="lead near">What happened?</p>
+      <h1 tabindex="-1">${LIST.head}</h1>
+      <p class="lead near">${LIST.what}</p>
       ${problems ? problemStrip(app, problems) : nothing}
-      <nav class="doors" aria-label="What happened">
+      <nav class="doors" aria-label=${LIST.label}>
         ${ok?.cards.map((key) => door(`#/cards/${key}`, say(CARDS[key].head), say(CARDS[key].lead)))}
       </nav>
     </div>`;
@@ -57,10 +58,10 @@ export function troubleCards(app, { id: card }) {
     const open = app.shelf.open().sort(([a], [b]) => Number(b === app.came?.id) - Number(a === app.came?.id));
     if (open.length === 0) return nothing;
     const gap = remedy.only_if.includes('gap_logged');
-    const says = `${flow.say(head)}: ${flow.words(remedy).word}.`;
+    const says = NOTE.says(flow.say(head), flow.words(remedy).word);
     const out = remedy.act === 'throw_out';
     return html`<section class="block noprint">
-      <h2>${out ? 'Which batch was it?' : 'Write it down with its batch'}</h2>
+      <h2>${out ? NOTE.which : NOTE.write}</h2>
       <div class="doors" role="list">
         ${open.map(
           ([id, batch]) =>
@@ -69,10 +70,7 @@ export function troubleCards(app, { id: card }) {
                 noted.has(id) || gap
                   ? html`<a class="tagged" href="#/batch/${id}/cure"
                       >${tagMark(batch.tag)}<span
-                        ><b>${batch.name}</b
-                        ><span class="small"
-                          >${gap ? 'Log the gap in its fridge log.' : 'It stands in its remarks.'}</span
-                        ></span
+                        ><b>${batch.name}</b><span class="small">${gap ? NOTE.gap : NOTE.stands}</span></span
                       >${icon('s-go')}</a
                     >`
                   : html`<button
@@ -81,10 +79,7 @@ export function troubleCards(app, { id: card }) {
                       @click=${() => (out ? putAway(id, says) : note(id, batch, says))}
                     >
                       ${tagMark(batch.tag)}<span
-                        ><b>${batch.name}</b
-                        ><span class="small"
-                          >${out ? 'I threw it out: put it away.' : 'Add it to the remarks.'}</span
-                        ></span
+                        ><b>${batch.name}</b><span class="small">${out ? NOTE.threw : NOTE.add}</span></span
                       >
                     </button>`
               }
@@ -96,15 +91,15 @@ export function troubleCards(app, { id: card }) {
 
   /** @param {string} id @param {string} says */
   async function putAway(id, says) {
-    if (await thrownOut(app, id, `${dayTime(app.now(), app.now())} ${says}`)) app.go('#/today');
+    if (await thrownOut(app, id, NOTE.line(dayTime(app.now(), app.now()), says))) app.go('#/today');
   }
 
   /** @param {string} id @param {import('../types').Batch} batch @param {string} says */
   async function note(id, { notes }, says) {
-    const line = `${dayTime(app.now(), app.now())} ${says}`;
+    const line = NOTE.line(dayTime(app.now(), app.now()), says);
     const now = [notes, line].filter(Boolean).join('\n');
     const kept = await app.act(() => app.shelf.changeBatch(id, (one) => ({ ...one, notes: now })), {
-      says: 'It stands in the remarks of the batch.',
+      says: NOTE.done,
       after: () => noted.delete(id),
     });
     if (kept) noted.add(id);

@@ -3,6 +3,7 @@ import { html, nothing } from 'lit-html';
 import { IN_TIME, LOST, UNSEEN, stageWords } from '../words/chill.js';
 import { dayTime, nearTime } from '../words/time.js';
 import { shape } from './icon.js';
+import { CHILL, ROWS } from '../../words/en/packing.js';
 
 /** @typedef {import('../types').FireClass} FireClass */
 /** @typedef {import('../types').FireSheet} FireSheet */
@@ -32,31 +33,27 @@ export function chillAnswer(sheet, now) {
   const { until, row, then } = stageOf(first.one);
   if (until === null) {
     const late = first.one.record.chill.is === 'late';
-    return html`<p class="say">
-        ${first.one.name}${late ? html` cooled too slowly` : html`: no reading of the chill in time`}
-      </p>
+    return html`<p class="say">${late ? CHILL.late(first.one.name) : CHILL.unseen(first.one.name)}</p>
       <p class="reason">${late ? LOST : UNSEEN}</p>`;
   }
-  return html`<p class="say">Chill ${first.one.name}${row ? html`: ${stageWords(row.stage)}` : nothing}</p>
-    <p class="big">by ${dayTime(until, now)}</p>
-    <p class="under">
-      ${then ? html`then ${stageWords(then.stage)}. ` : nothing}Weigh and label it once it reads cold.
-    </p>
+  return html`<p class="say">${CHILL.say(first.one.name, row && stageWords(row.stage))}</p>
+    <p class="big">${CHILL.by(dayTime(until, now))}</p>
+    <p class="under">${CHILL.then(then && stageWords(then.stage))}</p>
     <p class="reason">${IN_TIME}</p>`;
 }
 
 /** Each size, and where its chill stands. @param {FireSheet} sheet @param {number} now */
 export function chillRows(sheet, now) {
   const rows = sheet.classes.flatMap((one, place) => (one.chill.length ? [{ one, place }] : []));
-  return html`<ul class="now-at" aria-label="How the chill stands">
+  return html`<ul class="now-at" aria-label=${ROWS.list}>
     ${rows.map(({ one, place }) => {
       const { until, row } = stageOf(one);
       const at = one.points.at(-1);
       return html`<li>
         <span>${shape(place)}${one.name}</span
-        >${at && one.last ? html`<span class="small">${one.last.text} at ${nearTime(at.at, now)}</span>` : nothing}<span
+        >${at && one.last ? html`<span class="small">${ROWS.read(one.last.text, nearTime(at.at, now))}</span>` : nothing}<span
           class="what"
-          >${{ done: 'read cold', late: 'late' }[String(one.record.chill.is)] ?? (until ? `by ${nearTime(until, now)}` : 'not seen')}</span
+          >${{ done: ROWS.cold, late: ROWS.late }[String(one.record.chill.is)] ?? (until ? CHILL.by(nearTime(until, now)) : ROWS.unseen)}</span
         >
       </li>`;
     })}

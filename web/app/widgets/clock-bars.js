@@ -1,6 +1,7 @@
 /** A wedge over the days: it rises from when one in ten is through to the hour at which nine in ten are. */
 import { html, nothing, svg } from 'lit-html';
 import { about, midnight, shortDay } from '../words/time.js';
+import { SIZES } from '../../words/en/cure-clock.js';
 
 const MOST = 6;
 
@@ -24,7 +25,7 @@ export function bars(one, { from, until }, begun, now) {
     class="week cure-bars"
     height="54"
     role="img"
-    aria-label="${one.name}: may be through from ${about(from, now)}, out by ${about(until, now)}"
+    aria-label=${SIZES.bar(one.name, about(from, now), about(until, now))}
   >
     <rect class="lane" x="0" y="2" width="100%" height="26" />
     <svg

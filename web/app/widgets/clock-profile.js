@@ -1,6 +1,7 @@
 /** Salt across a piece, now and at the planned rinse, and the same as a table. */
 import { html, nothing, svg } from 'lit-html';
 import { dayTime } from '../words/time.js';
+import { ACROSS } from '../../words/en/cure-clock.js';
 
 /** @typedef {import('../types').Class} Class */
 /** @typedef {import('../types').CureClock} CureClock */
@@ -21,23 +22,16 @@ export function profile({ profile, name, thickness, goal }, { planned, ended }, 
           .slice(1)
           .map((p) => ({ ...p, at: 1000 - p.at })),
       ];
-  const shown = ended === null ? 'Now' : 'When it came out';
-  const rinse = planned === null ? null : `Planned rinse, ${dayTime(planned, now)}`;
+  const shown = ended === null ? ACROSS.now : ACROSS.out;
+  const rinse = planned === null ? null : ACROSS.rinse(dayTime(planned, now));
   // The band of the fast and the slow goes over the top at first; the lines set the scale.
   const top = Math.min(Math.max(1300, ...profile.map((p) => Math.max(p.now[1], p.rinse) * 1.1)), 4000);
   const y = (/** @type {number} */ share) => (HEIGHT * (1 - Math.min(share, top) / top)).toFixed(1);
   const line = (/** @type {(p: Point) => number} */ of, /** @type {Point[]} */ points = whole) =>
     points.map((p) => `${p.at} ${y(of(p))}`).join('L');
   const band = `M${line((p) => p.now[0])}L${line((p) => p.now[2], whole.toReversed())}z`;
-  const final = goal ?? 'the final';
-  const of = goal ? '' : ' of final';
   return html`<figure class="gap">
-      <svg
-        class="salt-profile"
-        height="260"
-        role="img"
-        aria-label="${name}: salt across ${thickness}; the figures are in the table below"
-      >
+      <svg class="salt-profile" height="260" role="img" aria-label=${ACROSS.says(name, thickness)}>
         <svg y="16" width="100%" height=${HEIGHT} viewBox="0 0 1000 ${HEIGHT}" preserveAspectRatio="none">
           <path class="band" d=${band} />
           <path class="goal" d="M0 ${y(1000)}H1000" />
@@ -45,17 +39,17 @@ export function profile({ profile, name, thickness, goal }, { planned, ended }, 
           <path class="present" d="M${line((p) => p.now[1])}" />
           <path class="frame" d="M0 0V${HEIGHT}H1000V0" />
         </svg>
-        <text class="q" x="50%" y="12" text-anchor="middle">${thickness}, cut across</text>
-        <text class="q" x="6" y=${16 + HEIGHT + 22}>Outside</text>
+        <text class="q" x="50%" y="12" text-anchor="middle">${ACROSS.cut(thickness)}</text>
+        <text class="q" x="6" y=${16 + HEIGHT + 22}>${ACROSS.outside}</text>
         <text class="q" x=${through ? '100%' : '50%'} y=${16 + HEIGHT + 22} text-anchor=${through ? 'end' : 'middle'}>
-          ${through ? 'Skin' : 'Centre'}
+          ${through ? ACROSS.skin : ACROSS.middle}
         </text>
-        ${through ? nothing : svg`<text class="q" x="100%" dx="-6" y=${16 + HEIGHT + 22} text-anchor="end">Outside</text>`}
+        ${through ? nothing : svg`<text class="q" x="100%" dx="-6" y=${16 + HEIGHT + 22} text-anchor="end">${ACROSS.outside}</text>`}
       </svg>
       <figcaption class="legend">
         <span
-          ><svg width="34" height="12" aria-hidden="true"><path class="present" d="M0 6h34" /></svg>${shown}; shaded:
-          from slow meat to fast</span
+          ><svg width="34" height="12" aria-hidden="true"><path class="present" d="M0 6h34" /></svg
+          >${ACROSS.shaded(shown)}</span
         >
         ${
           rinse
@@ -65,19 +59,20 @@ export function profile({ profile, name, thickness, goal }, { planned, ended }, 
             : nothing
         }
         <span
-          ><svg width="34" height="12" aria-hidden="true"><path class="goal" d="M0 6h34" /></svg>Even: ${final}</span
+          ><svg width="34" height="12" aria-hidden="true"><path class="goal" d="M0 6h34" /></svg
+          >${ACROSS.even(goal)}</span
         >
       </figcaption>
     </figure>
     <table class="tbl times">
       <caption class="vh">
-        ${name}: salt by depth
+        ${ACROSS.caption(name)}
       </caption>
       <thead>
         <tr>
-          <th scope="col">Depth</th>
+          <th scope="col">${ACROSS.depth}</th>
           <th scope="col">${shown}</th>
-          ${rinse ? html`<th scope="col">Planned rinse</th>` : nothing}
+          ${rinse ? html`<th scope="col">${ACROSS.rinseHead}</th>` : nothing}
         </tr>
       </thead>
       <tbody>
@@ -87,8 +82,8 @@ export function profile({ profile, name, thickness, goal }, { planned, ended }, 
             (point) =>
               html`<tr>
                 <th scope="row">${point.depth}</th>
-                <td>${point.now_text}${of}</td>
-                ${rinse ? html`<td>${point.rinse_text}${of}</td>` : nothing}
+                <td>${ACROSS.share(point.now_text, !goal)}</td>
+                ${rinse ? html`<td>${ACROSS.share(point.rinse_text, !goal)}</td>` : nothing}
               </tr>`,
           )}
       </tbody>

@@ -6,6 +6,7 @@ import { about, dayTime } from '../words/time.js';
 import { profile } from './clock-profile.js';
 import { icon } from './icon.js';
 import { strip } from './verdict.js';
+import { REASONS, THUMB, TIMES, UNTIL, soaking as soakingWords } from '../../words/en/cure-clock.js';
 
 /** @typedef {import('../types').Class} Class */
 /** @typedef {import('../types').CureClock} CureClock */
@@ -21,28 +22,21 @@ export function clockNotes(notes) {
 /** Under the fold. @param {CureClock} clock @param {number} now */
 export function clockWhy(clock, now) {
   const { capped, recipe } = clock.until ?? {};
-  return html`<p>
-      The answer is the 9 in 10 hour of your thickest piece, beyond 3 days up to whole days. Thickness sets the time;
-      weight sets the dose. More cure never makes it faster. A forecast, never a guarantee: the cut has the last word.
-    </p>
-    ${recipe == null ? nothing : html`<p>By your recipe: ${dayTime(recipe, now)}.</p>`}
+  return html`<p>${REASONS.how}</p>
+    ${recipe == null ? nothing : html`<p>${REASONS.recipe(dayTime(recipe, now))}</p>`}
     ${
       capped
         ? html`<p>
-            Raw meat stays in its cure until ${dayTime(capped.last, now)} at most. ${capped.source}
-            (${STATUS[capped.status] ?? capped.status}).
+            ${REASONS.capped(dayTime(capped.last, now), capped.source, STATUS[capped.status] ?? capped.status)}
           </p>`
         : nothing
     }
     ${clock.classes.map((one) => sizeClass(one, clock, now))}
-    <p>
-      A grey middle is a matter of looks only if it was kept cold and is cooked through. Raw or cold-smoked it is not
-      acceptable.
-    </p>`;
+    <p>${REASONS.middle}</p>`;
 }
 
 /** @type {Record<string, string>} */
-const STATUS = { judgement: 'our own judgement' };
+const STATUS = { judgement: REASONS.judgement };
 
 /** @param {Class} one @param {CureClock} clock @param {number} now */
 function sizeClass(one, clock, now) {
@@ -55,25 +49,25 @@ function sizeClass(one, clock, now) {
   const answered = (span) => (row ? { ...span, earliest: row.from, latest: row.until } : span);
   return html`<div class="class">
     <div class="row-h">
-      <h3>${icon(`k-${one.at % 6}`, 'key')}${one.name}, ${one.thickness}</h3>
+      <h3>${icon(`k-${one.at % 6}`, 'key')}${TIMES.head(one.name, one.thickness)}</h3>
       <span class="flag ${one.mark}">${icon(`s-${one.mark}`, '')}<span>${MIDDLES[one.state]}</span></span>
     </div>
-    ${one.out === null ? nothing : html`<p class="near">It came out ${dayTime(one.out, now)}.</p>`}
+    ${one.out === null ? nothing : html`<p class="near">${UNTIL.cameOut(dayTime(one.out, now))}</p>`}
     <table class="tbl times">
       <caption class="vh">
-        ${one.name}: forecast times
+        ${TIMES.caption(one.name)}
       </caption>
       <thead>
         <tr>
-          <th scope="col"><span class="vh">What</span></th>
-          <th scope="col">1 in 10 by</th>
-          <th scope="col">Half by</th>
-          <th scope="col">9 in 10 by</th>
+          <th scope="col"><span class="vh">${TIMES.what}</span></th>
+          <th scope="col">${TIMES.tenth}</th>
+          <th scope="col">${TIMES.half}</th>
+          <th scope="col">${TIMES.most}</th>
         </tr>
       </thead>
       <tbody>
-        ${one.colour ? times('Colour', answered(one.colour), now) : nothing}
-        ${times('Even salt', one.colour ? one.even : answered(one.even), now)}
+        ${one.colour ? times(TIMES.colour, answered(one.colour), now) : nothing}
+        ${times(TIMES.salt, one.colour ? one.even : answered(one.even), now)}
       </tbody>
     </table>
     ${profile(one, clock, now)} ${rules(one)}
@@ -83,12 +77,7 @@ function sizeClass(one, clock, now) {
 /** @param {CureClock} clock */
 export function soaking({ classes }) {
   return classes.map(({ soak, name }) =>
-    soak
-      ? html`<p class="near">
-          <b>Soaking ${name}</b>, in water changed each half hour: ${soak.changed.join(' to ')}.
-          ${soak.still ? html`In three times its weight of still water: ${soak.still.join(' to ')}.` : html`Still water does not bring it so far.`}
-        </p>`
-      : nothing,
+    soak ? html`<p class="near">${soakingWords(name, soak.changed, soak.still)}</p>` : nothing,
   );
 }
 
@@ -102,17 +91,17 @@ function times(what, { earliest, likely, latest }, now) {
 
 /** Rules of thumb, and what the clock says of them. @param {Class} one */
 function rules({ rules, name }) {
-  return html`<h4>Rules of thumb, beside it</h4>
-    <p class="small">They go by thickness or weight; salt goes by the square of the thickness.</p>
+  return html`<h4>${THUMB.head}</h4>
+    <p class="small">${THUMB.says}</p>
     <table class="tbl times">
       <caption class="vh">
-        ${name}: rules of thumb
+        ${THUMB.caption(name)}
       </caption>
       <thead>
         <tr>
-          <th scope="col">Rule</th>
-          <th scope="col">It gives</th>
-          <th scope="col">Centre then</th>
+          <th scope="col">${THUMB.rule}</th>
+          <th scope="col">${THUMB.gives}</th>
+          <th scope="col">${THUMB.middle}</th>
         </tr>
       </thead>
       <tbody>
@@ -121,7 +110,7 @@ function rules({ rules, name }) {
             html`<tr>
               <th scope="row">${THUMBS[rule.rule]}</th>
               <td>${rule.gives}</td>
-              <td>${rule.centre} % of final</td>
+              <td>${THUMB.ofFinal(rule.centre)}</td>
             </tr>`,
         )}
       </tbody>

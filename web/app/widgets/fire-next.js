@@ -5,7 +5,7 @@ import { glue } from '../words/glue.js';
 import { clock, dayTime, midnight, nearTime } from '../words/time.js';
 import { MARKS } from './fire-worth.js';
 import { icon, shape } from './icon.js';
-import { HEADS, NEXT, TABLE } from '../../words/en/at-the-fire.js';
+import { HEADS, LONG, NEXT, TABLE } from '../../words/en/at-the-fire.js';
 
 /** @typedef {import('../types').FireClass} FireClass */
 /** @typedef {import('../types').FireSheet} FireSheet */
@@ -166,7 +166,7 @@ export function outlooks({ classes }) {
 /** About so long, for a forecast. @param {number} ms */
 function long(ms) {
   const minutes = Math.max(5, Math.round(ms / 300_000) * 5);
-  return minutes < 90 ? `${minutes} min` : `${Math.round(minutes / 30) / 2} h`;
+  return minutes < 90 ? LONG.minutes(minutes) : LONG.hours(Math.round(minutes / 30) / 2);
 }
 
 /** Both ends of a window, each with its day where they differ. @param {[number, number, number]} window @param {number} now */

@@ -5,23 +5,12 @@ import { dayTime } from '../words/time.js';
 import { field, wrong } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { choose, option } from './pick.js';
+import { FRIDGE, SEEN, WHERE } from '../../words/en/cure-clock.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').FridgeReading} FridgeReading */
 /** @typedef {import('../types').Seen} Seen */
 /** @typedef {import('../types').Thermometer} Thermometer */
-
-/** @type {Record<Seen, string>} */
-const SEEN = {
-  read: 'The thermometer reads',
-  frozen: 'The meat is frozen',
-  thawed: 'It is thawed again',
-  power_off: 'The power went',
-  power_on: 'The power is back',
-};
-
-/** @type {Record<Thermometer, string>} */
-const OF = { fridge: 'In the fridge', meat: 'In the meat', room: 'In the room' };
 
 export class FridgeForm {
   #form;
@@ -42,7 +31,7 @@ export class FridgeForm {
     const units = UNITS[this.app.settings.units];
     const late = form.problem('at');
     return html`<section class="block">
-      <h2>Refrigerator</h2>
+      <h2>${FRIDGE.head}</h2>
       ${
         log.length
           ? html`<ul class="readings">
@@ -58,8 +47,8 @@ export class FridgeForm {
         ${choose(
           {
             id: 'fridge-what',
-            label: 'What you saw',
-            hint: `Below ${units.temperature === '°C' ? '1 °C' : '34 °F'} the clock stands. Above ${units.temperature === '°C' ? '4 °C' : '40 °F'} it warns.`,
+            label: FRIDGE.saw,
+            hint: FRIDGE.hint(units.temperature === '°C'),
             value: what,
             options: Object.entries(SEEN).map(([key, word]) => option(key, word, key === what)),
           },
@@ -72,7 +61,7 @@ export class FridgeForm {
           form,
           {
             key: 'reads',
-            label: 'Temperature',
+            label: FRIDGE.temperature,
             unit: units.temperature,
             optional: what !== 'read',
           },
@@ -81,9 +70,9 @@ export class FridgeForm {
         ${choose(
           {
             id: 'fridge-of',
-            label: 'Where the thermometer was',
+            label: FRIDGE.where,
             value: of,
-            options: Object.entries(OF).map(([key, word]) => option(key, word, key === of)),
+            options: Object.entries(WHERE).map(([key, word]) => option(key, word, key === of)),
           },
           (now) => {
             form.type('of', now);
@@ -91,7 +80,7 @@ export class FridgeForm {
           },
         )}
         <div class="field ${late ? 'bad' : ''}">
-          <label for="fridge-at">When<span class="opt"> (empty: just now)</span></label>
+          <label for="fridge-at">${FRIDGE.when}<span class="opt">${FRIDGE.empty}</span></label>
           ${late ? wrong('fridge-at-err', late.message) : nothing}
           <input
             id="fridge-at"
@@ -103,29 +92,23 @@ export class FridgeForm {
             @change=${(/** @type {{ target: HTMLInputElement }} */ { target }) => form.type('at', target.value)}
           />
         </div>
-        <div class="block"><button type="submit" class="btn wide">Put it in the log</button></div>
+        <div class="block"><button type="submit" class="btn wide">${FRIDGE.put}</button></div>
       </form>
     </section>`;
   }
 
   /** @param {Batch} batch @param {FridgeReading} reading @param {number} at */
   #line(batch, reading, at) {
-    const says = reading.what === 'read' ? 'Read' : SEEN[reading.what];
     const when = dayTime(reading.at, this.app.now());
     return html`<li>
-      <span
-        ><b class="nowrap">${when}</b>
-        ${says}${reading.reads ? html` <b class="nowrap">${reading.reads}</b>` : nothing}${
-          reading.of ? html`, ${OF[reading.of].toLowerCase()}` : nothing
-        }</span
-      >
+      <span><b class="nowrap">${when}</b> ${FRIDGE.line(reading)}</span>
       <button
         type="button"
         class="btn less"
-        aria-label="Take out the entry of ${when}"
-        @click=${() => this.#put((batch.fridge ?? []).toSpliced(at, 1), 'The entry is out of the log.')}
+        aria-label=${FRIDGE.takeOutOf(when)}
+        @click=${() => this.#put((batch.fridge ?? []).toSpliced(at, 1), FRIDGE.isOut)}
       >
-        Take out
+        ${FRIDGE.takeOut}
       </button>
     </li>`;
   }
@@ -137,7 +120,7 @@ export class FridgeForm {
     const batch = /** @type {Batch} */ (this.app.shelf.batches.get(this.id));
     const unit = UNITS[this.app.settings.units].temperature;
     const values = form.read(
-      [{ key: 'reads', label: 'Temperature', kind: 'temperature', unit, optional: what !== 'read' }],
+      [{ key: 'reads', label: FRIDGE.temperature, kind: 'temperature', unit, optional: what !== 'read' }],
       this.app.settings.units,
     );
     const typed = form.text('at');
@@ -147,7 +130,7 @@ export class FridgeForm {
         {
           code: 'too_large',
           field: 'at',
-          message: 'What was seen lies in the past. Choose another time, or leave it empty.',
+          message: FRIDGE.past,
         },
       ]);
     }
@@ -162,7 +145,7 @@ export class FridgeForm {
       if (of !== 'fridge') reading.of = of;
     }
     const log = [...(batch.fridge ?? []), reading].sort((a, b) => a.at - b.at);
-    if (await this.#put(log, `In the log: ${SEEN[what]}${values.reads ? ` ${values.reads}` : ''}.`)) {
+    if (await this.#put(log, FRIDGE.logged(what, values.reads))) {
       form.clear();
       this.app.draw();
     }

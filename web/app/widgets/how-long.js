@@ -5,6 +5,7 @@ import { ASK_THICK, twoTimes } from '../words/until.js';
 import { choose, cutOptions } from './pick.js';
 import { thickStep } from './thick-step.js';
 import { thickness } from './until.js';
+import { UNTIL } from '../../words/en/cure-clock.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Draft} Draft */
@@ -38,7 +39,7 @@ export function howThick(app, form, { thick, batch: { recipe } }, until) {
   };
   const cut = form.text('cut');
   const units = /** @type {'us' | 'metric'} */ (form.text('units', app.settings.units));
-  return html`${choose({ id: 'f-cut', label: 'Cut', value: cut, options: cutOptions(app, cut) }, put('cut'))}
+  return html`${choose({ id: 'f-cut', label: UNTIL.cut, value: cut, options: cutOptions(app, cut) }, put('cut'))}
   ${cut ? thickStep(thick, units, put('thick')) : nothing}
   ${!thick && step.lasts ? html`<p class="small near">${ASK_THICK}</p>` : whichHolds(recipe, until, app.now())}`;
 }

@@ -6,6 +6,7 @@ import { BLANKS, KEEP, keptBy, meatWords, paperFact } from '../words/labels.js';
 import { shortCode } from '../words/names.js';
 import { clock, fullDate } from '../words/time.js';
 import { BY } from '../words/until.js';
+import { LABEL } from '../../words/en/packing.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Paper} Paper */
@@ -38,20 +39,18 @@ export function sheetOf(sheet) {
 function label({ paper, batch, id, what, count, weights, to, link, now, nameOf }, at) {
   const weight = paper.weight ?? weights[at];
   const inIt = what || meatWords(paper.what);
-  const of = { bag: 'Bag', pack: 'Pack', gift: 'Gift' }[paper.kind];
-  return html`<article class="lbl ${paper.kind}" aria-label="${of} label ${at + 1} of ${count}">
+  const of = LABEL.kinds[paper.kind];
+  return html`<article class="lbl ${paper.kind}" aria-label=${LABEL.name(of, at + 1, count)}>
     <div class="top2">
       <div>
         <h3>${paper.head}</h3>
         <p>${inIt}</p>
         ${
           // How many of them is known of the whole batch, not of a part of it.
-          paper.kind === 'pack' && !/\d/.test(inIt) ? html`<p>Pieces<span class="rule"></span></p>` : nothing
+          paper.kind === 'pack' && !/\d/.test(inIt) ? html`<p>${LABEL.pieces}<span class="rule"></span></p>` : nothing
         }
-        <p>${of} ${at + 1} of ${count}, <b class="nowrap">${shortCode(batch.tag, id)}</b></p>
-        <p>
-          ${weight ? html`<b>${weight}</b>${paper.weight ? ', green weight' : nothing}` : html`Weight<span class="rule"></span>`}
-        </p>
+        <p>${LABEL.place(of, at + 1, count, shortCode(batch.tag, id))}</p>
+        <p>${weight ? LABEL.weighs(weight, Boolean(paper.weight)) : html`${LABEL.weight}<span class="rule"></span>`}</p>
       </div>
       ${link && link.qr_size ? square(link) : nothing}
     </div>
@@ -64,7 +63,7 @@ function label({ paper, batch, id, what, count, weights, to, link, now, nameOf }
       ${
         paper.made === null
           ? nothing
-          : html`<dt>${paper.kind === 'bag' ? 'In the cure' : 'Packed'}</dt>
+          : html`<dt>${paper.kind === 'bag' ? LABEL.inCure : LABEL.packed}</dt>
               <dd>${fullDate(paper.made)}</dd>`
       }
       ${paper.facts.map((fact) => {
@@ -76,7 +75,7 @@ function label({ paper, batch, id, what, count, weights, to, link, now, nameOf }
     </dl>
     ${paper.blanks.map((blank) =>
       to && blank === 'given_to'
-        ? html`<p>Given to <b>${to}</b>, ${fullDate(now)}</p>`
+        ? html`<p>${LABEL.given(to, fullDate(now))}</p>`
         : html`<p class="sign">${BLANKS[blank]}</p>`,
     )}
     <p class="foot">${paper.foot.join(' ')}</p>
@@ -93,19 +92,14 @@ function doubtBox({ doubts }, batch, nameOf) {
       const { says, deed } = doubtWords(doubt, batch, nameOf);
       return html`<p><b>${glue(says)}</b> ${glue(deed)}</p>`;
     })}
-    ${more ? html`<p>And ${more} more in doubt.</p>` : nothing}
+    ${more ? html`<p>${LABEL.more(more)}</p>` : nothing}
   </div>`;
 }
 
 /** The recipe to scan. @param {Link} link */
 function square({ qr_size, qr_path }) {
   const side = qr_size + 2 * QUIET;
-  return html`<svg
-    class="qr"
-    viewBox="${-QUIET} ${-QUIET} ${side} ${side}"
-    role="img"
-    aria-label="Square with the recipe"
-  >
+  return html`<svg class="qr" viewBox="${-QUIET} ${-QUIET} ${side} ${side}" role="img" aria-label=${LABEL.code}>
     <rect class="paper" x=${-QUIET} y=${-QUIET} width=${side} height=${side} />
     <path d=${qr_path} />
   </svg>`;

@@ -3,6 +3,7 @@ import { html, nothing } from 'lit-html';
 import { field } from './field.js';
 import { Form } from './form.js';
 import { fullDate } from '../words/time.js';
+import { CAME_OUT, LAST } from '../../words/en/packing.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -17,7 +18,7 @@ export function outcome(app, id) {
     if (!form.typed.includes(key)) return;
     let text = form.text(key).trim();
     if (key === 'out' && text) {
-      const read = form.read([{ key, label: 'Weight of all packs', kind: 'mass', unit: 'g' }], app.settings.units);
+      const read = form.read([{ key, label: CAME_OUT.weight, kind: 'mass', unit: 'g' }], app.settings.units);
       if (!read) return app.draw();
       text = read[key] ?? '';
     }
@@ -49,12 +50,12 @@ export function outcome(app, id) {
         { typed: typed(key), left: left(key) },
       );
     return html`<details class="block noprint" ?open=${Boolean(after)}>
-      <summary>What came out, for next time</summary>
+      <summary>${CAME_OUT.head}</summary>
       ${field(
         form,
         {
           key: 'out',
-          label: 'Weight of all packs',
+          label: CAME_OUT.weight,
           unit: 'g',
           stored: after?.out ?? '',
           look: 'small',
@@ -62,8 +63,8 @@ export function outcome(app, id) {
         },
         { typed: typed('out'), left: left('out') },
       )}
-      ${words('cut', 'How the cut looked')} ${words('taste', 'Taste, in three words')}
-      ${words('change', 'What to change', 'It stands on the next batch of this recipe.')}
+      ${words('cut', CAME_OUT.cut)} ${words('taste', CAME_OUT.taste)}
+      ${words('change', CAME_OUT.change, CAME_OUT.changeHint)}
     </details>`;
   };
 }
@@ -82,11 +83,9 @@ export function lastTime(app, id, batch) {
   if (!last?.after) return nothing;
   const { change, taste, cut, out } = last.after;
   const when = last.ticks.find(({ of }) => of === 'rub')?.at;
-  const said = [out && `${out} came out.`, taste && `Taste: ${taste}.`, cut && `Cut: ${cut}.`]
-    .filter(Boolean)
-    .join(' ');
-  return html`<aside class="caution last-time" aria-label="Last time">
-    <b>Last time${when ? `, ${fullDate(when)}` : ''}</b>${change ? html`<br />To change: ${change}` : nothing}${
+  const said = [out && LAST.out(out), taste && LAST.taste(taste), cut && LAST.cut(cut)].filter(Boolean).join(' ');
+  return html`<aside class="caution last-time" aria-label=${LAST.label}>
+    <b>${LAST.head(when ? fullDate(when) : undefined)}</b>${change ? html`<br />${LAST.change(change)}` : nothing}${
       said ? html`<br />${said}` : nothing
     }
   </aside>`;

@@ -2,11 +2,11 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { newId } from '../shelf.js';
-import { count as counted } from '../words/names.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { icon } from './icon.js';
 import { choose, option } from './pick.js';
+import { GIVE, PUT } from '../../words/en/packing.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').PackRow} PackRow */
@@ -66,13 +66,13 @@ export class PackBook {
         ? choose(
             {
               id: 'given-pack',
-              label: 'Which pack is given',
+              label: GIVE.which,
               value: chosen,
               options: [
                 ...here.map(({ id, weight }, at) =>
-                  option(id, `Pack ${at + 1} of ${here.length}, ${weight?.text ?? 'not weighed'}`, id === chosen),
+                  option(id, GIVE.pack(at + 1, here.length, weight?.text), id === chosen),
                 ),
-                option('none', 'Another, not on the list', chosen === 'none'),
+                option('none', GIVE.other, chosen === 'none'),
               ],
             },
             (id) => {
@@ -86,8 +86,8 @@ export class PackBook {
       this.#form,
       {
         key: 'to',
-        label: 'Who gets it',
-        hint: 'It stands on the tag, and in the list of who got what.',
+        label: GIVE.who,
+        hint: GIVE.whoHint,
         look: 'words',
         optional: true,
       },
@@ -99,27 +99,19 @@ export class PackBook {
   putIn(going) {
     const { app } = this;
     const here = this.here();
-    const place = going.frozen ? 'freezer' : 'refrigerator';
     if (here.length) {
-      return html`<p class="block noprint flag ok">
-          ${icon('s-ok', '')}<b
-            >${counted(here.length, 'pack')} of this batch ${here.length === 1 ? 'is' : 'are'} on the list.</b
-          >
-        </p>
+      return html`<p class="block noprint flag ok">${icon('s-ok', '')}<b>${PUT.onList(here.length)}</b></p>
         <div class="gap acts noprint">
-          <button type="button" class="btn" @click=${going.give}>Give one away</button>
-          <a class="btn quiet" href="#/stock">See the list in Stock</a>
+          <button type="button" class="btn" @click=${going.give}>${PUT.give}</button>
+          <a class="btn quiet" href="#/stock">${PUT.see}</a>
         </div>`;
     }
     return html`<div class="block noprint">
       <button type="button" class="btn wide" @click=${() => this.#put(going)}>
-        ${going.count === 1 ? 'This pack' : `These ${going.count} packs`} went into the ${place}
+        ${PUT.went(going.count, going.frozen)}
       </button>
-      <p class="small near">
-        They stand in Stock then, with weight and use-by, and need not be typed
-        again.${going.weights.length < going.count ? ' Weigh them first if you can: the weights go along.' : ''}
-      </p>
-      ${app.shelf.batches.get(this.id)?.after?.out || !going.out ? nothing : html`<p class="small">In all ${going.out}: noted as what came out.</p>`}
+      <p class="small near">${PUT.says(going.weights.length >= going.count)}</p>
+      ${app.shelf.batches.get(this.id)?.after?.out || !going.out ? nothing : html`<p class="small">${PUT.inAll(going.out)}</p>`}
     </div>`;
   }
 
@@ -146,7 +138,7 @@ export class PackBook {
       packs.push({ key: `batch/${id}`, from: batch, to: { ...batch, after: { ...batch.after, out } } });
     }
     const kept = await app.act(() => app.shelf.move(packs), {
-      says: `${counted(count, 'pack')} went into the ${frozen ? 'freezer' : 'refrigerator'}.`,
+      says: PUT.gone(count, frozen),
     });
     if (kept) done();
     app.draw();
@@ -156,9 +148,7 @@ export class PackBook {
   give(weight) {
     const pack = this.pack();
     return html`<div class="block noprint">
-      <button type="button" class="btn wide" @click=${() => this.#give(pack, weight)}>
-        ${this.to() ? `It was given to ${this.to()}` : 'It was given away'}: write it down
-      </button>
+      <button type="button" class="btn wide" @click=${() => this.#give(pack, weight)}>${GIVE.given(this.to())}</button>
     </div>`;
   }
 
@@ -167,7 +157,7 @@ export class PackBook {
     const { app } = this;
     const to = this.to();
     if (!to) {
-      this.#form.mark([{ code: 'missing', field: 'to', message: 'Type who gets it.', choices: [] }]);
+      this.#form.mark([{ code: 'missing', field: 'to', message: GIVE.noWho, choices: [] }]);
       app.draw();
       return focusErrors();
     }
@@ -180,7 +170,7 @@ export class PackBook {
       gone: app.now(),
     };
     const kept = await app.act(() => app.shelf.move([{ key, from: old, to: data }]), {
-      says: `Written down: ${to} has it.`,
+      says: GIVE.noted(to),
     });
     if (kept) {
       this.#form.clear();

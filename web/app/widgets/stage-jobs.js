@@ -11,6 +11,7 @@ import { forbidden } from './doubts.js';
 import { icon } from './icon.js';
 import { tickButton } from './pinned.js';
 import { boxId } from './tick.js';
+import { JOB, NO_JOB } from '../../words/en/stages.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -96,16 +97,8 @@ export class StageJobs {
           : html`${ticker.box({ id, batch, mark: { of: job.id }, label: head, disabled: held, early: job.early })}
               <div class="nm"><label for=${boxId(id, job.id)}>${head}</label>${ticker.stamp(batch, job.id)}</div>`
       }
-      ${
-        job === runs
-          ? html`<p class="text">Ends <b class="nowrap">${dayTime(Number(job.ends), app.now())}</b></p>`
-          : nothing
-      }
-      ${
-        job.passed
-          ? html`<p class="flag care">${icon('s-care', '')}<span>Passed over: a later step is ticked.</span></p>`
-          : nothing
-      }
+      ${job === runs ? html`<p class="text">${JOB.ends(dayTime(Number(job.ends), app.now()))}</p>` : nothing}
+      ${job.passed ? html`<p class="flag care">${icon('s-care', '')}<span>${JOB.passed}</span></p>` : nothing}
       ${job.ticked === null && !job.passed && job.due !== null ? this.#due(job, whole || now) : nothing}
       ${text ? html`<p class="text ${more}">${glue(text)}</p>` : nothing}
       ${job.caution ? html`<p class="caution ${whole ? '' : 'paper-only'}">${glue(job.caution)}</p>` : nothing}
@@ -117,9 +110,8 @@ export class StageJobs {
   #due({ due, ends, now }, whole) {
     const at = this.app.now();
     return html`<p class="text">
-      <b class="nowrap">${dayTime(Number(due), at)}</b>${
-        whole && ends !== null && ends !== due ? html`, ends <b class="nowrap">${dayTime(ends, at)}</b>` : nothing
-      }${now ? html` <span class="flag now">due</span>` : nothing}
+      ${JOB.due(dayTime(Number(due), at), whole && ends !== null && ends !== due ? dayTime(ends, at) : null)}
+      ${now ? html`<span class="flag now">${JOB.flag}</span>` : nothing}
     </p>`;
   }
 
@@ -133,17 +125,17 @@ export class StageJobs {
     const seen = { app: this.app, batch };
     const text = how ? jobText(job, seen) : '';
     return html`<p class="say">${jobHead(job, seen)}</p>
-      ${due === null ? nothing : html`<p class="big">${now ? 'Due ' : nothing}${dayTime(due, at)}</p>`}
-      ${ends !== null && ends !== due ? html`<p class="under">ends ${dayTime(ends, at)}</p>` : nothing}
+      ${due === null ? nothing : html`<p class="big">${JOB.at(dayTime(due, at), now)}</p>`}
+      ${ends !== null && ends !== due ? html`<p class="under">${JOB.endsAt(dayTime(ends, at))}</p>` : nothing}
       ${text ? html`<p class="reason">${glue(text)}</p>` : nothing}`;
   }
 
   /** Where no job is in hand: why not. @param {Seen} seen */
   none({ begun, held, lost }) {
     if (lost) return nothing;
-    if (begun && held) return html`<p class="say">Nothing goes on until the doubt is cleared.</p>`;
-    return html`<p class="say">No clock yet</p>
-      <p class="under">The times begin when the meat is in the cure.</p>`;
+    if (begun && held) return html`<p class="say">${NO_JOB.held}</p>`;
+    return html`<p class="say">${NO_JOB.head}</p>
+      <p class="under">${NO_JOB.says}</p>`;
   }
 
   /** What to take care of in this stage, each once. @param {Seen} seen */
@@ -157,13 +149,13 @@ export class StageJobs {
     if (job.early) return nothing;
     const { id: of, ends } = job;
     const head = jobHead(job, { app: this.app, batch });
-    const label = isCold(job) ? COLD.done : `${head}: ${ends === null ? 'done' : 'begun'} just now`;
+    const label = isCold(job) ? COLD.done : JOB.justNow(head, ends !== null);
     return tickButton(label, () => this.ticker.turn(this.id, batch, { of }));
   }
 
   /** The way to the stage that is in hand. @param {Stage} stage */
   goTo(stage) {
-    return html`<a class="btn main" href="#/batch/${this.id}/${stage}">Go to ${STAGES[stage]}</a>`;
+    return html`<a class="btn main" href="#/batch/${this.id}/${stage}">${JOB.goTo(STAGES[stage])}</a>`;
   }
 
   /** The steps of the recipe, where there is no job yet. @param {Batch} batch @param {Seen} seen */
@@ -171,10 +163,8 @@ export class StageJobs {
     if (lost) return nothing;
     const steps = ask('card', { recipe, settings: this.app.settings }).ok?.steps;
     const own = steps?.filter((_, at) => stageOf(recipe.steps[at]?.do ?? 'rest') === this.stage) ?? [];
-    if (own.length === 0) return html`<p class="lead">This recipe has nothing to do in this stage.</p>`;
-    return html`<p class="lead">
-        ${held ? 'Nothing goes on until the doubt is cleared. Then:' : 'To read, until the meat is in the cure:'}
-      </p>
+    if (own.length === 0) return html`<p class="lead">${NO_JOB.nothing}</p>`;
+    return html`<p class="lead">${held ? NO_JOB.heldThen : NO_JOB.toRead}</p>
       ${cardSteps(own)}`;
   }
 }

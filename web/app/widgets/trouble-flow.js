@@ -9,6 +9,7 @@ import { DOSE_WAYS, WAYS } from '../words/trouble-ways.js';
 import { ACTS, CHOICES, CONDITIONS, HAZARDS, MARKS, QUESTIONS, inTongue } from '../words/trouble.js';
 import { cautions, strip } from './verdict.js';
 import { why } from './why.js';
+import { ASK } from '../../words/en/troubles.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Ask} Ask */
@@ -71,7 +72,7 @@ export class TroubleFlow {
     const { remedy, question: open } = this.sheet().ok ?? {};
     if (remedy) {
       const { word, lines } = this.words(remedy);
-      this.app.say(`${word}. ${lines.map(this.say).join(' ')}`, { urgent: MARKS[remedy.act] === 'stop' });
+      this.app.say(ASK.aloud(word, lines.map(this.say)), { urgent: MARKS[remedy.act] === 'stop' });
     }
     // The button that was pressed is gone; whoever goes by keys goes on from the next question or the answer.
     document.getElementById(open ? 'question' : 'end')?.focus();
@@ -90,18 +91,18 @@ export class TroubleFlow {
       ${
         remedy.only_if.length > 0
           ? html`<section class="block">
-              <h2>Only if</h2>
+              <h2>${ASK.onlyIf}</h2>
               <ul class="dots">
                 ${remedy.only_if.map((key) => html`<li>${this.say(CONDITIONS[key])}</li>`)}
               </ul>
-              <p class="small">If one of them does not hold: ${this.say('[throw it away|throw it out]')}.</p>
+              <p class="small">${ASK.otherwise}</p>
             </section>`
           : nothing
       }
       ${remedy.hazard ? html`<p class="caution gap">${this.say(HAZARDS[remedy.hazard])}</p>` : nothing}
       ${
         DOSE_WAYS.has(remedy.way) && !judged
-          ? html`<div class="gap noprint"><a class="btn wide" href="#/dose">Check the dose</a></div>`
+          ? html`<div class="gap noprint"><a class="btn wide" href="#/dose">${ASK.dose}</a></div>`
           : nothing
       }
     </div>`;
@@ -113,14 +114,14 @@ export class TroubleFlow {
     const asked = answered.filter(([key]) => !known.has(key));
     if (asked.length === 0) return nothing;
     return html`<section class="block">
-      <h2 class="vh">Your answers</h2>
+      <h2 class="vh">${ASK.answers}</h2>
       <div class="doors" role="list">
         ${asked.map(
           ([key, choice]) =>
             html`<div role="listitem">
               <button type="button" class="tagged given" @click=${() => this.#change(key)}>
                 <span><b>${this.say(CHOICES[choice])}</b><span class="small">${this.say(QUESTIONS[key])}</span></span
-                ><span class="small noprint">Change<span class="vh"> this answer</span></span>
+                ><span class="small noprint">${ASK.change}<span class="vh">${ASK.thisAnswer}</span></span>
               </button>
             </div>`,
         )}
@@ -140,7 +141,7 @@ export class TroubleFlow {
     return why(
       'trouble',
       html`<p>${this.say(WAYS[way].why)}</p>
-        <p class="src">${source} (${statusWords(status ?? '')}).</p>
+        <p class="src">${ASK.source(source, statusWords(status ?? ''))}</p>
         ${cautions(list)}`,
     );
   }

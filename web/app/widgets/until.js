@@ -7,6 +7,7 @@ import { bars } from './clock-bars.js';
 import { icon } from './icon.js';
 import { onceOnly } from './tick.js';
 import { strip } from './verdict.js';
+import { SIZES, UNTIL, WHICH } from '../../words/en/cure-clock.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').By} By */
@@ -15,10 +16,10 @@ import { strip } from './verdict.js';
 /** @param {import('../app.js').App} app @param {string} id @param {Batch} batch @param {CureClock} clock */
 export function untilAnswer(app, id, batch, { until, begun, ended }) {
   const now = app.now();
-  if (ended !== null) return html`<p class="near">It came out ${dayTime(ended, now)}.</p>`;
+  if (ended !== null) return html`<p class="near">${UNTIL.cameOut(dayTime(ended, now))}</p>`;
   if (!until) return nothing;
   return html`<section class="until">
-    <h2>Leave it in until</h2>
+    <h2>${UNTIL.head}</h2>
     <p class="big"><b class="nowrap">${dayTime(until.at, now)}</b></p>
     <p class="small">${inAll(begun ?? now, until.at, now)}</p>
     <p class="near">${reason(until, now)}</p>
@@ -36,13 +37,13 @@ export function thickness(app, id, batch, missing, edit) {
   const names = missing.flatMap((at) => batch.pieces[at] ?? []).map((piece) => pieceName(app, piece));
   return strip(
     'ask',
-    'How thick is it?',
-    `${names.join(', ')}: type the thickest part, and the clock says how long.`,
+    UNTIL.thick,
+    UNTIL.thickSays(names),
     html`<div class="acts">
       ${
         edit
-          ? html`<button type="button" class="btn less" @click=${() => edit(first)}>Type the thickness</button>`
-          : html`<a class="btn less" href="#/batch/${id}/pieces">Type the thickness</a>`
+          ? html`<button type="button" class="btn less" @click=${() => edit(first)}>${UNTIL.typeThick}</button>`
+          : html`<a class="btn less" href="#/batch/${id}/pieces">${UNTIL.typeThick}</a>`
       }
     </div>`,
   );
@@ -57,19 +58,19 @@ function which(app, id, batch, { clock, recipe, differs }) {
   const other = batch.by === 'recipe' ? 'clock' : 'recipe';
   if (batch.by)
     return html`<p class="small near noprint">
-      You go by the ${batch.by}.
+      ${WHICH.goes(batch.by)}
       <button type="button" class="btn quiet less" @click=${by(other)}>
-        Go by the ${other}: ${dayTime(other === 'clock' ? clock : recipe, now)}
+        ${WHICH.goBy(other, dayTime(other === 'clock' ? clock : recipe, now))}
       </button>
     </p>`;
   return strip(
     'ask',
-    `The recipe says ${dayTime(recipe, now)}`,
-    `The clock says ${dayTime(clock, now)}. Which do you go by?`,
+    WHICH.recipe(dayTime(recipe, now)),
+    WHICH.asks(dayTime(clock, now)),
     html`<div class="acts noprint">
-      <button type="button" class="btn less" @click=${by('clock')}>The clock</button>
-      <button type="button" class="btn less" @click=${by('recipe')}>The recipe</button>
-      <button type="button" class="btn quiet less" @click=${by('clock')}>Not sure</button>
+      <button type="button" class="btn less" @click=${by('clock')}>${WHICH.byClock}</button>
+      <button type="button" class="btn less" @click=${by('recipe')}>${WHICH.byRecipe}</button>
+      <button type="button" class="btn quiet less" @click=${by('clock')}>${WHICH.notSure}</button>
     </div>`,
   );
 }
@@ -79,7 +80,7 @@ export function sizes({ until, classes, begun }, now) {
   const rows = until?.classes ?? [];
   if (rows.length < 2) return nothing;
   return html`<section class="block">
-    <h2>${rows.some(({ first }) => first) ? 'Smaller pieces can come out sooner' : 'Each size'}</h2>
+    <h2>${rows.some(({ first }) => first) ? SIZES.sooner : SIZES.each}</h2>
     ${rows.map((row) => {
       const one = classes.find(({ at }) => at === row.class);
       return html`<div class="size">
@@ -87,10 +88,10 @@ export function sizes({ until, classes, begun }, now) {
           <h3>${icon(`k-${row.class % 6}`, 'key')}${row.name}</h3>
           <b class="nowrap">${about(row.until, now)}</b>
         </div>
-        ${row.until <= now ? html`<p class="small">can come out now</p>` : nothing}
+        ${row.until <= now ? html`<p class="small">${SIZES.now}</p>` : nothing}
         ${one ? bars(one, row, Number(begun), now) : nothing}
       </div>`;
     })}
-    <p class="small">Slope: may be cured. Full height: 9 in 10 are.</p>
+    <p class="small">${SIZES.slope}</p>
   </section>`;
 }

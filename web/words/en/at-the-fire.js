@@ -83,6 +83,14 @@ export const TABLE = {
   lasts: (least, most) => `${least} to ${most}`,
 };
 
+/** About so long. */
+export const LONG = {
+  /** @param {number} n */
+  minutes: (n) => `${n} min`,
+  /** @param {number} n */
+  hours: (n) => `${n} h`,
+};
+
 /** The picture. */
 export const CHART = {
   /** @param {string} at */
