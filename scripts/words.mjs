@@ -10,7 +10,6 @@ const app = fileURLToPath(new URL('../web/app/', import.meta.url));
 const STILL = new Set(
   `
     locale.js
-    screens/pieces.js
   `
     .split(/\s+/)
     .filter(Boolean),

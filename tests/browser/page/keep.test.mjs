@@ -165,5 +165,5 @@ test('the one file from a memory stick: weighs, keeps, and its link says what a 
   await page.getByRole('link', { name: /Fallow/ }).click();
   const link = await page.locator('#link-text').innerText();
   assert.match(link, /^cure-reckoner\.html#r1\./);
-  await page.getByText('hand on the file and the text below').waitFor();
+  await page.getByText('send the file and the text below').waitFor();
 });

@@ -44,7 +44,7 @@ test('something of my own says what its packet names, and until then the card sa
   await page.getByRole('link', { name: 'Change the recipe' }).click();
   await page.getByLabel('Add something').fill('Marsh rub');
   await page.getByRole('button', { name: /^Marsh rub/ }).click();
-  const packet = page.getByLabel('Allergens on its packet');
+  const packet = page.getByLabel('Allergens on its bag');
   await packet.waitFor();
   await page.getByRole('link', { name: 'Done' }).click();
   await page.getByText('Allergens not known, read the bag: Marsh rub.').waitFor();

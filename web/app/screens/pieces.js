@@ -15,8 +15,8 @@ import { stageAction } from '../widgets/stage-view.js';
 import { strip } from '../widgets/verdict.js';
 import { why } from '../widgets/why.js';
 import { glue } from '../words/glue.js';
-import { count } from '../words/names.js';
 import { cutSource, mixedWords, oddWords } from '../words/pieces.js';
+import { ANSWER, HEADS, TABLE, TITLE, WHY, eachOf, inAll, sourceOf, titleOf } from '../../words/en/sizes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -36,10 +36,10 @@ export function pieces(app, id) {
     const { ok, problems } = ask('pieces', { pieces: batch.pieces, settings: app.settings });
     const any = batch.pieces.length > 0;
     return {
-      title: `Pieces, ${batch.name}`,
+      title: titleOf(batch.name),
       ...batchHead(app, id, batch, state, 'pieces'),
       view: [
-        html`<h2 class="vh">Pieces</h2>`,
+        html`<h2 class="vh">${TITLE}</h2>`,
         html`<div class="leaf answer">
           ${any && ok ? answer(batch, ok, state?.doubts ?? []) : any && problems ? problemStrip(app, problems) : nothing}
           ${any ? nothing : form.draw(batch, any)} ${lastTime(app, id, batch)}
@@ -47,7 +47,7 @@ export function pieces(app, id) {
         html`<div class="plate rest">
           ${any && ok ? sizes(ok) : nothing} ${any ? asked(batch) : nothing}
           ${any && ok ? why('pieces', [batchNote(batch, state), reasons(ok)]) : nothing} ${about(batch)}
-          ${doors('Elsewhere', nothing)}
+          ${doors(ANSWER.elsewhere, nothing)}
         </div>`,
       ],
     };
@@ -61,26 +61,19 @@ export function pieces(app, id) {
     const next =
       open >= 0
         ? html`<button type="button" class="btn main" @click=${() => form.edit(open)}>
-            Weigh the ${sheet.rows[open]?.name}
+            ${ANSWER.weigh(sheet.rows[open]?.name)}
           </button>`
-        : html`<a class="btn main" href="#/batch/${id}/weigh"
-            >${odd ? 'The weights are right. Go to Weigh' : 'Go to Weigh'}</a
-          >`;
-    return html`<p class="small">
-        Meat, trimmed:
-        ${sheet.about ? 'about ' : ''}${count(sheet.count, 'piece')}${sheet.weighed ? '' : ', usual for what is not weighed'}
-      </p>
+        : html`<a class="btn main" href="#/batch/${id}/weigh">${odd ? ANSWER.right : ANSWER.go}</a>`;
+    return html`<p class="small">${inAll(sheet.count, sheet.about, sheet.weighed)}</p>
       <div class="fig total">${num(sheet.green)}</div>
       ${form.begun ? nothing : stageAction(id, doubts, 'pieces', () => pinned(next))}
       ${
         sheet.green_range
-          ? html`<p class="reason">
-              <b class="nowrap">${ends(sheet.green_range)}</b> until all is weighed. Nothing can be ticked before that.
-            </p>`
-          : html`<p class="reason">Every figure of this batch is worked from this weight.</p>`
+          ? html`<p class="reason">${ANSWER.until(ends(sheet.green_range))}</p>`
+          : html`<p class="reason">${ANSWER.from}</p>`
       }
       ${form.begun || sheet.green_range ? nothing : beforeIn(app, id, batch, (at) => form.edit(at))}
-      ${sheet.mixed ? html`<div class="gap">${strip('care', 'Mixed sizes', mixedWords(sheet.mixed))}</div>` : nothing}
+      ${sheet.mixed ? html`<div class="gap">${strip('care', ANSWER.mixed, mixedWords(sheet.mixed))}</div>` : nothing}
       ${sheet.cautions.map(({ text }) => html`<p class="caution gap">${glue(text)}</p>`)}`;
   }
 
@@ -88,12 +81,12 @@ export function pieces(app, id) {
   function sizes(sheet) {
     return html`<table class="tbl">
       <caption class="vh">
-        Sizes
+        ${TABLE.sizes}
       </caption>
       <thead>
         <tr>
-          <th scope="col">Size</th>
-          <th scope="col">All</th>
+          <th scope="col">${TABLE.size}</th>
+          <th scope="col">${TABLE.all}</th>
         </tr>
       </thead>
       <tbody>
@@ -107,21 +100,23 @@ export function pieces(app, id) {
     const weighed = row.range === null;
     return html`<tr id="class-${at}">
       <td>
-        ${shape(at)}${row.name}<small
-          >${weighed ? '' : 'usually '}${row.each.text}
-          each${row.thickness ? `, ${row.thickness.text} thick` : ''}</small
-        >
+        ${shape(at)}${row.name}<small>${eachOf(row.each.text, weighed, row.thickness?.text)}</small>
         ${row.odd ? html`<p class="flag care">${icon('s-care', '')}<span>${oddWords(row.odd)}</span></p>` : nothing}
       </td>
       <td>
         ${
           weighed
             ? html`<span class="nowrap">${row.all.text}</span>`
-            : html`<span class="nowrap">${row.range && ends(row.range)}</span><small>not weighed yet</small>`
+            : html`<span class="nowrap">${row.range && ends(row.range)}</span><small>${TABLE.notWeighed}</small>`
         }
         <div class="noprint near">
-          <button type="button" class="btn quiet less" aria-label="Change ${row.name}" @click=${() => form.edit(at)}>
-            Change
+          <button
+            type="button"
+            class="btn quiet less"
+            aria-label=${TABLE.changeWhat(row.name)}
+            @click=${() => form.edit(at)}
+          >
+            ${TABLE.change}
           </button>
         </div>
       </td>
@@ -135,17 +130,15 @@ export function pieces(app, id) {
       ?open=${adding || form.begun}
       @toggle=${(/** @type {{ target: HTMLDetailsElement }} */ { target }) => (adding = target.open)}
     >
-      <summary>${form.changes(batch) ? 'Change this size' : 'Add a size'}</summary>
+      <summary>${form.changes(batch) ? HEADS.change : HEADS.add}</summary>
       ${form.draw(batch, true)}
     </details>`;
   }
 
   /** @param {PieceSheet} sheet */
   function reasons(sheet) {
-    return html`<p class="near">
-        Trimmed and patted dry. Pieces of one size stand together; the thickest part of each size is measured.
-      </p>
-      ${sheet.rows.map(({ name, source }) => (source ? html`<p class="src">${name}: ${cutSource(source)}</p>` : nothing))}
+    return html`<p class="near">${WHY}</p>
+      ${sheet.rows.map(({ name, source }) => (source ? html`<p class="src">${sourceOf(name, cutSource(source))}</p>` : nothing))}
       ${sheet.cautions.map(({ source }) => html`<p class="src">${source}</p>`)}`;
   }
 

@@ -51,7 +51,7 @@ export class CutForm {
       ${clock.learnt.map(
         (learnt) =>
           html`<p class="near" data-learnt>
-            <b>${KINDS[learnt.kind] ?? CUT.other}</b>${CUT.learnt(learnt.cuts, learntWords(learnt))}
+            ${CUT.learnt(KINDS[learnt.kind] ?? CUT.other, learnt.cuts, learntWords(learnt))}
           </p>`,
       )}
       ${

@@ -127,7 +127,7 @@ export const LINES = {
   toCures: 'Then it goes under cure, with its %. Remove it here.',
   /** @param {string} name @param {string} holds */
   holds: (name, holds) => `${name}: ${holds}.`,
-  allergens: 'Allergens on its packet',
+  allergens: 'Allergens on its bag',
   allergensHint: 'As printed: celery, mustard. None: write none. Left empty, the label says that they are not known.',
   find: 'Add something',
   findHint: 'Type a part of its name: salt, sugar, pepper, water.',

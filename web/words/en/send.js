@@ -4,7 +4,7 @@ import { E } from './english.js';
 
 export const SEND = {
   head: 'Send it',
-  file: 'This page is a file: hand on the file and the text below, and your friend pastes it there under Recipes.',
+  file: 'This page is a file: send the file and the text below, and your friend pastes it there under Recipes.',
   hosted:
     'The whole recipe is in the QR code and in the link. Where the page has been opened once, they open with no signal.',
   tooLong: 'This recipe is too long for a QR code. Send the link.',

@@ -1,4 +1,5 @@
 /** Pieces: how much meat, each size of it, and the form that adds or changes one. */
+import { html } from 'lit-html';
 import { E } from './english.js';
 import { count } from '../../app/words/names.js';
 
@@ -15,7 +16,8 @@ export const ANSWER = {
   weigh: (name) => `Weigh the ${name}`,
   go: 'Go to Weigh',
   right: 'The weights are right. Go to Weigh',
-  until: ' until all is weighed. Nothing can be ticked before that.',
+  /** @param {unknown} range */
+  until: (range) => html`<b class="nowrap">${range}</b> until all is weighed. Nothing can be ticked before that.`,
   from: 'Every figure of this batch is worked from this weight.',
   mixed: 'Mixed sizes',
   elsewhere: 'Elsewhere',
@@ -125,8 +127,8 @@ export const CUT = {
   head: 'When it is cut',
   about: 'What the cut shows teaches the clock how fast salt goes into your meat.',
   other: 'Other meat',
-  /** @param {number} cuts @param {string} learnt */
-  learnt: (cuts, learnt) => `, ${count(cuts, 'cut')}: ${learnt}`,
+  /** @param {string} kind @param {number} cuts @param {string} learnt */
+  learnt: (kind, cuts, learnt) => html`<b>${kind}</b>, ${count(cuts, 'cut')}: ${learnt}`,
   forget: 'Forget what the cuts taught',
   forgotten: 'What the cuts taught is forgotten.',
   which: 'Which was cut',

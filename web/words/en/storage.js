@@ -60,5 +60,5 @@ export const UNDONE = 'Undone.';
 
 /** No figure came, and none is left standing. */
 export const NO_ANSWER =
-  'The reckoning failed, and the figures that stood here have been taken away. ' +
+  'The figures could not be worked out, and those that stood here have been taken away. ' +
   'What you typed is kept. Change an entry to work it out again; if it fails again, reload the page.';
