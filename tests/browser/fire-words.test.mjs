@@ -3,8 +3,8 @@ import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { test } from 'node:test';
 import { fileURLToPath } from 'node:url';
-import { aboutWords, rowWords } from '../../web/app/words/chill.js';
-import { conditionWords, heatWords, noLower, outlookBasis, ruleWords } from '../../web/app/words/fire.js';
+import { aboutWords, rowWords } from '../../web/words/en/chill.js';
+import { conditionWords, heatWords, noLower, outlookBasis, ruleWords } from '../../web/words/en/fire.js';
 
 const reckon = fileURLToPath(new URL('../../target/release/examples/reckon', import.meta.url));
 

@@ -3,7 +3,7 @@
  */
 import { FAILED, ask as reckon } from './core.js';
 import { rests } from './rests.js';
-import { labelled, worded } from './words/wrong.js';
+import { labelled, worded } from '../words/en/wrong.js';
 
 /** @typedef {import('./types').Answers} Answers */
 /** @typedef {import('./types').Request} Request */

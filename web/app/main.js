@@ -7,7 +7,7 @@ import { ask } from './ask.js';
 import { load } from './core.js';
 import { opensOn } from './first.js';
 import { guardAgainstTwice } from './guard.js';
-import { localSettings } from './locale.js';
+import { localSettings } from '../words/locale.js';
 import { follow } from './router.js';
 import { away } from './screens/away.js';
 import { bag } from './screens/bag.js';

@@ -1,5 +1,5 @@
 /** Hours in which nobody is about, as moments: the core knows no time zone. */
-import { midnight } from './words/time.js';
+import { midnight } from '../words/time.js';
 
 /** @typedef {import('./types').House} House */
 /** @typedef {import('./types').Rest} Rest */

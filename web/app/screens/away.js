@@ -1,7 +1,7 @@
 /** Batches that are finished or thrown out. */
 import { html, nothing } from 'lit-html';
 import { icon, tagMark } from '../widgets/icon.js';
-import { count } from '../words/names.js';
+import { count } from '../../words/en/names.js';
 import { AWAY, PLACES, showMore } from '../../words/en/places.js';
 
 /** @typedef {import('../app.js').App} App */

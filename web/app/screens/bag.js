@@ -8,10 +8,10 @@ import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { choose, option, pick } from '../widgets/pick.js';
 import { cautions } from '../widgets/verdict.js';
-import { bagBasis, houseRoom, isMemory, leftWords, rackRoom, spread, wanted } from '../words/plan.js';
-import { glue } from '../words/glue.js';
-import { KINDS, UNITS } from '../words/names.js';
-import { isoDay } from '../words/time.js';
+import { bagBasis, houseRoom, isMemory, leftWords, rackRoom, spread, wanted } from '../../words/en/plan.js';
+import { glue } from '../../words/glue.js';
+import { KINDS, UNITS } from '../../words/en/names.js';
+import { isoDay } from '../../words/time.js';
 import { PLACES } from '../../words/en/places.js';
 import {
   ASK,

@@ -20,8 +20,8 @@ import {
   VESSEL,
 } from '../../words/en/brine-bench.js';
 import { AIM, BACK, BAG, CANNOT_SAY, MEAT, WATER } from '../../words/en/fields.js';
-import { REMARKS, amounts, strengths } from '../words/brine.js';
-import { UNITS } from '../words/names.js';
+import { REMARKS, amounts, strengths } from '../../words/en/brine.js';
+import { UNITS } from '../../words/en/names.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').AskBrine} AskBrine */

@@ -15,8 +15,8 @@ import { MEASURES, asked, withPutIn } from '../widgets/put-in.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { BACK, BAG, CANNOT_SAY, MEAT, WATER } from '../../words/en/fields.js';
 import { ASKS, EATEN, MEASURE, SECOND, TITLE, TO_BATCH, VERDICT } from '../../words/en/put-in.js';
-import { mixName } from '../words/mixes.js';
-import { UNITS, hasBrine, takesShare } from '../words/names.js';
+import { mixName } from '../../words/en/mixes.js';
+import { UNITS, hasBrine, takesShare } from '../../words/en/names.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').AskDose} AskDose */

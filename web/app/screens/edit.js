@@ -11,7 +11,7 @@ import { Form, errorSummary } from '../widgets/form.js';
 import { pick } from '../widgets/pick.js';
 import { settle } from '../widgets/settle.js';
 import { cautions, evidence, nextSteps, sayVerdict, verdictStrip } from '../widgets/verdict.js';
-import { EATEN, METHODS, takesShare } from '../words/names.js';
+import { EATEN, METHODS, takesShare } from '../../words/en/names.js';
 import { missing } from './batch.js';
 import { initials } from './recipes.js';
 import { NEW, ONE, TURNED, WRITE } from '../../words/en/recipes.js';

@@ -18,9 +18,9 @@ import { stageAction } from '../widgets/stage-view.js';
 import { Ticker, onceOnly } from '../widgets/tick.js';
 import { why } from '../widgets/why.js';
 import { ELSEWHERE } from '../../words/en/batches.js';
-import { FIRE_CAUTIONS } from '../words/fire.js';
-import { glue } from '../words/glue.js';
-import { jobHead } from '../words/jobs.js';
+import { FIRE_CAUTIONS } from '../../words/en/fire.js';
+import { glue } from '../../words/glue.js';
+import { jobHead } from '../../words/en/jobs.js';
 import { HEADS, IS, ONE_PROBE, beforeFire, title } from '../../words/en/at-the-fire.js';
 
 /** @typedef {import('../types').Batch} Batch */

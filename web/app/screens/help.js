@@ -1,9 +1,9 @@
 /** How the job goes, by the demo batch; and the words of the trade, with where the figures come from. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
-import { statusWords } from '../words/names.js';
+import { statusWords } from '../../words/en/names.js';
 import { demo } from './today.js';
-import { GLOSSARY } from '../words/glossary.js';
+import { GLOSSARY } from '../../words/en/glossary.js';
 import { HELP, JOB, SOURCES, TITLES, sourcesOf } from '../../words/en/help.js';
 import { MORE, PLACES } from '../../words/en/places.js';
 

@@ -17,7 +17,7 @@ import { sayVerdict } from '../widgets/verdict.js';
 import { HOW_MUCH, USUAL_NITRITE, weighIn, weightField, weightText } from '../widgets/weight-field.js';
 import { why } from '../widgets/why.js';
 import { ANSWER, ASKS, MIX, OTHER_WAYS, SAVE, TITLE, WRONG, stays, staysHere } from '../../words/en/how-much.js';
-import { inAll, reason } from '../words/until.js';
+import { inAll, reason } from '../../words/en/until.js';
 import { initials } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */

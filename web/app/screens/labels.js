@@ -1,7 +1,7 @@
 /** Labels and tags of a batch: for the bag before it closes, for the packs, for what is given. */
 import { html, nothing } from 'lit-html';
 import { ask, readFields } from '../ask.js';
-import { REGION } from '../locale.js';
+import { REGION } from '../../words/locale.js';
 import { answered } from '../widgets/answer.js';
 import { batchHead, stateOf } from '../widgets/batch-head.js';
 import { field } from '../widgets/field.js';
@@ -11,7 +11,7 @@ import { sheetOf } from '../widgets/label.js';
 import { PackBook } from '../widgets/packs.js';
 import { pick } from '../widgets/pick.js';
 import { strip } from '../widgets/verdict.js';
-import { pieceName } from '../words/names.js';
+import { pieceName } from '../../words/en/names.js';
 import { LABELS, TYPED } from '../../words/en/packing.js';
 
 /** @typedef {import('../app.js').App} App */

@@ -10,8 +10,8 @@ import { answerDoubt, answerRows, answerVerdict } from '../widgets/how-much-answ
 import { tagMark } from '../widgets/icon.js';
 import { weighIn, weightField, weightText } from '../widgets/weight-field.js';
 import { cautions, evidence, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
-import { inAll } from '../words/until.js';
-import { EATEN, METHODS } from '../words/names.js';
+import { inAll } from '../../words/en/until.js';
+import { EATEN, METHODS } from '../../words/en/names.js';
 import { canonical } from '../records.js';
 import { isWritten, linkIn, toReader } from '../pasted.js';
 import { copyOf } from './recipes.js';

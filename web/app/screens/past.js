@@ -5,10 +5,10 @@ import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { stateOf } from '../widgets/batch-head.js';
 import { icon, tagMark } from '../widgets/icon.js';
-import { heldWords, markOf } from '../words/doubts.js';
-import { UNITS, pieceName, shortCode } from '../words/names.js';
-import { cameOut, mayBe, totalOut } from '../words/stock.js';
-import { fullDate } from '../words/time.js';
+import { heldWords, markOf } from '../../words/en/doubts.js';
+import { UNITS, pieceName, shortCode } from '../../words/en/names.js';
+import { cameOut, mayBe, totalOut } from '../../words/en/stock.js';
+import { fullDate } from '../../words/time.js';
 import {
   BAG,
   BESIDE,

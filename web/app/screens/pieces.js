@@ -14,8 +14,8 @@ import { pinned } from '../widgets/pinned.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { strip } from '../widgets/verdict.js';
 import { why } from '../widgets/why.js';
-import { glue } from '../words/glue.js';
-import { cutSource, mixedWords, oddWords } from '../words/pieces.js';
+import { glue } from '../../words/glue.js';
+import { cutSource, mixedWords, oddWords } from '../../words/en/pieces.js';
 import { ANSWER, HEADS, TABLE, TITLE, WHY, eachOf, inAll, sourceOf, titleOf } from '../../words/en/sizes.js';
 
 /** @typedef {import('../app.js').App} App */

@@ -8,10 +8,10 @@ import { Form } from '../widgets/form.js';
 import { tagMark } from '../widgets/icon.js';
 import { timeline } from '../widgets/timeline.js';
 import { strip } from '../widgets/verdict.js';
-import { glue } from '../words/glue.js';
-import { UNITS } from '../words/names.js';
-import { FIXED, PLACES, gapWords, snagWords, taskWords, ways } from '../words/plan.js';
-import { clock, dayTime, dayWord, isoDay, midnight } from '../words/time.js';
+import { glue } from '../../words/glue.js';
+import { UNITS } from '../../words/en/names.js';
+import { FIXED, PLACES, gapWords, snagWords, taskWords, ways } from '../../words/en/plan.js';
+import { clock, dayTime, dayWord, isoDay, midnight } from '../../words/time.js';
 import { PLACES as SCREENS } from '../../words/en/places.js';
 import { ABOUT, ASK, BATCH, EMPTY, PLAN, RACKS, STEP, TITLE, WHERE, atOnce, stepper } from '../../words/en/ready-by.js';
 

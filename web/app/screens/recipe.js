@@ -11,7 +11,7 @@ import { HandOn, toSend } from '../widgets/hand-on.js';
 import { tagMark } from '../widgets/icon.js';
 import { settle } from '../widgets/settle.js';
 import { cautions, evidence, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
-import { EATEN, METHODS, UNITS } from '../words/names.js';
+import { EATEN, METHODS, UNITS } from '../../words/en/names.js';
 import { missing } from './batch.js';
 import { cardForm, copyRecipe, deleteRecipe, withAim } from './recipes.js';
 import { begin } from './start.js';

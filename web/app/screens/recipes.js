@@ -7,7 +7,7 @@ import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { icon, tagMark } from '../widgets/icon.js';
 import { pinned } from '../widgets/pinned.js';
-import { METHODS } from '../words/names.js';
+import { METHODS } from '../../words/en/names.js';
 import { LIST, NEW, copyMark, underName } from '../../words/en/recipes.js';
 
 /** @typedef {import('../app.js').App} App */

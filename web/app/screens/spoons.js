@@ -22,9 +22,17 @@ import {
   spoonOf,
 } from '../../words/en/spoon-scale.js';
 import { REMOVE, remove as removeWord } from '../../words/en/controls.js';
-import { mixName, sameMix } from '../words/mixes.js';
-import { UNITS } from '../words/names.js';
-import { doseRange, scaleRow, scaleWords, spoonHolds, spoonWhy, stockLabel, stockSteps } from '../words/spoons.js';
+import { mixName, sameMix } from '../../words/en/mixes.js';
+import { UNITS } from '../../words/en/names.js';
+import {
+  doseRange,
+  scaleRow,
+  scaleWords,
+  spoonHolds,
+  spoonWhy,
+  stockLabel,
+  stockSteps,
+} from '../../words/en/spoons.js';
 
 /** ppm: what is thinned to this stays in range under every rule of the list but that of a belly in a brine. */
 const AIM = '130';

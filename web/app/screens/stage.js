@@ -11,7 +11,7 @@ import { StageJobs, isCold } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { Ticker } from '../widgets/tick.js';
 import { week } from '../widgets/week.js';
-import { jobHead, jobText } from '../words/jobs.js';
+import { jobHead, jobText } from '../../words/en/jobs.js';
 import { ELSEWHERE } from '../../words/en/batches.js';
 import { CURE, LOG_FRIDGE, cureTitle, next } from '../../words/en/stages.js';
 

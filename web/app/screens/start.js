@@ -2,7 +2,7 @@
 import { html } from 'lit-html';
 import { newId } from '../shelf.js';
 import { icon, tagMark } from '../widgets/icon.js';
-import { METHODS } from '../words/names.js';
+import { METHODS } from '../../words/en/names.js';
 import { BATCHES, START } from '../../words/en/batches.js';
 
 /** @typedef {import('../app.js').App} App */

@@ -7,10 +7,10 @@ import { field, wrong } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { choose, option } from '../widgets/pick.js';
-import { doubtWords, markOf } from '../words/doubts.js';
-import { shortCode, pieceName } from '../words/names.js';
-import { inHouse } from '../words/stock.js';
-import { fullDate } from '../words/time.js';
+import { doubtWords, markOf } from '../../words/en/doubts.js';
+import { shortCode, pieceName } from '../../words/en/names.js';
+import { inHouse } from '../../words/en/stock.js';
+import { fullDate } from '../../words/time.js';
 import { CAME, GOES, HEADS, PACKS, TITLE, useBy } from '../../words/en/larder.js';
 import { PLACES, showMore } from '../../words/en/places.js';
 

@@ -10,10 +10,10 @@ import { icon, tagMark } from '../widgets/icon.js';
 import { jobRow } from '../widgets/job-row.js';
 import { Ticker } from '../widgets/tick.js';
 import { week } from '../widgets/week.js';
-import { heldWords } from '../words/doubts.js';
-import { whereWords } from '../words/jobs.js';
-import { pieceName } from '../words/names.js';
-import { clock, longDay } from '../words/time.js';
+import { heldWords } from '../../words/en/doubts.js';
+import { whereWords } from '../../words/en/jobs.js';
+import { pieceName } from '../../words/en/names.js';
+import { clock, longDay } from '../../words/time.js';
 import { BATCHES, DUE, OTHERS, START, held } from '../../words/en/batches.js';
 
 /** @typedef {import('../app.js').App} App */

@@ -5,8 +5,8 @@ import { door } from '../widgets/doors.js';
 import { icon, tagMark } from '../widgets/icon.js';
 import { thrownOut } from '../widgets/thrown-out.js';
 import { TroubleFlow } from '../widgets/trouble-flow.js';
-import { dayTime } from '../words/time.js';
-import { CARDS } from '../words/trouble.js';
+import { dayTime } from '../../words/time.js';
+import { CARDS } from '../../words/en/trouble.js';
 import { ASK, LIST, NOTE } from '../../words/en/troubles.js';
 
 /** @typedef {import('../app.js').App} App */

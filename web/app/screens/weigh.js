@@ -14,7 +14,7 @@ import { settle } from '../widgets/settle.js';
 import { thrownOut } from '../widgets/thrown-out.js';
 import { Ticker } from '../widgets/tick.js';
 import { someoneAte } from '../widgets/too-much.js';
-import { nextWords } from '../words/next-steps.js';
+import { nextWords } from '../../words/en/next-steps.js';
 import { advice, dosePicture, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { doseLine, inHand, lineAction, lineAnswer, poison } from '../widgets/weigh-answer.js';
 import { todoLine, weighLine } from '../widgets/weigh-line.js';
@@ -33,10 +33,10 @@ import {
   title,
 } from '../../words/en/weigh-out.js';
 import { PUT_IN } from '../../words/en/put-in.js';
-import { called } from '../words/calls.js';
-import { glue } from '../words/glue.js';
-import { COLD, jobHead } from '../words/jobs.js';
-import { TOO_COARSE, coarseWays, coarseWords, premixSteps, remarkWords, todoWords } from '../words/weigh.js';
+import { called } from '../../words/en/calls.js';
+import { glue } from '../../words/glue.js';
+import { COLD, jobHead } from '../../words/en/jobs.js';
+import { TOO_COARSE, coarseWays, coarseWords, premixSteps, remarkWords, todoWords } from '../../words/en/weigh.js';
 import { withAim } from './recipes.js';
 
 /** @typedef {import('../app.js').App} App */

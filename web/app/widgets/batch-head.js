@@ -1,9 +1,9 @@
 /** Head of a batch: its tag, its name, and the punch rail of the five stages. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
-import { whereWords } from '../words/jobs.js';
-import { STAGES } from '../words/names.js';
-import { clock, dayOfDate, fullDate } from '../words/time.js';
+import { whereWords } from '../../words/en/jobs.js';
+import { STAGES } from '../../words/en/names.js';
+import { clock, dayOfDate, fullDate } from '../../words/time.js';
 import { doubtStrip } from './doubts.js';
 import { icon } from './icon.js';
 import { BATCHES, HEAD } from '../../words/en/batches.js';

@@ -1,7 +1,7 @@
 /** The jobs as a file for the phone's calendar, with an alarm at each; what is no longer to do is taken off. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
-import { CALENDAR, jobHead, jobText } from '../words/jobs.js';
+import { CALENDAR, jobHead, jobText } from '../../words/en/jobs.js';
 import { FILE } from '../../words/en/batches.js';
 
 /** @typedef {import('../app.js').App} App */

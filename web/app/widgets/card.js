@@ -1,9 +1,9 @@
 /** A recipe worked for one weight: shares, amounts, steps. The same on its own screen, when it is edited and when a link is opened. */
 import { html, nothing } from 'lit-html';
-import { glue } from '../words/glue.js';
-import { BASES } from '../words/names.js';
-import { STEPS, stepText } from '../words/steps.js';
-import { lineName } from '../words/weigh.js';
+import { glue } from '../../words/glue.js';
+import { BASES } from '../../words/en/names.js';
+import { STEPS, stepText } from '../../words/en/steps.js';
+import { lineName } from '../../words/en/weigh.js';
 import { CARD } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').RecipeCard} RecipeCard */

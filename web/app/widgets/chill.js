@@ -1,7 +1,7 @@
 /** The chill as an answer: which size has to be how cold by when, and what follows when it is missed. */
 import { html, nothing } from 'lit-html';
-import { IN_TIME, LOST, UNSEEN, stageWords } from '../words/chill.js';
-import { dayTime, nearTime } from '../words/time.js';
+import { IN_TIME, LOST, UNSEEN, stageWords } from '../../words/en/chill.js';
+import { dayTime, nearTime } from '../../words/time.js';
 import { shape } from './icon.js';
 import { CHILL, ROWS } from '../../words/en/packing.js';
 

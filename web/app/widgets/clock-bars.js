@@ -1,6 +1,6 @@
 /** A wedge over the days: it rises from when one in ten is through to the hour at which nine in ten are. */
 import { html, nothing, svg } from 'lit-html';
-import { about, midnight, shortDay } from '../words/time.js';
+import { about, midnight, shortDay } from '../../words/time.js';
 import { SIZES } from '../../words/en/cure-clock.js';
 
 const MOST = 6;

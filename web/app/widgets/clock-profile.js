@@ -1,6 +1,6 @@
 /** Salt across a piece, now and at the planned rinse, and the same as a table. */
 import { html, nothing, svg } from 'lit-html';
-import { dayTime } from '../words/time.js';
+import { dayTime } from '../../words/time.js';
 import { ACROSS } from '../../words/en/cure-clock.js';
 
 /** @typedef {import('../types').Class} Class */

@@ -1,8 +1,8 @@
 /** The cure clock: what is to be said of it, and under Why how each size class comes to its hour. */
 import { html, nothing } from 'lit-html';
-import { MIDDLES, THUMBS, notedWords } from '../words/clock.js';
-import { glue } from '../words/glue.js';
-import { about, dayTime } from '../words/time.js';
+import { MIDDLES, THUMBS, notedWords } from '../../words/en/clock.js';
+import { glue } from '../../words/glue.js';
+import { about, dayTime } from '../../words/time.js';
 import { profile } from './clock-profile.js';
 import { icon } from './icon.js';
 import { strip } from './verdict.js';

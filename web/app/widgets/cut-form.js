@@ -1,8 +1,8 @@
 /** What the cut shows, kept for the next clock; and soaking, when it is too salty. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
-import { learntWords } from '../words/clock.js';
-import { KINDS, UNITS } from '../words/names.js';
+import { learntWords } from '../../words/en/clock.js';
+import { KINDS, UNITS } from '../../words/en/names.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { choose, option } from './pick.js';

@@ -1,7 +1,7 @@
 /** Where a dose lies between too little and over: a bar from zero to a round figure, the range a solid block. */
 import { html, nothing, svg } from 'lit-html';
 import { MARKS, picture } from '../../words/en/dose-picture.js';
-import { verdictBasis } from '../words/verdict.js';
+import { verdictBasis } from '../../words/en/verdict.js';
 
 /** @typedef {import('../types').Verdict} Verdict */
 

@@ -1,6 +1,6 @@
 /** The curing agents of a recipe: which, what the packet says, and what to aim at. */
 import { html, nothing } from 'lit-html';
-import { mixName, sameMix } from '../words/mixes.js';
+import { mixName, sameMix } from '../../words/en/mixes.js';
 import { field } from './field.js';
 import { choose, option } from './pick.js';
 import { Rows } from './rows.js';

@@ -1,7 +1,7 @@
 /** Everything beside the cure: what, how much, of what. */
 import { html, nothing } from 'lit-html';
-import { HOLDS } from '../words/may-hold.js';
-import { BASES, GROUPS, UNITS } from '../words/names.js';
+import { HOLDS } from '../../words/en/may-hold.js';
+import { BASES, GROUPS, UNITS } from '../../words/en/names.js';
 import { field } from './field.js';
 import { choose, option, pick } from './pick.js';
 import { Rows, moved, rowActs } from './rows.js';

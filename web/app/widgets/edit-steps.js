@@ -1,6 +1,6 @@
 /** The steps after weighing: what, how long, how warm. */
 import { html, nothing } from 'lit-html';
-import { DOES, UNITS } from '../words/names.js';
+import { DOES, UNITS } from '../../words/en/names.js';
 import { field } from './field.js';
 import { choose, option } from './pick.js';
 import { Rows, moved, rowActs } from './rows.js';

@@ -1,6 +1,6 @@
 /** Labels with their values. */
 import { html } from 'lit-html';
-import { glue } from '../words/glue.js';
+import { glue } from '../../words/glue.js';
 
 /** @param {{ label: string, value: string }[]} facts */
 export function factList(facts) {

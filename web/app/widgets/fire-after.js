@@ -1,8 +1,8 @@
 /** Yield and salt, by the weight after the fire. */
 import { html, nothing } from 'lit-html';
-import { afterBasis } from '../words/fire.js';
-import { glue } from '../words/glue.js';
-import { worded } from '../words/wrong.js';
+import { afterBasis } from '../../words/en/fire.js';
+import { glue } from '../../words/glue.js';
+import { worded } from '../../words/en/wrong.js';
 import { field } from './field.js';
 import { Form } from './form.js';
 import { strip } from './verdict.js';

@@ -1,7 +1,7 @@
 /** Before the fire: the smoker, who will eat, when to take out, by which rule. */
 import { html, nothing } from 'lit-html';
-import { ASKED, noLower, ruleWords } from '../words/fire.js';
-import { glue } from '../words/glue.js';
+import { ASKED, noLower, ruleWords } from '../../words/en/fire.js';
+import { glue } from '../../words/glue.js';
 import { field } from './field.js';
 import { Form } from './form.js';
 import { choose, option, pick } from './pick.js';

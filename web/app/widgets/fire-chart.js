@@ -1,6 +1,6 @@
 /** Readings, where they are going, the target and the cabinet. The figures stand in the tables beside it. */
 import { html, nothing, svg } from 'lit-html';
-import { clock } from '../words/time.js';
+import { clock } from '../../words/time.js';
 import { CHART } from '../../words/en/at-the-fire.js';
 
 /** @typedef {import('../types').FireSheet} FireSheet */

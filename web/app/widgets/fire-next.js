@@ -1,8 +1,8 @@
 /** Who comes out of the fire next, and when: the answer of its screen; and all of them in a table. */
 import { html, nothing } from 'lit-html';
-import { FIRE_STATES, NOT_MEASURED, NO_OUTLOOK, outlookBasis, outlookNote, wayUp } from '../words/fire.js';
-import { glue } from '../words/glue.js';
-import { clock, dayTime, midnight, nearTime } from '../words/time.js';
+import { FIRE_STATES, NOT_MEASURED, NO_OUTLOOK, outlookBasis, outlookNote, wayUp } from '../../words/en/fire.js';
+import { glue } from '../../words/glue.js';
+import { clock, dayTime, midnight, nearTime } from '../../words/time.js';
 import { MARKS } from './fire-worth.js';
 import { icon, shape } from './icon.js';
 import { HEADS, LONG, NEXT, TABLE } from '../../words/en/at-the-fire.js';

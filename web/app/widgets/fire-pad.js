@@ -1,7 +1,7 @@
 /** A reading in two taps with a cold thumb: which piece, the keys, and log. */
 import { html, nothing } from 'lit-html';
 import { readFields } from '../ask.js';
-import { clock, dayTime } from '../words/time.js';
+import { clock, dayTime } from '../../words/time.js';
 import { icon } from './icon.js';
 import { pinned } from './pinned.js';
 import { strip } from './verdict.js';

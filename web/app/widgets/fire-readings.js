@@ -1,9 +1,9 @@
 /** Every reading of a log, and the questions about them. */
 import { html, nothing } from 'lit-html';
 import { newId } from '../shelf.js';
-import { ODD } from '../words/fire.js';
-import { glue } from '../words/glue.js';
-import { clock, dayTime } from '../words/time.js';
+import { ODD } from '../../words/en/fire.js';
+import { glue } from '../../words/glue.js';
+import { clock, dayTime } from '../../words/time.js';
 import { strip } from './verdict.js';
 import { DOUBT, LIST, PAD, SMOKER } from '../../words/en/fire-readings.js';
 

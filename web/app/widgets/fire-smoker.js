@@ -1,6 +1,6 @@
 /** What fires told of this smoker: visible, kept and forgotten by a touch. */
 import { html, nothing } from 'lit-html';
-import { airWords } from '../words/fire.js';
+import { airWords } from '../../words/en/fire.js';
 import { HEADS, SMOKER } from '../../words/en/at-the-fire.js';
 
 /** @typedef {import('../types').Smoked} Smoked */

@@ -1,9 +1,9 @@
 /** What the readings are worth: by which rule it is cooked, chilled in time, and what else is published. */
 import { html, nothing, svg } from 'lit-html';
-import { aboutWords, leftWords, rowWords, stageWords, wayWords } from '../words/chill.js';
-import { FIRE_STATES, TABLES, conditionWords, heatWords, ruleWords } from '../words/fire.js';
-import { glue } from '../words/glue.js';
-import { dayTime } from '../words/time.js';
+import { aboutWords, leftWords, rowWords, stageWords, wayWords } from '../../words/en/chill.js';
+import { FIRE_STATES, TABLES, conditionWords, heatWords, ruleWords } from '../../words/en/fire.js';
+import { glue } from '../../words/glue.js';
+import { dayTime } from '../../words/time.js';
 import { shape } from './icon.js';
 import { strip } from './verdict.js';
 import { CHILL_WAYS, CREDIT, HEADS } from '../../words/en/at-the-fire.js';

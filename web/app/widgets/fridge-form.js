@@ -1,7 +1,7 @@
 /** The refrigerator's log: what was read, frozen days, power cuts. */
 import { html, nothing } from 'lit-html';
-import { UNITS } from '../words/names.js';
-import { dayTime } from '../words/time.js';
+import { UNITS } from '../../words/en/names.js';
+import { dayTime } from '../../words/time.js';
 import { field, wrong } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { choose, option } from './pick.js';

@@ -1,7 +1,7 @@
 /** How long a recipe stays in for meat of one thickness: asked where the clock needs it, and which of two times holds. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
-import { ASK_THICK, twoTimes } from '../words/until.js';
+import { ASK_THICK, twoTimes } from '../../words/en/until.js';
 import { choose, cutOptions } from './pick.js';
 import { thickStep } from './thick-step.js';
 import { thickness } from './until.js';

@@ -1,11 +1,11 @@
 /** What a weight comes to: each thing to weigh, until when it stays in, and one line on the dose. All of it is the core's. */
 import { html, nothing } from 'lit-html';
 import { ANSWER, RANGE, WHY } from '../../words/en/how-much.js';
-import { looksLike } from '../words/weights.js';
-import { glue } from '../words/glue.js';
-import { verdictSays, verdictWord } from '../words/verdict.js';
-import { TOO_COARSE, coarseWords, lineName, lineWhy, spoonSource } from '../words/weigh.js';
-import { about, dayTime } from '../words/time.js';
+import { looksLike } from '../../words/en/weights.js';
+import { glue } from '../../words/glue.js';
+import { verdictSays, verdictWord } from '../../words/en/verdict.js';
+import { TOO_COARSE, coarseWords, lineName, lineWhy, spoonSource } from '../../words/en/weigh.js';
+import { about, dayTime } from '../../words/time.js';
 import { num } from './figure.js';
 import { icon } from './icon.js';
 import { source as verdictSource, strip, verdictStrip } from './verdict.js';

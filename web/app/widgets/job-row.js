@@ -1,7 +1,7 @@
 /** One job on the clock rail: when on the left, what on the right, and a box to tick it. */
 import { html } from 'lit-html';
-import { jobHead } from '../words/jobs.js';
-import { clock, dayWord, midnight } from '../words/time.js';
+import { jobHead } from '../../words/en/jobs.js';
+import { clock, dayWord, midnight } from '../../words/time.js';
 import { icon, tagMark } from './icon.js';
 import { DUE } from '../../words/en/batches.js';
 

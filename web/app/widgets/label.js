@@ -1,11 +1,11 @@
 /** Labels as they are printed: sized in millimetres, black on white, on a sheet to cut or on narrow tape. */
 import { html, nothing } from 'lit-html';
-import { doubtWords } from '../words/doubts.js';
-import { glue } from '../words/glue.js';
-import { BLANKS, KEEP, keptBy, meatWords, paperFact } from '../words/labels.js';
-import { shortCode } from '../words/names.js';
-import { clock, fullDate } from '../words/time.js';
-import { BY } from '../words/until.js';
+import { doubtWords } from '../../words/en/doubts.js';
+import { glue } from '../../words/glue.js';
+import { BLANKS, KEEP, keptBy, meatWords, paperFact } from '../../words/en/labels.js';
+import { shortCode } from '../../words/en/names.js';
+import { clock, fullDate } from '../../words/time.js';
+import { BY } from '../../words/en/until.js';
 import { LABEL } from '../../words/en/packing.js';
 
 /** @typedef {import('../types').Batch} Batch */

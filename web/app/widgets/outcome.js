@@ -2,7 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { field } from './field.js';
 import { Form } from './form.js';
-import { fullDate } from '../words/time.js';
+import { fullDate } from '../../words/time.js';
 import { CAME_OUT, LAST } from '../../words/en/packing.js';
 
 /** @typedef {import('../app.js').App} App */

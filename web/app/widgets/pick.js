@@ -3,7 +3,7 @@ import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { wrong } from './field.js';
 import { CUT } from '../../words/en/controls.js';
-import { KINDS } from '../words/names.js';
+import { KINDS } from '../../words/en/names.js';
 import { icon } from './icon.js';
 
 /**

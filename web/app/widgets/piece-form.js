@@ -2,8 +2,8 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { newId } from '../shelf.js';
-import { KINDS, UNITS, statusWords } from '../words/names.js';
-import { oddWords } from '../words/pieces.js';
+import { KINDS, UNITS, statusWords } from '../../words/en/names.js';
+import { oddWords } from '../../words/en/pieces.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { choose, option, pick } from './pick.js';

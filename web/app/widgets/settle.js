@@ -1,8 +1,8 @@
 /** What in a recipe may be a cure, each with its question, until somebody settles it. */
 import { html, nothing } from 'lit-html';
 import { SETTLE } from '../../words/en/controls.js';
-import { HOLDS, MAY_HOLD } from '../words/may-hold.js';
-import { glue } from '../words/glue.js';
+import { HOLDS, MAY_HOLD } from '../../words/en/may-hold.js';
+import { glue } from '../../words/glue.js';
 
 /** @typedef {import('../types').MayHold} MayHold */
 /** @typedef {import('../types').Recipe} Recipe */

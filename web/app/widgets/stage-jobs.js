@@ -1,10 +1,10 @@
 /** The jobs of one stage: where the batch stands, the rows to tick, and the one in hand as an answer. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
-import { glue } from '../words/glue.js';
-import { COLD, jobHead, jobText } from '../words/jobs.js';
-import { STAGES } from '../words/names.js';
-import { dayTime } from '../words/time.js';
+import { glue } from '../../words/glue.js';
+import { COLD, jobHead, jobText } from '../../words/en/jobs.js';
+import { STAGES } from '../../words/en/names.js';
+import { dayTime } from '../../words/time.js';
 import { running } from './batch-head.js';
 import { cardSteps } from './card.js';
 import { forbidden } from './doubts.js';

@@ -2,8 +2,8 @@
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { AHEAD, UNDO, UNTICK, undo } from '../../words/en/controls.js';
-import { jobHead, tooEarly } from '../words/jobs.js';
-import { dayTime } from '../words/time.js';
+import { jobHead, tooEarly } from '../../words/en/jobs.js';
+import { dayTime } from '../../words/time.js';
 import { icon } from './icon.js';
 
 /** @typedef {import('../app.js').App} App */

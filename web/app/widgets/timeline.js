@@ -1,6 +1,6 @@
 /** The plan as a picture: a lane for each batch, a bar for each task by its place, and the hours of rest behind them. */
 import { html, nothing, svg } from 'lit-html';
-import { dayTime, midnight, shortDay } from '../words/time.js';
+import { dayTime, midnight, shortDay } from '../../words/time.js';
 import { LANES } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').BackBatch} BackBatch */

@@ -1,9 +1,9 @@
 /** Too much cure: two lines, whom to call, then one question at a time. What the core says besides stands under Why. */
 import { html, nothing } from 'lit-html';
 import { ATE } from '../../words/en/put-in.js';
-import { CARDS } from '../words/trouble.js';
-import { NO_WEIGHT, WAYS, spread } from '../words/trouble-ways.js';
-import { verdictSays, verdictWord } from '../words/verdict.js';
+import { CARDS } from '../../words/en/trouble.js';
+import { NO_WEIGHT, WAYS, spread } from '../../words/en/trouble-ways.js';
+import { verdictSays, verdictWord } from '../../words/en/verdict.js';
 import { cautions, evidence, nextSteps, strip } from './verdict.js';
 import { why } from './why.js';
 

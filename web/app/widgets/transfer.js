@@ -1,8 +1,8 @@
 /** Export of everything as a file, and import with a plan first. */
 import { html, nothing } from 'lit-html';
 import { Incomplete, Unread, download, exportAll, importAll } from '../backup.js';
-import { recordName } from '../words/record.js';
-import { clock, fullDate } from '../words/time.js';
+import { recordName } from '../../words/en/record.js';
+import { clock, fullDate } from '../../words/time.js';
 import { icon } from './icon.js';
 import { strip } from './verdict.js';
 import {

@@ -3,10 +3,10 @@
  */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
-import { glue } from '../words/glue.js';
-import { statusWords } from '../words/names.js';
-import { DOSE_WAYS, WAYS } from '../words/trouble-ways.js';
-import { ACTS, CHOICES, CONDITIONS, HAZARDS, MARKS, QUESTIONS, inTongue } from '../words/trouble.js';
+import { glue } from '../../words/glue.js';
+import { statusWords } from '../../words/en/names.js';
+import { DOSE_WAYS, WAYS } from '../../words/en/trouble-ways.js';
+import { ACTS, CHOICES, CONDITIONS, HAZARDS, MARKS, QUESTIONS, inTongue } from '../../words/en/trouble.js';
 import { cautions, strip } from './verdict.js';
 import { why } from './why.js';
 import { ASK } from '../../words/en/troubles.js';

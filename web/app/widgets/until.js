@@ -1,8 +1,8 @@
 /** Until when it stays in its cure: the hour, one reason, what is asked, and each size where sizes differ. */
 import { html, nothing } from 'lit-html';
-import { pieceName } from '../words/names.js';
-import { about, dayTime } from '../words/time.js';
-import { inAll, reason } from '../words/until.js';
+import { pieceName } from '../../words/en/names.js';
+import { about, dayTime } from '../../words/time.js';
+import { inAll, reason } from '../../words/en/until.js';
 import { bars } from './clock-bars.js';
 import { icon } from './icon.js';
 import { onceOnly } from './tick.js';

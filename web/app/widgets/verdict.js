@@ -1,14 +1,14 @@
 /** Verdict strip, its evidence, and what to do next. */
 import { html, nothing } from 'lit-html';
 import { CARE, NEXT, nitrateIn } from '../../words/en/dose-picture.js';
-import { cautionText } from '../words/calls.js';
-import { glue } from '../words/glue.js';
-import { nextWords } from '../words/next-steps.js';
-import { verdictBasis, verdictSays, verdictSource, verdictWord } from '../words/verdict.js';
+import { cautionText } from '../../words/en/calls.js';
+import { glue } from '../../words/glue.js';
+import { nextWords } from '../../words/en/next-steps.js';
+import { verdictBasis, verdictSays, verdictSource, verdictWord } from '../../words/en/verdict.js';
 import { doseStrip } from './dose-strip.js';
 import { icon } from './icon.js';
 
-/** @typedef {import('../words/next-steps.js').Advice} Advice */
+/** @typedef {import('../../words/en/next-steps.js').Advice} Advice */
 /** @typedef {import('../types').Caution} Caution */
 /** @typedef {import('../types').Mark} Mark */
 /** @typedef {import('../types').Verdict} Verdict */

@@ -1,7 +1,7 @@
 /** The week ahead by batch: a wedge for what becomes ready, a mark for each job with a clock time. */
 import { html, nothing, svg } from 'lit-html';
-import { jobHead, whereWords } from '../words/jobs.js';
-import { dayTime, midnight, weekDay } from '../words/time.js';
+import { jobHead, whereWords } from '../../words/en/jobs.js';
+import { dayTime, midnight, weekDay } from '../../words/time.js';
 import { WEEK } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').State} State */

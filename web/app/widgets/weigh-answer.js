@@ -1,10 +1,10 @@
 /** What is in hand at the scale: how much to add, what the scale shows, and the one thing to press once it is in. */
 import { html, nothing } from 'lit-html';
 import { BAG, HAND, doseAndLimit } from '../../words/en/weigh-out.js';
-import { cautionText } from '../words/calls.js';
-import { glue } from '../words/glue.js';
-import { verdictWord } from '../words/verdict.js';
-import { lineName } from '../words/weigh.js';
+import { cautionText } from '../../words/en/calls.js';
+import { glue } from '../../words/glue.js';
+import { verdictWord } from '../../words/en/verdict.js';
+import { lineName } from '../../words/en/weigh.js';
 import { ends, num } from './figure.js';
 import { icon } from './icon.js';
 import { pinned } from './pinned.js';

@@ -1,8 +1,8 @@
 /** A line of the weigh-out in the list: what it is, how much, and when it was ticked. On paper also what the scale shows. */
 import { html, nothing } from 'lit-html';
 import { BAG, HAND } from '../../words/en/weigh-out.js';
-import { glue } from '../words/glue.js';
-import { changedWords, lineName, todoWords } from '../words/weigh.js';
+import { glue } from '../../words/glue.js';
+import { changedWords, lineName, todoWords } from '../../words/en/weigh.js';
 import { ends, num } from './figure.js';
 import { icon } from './icon.js';
 import { boxId } from './tick.js';

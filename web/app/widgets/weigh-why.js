@@ -1,9 +1,9 @@
 /** Why these grams: the sum behind each line, what a spoon of it holds, what the dose stands on, and which scale. */
 import { html, nothing } from 'lit-html';
 import { SCALE, WHY } from '../../words/en/weigh-out.js';
-import { glue } from '../words/glue.js';
-import { verdictSays } from '../words/verdict.js';
-import { SPOONS, lineName, lineWhy, sheetFacts, spoonSource } from '../words/weigh.js';
+import { glue } from '../../words/glue.js';
+import { verdictSays } from '../../words/en/verdict.js';
+import { SPOONS, lineName, lineWhy, sheetFacts, spoonSource } from '../../words/en/weigh.js';
 import { factList } from './facts.js';
 import { pick } from './pick.js';
 import { basedOn, cautions, dosePicture, nextSteps } from './verdict.js';

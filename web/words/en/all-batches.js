@@ -1,6 +1,6 @@
 /** All batches: search, a bag without a label, two side by side, a year with its weights. */
 import { html } from 'lit-html';
-import { count } from '../../app/words/names.js';
+import { count } from './names.js';
 
 export const TITLE = 'All batches';
 

@@ -1,6 +1,6 @@
 /** The screen of the fire: who comes out next, what the readings are worth, and what this smoker does. */
 import { html, nothing } from 'lit-html';
-import { count } from '../../app/words/names.js';
+import { count } from './names.js';
 
 /** @param {string} name of the batch */
 export const title = (name) => `Fire, ${name}`;

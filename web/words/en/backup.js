@@ -1,6 +1,6 @@
 /** Everything as one file, and back again. */
 import { html } from 'lit-html';
-import { count } from '../../app/words/names.js';
+import { count } from './names.js';
 
 /** @typedef {import('../../app/backup.js').Counts} Counts */
 

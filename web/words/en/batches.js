@@ -1,6 +1,6 @@
 /** Batches: the list of all, the head of each, the jobs of the week, and what is done with a batch as a whole. */
 import { html, nothing } from 'lit-html';
-import { count } from '../../app/words/names.js';
+import { count } from './names.js';
 
 export const BATCHES = 'Batches';
 /** The rows at the foot of a screen, to a screen reader. */

@@ -1,5 +1,5 @@
 /** What the two Englishes say differently. Which one it is goes by the person's own browser. */
-import { REGION } from '../../app/locale.js';
+import { REGION } from '../locale.js';
 
 const BRITISH = {
   colour: 'colour',

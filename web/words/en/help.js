@@ -1,5 +1,5 @@
 /** How the job goes, and where the figures come from. */
-import { count } from '../../app/words/names.js';
+import { count } from './names.js';
 
 export const TITLES = { job: 'How the job goes', sources: 'Sources and words' };
 

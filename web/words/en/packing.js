@@ -1,6 +1,6 @@
 /** Pack: the chill, the packs on their way to the list, what is given, and what came out. */
 import { html, nothing } from 'lit-html';
-import { count } from '../../app/words/names.js';
+import { count } from './names.js';
 
 /** @param {string} batch */
 export const title = (batch) => `Pack, ${batch}`;

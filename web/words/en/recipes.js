@@ -1,5 +1,5 @@
 /** Recipes: the list, one of them for any weight, and what is written into it. */
-import { count } from '../../app/words/names.js';
+import { count } from './names.js';
 
 /** Name of a recipe that is just started; it is stored under this name. */
 export const NEW = 'New recipe';

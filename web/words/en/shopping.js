@@ -1,6 +1,6 @@
 /** Shopping list: what birds or an animal will give, what to buy for it, the room it takes. */
 import { html } from 'lit-html';
-import { count } from '../../app/words/names.js';
+import { count } from './names.js';
 
 export const TITLE = 'Shopping list';
 export const BEFORE = 'Before anything is weighed: what it will give, what to buy, and the room it takes.';

@@ -1,7 +1,7 @@
 /** Pieces: how much meat, each size of it, and the form that adds or changes one. */
 import { html } from 'lit-html';
 import { E } from './english.js';
-import { count } from '../../app/words/names.js';
+import { count } from './names.js';
 
 export const TITLE = 'Pieces';
 /** @param {string} batch */

@@ -1,11 +1,11 @@
 /** How long it stays in its cure, in words. */
-import { dayOf, dayTime } from './time.js';
+import { dayOf, dayTime } from '../time.js';
 
-/** @typedef {import('../types').Until} Until */
+/** @typedef {import('../../app/types').Until} Until */
 
 const HOUR = 3_600_000;
 
-/** What a time rests on, on a bag's label. @type {Record<import('../types').Basis, string>} */
+/** What a time rests on, on a bag's label. @type {Record<import('../../app/types').Basis, string>} */
 export const BY = {
   forecast: 'long enough for slow pieces this thick, 9 in 10, to cure to the middle',
   recipe: 'by the time in the recipe',

@@ -10,7 +10,7 @@ function quarters(text) {
   return `${n >= 4 ? Math.floor(n / 4) : ''}${QUARTERS[n % 4] ?? ''}`;
 }
 
-/** @param {import('../types').Spoon} spoon @returns {string} `looks like 1–1¾ level tsp` */
+/** @param {import('../../app/types').Spoon} spoon @returns {string} `looks like 1–1¾ level tsp` */
 export function looksLike({ low, high, unit }) {
   const [from, to] = [quarters(low), quarters(high)];
   return `looks like ${from === to ? from : `${from}–${to}`} ${SPOONS[unit]}`;

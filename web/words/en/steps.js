@@ -1,9 +1,9 @@
 /** Steps of a recipe in words, and what begins and turns a batch by its method. */
 
-/** @typedef {import('../types').Told} Told */
-/** @typedef {import('../types').Method} Method */
+/** @typedef {import('../../app/types').Told} Told */
+/** @typedef {import('../../app/types').Method} Method */
 
-/** A step as a job. @type {Record<import('../types').Do, string>} */
+/** A step as a job. @type {Record<import('../../app/types').Do, string>} */
 export const STEPS = {
   cure: 'Keep cold in the cure',
   rinse: 'Rinse off the cure',
@@ -17,7 +17,7 @@ export const STEPS = {
   pack: 'Pack and label',
 };
 
-/** The same while it is done, or once it is. @type {Record<import('../types').Do, string>} */
+/** The same while it is done, or once it is. @type {Record<import('../../app/types').Do, string>} */
 export const DOING = {
   cure: 'In the cure',
   rinse: 'Rinsed',

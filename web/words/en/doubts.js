@@ -1,10 +1,10 @@
 /** Words for what is in doubt on a batch. The core gives keys and figures; here they become what is said and done. */
 
-/** @typedef {import('../types').Batch} Batch */
-/** @typedef {import('../types').Doubt} Doubt */
-/** @typedef {import('../types').Kind} Kind */
-/** @typedef {import('../types').Clears} Clears */
-/** @typedef {import('../types').Mark} Mark */
+/** @typedef {import('../../app/types').Batch} Batch */
+/** @typedef {import('../../app/types').Doubt} Doubt */
+/** @typedef {import('../../app/types').Kind} Kind */
+/** @typedef {import('../../app/types').Clears} Clears */
+/** @typedef {import('../../app/types').Mark} Mark */
 
 /**
  * What a doubt says: a fact in a few words. `who` is the size class, or nothing.
@@ -103,7 +103,7 @@ function lasted(minutes) {
  * What is said of a doubt, and the deed that clears it.
  * @param {Doubt} doubt
  * @param {Batch} batch
- * @param {(piece: import('../types').Piece) => string} nameOf
+ * @param {(piece: import('../../app/types').Piece) => string} nameOf
  * @returns {{ says: string, deed: string }}
  */
 export function doubtWords(doubt, batch, nameOf) {
@@ -131,7 +131,7 @@ export function doubtWords(doubt, batch, nameOf) {
  * What a list says of a batch that is held: the gravest of its doubts.
  * @param {Doubt[]} doubts
  * @param {Batch} batch
- * @param {(piece: import('../types').Piece) => string} nameOf
+ * @param {(piece: import('../../app/types').Piece) => string} nameOf
  */
 export function heldWords(doubts, batch, nameOf) {
   const first = doubts.find((doubt) => !underWay(doubt));

@@ -1,11 +1,11 @@
 /** A verdict on a dose in words: its word, what is said beside it, what it is counted on and where its limit comes from. */
-import { say } from './fact.js';
+import { say } from '../fact.js';
 
-/** @typedef {import('../types').Verdict} Verdict */
-/** @typedef {import('../types').PpmEnds} PpmEnds */
-/** @typedef {import('../types').Measured} Measured */
+/** @typedef {import('../../app/types').Verdict} Verdict */
+/** @typedef {import('../../app/types').PpmEnds} PpmEnds */
+/** @typedef {import('../../app/types').Measured} Measured */
 
-/** @type {Record<import('../types').VerdictWord, string>} */
+/** @type {Record<import('../../app/types').VerdictWord, string>} */
 const WORDS = {
   in_range: 'In range',
   over: 'Stop: over the limit',
@@ -24,7 +24,7 @@ export const verdictWord = ({ word }) => WORDS[word];
 /** `145 to 150 ppm`, or one figure where both ends are the same. @param {PpmEnds} ends */
 export const ppm = ({ low, high }) => (low === high ? `${low} ppm` : `${low} to ${high} ppm`);
 
-/** @type {Record<import('../types').CureAs, (neat: string) => string>} */
+/** @type {Record<import('../../app/types').CureAs, (neat: string) => string>} */
 const OF = {
   cure: () => ' of cure',
   premix: (neat) => ` of premix (${neat} g of cure)`,
@@ -38,7 +38,7 @@ export function measured({ said, of, neat, grams }) {
   return `${said || 'An amount that is not said'}${OF[of](neat ?? '')}${spoon}`;
 }
 
-/** @type {import('./fact.js').Words<import('../types').CountedOn>} */
+/** @type {import('../fact.js').Words<import('../../app/types').CountedOn>} */
 const ON = {
   meat: ({ green }) => `on ${green}`,
   brine: ({ brine, percent }) => `in ${brine} of brine, of which ${percent} % of green weight goes in`,
@@ -47,7 +47,7 @@ const ON = {
   both: ({ green, all }) => `on ${green} of meat, ${all} with its brine`,
 };
 
-/** @type {Record<import('../types').Why, (name: string) => string>} */
+/** @type {Record<import('../../app/types').Why, (name: string) => string>} */
 const MAY_HOLD = {
   not_asked: (name) => `Whether “${name}” holds nitrite or nitrate is not known.`,
   holds: (name) => `“${name}” holds nitrite or nitrate, and how much is not known.`,
@@ -55,7 +55,7 @@ const MAY_HOLD = {
   not_read: (name) => `“${name}” was not read: it may call for cure.`,
 };
 
-/** @type {import('./fact.js').Words<import('../types').DoseRemark>} */
+/** @type {import('../fact.js').Words<import('../../app/types').DoseRemark>} */
 const REMARKS = {
   nothing_holds: () => 'Nothing here holds nitrite or nitrate.',
   estimate: () => 'Some pieces have no weight yet, so the dose is an estimate.',
@@ -93,7 +93,7 @@ const REMARKS = {
 /** What stands beside the word. @param {Verdict} verdict */
 export const verdictSays = ({ says }) => says.map((remark) => say(REMARKS, remark)).join(' ');
 
-/** @type {Record<import('../types').Method, string>} */
+/** @type {Record<import('../../app/types').Method, string>} */
 const BASIS = {
   rub: 'Ingoing sodium nitrite, counted on green weight.',
   cover_brine: 'Ingoing sodium nitrite, counted on green weight and brine together.',

@@ -6,7 +6,7 @@
  */
 import { called } from './calls.js';
 
-/** @typedef {import('../types').Mark} Mark */
+/** @typedef {import('../../app/types').Mark} Mark */
 
 /** @param {string} text @param {boolean} us */
 export function inTongue(text, us) {
@@ -15,7 +15,7 @@ export function inTongue(text, us) {
 
 /**
  * What each card is called, when to open it, and the two lines to do now, before anything is asked.
- * @type {Record<import('../types').Card, { head: string, lead: string, now: [string, string] }>}
+ * @type {Record<import('../../app/types').Card, { head: string, lead: string, now: [string, string] }>}
  */
 export const CARDS = {
   eaten: {
@@ -108,7 +108,7 @@ export const CARDS = {
   },
 };
 
-/** @type {Record<import('../types').Ask, string>} */
+/** @type {Record<import('../../app/types').Ask, string>} */
 export const QUESTIONS = {
   ate_what: 'What was eaten?',
   by_baby: 'Did a baby eat it?',
@@ -154,7 +154,7 @@ export const QUESTIONS = {
   oil_2d: 'When was it made?',
 };
 
-/** @type {Record<import('../types').Choice, string>} */
+/** @type {Record<import('../../app/types').Choice, string>} */
 export const CHOICES = {
   unsure: 'Not sure',
   yes: 'Yes',
@@ -201,7 +201,7 @@ export const CHOICES = {
   over_2d: 'Earlier',
 };
 
-/** The mark of each act. None is a tick: a card knows no batch, so it assures nothing. @type {Record<import('../types').Act, Mark>} */
+/** The mark of each act. None is a tick: a card knows no batch, so it assures nothing. @type {Record<import('../../app/types').Act, Mark>} */
 export const MARKS = {
   call_poison_centre: 'stop',
   get_medical_help: 'stop',
@@ -215,7 +215,7 @@ export const MARKS = {
   go_on_if: 'care',
 };
 
-/** The act in words. @type {Record<import('../types').Act, string>} */
+/** The act in words. @type {Record<import('../../app/types').Act, string>} */
 export const ACTS = {
   call_poison_centre: 'Call now',
   get_medical_help: 'Get medical help now',
@@ -229,7 +229,7 @@ export const ACTS = {
   go_on_if: 'Go on with care',
 };
 
-/** @type {Record<import('../types').OnlyIf, string>} */
+/** @type {Record<import('../../app/types').OnlyIf, string>} */
 export const CONDITIONS = {
   no_signs: 'No one is blue, faint, sick or short of breath.',
   in_range: 'The dose check says "In range", from grams.',
@@ -266,7 +266,7 @@ export const CONDITIONS = {
   oil_by_day_2: 'It is used up by the second day, or frozen.',
 };
 
-/** @type {Record<import('../types').Hazard, string>} */
+/** @type {Record<import('../../app/types').Hazard, string>} */
 export const HAZARDS = {
   nitrite: 'Nitrite: blue lips, headache, faint, short of breath.',
   parasites: 'Worms in boar and bear live through frost, cure and smoke.',

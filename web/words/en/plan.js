@@ -1,17 +1,17 @@
 /** Planning back from a day, and from a bag, in words for facts of the core. */
-import { say } from './fact.js';
+import { say } from '../fact.js';
 import { count, statusWords } from './names.js';
 import { STARTS, STEPS, TURNS } from './steps.js';
 
-/** @typedef {import('../types').Spread} Spread */
-/** @typedef {import('../types').Area} Area */
+/** @typedef {import('../../app/types').Spread} Spread */
+/** @typedef {import('../../app/types').Area} Area */
 
 /** The places by their number. */
 export const PLACES = ['Fridge', 'Smoker or oven', 'Rack'];
 /** @param {number} place */
 const the = (place) => `the ${(PLACES[place] ?? '').toLowerCase()}`;
 
-/** @type {import('./fact.js').Words<import('../types').Task>} */
+/** @type {import('../fact.js').Words<import('../../app/types').Task>} */
 const TASKS = {
   start: ({ method }) => STARTS[method][0],
   step: (fact) => STEPS[fact.do],
@@ -19,10 +19,10 @@ const TASKS = {
   ready: () => 'Ready',
 };
 
-/** What a task is called. @param {import('../types').Task} task */
+/** What a task is called. @param {import('../../app/types').Task} task */
 export const taskWords = (task) => say(TASKS, task);
 
-/** @type {Record<import('../types').Fixed, string>} */
+/** @type {Record<import('../../app/types').Fixed, string>} */
 export const FIXED = {
   runs: 'It runs already.',
   hot: 'Must not move: what is hot goes on at once.',
@@ -32,7 +32,7 @@ export const FIXED = {
   packed: 'Must not move.',
 };
 
-/** @type {import('./fact.js').Words<import('../types').Snag>} */
+/** @type {import('../fact.js').Words<import('../../app/types').Snag>} */
 const SNAGS = {
   held: () => 'Clear the doubt at its head. Then it is planned.',
   done: () => 'Every step is done.',
@@ -45,10 +45,10 @@ const SNAGS = {
   no_time: () => 'No time was found for it in the hours that are left free.',
 };
 
-/** Why a batch is not planned, or does not fit. @param {import('../types').Snag} snag */
+/** Why a batch is not planned, or does not fit. @param {import('../../app/types').Snag} snag */
 export const snagWords = (snag) => say(SNAGS, snag);
 
-/** @type {Record<import('../types').WouldFit, string>} */
+/** @type {Record<import('../../app/types').WouldFit, string>} */
 const REMEDIES = {
   thinner: 'Thinner: at three quarters of the thickness the cure needs 9 parts in 16 of the time (computed).',
   half_as_thick: 'Thinner: at half the thickness the cure needs a quarter of the time (computed).',
@@ -60,7 +60,7 @@ const REMEDIES = {
   more_rack: 'A second rack, or one batch less: then it fits.',
 };
 
-/** What would make it fit, and what never does. @param {import('../types').WouldFit[]} ways */
+/** What would make it fit, and what never does. @param {import('../../app/types').WouldFit[]} ways */
 export const ways = (ways) =>
   ways.length
     ? [
@@ -69,62 +69,62 @@ export const ways = (ways) =>
       ]
     : [];
 
-/** @type {import('./fact.js').Words<import('../types').Gap>} */
+/** @type {import('../fact.js').Words<import('../../app/types').Gap>} */
 const BETTER = {
   later: ({ by }) => `begins up to ${by} later`,
   more: ({ batches }) => `has ${batches} more of them ready in time`,
 };
 
-/** @param {import('../types').Gap} gap */
+/** @param {import('../../app/types').Gap} gap */
 export const gapWords = (gap) =>
   `Planned one batch after the other, in the best of a few orders. There may be a plan that ${say(BETTER, gap)}: try it by hand.`;
 
 /** `61 g to 168 g, likely 109 g` @param {Spread} spread */
 export const spread = ({ likely, ends }) => (ends ? `${ends[0]} to ${ends[1]}, likely ${likely}` : likely);
 
-/** @type {import('./fact.js').Words<import('../types').BagBasis>} */
+/** @type {import('../fact.js').Words<import('../../app/types').BagBasis>} */
 const BASES = {
   own: ({ pieces }) => `By ${pieces} pieces you have weighed, with 15 % either way at the least (our own judgement).`,
   table: ({ source, status }) => `${source} (${statusWords(status)}).`,
 };
 
-/** Where the figures of a row come from. @param {import('../types').BagBasis} basis */
+/** Where the figures of a row come from. @param {import('../../app/types').BagBasis} basis */
 export const bagBasis = (basis) => say(BASES, basis);
 
-/** @param {import('../types').BagBasis} basis */
+/** @param {import('../../app/types').BagBasis} basis */
 export const isMemory = (basis) => basis.is === 'table' && basis.status === 'memory';
 
-/** What is left at the end. @param {import('../types').LeftOf} left */
+/** What is left at the end. @param {import('../../app/types').LeftOf} left */
 export const leftWords = ({ name, weight, source, status }) =>
   `${name}: ${spread(weight)}. ${source} (${statusWords(status)}).`;
 
 /** @param {Area} area */
 const area = ({ number, units }) => `${number} ${units === 'us' ? 'sq in' : 'cm²'}`;
 
-/** What it lies on. @param {import('../types').RackRoom} room */
+/** What it lies on. @param {import('../../app/types').RackRoom} room */
 export const rackRoom = ({ low, likely, high, racks }) =>
   `${area(low)} to ${area(high)}, likely ${area(likely)}, laid out side by side: ${count(racks, 'rack')} of 40 by 30 cm (16 by 12 in) hold the most there may be. From the weight and the usual thickness (from memory), with a quarter more for gaps (our own judgement).`;
 
-/** @type {Record<import('../types').HousePlace, string>} */
+/** @type {Record<import('../../app/types').HousePlace, string>} */
 const HOUSE = { fridge: 'Fridge', smoker: 'Smoker' };
 
-/** @type {import('./fact.js').Words<import('../types').HoldsBag>} */
+/** @type {import('../fact.js').Words<import('../../app/types').HoldsBag>} */
 const HOLDS = {
   most: () => 'holds the most there may be',
   likely: () => 'holds what is likely, not the most there may be',
   part: ({ goes }) => `does not hold what is likely at once: ${goes} goes, or stacked`,
 };
 
-/** Whether a place of the house has room. @param {import('../types').HouseRoom} room */
+/** Whether a place of the house has room. @param {import('../../app/types').HouseRoom} room */
 export const houseRoom = ({ place, has, holds }) => `${HOUSE[place]}: ${area(has)} ${say(HOLDS, holds)}.`;
 
-/** @type {import('./fact.js').Words<import('../types').Wanted>} */
+/** @type {import('../fact.js').Words<import('../../app/types').Wanted>} */
 const WANTED = {
   weight: ({ weight }) => spread(weight),
   bags: ({ cure, packs, per }) => `${cure} to cure in, ${packs} for packs of ${per}`,
 };
 
-/** How much of a thing is wanted, and what it is. @param {import('../types').Buy} buy */
+/** How much of a thing is wanted, and what it is. @param {import('../../app/types').Buy} buy */
 export const wanted = (buy) => ({
   name: buy.wanted.is === 'bags' ? 'Bags' : buy.name,
   range: say(WANTED, buy.wanted),

@@ -1,12 +1,12 @@
 /** The weigh-out in words, for facts of the core. */
-import { say } from './fact.js';
+import { say } from '../fact.js';
 import { count, statusWords } from './names.js';
 import { oddWords } from './pieces.js';
 import { measured } from './verdict.js';
 
-/** @typedef {import('../types').CureOf} CureOf */
-/** @typedef {import('../types').Method} Method */
-/** @typedef {import('../types').Strength} Strength */
+/** @typedef {import('../../app/types').CureOf} CureOf */
+/** @typedef {import('../../app/types').Method} Method */
+/** @typedef {import('../../app/types').Strength} Strength */
 /** @typedef {import('./next-steps.js').Advice} Advice */
 /** @typedef {{ label: string, value: string }} Fact */
 
@@ -14,7 +14,7 @@ import { measured } from './verdict.js';
 export const strengthWords = ({ nitrite, nitrate }) =>
   [nitrite && `${nitrite} nitrite`, nitrate && `${nitrate} nitrate`].filter(Boolean).join(' and ');
 
-/** @type {import('./fact.js').Words<CureOf>} */
+/** @type {import('../fact.js').Words<CureOf>} */
 const CURES = {
   neat: ({ strength }) => `Cure, ${strengthWords(strength)}`,
   one_in: ({ parts }) => `Premix, 1 part cure and ${parts - 1} parts salt`,
@@ -25,29 +25,29 @@ const CURES = {
 /** What a line is called. @param {{ name: string, cure: CureOf | null }} line */
 export const lineName = ({ name, cure }) => (cure ? say(CURES, cure) : name);
 
-/** @type {import('./fact.js').Words<import('../types').LineWhy>} */
+/** @type {import('../fact.js').Words<import('../../app/types').LineWhy>} */
 const WHYS = {
   rounded_down: ({ exact }) => `${exact}, rounded down to the scale’s step.`,
   less_in_cure: ({ whole, in_cure }) => `${whole} in all, less ${in_cure} that is already in the cure.`,
 };
 
-/** How a weight came about. @param {import('../types').LineWhy} why */
+/** How a weight came about. @param {import('../../app/types').LineWhy} why */
 export const lineWhy = (why) => say(WHYS, why);
 
-/** It was ticked, and the list asks for something else. @param {import('../types').Changed} changed */
+/** It was ticked, and the list asks for something else. @param {import('../../app/types').Changed} changed */
 export const changedWords = ({ is, wanted }) => `${is.text} is in the bowl. The list now asks for ${wanted.text}.`;
 
-/** @type {Record<import('../types').SpoonUnit, string>} */
+/** @type {Record<import('../../app/types').SpoonUnit, string>} */
 export const SPOONS = { teaspoons: 'level tsp', tablespoons: 'level tbsp', cups: 'cups' };
 
-/** @type {import('./fact.js').Words<import('../types').SpoonSource>} */
+/** @type {import('../fact.js').Words<import('../../app/types').SpoonSource>} */
 const SPOON_SOURCES = {
   own: () => 'Your own spoon, weighed.',
   table: ({ source, ndb, status }) =>
     `${source}${ndb.length ? `, NDB ${ndb.join(', ')}` : ''} (${statusWords(status)}).`,
 };
 
-/** Where the weight of a spoon comes from. @param {import('../types').SpoonSource} source */
+/** Where the weight of a spoon comes from. @param {import('../../app/types').SpoonSource} source */
 export const spoonSource = (source) => say(SPOON_SOURCES, source);
 
 /** @type {Record<Method, [string, string]>} */
@@ -70,7 +70,7 @@ const CLOSE = {
   pumped_and_covered: 'Label the tub, then cover it',
 };
 
-/** @type {import('./fact.js').Words<import('../types').TodoOf>} */
+/** @type {import('../fact.js').Words<import('../../app/types').TodoOf>} */
 const TODOS = {
   put_on: ({ method, pieces, about }) => {
     const [how, then] = PUT_ON[method];
@@ -79,17 +79,17 @@ const TODOS = {
   close: ({ method }) => CLOSE[method],
 };
 
-/** What there is to do once all is weighed. @param {import('../types').Todo} todo */
+/** What there is to do once all is weighed. @param {import('../../app/types').Todo} todo */
 export const todoWords = ({ what }) => say(TODOS, what);
 
-/** @type {Record<import('../types').SaltOf, string>} */
+/** @type {Record<import('../../app/types').SaltOf, string>} */
 const SALT_OF = {
   green: 'Salt, cure included, on green weight',
   taken_up: 'Salt taken up, cure included, on green weight',
   meat_and_water: 'Salt, cure included, on meat and water',
 };
 
-/** @type {import('./fact.js').Words<import('../types').SheetFact, Fact>} */
+/** @type {import('../fact.js').Words<import('../../app/types').SheetFact, Fact>} */
 const FACTS = {
   green: ({ weight }) => ({ label: 'Green weight', value: weight }),
   aim: ({ ppm, by_rule }) => ({ label: 'Aim', value: `${ppm}${by_rule ? ', by the rule that is chosen' : ''}` }),
@@ -98,10 +98,10 @@ const FACTS = {
   scale: ({ step }) => ({ label: 'Scale', value: `${step} steps` }),
 };
 
-/** What the list stands on. @param {import('../types').SheetFact[]} facts @returns {Fact[]} */
+/** What the list stands on. @param {import('../../app/types').SheetFact[]} facts @returns {Fact[]} */
 export const sheetFacts = (facts) => facts.map((fact) => say(FACTS, fact));
 
-/** @type {Record<import('../types').Accelerated, string>} */
+/** @type {Record<import('../../app/types').Accelerated, string>} */
 const ACCELERATED = {
   less: 'This is less than the rule for bacon wants: take more',
   more: 'This is more than the rule for bacon wants: take less',
@@ -113,7 +113,7 @@ const ACCELERATED = {
 const BACON =
   '550 ppm of sodium ascorbate or erythorbate with an injected belly: 9 CFR 424.22(b), quoted by FSIS, “Bacon and Food Safety”';
 
-/** @type {import('./fact.js').Words<import('../types').Remark>} */
+/** @type {import('../fact.js').Words<import('../../app/types').Remark>} */
 const REMARKS = {
   below_step: ({ name, weight }) =>
     `${name}: ${weight} is less than this scale can show. Take it by the spoon, or weigh it on a finer scale.`,
@@ -132,16 +132,16 @@ const REMARKS = {
     'A premix does not suit this recipe: it wants one cure, and enough salt to stand the salt in the premix.',
 };
 
-/** @param {import('../types').Remark} remark */
+/** @param {import('../../app/types').Remark} remark */
 export const remarkWords = (remark) => say(REMARKS, remark);
 
 export const TOO_COARSE = 'Scale too coarse';
 
-/** What a scale that is too coarse does to the dose. @param {import('../types').Coarse} coarse */
+/** What a scale that is too coarse does to the dose. @param {import('../../app/types').Coarse} coarse */
 export const coarseWords = ({ cure, step, low, high }) =>
   `The dose is ${cure} of cure and the scale shows steps of ${step}. What it shows may mean ${low} to ${high} ppm.`;
 
-/** @type {import('./fact.js').Words<import('../types').CoarseWay, Advice>} */
+/** @type {import('../fact.js').Words<import('../../app/types').CoarseWay, Advice>} */
 const COARSE_WAYS = {
   premix: ({ low, high }) => ({
     head: 'Work with a premix.',
@@ -157,10 +157,10 @@ const COARSE_WAYS = {
   }),
 };
 
-/** The ways out of it. @param {import('../types').Coarse} coarse @returns {Advice[]} */
+/** The ways out of it. @param {import('../../app/types').Coarse} coarse @returns {Advice[]} */
 export const coarseWays = ({ ways }) => ways.map((way) => say(COARSE_WAYS, way));
 
-/** How to make and label a premix. @param {import('../types').Premix} premix @returns {Advice[]} */
+/** How to make and label a premix. @param {import('../../app/types').Premix} premix @returns {Advice[]} */
 export const premixSteps = ({ parts, cure, salt }) => [
   {
     head: `Weigh ${cure.text} of cure and ${salt.text} of salt of the same grain.`,

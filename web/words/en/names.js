@@ -1,9 +1,9 @@
 /** Words of the page for keys of the core. */
 
-/** @type {Record<import('../types').Stage, string>} */
+/** @type {Record<import('../../app/types').Stage, string>} */
 export const STAGES = { pieces: 'Pieces', weigh: 'Weigh', cure: 'Cure', fire: 'Fire', pack: 'Pack' };
 
-/** @type {Record<import('../types').Method, string>} */
+/** @type {Record<import('../../app/types').Method, string>} */
 export const METHODS = {
   rub: 'Dry rub, weighed',
   cover_brine: 'Cover brine, left until equal',
@@ -18,13 +18,13 @@ export const hasBrine = (method) => !['rub', 'ground'].includes(method);
 /** @param {string} method */
 export const takesShare = (method) => hasBrine(method) && method !== 'cover_brine';
 
-/** @type {Record<import('../types').Eaten, string>} */
+/** @type {Record<import('../../app/types').Eaten, string>} */
 export const EATEN = {
   cooked: 'Cooked, or eaten within weeks',
   hung_for_months: 'Whole muscle, hung for months, eaten raw',
 };
 
-/** @type {Record<import('../types').Do, string>} */
+/** @type {Record<import('../../app/types').Do, string>} */
 export const DOES = {
   cure: 'Keep cold in the cure',
   rinse: 'Rinse',
@@ -38,7 +38,7 @@ export const DOES = {
   pack: 'Pack and label',
 };
 
-/** @type {Record<import('../types').Share['of'], string>} */
+/** @type {Record<import('../../app/types').Share['of'], string>} */
 export const BASES = {
   green_weight: 'of the meat',
   meat_and_water: 'of meat and water',
@@ -49,7 +49,7 @@ export const BASES = {
 /** @type {Record<string, string>} */
 export const KINDS = { bird: 'Birds', red: 'Deer and other red game', boar: 'Wild boar', hare: 'Hare and rabbit' };
 
-/** @type {Record<import('../types').Group, string>} */
+/** @type {Record<import('../../app/types').Group, string>} */
 export const GROUPS = {
   cure: 'Curing agents',
   salt: 'Salt',
@@ -69,7 +69,7 @@ export const UNITS = {
 /**
  * What a size class is called: the cook's own word, or the table's.
  * @param {{ tables: { cuts: { key: string, name: string }[] } }} app
- * @param {import('../types').Piece} piece
+ * @param {import('../../app/types').Piece} piece
  */
 export const pieceName = ({ tables }, { cut, name }) =>
   name || (tables.cuts.find(({ key }) => key === cut)?.name ?? 'it');

@@ -1,20 +1,20 @@
 /** What is wrong with what was typed, in words: what is wrong, then what to type. */
-import { grouped } from './numbers.js';
-import { say } from './fact.js';
+import { grouped } from '../numbers.js';
+import { say } from '../fact.js';
 
-/** @type {Record<import('../types').RecipeList, string>} */
+/** @type {Record<import('../../app/types').RecipeList, string>} */
 const LISTS = { cures: 'cures', lines: 'lines', steps: 'steps', unread: 'texts that were not read' };
 
 const PRINTED = 'the % that is printed on the bag, such as 6.25 %';
 
-/** @type {Record<import('../types').PutInBy, string>} */
+/** @type {Record<import('../../app/types').PutInBy, string>} */
 const PUT_IN = {
   packet: 'the weight that is printed on the bag, such as 25 g',
   scale: 'what the scale showed, such as 3.5 g',
   spoons: 'how many spoons went in, such as 1 or 2½, or a weight such as 3.5 g',
 };
 
-/** A kind of quantity, and what to type. @type {Record<import('../types').KindOf, [string, string]>} */
+/** A kind of quantity, and what to type. @type {Record<import('../../app/types').KindOf, [string, string]>} */
 const KINDS = {
   weight: ['weight', '1480 g, 3.2 kg or 7 lb 3 oz'],
   length: ['length', '26 mm, 2.6 cm or 1 1/4 in'],
@@ -24,10 +24,10 @@ const KINDS = {
   spoon_or_cup: ['spoon or cup', '2½ tsp, 1 1/2 tbsp or 250 ml'],
 };
 
-/** The rule, and what to type. @param {import('../types').KindOf} of @param {(kind: string) => string} rule */
+/** The rule, and what to type. @param {import('../../app/types').KindOf} of @param {(kind: string) => string} rule */
 const typeIt = (of, rule) => `${rule(KINDS[of][0])} Type ${KINDS[of][1]}.`;
 
-/** @type {import('./fact.js').Words<import('../types').Wrong>} */
+/** @type {import('../fact.js').Words<import('../../app/types').Wrong>} */
 const WRONG = {
   bags_not_counted: ({ most }) => `Type how many bags came in: 1 to ${grouped(most)}.`,
   too_large_to_reckon: () => 'These figures are too large to work with. Check each of them.',
@@ -187,7 +187,7 @@ const WRONG = {
 
 /**
  * A problem of the core with its words.
- * @template {import('../core.js').Problem} P
+ * @template {import('../../app/core.js').Problem} P
  * @param {P} problem
  * @returns {P}
  */
@@ -195,7 +195,7 @@ export const worded = (problem) => (problem.wrong ? { ...problem, message: say(W
 
 /**
  * The same with what stands above the field in front of it. Behind a colon a sentence goes on in small letters.
- * @template {import('../core.js').Problem} P
+ * @template {import('../../app/core.js').Problem} P
  * @param {P} problem
  * @param {string} label
  * @returns {P}

@@ -22,6 +22,6 @@ const [EMERGENCY = 'your emergency number', POISON = 'your poison centre'] = CAL
 /** `{emergency}` and `{poison}` become those of this place. @param {string} text */
 export const called = (text) => text.replaceAll('{emergency}', EMERGENCY).replaceAll('{poison}', POISON);
 
-/** A caution as it is said here: that of the cure ends in whom to ask. @param {import('../types').Caution} caution */
+/** A caution as it is said here: that of the cure ends in whom to ask. @param {import('../../app/types').Caution} caution */
 export const cautionText = ({ key, text }) =>
   key === 'nitrite-locked' && CALLS[PLACE]?.[1] ? `${text} Poison advice: ${POISON}.` : text;

@@ -1,6 +1,6 @@
 /** What the browser says of the place: words for times, and the units and the rule of a page that has none yet. */
 
-/** @typedef {import('./types').Settings} Settings */
+/** @typedef {import('../app/types').Settings} Settings */
 
 /** Countries under the rules of the Union, and those that have taken them over. */
 const UNION = 'AT BE BG HR CY CZ DK EE FI FR DE GR HU IE IT LV LT LU MT NL PL PT RO SK SI ES SE IS LI NO'.split(' ');

@@ -1,6 +1,6 @@
 /** Premixes and stocks of the user's own: how each is called, and that each is kept once. */
 
-/** @typedef {import('../types').Cure} Cure */
+/** @typedef {import('../../app/types').Cure} Cure */
 
 /** @param {Cure} mix */
 export function mixName({ nitrite, nitrate, made }) {

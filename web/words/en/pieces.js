@@ -1,20 +1,20 @@
 /** Pieces in words, for facts of the core. */
-import { say } from './fact.js';
+import { say } from '../fact.js';
 import { statusWords } from './names.js';
 
-/** A weight that is far from the usual. @param {import('../types').OddWeight} odd */
+/** A weight that is far from the usual. @param {import('../../app/types').OddWeight} odd */
 export const oddWords = ({ name, each, usual: [low, high] }) =>
   `${name} weighs ${each} a piece; ${low} to ${high} is usual. One zero too many or too few?`;
 
-/** Sizes that one time will not do for. @param {import('../types').Mixed} mixed */
+/** Sizes that one time will not do for. @param {import('../../app/types').Mixed} mixed */
 export const mixedWords = ({ thick, thickness, thin, thinness }) =>
   `${thick} is ${thickness} thick and ${thin} ${thinness}. The thin ones are ready first: give each size a bag of its own, or take them out early.`;
 
-/** @type {import('./fact.js').Words<import('../types').CutSource>} */
+/** @type {import('../fact.js').Words<import('../../app/types').CutSource>} */
 const SOURCES = {
   table: ({ source, status }) => `${source} (${statusWords(status)}).`,
   unknown: () => 'No figure is known for this cut. Weigh it.',
 };
 
-/** Where the usual weight of a cut comes from. @param {import('../types').CutSource} source */
+/** Where the usual weight of a cut comes from. @param {import('../../app/types').CutSource} source */
 export const cutSource = (source) => say(SOURCES, source);

@@ -1,14 +1,14 @@
 /** The fire and what its log shows, in words for facts of the core. */
-import { say } from './fact.js';
+import { say } from '../fact.js';
 import { count, statusWords } from './names.js';
 
-/** @typedef {import('../types').FireClass} FireClass */
-/** @typedef {import('../types').Degrees} Degrees */
+/** @typedef {import('../../app/types').FireClass} FireClass */
+/** @typedef {import('../../app/types').Degrees} Degrees */
 
 /** In the person's scale, and in the other: for what stands under Why. @param {Degrees} degrees */
 export const both = ({ own, other }) => `${own} (${other})`;
 
-/** Who asks for what has to be read. @type {Record<import('../types').Demand, string>} */
+/** Who asks for what has to be read. @type {Record<import('../../app/types').Demand, string>} */
 export const ASKED = {
   consumer: 'The consumer temperature.',
   choice: 'Chosen for whole cuts, with nobody at risk: 3 minutes of rest at least before it is cut.',
@@ -16,7 +16,7 @@ export const ASKED = {
   recipe: 'The recipe asks for more than the rule.',
 };
 
-/** What can be said of a size. @type {Record<import('../types').FireState, string>} */
+/** What can be said of a size. @type {Record<import('../../app/types').FireState, string>} */
 export const FIRE_STATES = {
   made_it: 'Hot enough',
   by_table: 'Hot enough by the table',
@@ -30,7 +30,7 @@ export const FIRE_STATES = {
 /** A size that goes by the probe of another. */
 export const NOT_MEASURED = 'Not measured: put the probe in before it comes out.';
 
-/** @type {Record<import('../types').Demand, (one: FireClass) => string>} */
+/** @type {Record<import('../../app/types').Demand, (one: FireClass) => string>} */
 const BY = {
   consumer: ({ record }) => `the consumer temperature${record.needed.before_drying ? ', before it is dried' : ''}`,
   choice: ({ consumer }) => `chosen, with nobody at risk; the consumer temperature is ${consumer.text}`,
@@ -43,7 +43,7 @@ const needed = (one) => `${one.needed.text} is needed: ${BY[one.record.needed.by
 /** @param {FireClass} one */
 const notHot = (one) => (one.probe === null ? needed(one) : `${needed(one)} ${NOT_MEASURED}`);
 
-/** @type {import('./fact.js').Words<import('../types').Heat, string, FireClass>} */
+/** @type {import('../fact.js').Words<import('../../app/types').Heat, string, FireClass>} */
 const HEAT = {
   unread: (_, one) => notHot(one),
   in_question: () => 'A reading of it is in question. Answer that first.',
@@ -62,7 +62,7 @@ const HEAT = {
 /** By which rule a size is hot enough or not, and what to do. @param {FireClass} one */
 export const heatWords = (one) => say(HEAT, one.record.heat, one);
 
-/** @type {Record<import('../types').NoLower, (one: FireClass) => string>} */
+/** @type {Record<import('../../app/types').NoLower, (one: FireClass) => string>} */
 const NO_LOWER = {
   not_asked: () => 'First say who will eat it: nothing below the consumer temperature for guests at risk.',
   at_risk: () => 'Guests at risk: the consumer temperature, nothing below it.',
@@ -78,7 +78,7 @@ export function noLower(one) {
   return why === null ? '' : NO_LOWER[why](one);
 }
 
-/** @type {Record<import('../types').MeatKind, (rule: import('../types').HeatRule) => string>} */
+/** @type {Record<import('../../app/types').MeatKind, (rule: import('../../app/types').HeatRule) => string>} */
 const RULES = {
   bird: ({ at }) => `Every bird, wild ones too, whole or minced: ${both(at)}.`,
   red: ({ at, choice, rest }) =>
@@ -89,21 +89,21 @@ const RULES = {
   own: ({ at }) => `Not in the table of cuts: ${both(at)}, the most that any rule asks, until it is known what it is.`,
 };
 
-/** A rule, and where it is published. @param {import('../types').HeatRule} rule */
+/** A rule, and where it is published. @param {import('../../app/types').HeatRule} rule */
 export const ruleWords = (rule) => `${RULES[rule.of](rule)} ${rule.source} (${statusWords(rule.status)}).`;
 
-/** @type {Record<import('../types').Table, string>} */
+/** @type {Record<import('../../app/types').Table, string>} */
 export const TABLES = {
   bird: 'Birds, 12 % fat, the longer of chicken and turkey, 7 log: FSIS Cooking Guideline 2021 (quoted).',
   meat65: 'Meat, 6.5 log: FSIS Appendix A 1999 (published).',
   meat70: 'Meat, 7 log: FSIS Appendix A 1999 (published).',
 };
 
-/** On what conditions such a table gives credit. @param {import('../types').Conditions} conditions */
+/** On what conditions such a table gives credit. @param {import('../../app/types').Conditions} conditions */
 export const conditionWords = ({ less, gap, short_below: below }) =>
   `A plant’s table, for moist cooking: 90 % humidity for an hour or a quarter of the cook, or a sealed or steamed oven. A dry smoker may give less than it says. The lowest reading of the coldest piece counts, less ${both(less)} for the thermometer; nothing below its floor, nothing between readings more than ${gap} minutes apart. Below ${both(below)} one study found its rows short (McMinn 2018, published).`;
 
-/** @type {import('./fact.js').Words<import('../types').WayStands, [string, string]>} before and after the limit */
+/** @type {import('../fact.js').Words<import('../../app/types').WayStands, [string, string]>} before and after the limit */
 const WAY_UP = {
   slow: ({ took }) => [`Too slow: ${took} on its way.`, ' Heat to a figure does not mend that: do not eat it.'],
   running: ({ took }) => [`On its way for ${took}.`, ' If it will not: into the hotter oven now.'],
@@ -111,20 +111,20 @@ const WAY_UP = {
   unseen: ({ first }) => [`Its first reading was ${first}: how long it had been on its way nobody saw.`, ''],
 };
 
-/** How long it is between cold and hot. @param {import('../types').WayUp} up */
+/** How long it is between cold and hot. @param {import('../../app/types').WayUp} up */
 export function wayUp({ stands, from, to, most }) {
   const [first, last] = say(WAY_UP, stands);
   return `${first} At home it comes through ${from.num} to ${to.text} within ${most} (UNL extension, published).${last}`;
 }
 
-/** Why no time can be told. @type {Record<import('../types').NoOutlook, string>} */
+/** Why no time can be told. @type {Record<import('../../app/types').NoOutlook, string>} */
 export const NO_OUTLOOK = {
   in_question: 'A reading of it is in question',
   no_thickness: 'Its thickness is not known: type it under Pieces',
   no_cabinet: 'How warm the smoker is was not said: log the smoker',
 };
 
-/** @type {import('./fact.js').Words<import('../types').OutlookBasis>} */
+/** @type {import('../fact.js').Words<import('../../app/types').OutlookBasis>} */
 const BASES = {
   shared: ({ readings, name }) =>
     `${NOT_MEASURED} Worked out by its own thickness and this smoker as fitted to ${count(readings, 'reading')} of ${name}.`,
@@ -134,10 +134,10 @@ const BASES = {
   usual: () => 'By what is usual for its thickness and this smoker: from three readings on it is fitted to them.',
 };
 
-/** What a time is worked from. @param {import('../types').OutlookBasis} from */
+/** What a time is worked from. @param {import('../../app/types').OutlookBasis} from */
 export const outlookBasis = (from) => say(BASES, from);
 
-/** @type {import('./fact.js').Words<import('../types').OutlookNote>} */
+/** @type {import('../fact.js').Words<import('../../app/types').OutlookNote>} */
 const NOTES = {
   too_cold: () =>
     'With the smoker as warm as this it will not reach its target within a day. Turn the smoker up, or finish it in the oven.',
@@ -150,10 +150,10 @@ const NOTES = {
   loss: ({ percent }) => `By then it will have lost about ${percent} % of its weight as water, by this model.`,
 };
 
-/** What to know of a time, and what to do. @param {import('../types').OutlookNote} note */
+/** What to know of a time, and what to do. @param {import('../../app/types').OutlookNote} note */
 export const outlookNote = (note) => say(NOTES, note);
 
-/** What is odd about a reading, and what to do. @type {Record<import('../types').Odd, string>} */
+/** What is odd about a reading, and what to do. @type {Record<import('../../app/types').Odd, string>} */
 export const ODD = {
   to_come: 'This time is still to come. Correct the time, or look at the clock of this device.',
   earlier:
@@ -164,7 +164,7 @@ export const ODD = {
   too_fast: 'It cannot have warmed so fast: a probe in the air or at a bone, or a slip of the keys.',
 };
 
-/** What stands beside every figure. @type {Record<import('../types').FireCaution, string>} */
+/** What stands beside every figure. @type {Record<import('../../app/types').FireCaution, string>} */
 export const FIRE_CAUTIONS = {
   local_code: 'Your local code and the food-safety authority decide. This log informs; it does not license.',
   probe_thickest:
@@ -173,10 +173,10 @@ export const FIRE_CAUTIONS = {
     'A chill whose time is over in every option, or that nobody watched: throw it out. Heating again does not take away what grew. To be faster: one layer, an ice bath for bags, a fan, no stacking.',
 };
 
-/** What fires told of a smoker. @param {import('../types').AirHabit} air */
+/** What fires told of a smoker. @param {import('../../app/types').AirHabit} air */
 export const airWords = ({ heat, range }) =>
   `Its air brings heat at ${heat} % of what is usual for its kind; the range of that is ${range} % of what it was.`;
 
-/** What yield and salt are worked from, and what they are not. @param {import('../types').After} after */
+/** What yield and salt are worked from, and what they are not. @param {import('../../app/types').After} after */
 export const afterBasis = ({ water }) =>
   `Worked from the recipe’s salt, ${water} of water in lean meat (usual, from memory), and all that was lost taken as water. An estimate, not a measurement: it says nothing of whether it keeps. It is kept cold in any case.`;

@@ -1,20 +1,20 @@
 /** What is to be done, and where a batch is, in words. */
-import { say } from './fact.js';
+import { say } from '../fact.js';
 import { pieceName } from './names.js';
 import { DOING, STARTS, STEPS, TURNS, stepText } from './steps.js';
-import { dayTime } from './time.js';
+import { dayTime } from '../time.js';
 import { worded } from './wrong.js';
 
-/** @typedef {import('../types').Batch} Batch */
-/** @typedef {import('../types').Job} Job */
-/** @typedef {import('../types').Deed} Deed */
+/** @typedef {import('../../app/types').Batch} Batch */
+/** @typedef {import('../../app/types').Job} Job */
+/** @typedef {import('../../app/types').Deed} Deed */
 /**
  * @typedef {object} Seen what is known of a job's batch
  * @property {Batch} batch
- * @property {import('../app.js').App} app
+ * @property {import('../../app/app.js').App} app
  */
 
-/** @type {import('./fact.js').Words<Deed, string, Seen>} */
+/** @type {import('../fact.js').Words<Deed, string, Seen>} */
 const HEADS = {
   say_pieces: () => 'Add the pieces',
   weigh_pieces: () => 'Weigh the pieces',
@@ -33,7 +33,7 @@ const HEADS = {
   finish: () => 'Finish the batch',
 };
 
-/** @type {import('./fact.js').Words<Deed, string, Seen>} */
+/** @type {import('../fact.js').Words<Deed, string, Seen>} */
 const TEXTS = {
   say_pieces: () => 'How many, what they weigh, how thick.',
   weigh_pieces: () => 'Put every size on the scale.',
@@ -68,7 +68,7 @@ export const jobText = ({ does }, seen) => say(TEXTS, does, seen);
 /** Said before it is ticked ahead of its time. @param {string} early how far off it is */
 export const tooEarly = (early) => `It is due in ${early}.`;
 
-/** @type {import('./fact.js').Words<import('../types').Whereabouts>} */
+/** @type {import('../fact.js').Words<import('../../app/types').Whereabouts>} */
 const WHERE = {
   pieces_to_weigh: () => 'Pieces to weigh',
   not_in_cure: () => 'Not in the cure yet',
@@ -78,7 +78,7 @@ const WHERE = {
   finished: () => 'Finished',
 };
 
-/** Where a batch is, and what it weighs; nothing where it is held. @param {import('../types').State} state */
+/** Where a batch is, and what it weighs; nothing where it is held. @param {import('../../app/types').State} state */
 export function whereWords({ whereabouts, green, problem }) {
   if (problem) return worded(problem).message;
   return whereabouts ? [say(WHERE, whereabouts), green].filter(Boolean).join('. ') : '';

@@ -1,8 +1,8 @@
 /** What to do next about a dose, in words: the deed, then why and with which figures. */
-import { say } from './fact.js';
+import { say } from '../fact.js';
 
-/** @typedef {import('../types').Method} Method */
-/** @typedef {import('../types').NextStep} NextStep */
+/** @typedef {import('../../app/types').Method} Method */
+/** @typedef {import('../../app/types').NextStep} NextStep */
 /** @typedef {[head: string, text: string]} Deed */
 /** @typedef {{ head: string, text: string }} Advice one thing to do: the act, then why */
 
@@ -77,13 +77,13 @@ const MORE_WATER = {
   pumped_and_covered: NOT_PUMPED,
 };
 
-/** @type {Record<import('../types').SpoonKind, string>} */
+/** @type {Record<import('../../app/types').SpoonKind, string>} */
 const SPOONS = { teaspoon: 'teaspoon', tablespoon: 'tablespoon' };
 
-/** @type {Record<import('../types').CureAs, string>} */
+/** @type {Record<import('../../app/types').CureAs, string>} */
 const SAME = { cure: 'cure', premix: 'premix', stock: 'stock' };
 
-/** @type {Record<import('../types').Why, Deed>} */
+/** @type {Record<import('../../app/types').Why, Deed>} */
 const SETTLE = {
   not_asked: [
     'Read its packet.',
@@ -103,10 +103,10 @@ const SETTLE = {
 const LABORATORY = "The rule counts what is left in the finished meat; that is a laboratory's figure.";
 const SHUT_IN = 'Wrapped and shut in, away from children and dogs';
 
-/** @param {import('../types').PpmEnds} within */
+/** @param {import('../../app/types').PpmEnds} within */
 const until = ({ low, high }) => `until all of the range lies between ${low} and ${high} ppm`;
 
-/** @type {import('./fact.js').Words<NextStep, Deed>} */
+/** @type {import('../fact.js').Words<NextStep, Deed>} */
 const NEXT = {
   weigh_pieces: () => ['Weigh the pieces.', 'The list is an estimate until every size has a weight.'],
   cover_brine_instead: () => [

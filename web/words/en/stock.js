@@ -1,15 +1,15 @@
 /** What is in the house and what a batch came to, in words for facts of the core. */
-import { say } from './fact.js';
+import { say } from '../fact.js';
 
-/** @typedef {import('../types').Held} Held */
+/** @typedef {import('../../app/types').Held} Held */
 
-/** What is left. @type {import('./fact.js').Words<Held>} */
+/** What is left. @type {import('../fact.js').Words<Held>} */
 const LEFT = {
   bags: ({ left }) => `${left} bags left`,
   weighed: ({ left }) => `${left} left`,
 };
 
-/** Where it went. @type {import('./fact.js').Words<Held>} */
+/** Where it went. @type {import('../fact.js').Words<Held>} */
 const WENT = {
   bags: ({ came, went }) => `${came} came in, batches and packs took ${went}.`,
   weighed: ({ came, went, cures }) =>
@@ -18,29 +18,29 @@ const WENT = {
     }`,
 };
 
-/** @param {import('../types').LarderRow} row @returns {{ name: string, left: string, went: string }} */
+/** @param {import('../../app/types').LarderRow} row @returns {{ name: string, left: string, went: string }} */
 export const inHouse = ({ name, held, short }) => ({
   name: held.is === 'bags' ? 'Bags' : name,
   left: say(LEFT, held),
   went: `${say(WENT, held)}${short ? ' More was ticked than came in: write down what is missing.' : ''}`,
 });
 
-/** `1190 g of 1480 g, 80.4 %` @param {import('../types').OutOf} out */
+/** `1190 g of 1480 g, 80.4 %` @param {import('../../app/types').OutOf} out */
 export const totalOut = ({ weight, of, share }) => `${weight} of ${of}, ${share}`;
 
-/** `1190 g, 80.4 %` @param {import('../types').OutOf} out */
+/** `1190 g, 80.4 %` @param {import('../../app/types').OutOf} out */
 export const cameOut = ({ weight, share }) => (share ? `${weight}, ${share}` : weight);
 
 /**
  * Why a bag may be of a batch.
- * @param {import('../types').MayBe} why
- * @param {import('../types').Piece[]} pieces
- * @param {(piece: import('../types').Piece) => string} nameOf
+ * @param {import('../../app/types').MayBe} why
+ * @param {import('../../app/types').Piece[]} pieces
+ * @param {(piece: import('../../app/types').Piece) => string} nameOf
  */
 export function mayBe(why, pieces, nameOf) {
   const of = 'class' in why ? pieces[why.class] : undefined;
   const name = of ? nameOf(of) : 'it';
-  /** @type {import('./fact.js').Words<import('../types').MayBe>} */
+  /** @type {import('../fact.js').Words<import('../../app/types').MayBe>} */
   const words = {
     one: ({ weight }) => `${name}, one: ${weight}`,
     all: ({ weight }) => `${name}, ${of?.about ? 'all of it' : `all ${of?.count}`}: ${weight}`,

@@ -1,12 +1,12 @@
 /** Words for the dangers that a text tells to do, each with its figure and the rule's. */
 
-/** @typedef {import('../types').Danger} Danger */
+/** @typedef {import('../../app/types').Danger} Danger */
 
 /** Degrees of both scales, of °F as they come. @param {string | null} fahrenheit */
 const degrees = (fahrenheit) =>
   fahrenheit === null ? '' : `${Math.round(Number(fahrenheit))} °F (${Math.round((Number(fahrenheit) - 32) / 1.8)} °C)`;
 
-/** @type {Record<import('../types').DangerKey, (danger: Danger) => string>} */
+/** @type {Record<import('../../app/types').DangerKey, (danger: Danger) => string>} */
 export const DANGERS = {
   temperature_danger: ({ figure, rule }) =>
     `${degrees(figure)} for hours: germs grow above ${degrees(rule)}. Keep it colder, or do not eat it.`,
@@ -24,7 +24,7 @@ export const DANGERS = {
   cure_unread: () => 'This may be a cure, and it is not counted.',
 };
 
-/** @type {Record<import('../types').Tongue, string>} */
+/** @type {Record<import('../../app/types').Tongue, string>} */
 export const TONGUES = {
   english: '',
   german: 'This text is German. What could be read stands below; nothing is assured of it. Check each line.',

@@ -1,9 +1,9 @@
 /** The cure clock in words, for facts of the core. */
-import { say } from './fact.js';
+import { say } from '../fact.js';
 
-/** @typedef {import('../types').Noted} Noted */
+/** @typedef {import('../../app/types').Noted} Noted */
 
-/** @type {Record<import('../types').Fate, string>} */
+/** @type {Record<import('../../app/types').Fate, string>} */
 const FATES = {
   kept: 'It stayed at 4 °C (40 °F) or colder: go on.',
   use_now:
@@ -11,7 +11,7 @@ const FATES = {
   discard: 'Meat above 4 °C (40 °F) for more than 2 hours is thrown out (FoodSafety.gov, quoted), cured or not.',
 };
 
-/** Each with its word and what it means. @type {import('./fact.js').Words<Noted, [string, string]>} */
+/** Each with its word and what it means. @type {import('../fact.js').Words<Noted, [string, string]>} */
 const NOTES = {
   too_warm: ({ warm, unread, discard }) => {
     const known = warm ? `${warm} above 4 °C (40 °F) by the log` : 'Above 4 °C (40 °F) now';
@@ -66,16 +66,16 @@ const NOTES = {
 /** What is noted: its word, and what it means. @param {Noted} noted */
 export const notedWords = (noted) => say(NOTES, noted);
 
-/** How far a middle has come. @type {Record<import('../types').Middle, string>} */
+/** How far a middle has come. @type {Record<import('../../app/types').Middle, string>} */
 export const MIDDLES = { not_yet: 'Not yet', likely: 'Likely', coloured: 'Coloured', even: 'Even' };
 
-/** @type {Record<import('../types').Thumb, string>} */
+/** @type {Record<import('../../app/types').Thumb, string>} */
 export const THUMBS = {
   seven_days_an_inch: '7 days per inch',
   quarter_inch_a_day: 'a quarter-inch a day',
   two_days_a_pound: '2 days per lb',
 };
 
-/** What cuts have taught of a kind of meat. @param {import('../types').Learnt} learnt */
+/** What cuts have taught of a kind of meat. @param {import('../../app/types').Learnt} learnt */
 export const learntWords = ({ speed, range }) =>
   `Salt goes into it at ${speed} of the usual speed; the range of the times is ${range} of what it was.`;

@@ -1,12 +1,12 @@
 /** Spoons, scale and thinned cure of the cook's own in words, for facts of the core. */
 import { strengthWords } from './weigh.js';
 
-/** @typedef {import('../types').StockSheet} StockSheet */
+/** @typedef {import('../../app/types').StockSheet} StockSheet */
 
-/** `4.70 to 5.70 g, usually 5.20 g` @param {import('../types').SpoonSheet} sheet */
+/** `4.70 to 5.70 g, usually 5.20 g` @param {import('../../app/types').SpoonSheet} sheet */
 export const spoonHolds = ({ holds: [low, usual, high] }) => `${low} to ${high} g, usually ${usual} g`;
 
-/** What that rests on, and what such a spoon holds in general. @param {import('../types').SpoonSheet} sheet */
+/** What that rests on, and what such a spoon holds in general. @param {import('../../app/types').SpoonSheet} sheet */
 export function spoonWhy({ together, name, general, spoon }) {
   const from = together
     ? 'One weighing of all together shows no spread: 15 % either way is our own judgement.'
@@ -29,7 +29,7 @@ export const scaleWords = (fits) =>
         'Set it level on something hard, change the battery, set it to zero and try again. If it stays so, weigh no cure on it: borrow another.',
       ];
 
-/** @param {import('../types').ScaleRow} row */
+/** @param {import('../../app/types').ScaleRow} row */
 export const scaleRow = ({ known, reads, off, percent }) => ({
   label: `${known} shows ${reads}`,
   value: `${off}, ${percent}`,

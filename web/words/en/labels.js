@@ -1,12 +1,12 @@
 /** Words on labels and tags for facts of the core. */
-import { say } from './fact.js';
+import { say } from '../fact.js';
 import { statusWords } from './names.js';
-import { fullDate } from './time.js';
+import { fullDate } from '../time.js';
 
-/** @typedef {import('../types').Meat} Meat */
-/** @typedef {import('../types').Inside} Inside */
+/** @typedef {import('../../app/types').Meat} Meat */
+/** @typedef {import('../../app/types').Inside} Inside */
 
-/** How a pack is kept, before its date; `date` is true where there is one. @type {Record<import('../types').KeepWord, (date: boolean) => string>} */
+/** How a pack is kept, before its date; `date` is true where there is one. @type {Record<import('../../app/types').KeepWord, (date: boolean) => string>} */
 export const KEEP = {
   in_cure: (date) => `Keep at 2 to 4 °C (36 to 40 °F).${date ? ' In the cure until' : ' In the cure.'}`,
   cold: (date) => `Keep cold, 4 °C (40 °F) or colder.${date ? ' Use by' : ''}`,
@@ -16,7 +16,7 @@ export const KEEP = {
   do_not_eat: () => 'DO NOT EAT.',
 };
 
-/** What is written on by hand. @type {Record<import('../types').Blank, string>} */
+/** What is written on by hand. @type {Record<import('../../app/types').Blank, string>} */
 export const BLANKS = {
   birds: 'Birds in all',
   hunter: 'Hunter’s name and address',
@@ -25,7 +25,7 @@ export const BLANKS = {
   given_to: 'Given to, and date',
 };
 
-/** @type {Record<import('../types').CureSalt, string>} */
+/** @type {Record<import('../../app/types').CureSalt, string>} */
 const SALTS = { nitrite: 'sodium nitrite', nitrate: 'sodium nitrate' };
 
 /** A table's name in the middle of a sentence; a person's own word stays as it was typed. @param {{ name: string, own: boolean }} of */
@@ -55,7 +55,7 @@ const wentIn = (salt, ppm) => (ppm ? [`${salt} ${ppm[0]} to ${ppm[1]} ppm going 
 
 /**
  * What a fact is called, and what stands beside it; nothing where it is to be written by hand.
- * @type {import('./fact.js').Words<import('../types').PaperFact, [string, string]>}
+ * @type {import('../fact.js').Words<import('../../app/types').PaperFact, [string, string]>}
  */
 const FACTS = {
   species: () => ['Species, number', ''],
@@ -74,8 +74,8 @@ const FACTS = {
   ],
 };
 
-/** @param {import('../types').PaperFact} fact */
+/** @param {import('../../app/types').PaperFact} fact */
 export const paperFact = (fact) => say(FACTS, fact);
 
-/** What a date rests on, with its source. @param {import('../types').KeptBy} by */
+/** What a date rests on, with its source. @param {import('../../app/types').KeptBy} by */
 export const keptBy = ({ says, source, status }) => `${says} (${source}, ${statusWords(status)})`;

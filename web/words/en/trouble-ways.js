@@ -5,7 +5,7 @@ const WASH = 'Wash hands and all it touched.';
 
 /**
  * What to do in two lines, and the reason.
- * @type {Record<import('../types').Way, { lines: [string, string], why: string }>}
+ * @type {Record<import('../../app/types').Way, { lines: [string, string], why: string }>}
  */
 export const WAYS = {
   poison_call: {
@@ -256,7 +256,7 @@ export const WAYS = {
 
 /**
  * How much more meat, and what that comes to.
- * @param {import('../types').MoreMeat} more @param {import('../types').Verdict} verdict
+ * @param {import('../../app/types').MoreMeat} more @param {import('../../app/types').Verdict} verdict
  */
 export const spread = ({ weight, then: { low, high } }, { least, limit }) =>
   `Weigh in ${weight.text} more raw meat: then ${low} to ${high} ppm, needs ${least}, limit ${limit}.`;
@@ -264,7 +264,7 @@ export const spread = ({ weight, then: { low, high } }, { least, limit }) =>
 /** Where the cure was measured by the spoon. */
 export const NO_WEIGHT = 'More meat? Measured by the spoon, no weight of it can be told. Do not guess one.';
 
-/** The acts after which the one dose screen has the figures. @type {Set<import('../types').Way>} */
+/** The acts after which the one dose screen has the figures. @type {Set<import('../../app/types').Way>} */
 export const DOSE_WAYS = new Set([
   'dose_hold',
   'dose_thin',

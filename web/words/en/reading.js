@@ -1,16 +1,16 @@
 /** What a pasted text was read as, and what is asked of it, in words for facts of the core. */
-import { say } from './fact.js';
+import { say } from '../fact.js';
 import { STEPS } from './steps.js';
 import { worded } from './wrong.js';
 
-/** @typedef {import('../types').ReadLine} ReadLine */
-/** @typedef {import('../types').ReadStep} ReadStep */
-/** @typedef {import('../types').Question} Question */
+/** @typedef {import('../../app/types').ReadLine} ReadLine */
+/** @typedef {import('../../app/types').ReadStep} ReadStep */
+/** @typedef {import('../../app/types').Question} Question */
 
 /** What a recipe is called whose text has no title; it is kept under this name. */
 export const UNTITLED = 'Recipe as read';
 
-/** A row of the pantry; a cure with what is printed on its bag. @param {import('../types').RowOf} row */
+/** A row of the pantry; a cure with what is printed on its bag. @param {import('../../app/types').RowOf} row */
 function row({ name, cure, no_cure: noCure }) {
   if (noCure) return `${name}: no cure`;
   const [nitrite, nitrate] = cure ?? ['', ''];
@@ -18,7 +18,7 @@ function row({ name, cure, no_cure: noCure }) {
   return [name, printed.filter(Boolean).join(' and ')].filter(Boolean).join(', ');
 }
 
-/** @type {import('./fact.js').Words<import('../types').Thing>} */
+/** @type {import('../fact.js').Words<import('../../app/types').Thing>} */
 const THINGS = {
   row: (fact) => row(fact.row),
   open: ({ names }) => `Not settled: ${names.join('; ')}`,
@@ -32,13 +32,13 @@ function deed({ do: act, lasts, heat, inside }) {
   return parts.filter(Boolean).join(', ');
 }
 
-/** @type {import('./fact.js').Words<import('../types').Lasts>} */
+/** @type {import('../fact.js').Words<import('../../app/types').Lasts>} */
 const LASTS = {
   span: ({ time }) => time,
   hours: ({ from, to }) => `${from} to ${to} h`,
 };
 
-/** @type {Record<import('../types').Taken, (line: ReadLine, thing: string) => string>} */
+/** @type {Record<import('../../app/types').Taken, (line: ReadLine, thing: string) => string>} */
 const TAKEN = {
   item: ({ each, by }, thing) => (each ? `${thing}, each ${each}` : by ? `${thing}, by the ${by}` : thing),
   taste: (line, thing) => (thing ? `${thing}: no amount` : 'No amount'),
@@ -55,7 +55,7 @@ const TAKEN = {
 /** What a line is taken for. @param {ReadLine} line */
 export const takenFor = (line) => TAKEN[line.taken](line, line.thing ? say(THINGS, line.thing) : '');
 
-/** @type {import('./fact.js').Words<import('../types').LineFlag>} */
+/** @type {import('../fact.js').Words<import('../../app/types').LineFlag>} */
 const FLAGS = {
   left: ({ words }) => `Not understood: ${words}.`,
   amount_unsaid: () => 'How much of it is missing.',
@@ -71,7 +71,7 @@ export const flagsOf = ({ flags }) => flags.map((flag) => say(FLAGS, flag)).join
 
 const PACKET = 'The packet then names it, or E 249 to E 252';
 
-/** @type {import('./fact.js').Words<Question>} */
+/** @type {import('../fact.js').Words<Question>} */
 const QUESTIONS = {
   meat: ({ several }) =>
     several ? 'More than one weight of meat stands here. For how much is this?' : 'For how much meat is this?',
@@ -98,7 +98,7 @@ const QUESTIONS = {
 /** A question. @param {Question} asked */
 export const questionWords = (asked) => say(QUESTIONS, asked);
 
-/** @type {Record<import('../types').Method, string>} */
+/** @type {Record<import('../../app/types').Method, string>} */
 const METHODS = {
   rub: 'Rubbed on whole pieces',
   cover_brine: 'Under a brine until both are equal',
@@ -108,7 +108,7 @@ const METHODS = {
   pumped_and_covered: 'Injected, then covered with the rest',
 };
 
-/** @type {Record<import('../types').PercentOf, string>} */
+/** @type {Record<import('../../app/types').PercentOf, string>} */
 const PERCENT_OF = {
   meat: 'Of the meat',
   water: 'Of the water',
@@ -116,7 +116,7 @@ const PERCENT_OF = {
   salt: 'Of the salt',
 };
 
-/** @type {import('./fact.js').Words<import('../types').Offer, string, Question>} */
+/** @type {import('../fact.js').Words<import('../../app/types').Offer, string, Question>} */
 const OFFERS = {
   said: ({ text }) => text,
   row: (offer) => row(offer.row),
@@ -132,10 +132,10 @@ const OFFERS = {
 /** @param {Question} asked */
 const isOfSeveral = (asked) => asked.is === 'holds' && asked.names.length > 1;
 
-/** What can be answered, each with its value. @param {import('../types').Asked} asked @returns {[string, string][]} */
+/** What can be answered, each with its value. @param {import('../../app/types').Asked} asked @returns {[string, string][]} */
 export const offers = ({ ask, choices }) => choices.map(([value, offer]) => [value, say(OFFERS, offer, ask)]);
 
-/** @type {import('./fact.js').Words<import('../types').NoRecipe>} */
+/** @type {import('../fact.js').Words<import('../../app/types').NoRecipe>} */
 const NO_RECIPE = {
   open: () => 'Answer what is asked; until then the grams stay ranges.',
   too_far_apart: () => 'These amounts are too far apart to work with. Check each of them.',
@@ -147,10 +147,10 @@ const NO_RECIPE = {
   wrong: ({ problem }) => worded(problem).message,
 };
 
-/** Why no recipe came out. @param {import('../types').NoRecipe} why */
+/** Why no recipe came out. @param {import('../../app/types').NoRecipe} why */
 export const noRecipe = (why) => say(NO_RECIPE, why);
 
-/** What is to be known of the recipe that came out. @type {Record<import('../types').Beside, string>} */
+/** What is to be known of the recipe that came out. @type {Record<import('../../app/types').Beside, string>} */
 export const BESIDE = {
   cure_by_weight: 'The card asks for the cure by weight, at the usual figure of the spoon. Weigh it.',
   notes: 'What is not weighed stands in the notes of the card, as it was written.',

@@ -1,9 +1,9 @@
 /** The brine bench in words, for facts of the core. */
 
-/** @typedef {import('../types').BrineSheet} BrineSheet */
+/** @typedef {import('../../app/types').BrineSheet} BrineSheet */
 /** @typedef {{ label: string, value: string }} Fact */
 
-/** What a strength is called, and its unit. @type {Record<import('../types').Scale, [string, string]>} */
+/** What a strength is called, and its unit. @type {Record<import('../../app/types').Scale, [string, string]>} */
 const MEASURES = {
   percent: ['Salt in water and salt, by weight', ' %'],
   salometer: ['Salometer at 16 °C (60 °F)', '°'],
@@ -31,7 +31,7 @@ export const amounts = ({ amounts: { litres, us_gallons, imperial_gallons, brine
     : []),
 ];
 
-/** @type {Record<import('../types').BrineRemark, string>} */
+/** @type {Record<import('../../app/types').BrineRemark, string>} */
 export const REMARKS = {
   reads_sugar:
     'Read it before the sugar goes in. A hydrometer takes sugar and cure for salt: with sugar in it, the salt is at most this.',

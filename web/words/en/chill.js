@@ -1,9 +1,9 @@
 /** The chill in words, and the published tables that nothing is judged by. */
-import { say } from './fact.js';
+import { say } from '../fact.js';
 import { both } from './fire.js';
 import { statusWords } from './names.js';
 
-/** @typedef {import('../types').ChillStage} ChillStage */
+/** @typedef {import('../../app/types').ChillStage} ChillStage */
 
 /** What follows where the chill was too slow, or nobody read it. The rule is that of the published options. */
 export const LOST = 'Throw it out. Heating it again does not take away what grew.';
@@ -17,7 +17,7 @@ export const IN_TIME =
 export const stageWords = ({ start, end, within }) =>
   `${start.text} to ${end.text}${within === null ? '' : ` in ${within}`}`;
 
-/** @type {Record<import('../types').Cooling, (stage: ChillStage) => string>} */
+/** @type {Record<import('../../app/types').Cooling, (stage: ChillStage) => string>} */
 const WAYS = {
   food_code: () => 'Any cooked food',
   option1: () => 'Any meat, option 1',
@@ -29,7 +29,7 @@ const WAYS = {
   salty_c: ({ activity }) => `Salt-cured, water activity ${activity}`,
 };
 
-/** @type {import('./fact.js').Words<import('../types').ChillAlso>} */
+/** @type {import('../fact.js').Words<import('../../app/types').ChillAlso>} */
 const ALSO = {
   in_all: ({ within, from, to }) => `${within} in all, from ${from.text} to ${to.text}`,
   continuous: () => 'continuous cooling',
@@ -48,7 +48,7 @@ const published = ({ source, status }) => `${source} (${statusWords(status)})`;
 export const wayWords = (stage) =>
   `${WAYS[stage.of](stage)}. ${stage.also === null ? '' : `${say(ALSO, stage.also)}; `}${published(stage)}.`;
 
-/** @type {import('./fact.js').Words<import('../types').StageLeft>} */
+/** @type {import('../fact.js').Words<import('../../app/types').StageLeft>} */
 const LEFT = {
   not_begun: () => 'not begun',
   running: ({ left }) => `${left} left`,
@@ -57,10 +57,10 @@ const LEFT = {
   unseen: ({ took, most }) => `its time is over and nobody saw it met: up to ${took}, ${most} allowed`,
 };
 
-/** Where a stage stands. @param {import('../types').StageLeft} left */
+/** Where a stage stands. @param {import('../../app/types').StageLeft} left */
 export const leftWords = (left) => say(LEFT, left);
 
-/** @param {Degrees} cooked @typedef {import('../types').Degrees} Degrees */
+/** @param {Degrees} cooked @typedef {import('../../app/types').Degrees} Degrees */
 const never = (cooked) =>
   `For pork from a farm only. Never enough for wild boar, bear, cougar or walrus, however long: their parasites live through frost, cure and smoke. Those are cooked to ${both(cooked)} everywhere.`;
 const TRICHINAE =
@@ -68,7 +68,7 @@ const TRICHINAE =
 
 /**
  * What each table is called, how it is taken, and where it is published.
- * @type {import('./fact.js').Words<import('../types').PublishedAbout, { title: string, says: string, source: string }>}
+ * @type {import('../fact.js').Words<import('../../app/types').PublishedAbout, { title: string, says: string, source: string }>}
  */
 const ABOUT = {
   jerky: () => ({
@@ -96,13 +96,13 @@ const ABOUT = {
   trichinae_frost: ({ cooked }) => ({ title: 'Trichinae by frost', says: never(cooked), source: TRICHINAE }),
 };
 
-/** @param {import('../types').Published} table */
+/** @param {import('../../app/types').Published} table */
 export const aboutWords = ({ about }) => say(ABOUT, about);
 
-/** @type {Record<import('../types').Frozen, string>} */
+/** @type {Record<import('../../app/types').Frozen, string>} */
 const PIECES = { to6_in: 'up to 6 in thick', to27_in: '6 to 27 in thick', middle: 'read in its middle' };
 
-/** @type {import('./fact.js').Words<import('../types').PublishedRow, [string, string]>} */
+/** @type {import('../fact.js').Words<import('../../app/types').PublishedRow, [string, string]>} */
 const ROWS = {
   heat_meat: ({ to }) => ['Heat meat to', to.text],
   heat_birds: ({ to }) => ['Heat birds to', to.text],
@@ -123,5 +123,5 @@ const ROWS = {
   frost: ({ at, piece, held }) => [`${at.text}, ${PIECES[piece]}`, held],
 };
 
-/** A row: what, and the figure. @param {import('../types').PublishedRow} row */
+/** A row: what, and the figure. @param {import('../../app/types').PublishedRow} row */
 export const rowWords = (row) => say(ROWS, row);

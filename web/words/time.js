@@ -1,5 +1,5 @@
 /** Clock times and days as the person's own country writes them, always with a day. */
-import { HOUR12, LOCALE } from '../locale.js';
+import { HOUR12, LOCALE } from './locale.js';
 
 const DAY_MS = 86_400_000;
 /** @param {Intl.DateTimeFormatOptions} options */
