@@ -3259,6 +3259,11 @@ qr_size: number,
 qr_path: string, };
 
 /**
+ * Why a recipe goes into no link, or comes out of none.
+ */
+export type LinkWrong = { "is": "recipe_too_long" } | { "is": "link_too_long" } | { "is": "link_missing" } | { "is": "link_version" } | { "is": "no_link" } | { "is": "link_cut" } | { "is": "link_altered" } | { "is": "link_holds_no_recipe" } | { "is": "link_ingredient" } | { "is": "link_digits" };
+
+/**
  * How a premix or a stock was made of a packet's cure.
  */
 export type Made = { 
@@ -4820,6 +4825,43 @@ cautions: Array<Caution>, };
 export type RecipeList = "cures" | "lines" | "steps" | "unread";
 
 /**
+ * One thing that a recipe may not be, with the figures of the rule.
+ */
+export type RecipeWrong = { "is": "recipe_too_many", 
+/**
+ * Of what.
+ */
+list: RecipeList, 
+/**
+ * The most of it.
+ */
+most: number, } | { "is": "unread_empty" } | { "is": "cooked_hangs" } | { "is": "hangs_without_rub" } | { "is": "brine_wants_water" } | { "is": "no_such_cure", 
+/**
+ * The first characters of the key.
+ */
+item: string, } | { "is": "mix_not_known" } | { "is": "cure_holds_none" } | { "is": "aim_nought" } | { "is": "aim_too_high", 
+/**
+ * Highest aim, ppm.
+ */
+most: number, } | { "is": "aim_as_strong" } | { "is": "pure_has_one_strength" } | { "is": "allergens_known" } | { "is": "agent_known" } | { "is": "not_in_pantry", 
+/**
+ * The first characters of the key.
+ */
+item: string, } | { "is": "cure_among_lines" } | { "is": "sounds_like_cure" } | { "is": "nothing_evens_out" } | { "is": "no_brine_here" } | { "is": "water_without_brine" } | { "is": "water_by_green_weight" } | { "is": "line_too_much" } | { "is": "take_missing" } | { "is": "take_out_of_bounds" } | { "is": "take_unasked" } | { "is": "turned_too_often" } | { "is": "name_missing", 
+/**
+ * Most characters.
+ */
+most: number, } | { "is": "name_one_line" } | { "is": "text_too_long", 
+/**
+ * Characters in it.
+ */
+long: number, 
+/**
+ * Most characters.
+ */
+most: number, } | { "is": "hidden_character" } | { "is": "tag_form" };
+
+/**
  * Content of `check`: a record as it is stored.
  */
 export type Record = { "recipe": Recipe } | { "batch": Batch } | { "settings": Settings } | { "stock": Stock };
@@ -5819,6 +5861,87 @@ status: string | null,
 cautions: Array<Caution>, };
 
 /**
+ * Why a text is no quantity of its kind.
+ */
+export type TypedWrong = { "is": "quantity_too_long", 
+/**
+ * Of what.
+ */
+of: KindOf, 
+/**
+ * The first characters of it.
+ */
+typed: string, } | { "is": "quantity_missing", 
+/**
+ * Of what.
+ */
+of: KindOf, } | { "is": "no_unit", 
+/**
+ * Of what.
+ */
+of: KindOf, 
+/**
+ * The first characters of it.
+ */
+typed: string, } | { "is": "wrong_unit", 
+/**
+ * Of what.
+ */
+of: KindOf, 
+/**
+ * The first characters of the word.
+ */
+unit: string, } | { "is": "units_out_of_order", 
+/**
+ * Of what.
+ */
+of: KindOf, 
+/**
+ * The first characters of the text.
+ */
+typed: string, } | { "is": "too_many_digits", 
+/**
+ * Of what.
+ */
+of: KindOf, 
+/**
+ * The first characters of the text.
+ */
+typed: string, } | { "is": "two_readings", 
+/**
+ * The first characters of the text.
+ */
+typed: string, 
+/**
+ * Both readings.
+ */
+readings: [string, string], } | { "is": "quantity_too_small", 
+/**
+ * Of what.
+ */
+of: KindOf, 
+/**
+ * The least.
+ */
+least: string, } | { "is": "quantity_too_large", 
+/**
+ * Of what.
+ */
+of: KindOf, 
+/**
+ * The most.
+ */
+most: string, } | { "is": "quantity_not_read", 
+/**
+ * Of what.
+ */
+of: KindOf, 
+/**
+ * The first characters of the text.
+ */
+typed: string, };
+
+/**
  * When a batch comes out. Times are in milliseconds since 1970.
  */
 export type Until = { 
@@ -6283,39 +6406,7 @@ typed: string, } | { "is": "mix_parts" } | { "is": "cure_over_whole" } | { "is":
 /**
  * Per cent of nitrite.
  */
-nitrite: string, } | { "is": "no_such_cut" } | { "is": "no_such_card" } | { "is": "no_such_answer" } | { "is": "weight_after_fire" } | { "is": "recipe_too_many", 
-/**
- * Of what.
- */
-list: RecipeList, 
-/**
- * The most of it.
- */
-most: number, } | { "is": "unread_empty" } | { "is": "cooked_hangs" } | { "is": "hangs_without_rub" } | { "is": "brine_wants_water" } | { "is": "no_such_cure", 
-/**
- * The first characters of the key.
- */
-item: string, } | { "is": "mix_not_known" } | { "is": "cure_holds_none" } | { "is": "aim_nought" } | { "is": "aim_too_high", 
-/**
- * Highest aim, ppm.
- */
-most: number, } | { "is": "aim_as_strong" } | { "is": "pure_has_one_strength" } | { "is": "allergens_known" } | { "is": "agent_known" } | { "is": "not_in_pantry", 
-/**
- * The first characters of the key.
- */
-item: string, } | { "is": "cure_among_lines" } | { "is": "sounds_like_cure" } | { "is": "nothing_evens_out" } | { "is": "no_brine_here" } | { "is": "water_without_brine" } | { "is": "water_by_green_weight" } | { "is": "line_too_much" } | { "is": "take_missing" } | { "is": "take_out_of_bounds" } | { "is": "take_unasked" } | { "is": "turned_too_often" } | { "is": "name_missing", 
-/**
- * Most characters.
- */
-most: number, } | { "is": "name_one_line" } | { "is": "text_too_long", 
-/**
- * Characters in it.
- */
-long: number, 
-/**
- * Most characters.
- */
-most: number, } | { "is": "hidden_character" } | { "is": "tag_form" } | { "is": "recipe_too_long" } | { "is": "link_too_long" } | { "is": "link_missing" } | { "is": "link_version" } | { "is": "no_link" } | { "is": "link_cut" } | { "is": "link_altered" } | { "is": "link_holds_no_recipe" } | { "is": "link_ingredient" } | { "is": "link_digits" } | { "is": "not_of_form", 
+nitrite: string, } | { "is": "no_such_cut" } | { "is": "no_such_card" } | { "is": "no_such_answer" } | { "is": "weight_after_fire" } | { "is": "not_of_form", 
 /**
  * What the reader of requests says of it: for programs.
  */
@@ -6391,87 +6482,11 @@ most: number, } | { "is": "reading_time" } | { "is": "fridge_readings",
 /**
  * Most of them.
  */
-most: number, } | { "is": "pieces_too_heavy" } | { "is": "quantity_too_long", 
-/**
- * Of what.
- */
-of: KindOf, 
-/**
- * The first characters of it.
- */
-typed: string, } | { "is": "quantity_missing", 
-/**
- * Of what.
- */
-of: KindOf, } | { "is": "no_unit", 
-/**
- * Of what.
- */
-of: KindOf, 
-/**
- * The first characters of it.
- */
-typed: string, } | { "is": "wrong_unit", 
-/**
- * Of what.
- */
-of: KindOf, 
-/**
- * The first characters of the word.
- */
-unit: string, } | { "is": "units_out_of_order", 
-/**
- * Of what.
- */
-of: KindOf, 
-/**
- * The first characters of the text.
- */
-typed: string, } | { "is": "too_many_digits", 
-/**
- * Of what.
- */
-of: KindOf, 
-/**
- * The first characters of the text.
- */
-typed: string, } | { "is": "two_readings", 
-/**
- * The first characters of the text.
- */
-typed: string, 
-/**
- * Both readings.
- */
-readings: [string, string], } | { "is": "quantity_too_small", 
-/**
- * Of what.
- */
-of: KindOf, 
-/**
- * The least.
- */
-least: string, } | { "is": "quantity_too_large", 
-/**
- * Of what.
- */
-of: KindOf, 
-/**
- * The most.
- */
-most: string, } | { "is": "quantity_not_read", 
-/**
- * Of what.
- */
-of: KindOf, 
-/**
- * The first characters of the text.
- */
-typed: string, } | { "is": "too_many_rests", 
+most: number, } | { "is": "pieces_too_heavy" } | { "is": "too_many_rests", 
 /**
  * Most of them.
  */
-most: number, };
+most: number, } | TypedWrong | RecipeWrong | LinkWrong;
 
 /** The answer to each question. */
 export interface Answers {

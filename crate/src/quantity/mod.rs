@@ -27,4 +27,4 @@ pub use range::Range;
 pub use read::MOST_TEXT;
 pub(crate) use read::shorten;
 pub use rest::{Awake, HOUR, Rest, hour_down, hour_up};
-pub use wrong::{KindOf, PutInBy, RecipeList, Wrong};
+pub use wrong::{KindOf, LinkWrong, PutInBy, RecipeList, RecipeWrong, TypedWrong, Wrong};

@@ -70,9 +70,9 @@ impl Problem {
     }
 
     /// A fact that is wrong, with no field yet.
-    pub fn of(code: Code, wrong: Wrong) -> Self {
+    pub fn of(code: Code, wrong: impl Into<Wrong>) -> Self {
         Self {
-            wrong: Some(wrong),
+            wrong: Some(wrong.into()),
             ..Self::new(code, "")
         }
     }

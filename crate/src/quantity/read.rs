@@ -12,7 +12,7 @@ use super::figure::{join, plain};
 use super::kind::{Facts, Kind, Quantity, System, Unit};
 use super::number::{self, Reading};
 use super::problem::{Code, Problem};
-use super::wrong::Wrong;
+use super::wrong::TypedWrong;
 use rust_decimal::Decimal;
 
 /// Longest text taken for one quantity, in bytes.
@@ -44,7 +44,7 @@ impl Facts {
     pub(crate) fn read(&'static self, text: &str, default: Option<&str>) -> Result<Decimal, Problem> {
         let shown = shorten(text);
         if text.len() > MOST_TEXT {
-            let wrong = Wrong::QuantityTooLong {
+            let wrong = TypedWrong::QuantityTooLong {
                 of: self.what,
                 typed: shown,
             };
@@ -92,7 +92,7 @@ impl Facts {
         let (of, shown) = (self.what, shorten(text));
         let mut rest = text.trim_matches(|c: char| number::is_gap(c) || c == '\n' || c == '\r');
         if rest.is_empty() {
-            return Err(Problem::of(Code::Missing, Wrong::QuantityMissing { of }));
+            return Err(Problem::of(Code::Missing, TypedWrong::QuantityMissing { of }));
         }
         let negative = rest.strip_prefix(['-', '−']);
         if let Some(unsigned) = negative {
@@ -108,13 +108,13 @@ impl Facts {
                 Found::None => match default.and_then(|d| self.unit(d)) {
                     Some(unit) if last.is_none() && rest.is_empty() => unit,
                     None if last.is_none() && rest.is_empty() => {
-                        return Err(Problem::of(Code::NoUnit, Wrong::NoUnit { of, typed: shown }));
+                        return Err(Problem::of(Code::NoUnit, TypedWrong::NoUnit { of, typed: shown }));
                     }
                     _ => return Err(self.not_read(&shown)),
                 },
                 Found::Unknown(word) if word.contains(|c: char| c.is_ascii_alphabetic() || !c.is_ascii()) => {
                     let unit = shorten(word);
-                    return Err(Problem::of(Code::WrongUnit, Wrong::WrongUnit { of, unit }));
+                    return Err(Problem::of(Code::WrongUnit, TypedWrong::WrongUnit { of, unit }));
                 }
                 Found::Unknown(_) => return Err(self.not_read(&shown)),
             };
@@ -122,7 +122,7 @@ impl Facts {
             let follows =
                 |larger: &Unit| larger.factor > unit.factor && larger.system == unit.system && unit.offset.is_zero();
             if !last.is_none_or(follows) {
-                let wrong = Wrong::UnitsOutOfOrder { of, typed: shown };
+                let wrong = TypedWrong::UnitsOutOfOrder { of, typed: shown };
                 return Err(Problem::of(Code::NotRead, wrong));
             }
             let part = value.times(unit.factor).and_then(|part| {
@@ -149,13 +149,13 @@ impl Facts {
             Reading::One(value) => Ok(value),
             Reading::TooManyDigits => {
                 let typed = shown.to_owned();
-                let wrong = Wrong::TooManyDigits { of: self.what, typed };
+                let wrong = TypedWrong::TooManyDigits { of: self.what, typed };
                 Err(Problem::of(Code::NotRead, wrong))
             }
             Reading::Either(small, large) => {
                 let texts = [large, small].map(|v| join(&plain(v), unit.name()));
                 let choices = if compound { Vec::new() } else { texts.to_vec() };
-                let wrong = Wrong::TwoReadings {
+                let wrong = TypedWrong::TwoReadings {
                     typed: shown.to_owned(),
                     readings: Box::new(texts),
                 };
@@ -172,7 +172,7 @@ impl Facts {
         let base = base.half_away(self.scale);
         if base < self.min {
             let least = join(&plain(self.min), self.base_name());
-            let wrong = Wrong::QuantityTooSmall { of: self.what, least };
+            let wrong = TypedWrong::QuantityTooSmall { of: self.what, least };
             return Err(Problem::of(Code::TooSmall, wrong));
         }
         if base > self.max {
@@ -184,12 +184,12 @@ impl Facts {
 
     fn too_large(&self) -> Problem {
         let most = join(&plain(self.max), self.base_name());
-        Problem::of(Code::TooLarge, Wrong::QuantityTooLarge { of: self.what, most })
+        Problem::of(Code::TooLarge, TypedWrong::QuantityTooLarge { of: self.what, most })
     }
 
     fn not_read(&self, shown: &str) -> Problem {
         let typed = shown.to_owned();
-        Problem::of(Code::NotRead, Wrong::QuantityNotRead { of: self.what, typed })
+        Problem::of(Code::NotRead, TypedWrong::QuantityNotRead { of: self.what, typed })
     }
 
     /// The unit by one of its names, whatever the case of its letters.

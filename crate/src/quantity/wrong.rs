@@ -1,7 +1,15 @@
 //! What can be wrong, as facts: the page words each. A sentence that stands in [`super::Problem::message`] is one that
 //! has not come here yet.
 
+mod link;
+mod recipe;
+mod typed;
+
 use serde::Serialize;
+
+pub use link::LinkWrong;
+pub use recipe::{RecipeList, RecipeWrong};
+pub use typed::{KindOf, TypedWrong};
 
 /// One thing that is wrong, with the figures of the rule that it breaks.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -92,110 +100,6 @@ pub enum Wrong {
     NoSuchAnswer,
     /// After the fire all pieces weigh less than a fifth of their green weight, or a tenth more than it.
     WeightAfterFire,
-    /// A recipe has more of something than it takes.
-    RecipeTooMany {
-        /// Of what.
-        list: RecipeList,
-        /// The most of it.
-        most: usize,
-    },
-    /// A text that was not read is empty.
-    UnreadEmpty,
-    /// What is cooked or dried out does not hang for months.
-    CookedHangs,
-    /// Only a whole muscle under a dry rub hangs for months.
-    HangsWithoutRub,
-    /// A cover brine has no line of water.
-    BrineWantsWater,
-    /// The pantry has no curing agent of this key.
-    NoSuchCure {
-        /// The first characters of the key.
-        item: String,
-    },
-    /// Of a premix or a stock it is not kept how it was made; or it is kept of what is neither.
-    MixNotKnown,
-    /// A cure without nitrite and nitrate: pink salt for the table is no cure.
-    CureHoldsNone,
-    /// The aim is nought.
-    AimNought,
-    /// Nobody cures with so much.
-    AimTooHigh {
-        /// Highest aim, ppm.
-        most: u32,
-    },
-    /// The aim is no weaker than the cure itself.
-    AimAsStrong,
-    /// A pure salt is as strong as it is: another strength is that of a packet.
-    PureHasOneStrength,
-    /// Allergens of what the pantry knows.
-    AllergensKnown,
-    /// Whether it holds nitrite is known of what is in the pantry.
-    AgentKnown,
-    /// The pantry has no such key.
-    NotInPantry {
-        /// The first characters of the key.
-        item: String,
-    },
-    /// A curing agent stands among the other lines, where nothing counts it.
-    CureAmongLines,
-    /// A name says nitrite or nitrate, where nothing counts it.
-    SoundsLikeCure,
-    /// A share of meat and water by a method in which the two do not even out.
-    NothingEvensOut,
-    /// A share of a brine, where there is none.
-    NoBrineHere,
-    /// Water, where there is no brine.
-    WaterWithoutBrine,
-    /// The water of a brine goes by green weight.
-    WaterByGreenWeight,
-    /// More of a line than there is meat.
-    LineTooMuch,
-    /// How much of the brine goes in is not said.
-    TakeMissing,
-    /// A pump or a pick-up is 1 to 60 % of green weight.
-    TakeOutOfBounds,
-    /// A share that goes in, by a method that has none.
-    TakeUnasked,
-    /// Turning wants a step that lasts, 30 minutes between two turns and no more than 200 of them.
-    TurnedTooOften,
-    /// A name is empty.
-    NameMissing {
-        /// Most characters.
-        most: usize,
-    },
-    /// A name has a line break in it.
-    NameOneLine,
-    /// A text is too long.
-    TextTooLong {
-        /// Characters in it.
-        long: usize,
-        /// Most characters.
-        most: usize,
-    },
-    /// A character that cannot be seen, or that turns the text around it.
-    HiddenCharacter,
-    /// A tag is two capital letters.
-    TagForm,
-    /// A recipe does not fit into a link.
-    RecipeTooLong,
-    /// Longer than any link.
-    LinkTooLong,
-    /// No link was pasted.
-    LinkMissing,
-    /// A link of another version of the page.
-    LinkVersion,
-    /// What was pasted is no link.
-    NoLink,
-    /// The end of a link is missing.
-    LinkCut,
-    /// A link whose checksum does not fit.
-    LinkAltered,
-    /// A link that is whole and holds no recipe.
-    LinkHoldsNoRecipe,
-    /// A link with an ingredient of a newer page.
-    LinkIngredient,
-    /// A figure has more digits than a link keeps.
-    LinkDigits,
     /// A request that is not of the documented form.
     NotOfForm {
         /// What the reader of requests says of it: for programs.
@@ -357,113 +261,38 @@ pub enum Wrong {
     },
     /// All pieces together weigh more than a tonne.
     PiecesTooHeavy,
-    /// A text is too long for a quantity.
-    QuantityTooLong {
-        /// Of what.
-        of: KindOf,
-        /// The first characters of it.
-        typed: String,
-    },
-    /// No quantity is typed where one is wanted.
-    QuantityMissing {
-        /// Of what.
-        of: KindOf,
-    },
-    /// A number has no unit.
-    NoUnit {
-        /// Of what.
-        of: KindOf,
-        /// The first characters of it.
-        typed: String,
-    },
-    /// A word is no unit of this kind.
-    WrongUnit {
-        /// Of what.
-        of: KindOf,
-        /// The first characters of the word.
-        unit: String,
-    },
-    /// A larger unit behind a smaller one, or two of different kinds.
-    UnitsOutOfOrder {
-        /// Of what.
-        of: KindOf,
-        /// The first characters of the text.
-        typed: String,
-    },
-    /// More digits or marks than a number has.
-    TooManyDigits {
-        /// Of what.
-        of: KindOf,
-        /// The first characters of the text.
-        typed: String,
-    },
-    /// A number that can be read two ways.
-    TwoReadings {
-        /// The first characters of the text.
-        typed: String,
-        /// Both readings.
-        readings: Box<[String; 2]>,
-    },
-    /// A quantity below the least.
-    QuantityTooSmall {
-        /// Of what.
-        of: KindOf,
-        /// The least.
-        least: String,
-    },
-    /// A quantity above the most.
-    QuantityTooLarge {
-        /// Of what.
-        of: KindOf,
-        /// The most.
-        most: String,
-    },
-    /// A text that is no quantity of this kind.
-    QuantityNotRead {
-        /// Of what.
-        of: KindOf,
-        /// The first characters of the text.
-        typed: String,
-    },
     /// More stretches of rest than a request has.
     TooManyRests {
         /// Most of them.
         most: usize,
     },
+    /// With a quantity.
+    #[serde(untagged)]
+    Typed(TypedWrong),
+    /// With a recipe.
+    #[serde(untagged)]
+    Recipe(RecipeWrong),
+    /// With a link.
+    #[serde(untagged)]
+    Link(LinkWrong),
 }
 
-/// A kind of quantity.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum KindOf {
-    /// A weight.
-    Weight,
-    /// A length.
-    Length,
-    /// A temperature.
-    Temperature,
-    /// A span of time.
-    Time,
-    /// A share by weight.
-    Share,
-    /// A volume.
-    SpoonOrCup,
+impl From<TypedWrong> for Wrong {
+    fn from(wrong: TypedWrong) -> Self {
+        Self::Typed(wrong)
+    }
 }
 
-/// A list of a recipe.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum RecipeList {
-    /// Curing agents.
-    Cures,
-    /// Everything else that is weighed.
-    Lines,
-    /// What is done after weighing.
-    Steps,
-    /// What was not understood.
-    Unread,
+impl From<RecipeWrong> for Wrong {
+    fn from(wrong: RecipeWrong) -> Self {
+        Self::Recipe(wrong)
+    }
+}
+
+impl From<LinkWrong> for Wrong {
+    fn from(wrong: LinkWrong) -> Self {
+        Self::Link(wrong)
+    }
 }
 
 /// How it is told what went in.

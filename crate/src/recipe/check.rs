@@ -4,7 +4,7 @@ use super::method::Method;
 use super::model::{Cure, Do, Eaten, Line, Recipe, Share, Step};
 use crate::pantry::{self, Agent, Group, MADE, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Fraction, Problem, RecipeList, Wrong};
+use crate::quantity::{Code, Fraction, Problem, RecipeList, RecipeWrong};
 use crate::tables::SOUNDS_LIKE_CURE;
 use rust_decimal::{Decimal, dec};
 
@@ -40,7 +40,7 @@ impl Recipe {
             ("unread", RecipeList::Unread, self.unread.len(), MOST_UNREAD),
         ] {
             if len > most {
-                found.push(Problem::of(Code::TooLong, Wrong::RecipeTooMany { list: kind, most }).at(list));
+                found.push(Problem::of(Code::TooLong, RecipeWrong::RecipeTooMany { list: kind, most }).at(list));
             }
         }
         for (i, cure) in self.cures.iter().enumerate() {
@@ -55,22 +55,22 @@ impl Recipe {
         for (i, unread) in self.unread.iter().enumerate() {
             let bad = text(unread, MOST_NOTE).err().or_else(|| {
                 let empty = unread.trim().is_empty();
-                empty.then(|| Problem::of(Code::Missing, Wrong::UnreadEmpty))
+                empty.then(|| Problem::of(Code::Missing, RecipeWrong::UnreadEmpty))
             });
             found.extend(bad.map(|p| p.at(&format!("unread[{i}]"))));
         }
         if self.eaten == Eaten::HungForMonths {
             let cooks = self.steps.iter().any(|s| matches!(s.act, Do::Cook | Do::DryOut));
             let why = match self.method {
-                Method::Rub if cooks => Some(Wrong::CookedHangs),
+                Method::Rub if cooks => Some(RecipeWrong::CookedHangs),
                 Method::Rub => None,
-                _ => Some(Wrong::HangsWithoutRub),
+                _ => Some(RecipeWrong::HangsWithoutRub),
             };
             found.extend(why.map(|why| Problem::of(Code::Conflict, why).at("eaten")));
         }
         found.extend(take(self.method, self.take).map(|p| p.at("take")));
         if self.method.has_brine() && !self.lines.iter().any(Line::is_water) {
-            found.push(Problem::of(Code::Missing, Wrong::BrineWantsWater).at("lines"));
+            found.push(Problem::of(Code::Missing, RecipeWrong::BrineWantsWater).at("lines"));
         }
         found
     }
@@ -82,7 +82,7 @@ impl Cure {
         let mut found = Vec::new();
         if pantry::ingredient(&self.item).is_none_or(|i| i.group != Group::Cure) {
             let item = crate::quantity::shorten(&self.item);
-            found.push(Problem::of(Code::Unknown, Wrong::NoSuchCure { item }).at("item"));
+            found.push(Problem::of(Code::Unknown, RecipeWrong::NoSuchCure { item }).at("item"));
         }
         let (nitrite, nitrate) = (self.nitrite.base(), self.nitrate.base());
         let agent = Agent::printed(self.nitrite, Some(self.nitrate));
@@ -93,21 +93,21 @@ impl Cure {
         }
         found.extend(self.made.and_then(|m| m.problem(agent)).map(|p| p.at("nitrite")));
         if self.made.is_some() != (self.item == MADE) {
-            found.push(Problem::of(Code::Missing, Wrong::MixNotKnown).at("item"));
+            found.push(Problem::of(Code::Missing, RecipeWrong::MixNotKnown).at("item"));
         }
         if nitrite.is_zero() && nitrate.is_zero() {
-            found.push(Problem::of(Code::Conflict, Wrong::CureHoldsNone).at("nitrite"));
+            found.push(Problem::of(Code::Conflict, RecipeWrong::CureHoldsNone).at("nitrite"));
         }
         let aim = self.aim.base().times(dec!(10_000)).unwrap_or(Decimal::MAX);
         if aim.is_zero() {
-            found.push(Problem::of(Code::TooSmall, Wrong::AimNought).at("aim"));
+            found.push(Problem::of(Code::TooSmall, RecipeWrong::AimNought).at("aim"));
         }
         if aim > Decimal::from(HIGHEST_AIM) {
-            found.push(Problem::of(Code::TooLarge, Wrong::AimTooHigh { most: HIGHEST_AIM }).at("aim"));
+            found.push(Problem::of(Code::TooLarge, RecipeWrong::AimTooHigh { most: HIGHEST_AIM }).at("aim"));
         }
         let strength = if nitrite.is_zero() { nitrate } else { nitrite };
         if !strength.is_zero() && self.aim.base() >= strength {
-            found.push(Problem::of(Code::Conflict, Wrong::AimAsStrong).at("aim"));
+            found.push(Problem::of(Code::Conflict, RecipeWrong::AimAsStrong).at("aim"));
         }
         found
     }
@@ -118,7 +118,7 @@ impl Cure {
     fn is_not(&self, item: &pantry::Ingredient) -> Option<Problem> {
         let is = |printed: Fraction, text: &str| Decimal::from_str_exact(text).is_ok_and(|own| own == printed.base());
         let same = is(self.nitrite, item.nitrite) && is(self.nitrate, item.nitrate);
-        (!same).then(|| Problem::of(Code::Conflict, Wrong::PureHasOneStrength).at("nitrite"))
+        (!same).then(|| Problem::of(Code::Conflict, RecipeWrong::PureHasOneStrength).at("nitrite"))
     }
 }
 
@@ -134,10 +134,10 @@ impl Line {
             return Some(problem.at("allergens"));
         }
         if !own && !self.allergens.is_empty() {
-            return Some(Problem::of(Code::Conflict, Wrong::AllergensKnown).at("allergens"));
+            return Some(Problem::of(Code::Conflict, RecipeWrong::AllergensKnown).at("allergens"));
         }
         if !own && self.name.is_empty() && !self.agent.is_unknown() {
-            return Some(Problem::of(Code::Conflict, Wrong::AgentKnown).at("agent"));
+            return Some(Problem::of(Code::Conflict, RecipeWrong::AgentKnown).at("agent"));
         }
         if own {
             if let Err(problem) = name(&self.name) {
@@ -147,10 +147,10 @@ impl Line {
             match pantry::ingredient(&self.item) {
                 None => {
                     let item = crate::quantity::shorten(&self.item);
-                    return Some(Problem::of(Code::Unknown, Wrong::NotInPantry { item }).at("item"));
+                    return Some(Problem::of(Code::Unknown, RecipeWrong::NotInPantry { item }).at("item"));
                 }
                 Some(i) if i.group == Group::Cure => {
-                    return Some(Problem::of(Code::Conflict, Wrong::CureAmongLines).at("item"));
+                    return Some(Problem::of(Code::Conflict, RecipeWrong::CureAmongLines).at("item"));
                 }
                 Some(_) => {}
             }
@@ -159,21 +159,21 @@ impl Line {
             }
         }
         if says_cure(&self.name) {
-            return Some(Problem::of(Code::Conflict, Wrong::SoundsLikeCure).at("name"));
+            return Some(Problem::of(Code::Conflict, RecipeWrong::SoundsLikeCure).at("name"));
         }
         if method.takes() && matches!(self.share, Share::MeatAndWater(_)) {
-            return Some(Problem::of(Code::Conflict, Wrong::NothingEvensOut).at("share"));
+            return Some(Problem::of(Code::Conflict, RecipeWrong::NothingEvensOut).at("share"));
         }
         let brine_only = matches!(self.share, Share::Brine(_) | Share::MeatAndWater(_));
         if brine_only && !method.has_brine() {
-            return Some(Problem::of(Code::Conflict, Wrong::NoBrineHere).at("share"));
+            return Some(Problem::of(Code::Conflict, RecipeWrong::NoBrineHere).at("share"));
         }
         // Ice water goes into mince, as a share of the meat.
         if self.is_water() && (brine_only || method == Method::Rub) {
             let how = if !method.has_brine() {
-                Wrong::WaterWithoutBrine
+                RecipeWrong::WaterWithoutBrine
             } else {
-                Wrong::WaterByGreenWeight
+                RecipeWrong::WaterByGreenWeight
             };
             return Some(Problem::of(Code::Conflict, how).at("share"));
         }
@@ -181,7 +181,7 @@ impl Line {
             Share::GreenWeight(f) | Share::MeatAndWater(f) | Share::Brine(f)
                 if f.base() > Decimal::ONE_HUNDRED && !self.is_water() =>
             {
-                Some(Problem::of(Code::TooLarge, Wrong::LineTooMuch).at("share"))
+                Some(Problem::of(Code::TooLarge, RecipeWrong::LineTooMuch).at("share"))
             }
             _ => None,
         }
@@ -191,11 +191,11 @@ impl Line {
 /// What is wrong with the share of the brine that goes in: 1 to 60 % where the method has one, else none.
 pub fn take(method: Method, take: Option<Fraction>) -> Option<Problem> {
     match take {
-        None if method.takes() => Some(Problem::of(Code::Missing, Wrong::TakeMissing)),
+        None if method.takes() => Some(Problem::of(Code::Missing, RecipeWrong::TakeMissing)),
         Some(f) if method.takes() && !(Decimal::ONE..=dec!(60)).contains(&f.base()) => {
-            Some(Problem::of(Code::TooLarge, Wrong::TakeOutOfBounds))
+            Some(Problem::of(Code::TooLarge, RecipeWrong::TakeOutOfBounds))
         }
-        Some(_) if !method.takes() => Some(Problem::of(Code::Conflict, Wrong::TakeUnasked)),
+        Some(_) if !method.takes() => Some(Problem::of(Code::Conflict, RecipeWrong::TakeUnasked)),
         _ => None,
     }
 }
@@ -207,7 +207,8 @@ impl Step {
                 every.base() < dec!(30) || lasts.base().over(every.base()).is_none_or(|n| n > dec!(200))
             });
             let no_length = self.turn_every.is_some() && self.lasts.is_none();
-            (turned_too_often || no_length).then(|| Problem::of(Code::Conflict, Wrong::TurnedTooOften).at("turn_every"))
+            (turned_too_often || no_length)
+                .then(|| Problem::of(Code::Conflict, RecipeWrong::TurnedTooOften).at("turn_every"))
         })
     }
 }
@@ -218,10 +219,10 @@ impl Step {
 /// [`Code::Missing`], [`Code::TooLong`] or [`Code::NotRead`].
 pub fn name(value: &str) -> Result<(), Problem> {
     if value.trim().is_empty() {
-        return Err(Problem::of(Code::Missing, Wrong::NameMissing { most: MOST_NAME }));
+        return Err(Problem::of(Code::Missing, RecipeWrong::NameMissing { most: MOST_NAME }));
     }
     if value.contains('\n') {
-        return Err(Problem::of(Code::NotRead, Wrong::NameOneLine));
+        return Err(Problem::of(Code::NotRead, RecipeWrong::NameOneLine));
     }
     text(value, MOST_NAME)
 }
@@ -245,10 +246,10 @@ fn says_cure(value: &str) -> bool {
 pub fn text(value: &str, most: usize) -> Result<(), Problem> {
     let long = value.chars().count();
     if long > most {
-        return Err(Problem::of(Code::TooLong, Wrong::TextTooLong { long, most }));
+        return Err(Problem::of(Code::TooLong, RecipeWrong::TextTooLong { long, most }));
     }
     if value.chars().any(|c| (c.is_control() && c != '\n') || is_hidden(c)) {
-        return Err(Problem::of(Code::NotRead, Wrong::HiddenCharacter));
+        return Err(Problem::of(Code::NotRead, RecipeWrong::HiddenCharacter));
     }
     Ok(())
 }
@@ -271,6 +272,6 @@ pub fn tag(value: &str, digits: usize) -> Result<(), Problem> {
     if good {
         Ok(())
     } else {
-        Err(Problem::of(Code::NotRead, Wrong::TagForm))
+        Err(Problem::of(Code::NotRead, RecipeWrong::TagForm))
     }
 }

@@ -1,7 +1,7 @@
 //! A recipe as one link: version, length, content, checksum.
 
 use super::{qr, wire};
-use crate::quantity::{Code, Problem, Wrong};
+use crate::quantity::{Code, LinkWrong, Problem};
 use crate::recipe::Recipe;
 use base64ct::{Base64UrlUnpadded, Encoding};
 use crc::{CRC_32_ISO_HDLC, Crc, NoTable};
@@ -43,7 +43,7 @@ pub fn write(recipe: &Recipe, page: &str) -> Result<Link, Vec<Problem>> {
         return Err(problems.into_iter().map(|p| p.at("recipe")).collect());
     }
     let content = wire::write(recipe).map_err(|p| vec![p])?;
-    let too_long = || vec![Problem::of(Code::TooLong, Wrong::RecipeTooLong)];
+    let too_long = || vec![Problem::of(Code::TooLong, LinkWrong::RecipeTooLong)];
     let length = u16::try_from(content.len()).map_err(|_| too_long())?;
     let sum = CRC.checksum(&content);
     let bytes = [&length.to_be_bytes()[..], &content, &sum.to_be_bytes()[..]].concat();
@@ -75,7 +75,7 @@ pub fn open(text: &str) -> Result<Recipe, Vec<Problem>> {
 
 fn decode(text: &str) -> Result<Vec<u8>, Problem> {
     if text.len() > MOST_LINK {
-        return Err(Problem::of(Code::TooLong, Wrong::LinkTooLong));
+        return Err(Problem::of(Code::TooLong, LinkWrong::LinkTooLong));
     }
     // A message may have wrapped the link, and a mail program may have escaped its mark.
     let text: String = text.chars().filter(|c| !c.is_whitespace()).collect();
@@ -85,7 +85,7 @@ fn decode(text: &str) -> Result<Vec<u8>, Problem> {
         .and_then(|t| t.rsplit('#').next())
         .unwrap_or_default();
     if code.is_empty() {
-        return Err(Problem::of(Code::Missing, Wrong::LinkMissing));
+        return Err(Problem::of(Code::Missing, LinkWrong::LinkMissing));
     }
     let Some(body) = code.strip_prefix(HEAD) else {
         let version = code
@@ -94,10 +94,10 @@ fn decode(text: &str) -> Result<Vec<u8>, Problem> {
             .map(|(number, _)| number);
         return Err(match version {
             Some(number) if !number.is_empty() && number.bytes().all(|b| b.is_ascii_digit()) => {
-                Problem::of(Code::Version, Wrong::LinkVersion)
+                Problem::of(Code::Version, LinkWrong::LinkVersion)
             }
             _ if HEAD.starts_with(code) => cut(),
-            _ => Problem::of(Code::NotRead, Wrong::NoLink),
+            _ => Problem::of(Code::NotRead, LinkWrong::NoLink),
         });
     };
     // What follows the code in a sentence is not part of it.
@@ -137,9 +137,9 @@ fn content(letters: &str) -> Result<Vec<u8>, Problem> {
 }
 
 fn cut() -> Problem {
-    Problem::of(Code::Cut, Wrong::LinkCut)
+    Problem::of(Code::Cut, LinkWrong::LinkCut)
 }
 
 fn altered() -> Problem {
-    Problem::of(Code::Altered, Wrong::LinkAltered)
+    Problem::of(Code::Altered, LinkWrong::LinkAltered)
 }

@@ -6,7 +6,7 @@
 
 use crate::pantry::{self, MADE, Made, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Kind, Problem, Quantity, Wrong};
+use crate::quantity::{Code, Kind, LinkWrong, Problem, Quantity};
 use crate::recipe::{Cure, Do, Eaten, Holds, Line, Method, Recipe, Share, Step};
 use rust_decimal::Decimal;
 use serde::{Deserialize, Serialize};
@@ -130,7 +130,7 @@ pub fn write(recipe: &Recipe) -> Result<Vec<u8>, Problem> {
         figures,
         texts,
     };
-    postcard::to_allocvec(&wire).map_err(|_| Problem::of(Code::TooLong, Wrong::RecipeTooLong))
+    postcard::to_allocvec(&wire).map_err(|_| Problem::of(Code::TooLong, LinkWrong::RecipeTooLong))
 }
 
 /// Bytes to a recipe, which is then checked like any other.
@@ -211,7 +211,7 @@ pub fn read(bytes: &[u8]) -> Result<Recipe, Problem> {
 }
 
 fn not_read() -> Problem {
-    Problem::of(Code::Altered, Wrong::LinkHoldsNoRecipe)
+    Problem::of(Code::Altered, LinkWrong::LinkHoldsNoRecipe)
 }
 
 /// The place of a value in a list that has them all.
@@ -241,7 +241,7 @@ fn key_of(number: u32) -> Result<String, Problem> {
     }
     pantry::by_number(number)
         .map(|i| i.key.to_owned())
-        .ok_or_else(|| Problem::of(Code::Version, Wrong::LinkIngredient))
+        .ok_or_else(|| Problem::of(Code::Version, LinkWrong::LinkIngredient))
 }
 
 fn pack<K: Kind>(quantity: Quantity<K>) -> Result<Number, Problem> {
@@ -255,7 +255,7 @@ fn pack<K: Kind>(quantity: Quantity<K>) -> Result<Number, Problem> {
             .then(|| mantissa.checked_mul(16)?.checked_add(power.into()))
             .flatten()
     });
-    short.ok_or_else(|| Problem::of(Code::TooLong, Wrong::LinkDigits))
+    short.ok_or_else(|| Problem::of(Code::TooLong, LinkWrong::LinkDigits))
 }
 
 fn unpack<K: Kind>(number: Number) -> Result<Quantity<K>, Problem> {
