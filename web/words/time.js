@@ -1,4 +1,5 @@
 /** Clock times and days as the person's own country writes them, always with a day. */
+import { TODAY } from './en/days.js';
 import { HOUR12, LOCALE } from './locale.js';
 
 const DAY_MS = 86_400_000;
@@ -53,7 +54,7 @@ export function fullDate(ms) {
  */
 export function dayWord(ms, now) {
   const days = Math.round((midnight(ms) - midnight(now)) / DAY_MS);
-  if (days === 0) return 'Today';
+  if (days === 0) return TODAY;
   return days > 0 && days < 7 ? WEEKDAY.format(ms) : shortDay(ms);
 }
 

@@ -1,4 +1,5 @@
 // Every screen, one after the other.
+import { pause } from '../harness.mjs';
 import { addPieces, goTo, openWhy, putIn, startBatch, startDemo, tick, weighOut } from './steps.mjs';
 
 /** Leads the page through all its screens and states; `look` is called at each. */
@@ -75,7 +76,11 @@ export async function tour(page, look) {
   await look('something went wrong');
   await goTo(page, '#/cards/warm');
   await look('a card with its question');
-  for (let asked = 0; asked < 3; asked += 1) await page.getByRole('button', { name: 'Not sure', exact: true }).click();
+  for (let asked = 0; asked < 3; asked += 1) {
+    await page.getByRole('button', { name: 'Not sure', exact: true }).click();
+    // A second tap at the same place within half a second is taken for a slip.
+    await pause(600);
+  }
   await page.locator('.verdict.stop').waitFor();
   await look('a card with its answer');
   await goTo(page, '#/recipes');

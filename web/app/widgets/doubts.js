@@ -1,6 +1,7 @@
 /** What is in doubt on a batch, under its rail on every screen. It is never folded and has no cross to close it. */
 import { html, nothing } from 'lit-html';
-import { doubtWords, markOf, underWay } from '../../words/en/doubts.js';
+import { doubtWords, underWay } from '../../words/en/doubts.js';
+import { markOf } from './marks.js';
 import { pieceName } from '../../words/en/names.js';
 import { icon } from './icon.js';
 import { DOUBT } from '../../words/en/batches.js';

@@ -6,7 +6,7 @@ import { ask } from '../ask.js';
 import { glue } from '../../words/glue.js';
 import { statusWords } from '../../words/en/names.js';
 import { DOSE_WAYS, WAYS } from '../../words/en/trouble-ways.js';
-import { ACTS, CHOICES, CONDITIONS, HAZARDS, MARKS, QUESTIONS, inTongue } from '../../words/en/trouble.js';
+import { ACTS, CHOICES, CONDITIONS, HAZARDS, QUESTIONS, inTongue } from '../../words/en/trouble.js';
 import { cautions, strip } from './verdict.js';
 import { why } from './why.js';
 import { ASK } from '../../words/en/troubles.js';
@@ -16,6 +16,22 @@ import { ASK } from '../../words/en/troubles.js';
 /** @typedef {import('../types').Choice} Choice */
 /** @typedef {import('../types').Trouble} Trouble */
 /** @typedef {import('../types').Remedy} Remedy */
+
+/** @typedef {import('../types').Mark} Mark */
+
+/** The mark of each act. None is a tick: a card knows no batch, so it assures nothing. @type {Record<import('../types').Act, Mark>} */
+const MARKS = {
+  call_poison_centre: 'stop',
+  get_medical_help: 'stop',
+  throw_out: 'stop',
+  throw_out_brine: 'stop',
+  weigh_again: 'stop',
+  thin_now: 'care',
+  cook_now: 'care',
+  finish_now: 'care',
+  chill_now: 'care',
+  go_on_if: 'care',
+};
 
 export class TroubleFlow {
   /** What was answered; an answer that the card no longer asks for is kept, in case it does again. @type {Map<Ask, Choice>} */

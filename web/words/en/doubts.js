@@ -89,9 +89,6 @@ const UNDER_WAY = {
 /** @param {Doubt} doubt @returns {boolean} true where it is only what comes next */
 export const underWay = (doubt) => UNDER_WAY[doubt.kind] ?? false;
 
-/** @param {Doubt} doubt @returns {Mark} */
-export const markOf = ({ weight }) => (weight === 'forbids' ? 'stop' : weight === 'holds' ? 'ask' : 'care');
-
 /** @param {number | null} minutes @returns {string} `45 min`, `10 h` */
 function lasted(minutes) {
   if (minutes === null) return '';

@@ -6,8 +6,6 @@
  */
 import { called } from './calls.js';
 
-/** @typedef {import('../../app/types').Mark} Mark */
-
 /** @param {string} text @param {boolean} us */
 export function inTongue(text, us) {
   return called(text.replace(/\[([^|\]]*)\|([^\]]*)\]/g, (_, here, there) => (us ? there : here)));
@@ -199,20 +197,6 @@ export const CHOICES = {
   over_10d: 'Longer',
   up_to_2d: '2 days ago or less',
   over_2d: 'Earlier',
-};
-
-/** The mark of each act. None is a tick: a card knows no batch, so it assures nothing. @type {Record<import('../../app/types').Act, Mark>} */
-export const MARKS = {
-  call_poison_centre: 'stop',
-  get_medical_help: 'stop',
-  throw_out: 'stop',
-  throw_out_brine: 'stop',
-  weigh_again: 'stop',
-  thin_now: 'care',
-  cook_now: 'care',
-  finish_now: 'care',
-  chill_now: 'care',
-  go_on_if: 'care',
 };
 
 /** The act in words. @type {Record<import('../../app/types').Act, string>} */

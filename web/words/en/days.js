@@ -1,0 +1,2 @@
+/** Days that have a name of their own. */
+export const TODAY = 'Today';
