@@ -8,6 +8,7 @@ import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { deflateRawSync } from 'node:zlib';
 import { embedCore } from './embed-core.mjs';
+import { licences } from './licences.mjs';
 import { packAll } from './packed.mjs';
 import { pseudo } from './pseudo.mjs';
 import { release } from './release.mjs';
@@ -62,6 +63,7 @@ await rm(dist, { recursive: true, force: true });
 await mkdir(dist, { recursive: true });
 await writeHosted();
 await writeSingle();
+await writeFile(join(dist, 'licences.txt'), licences());
 await packAll(dist);
 
 async function writeHosted() {

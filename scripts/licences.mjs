@@ -1,13 +1,12 @@
-// What is shipped with the page and is not ours: dist/licences.txt, with the text of each. Stops at a licence that is not
-// among those that may be shipped.
+// What is shipped with the page and is not ours, with the text of each. A licence that is not among those that may be
+// shipped is an error.
 import { execFileSync } from 'node:child_process';
-import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
-const dist = join(root, process.argv[2] ?? 'dist');
 const MAY = new Set(['MIT', 'Apache-2.0', 'ISC', 'BSD-3-Clause', 'Unicode-3.0', 'Unlicense', 'Zlib']);
 
 /** The crates that are compiled in: name, version, licence. */
@@ -54,14 +53,13 @@ function text(folder) {
   return best ? readFileSync(join(folder, best), 'utf8').trim() : '';
 }
 
-const all = [...crates(), ...packages()];
-const parts = all.map(({ name, version, licence, folder }) => {
-  if (!may(licence)) throw new Error(`${name} ${version} is under ${licence}, which may not be shipped`);
-  const words = text(folder);
-  if (!words) console.warn(`licences: ${name} ${version} (${licence}) comes without a text`);
-  return `${name} ${version}: ${licence}\n\n${words}`;
-});
-const own = readFileSync(join(root, 'LICENSE'), 'utf8').trim();
-const head = `Cure Reckoner\n\n${own}\n\nIt is built of these too.`;
-writeFileSync(join(dist, 'licences.txt'), [head, ...parts].join(`\n\n${'-'.repeat(72)}\n\n`) + '\n');
-console.log(`licences: ${all.length} parts, all under licences that may be shipped`);
+/** @returns {string} the text of all, ours first */
+export function licences() {
+  const parts = [...crates(), ...packages()].map(({ name, version, licence, folder }) => {
+    if (!may(licence)) throw new Error(`${name} ${version} is under ${licence}, which may not be shipped`);
+    return `${name} ${version}: ${licence}\n\n${text(folder)}`;
+  });
+  const own = readFileSync(join(root, 'LICENSE'), 'utf8').trim();
+  const head = `Cure Reckoner\n\n${own}\n\nIt is built of these too.`;
+  return [head, ...parts].join(`\n\n${'-'.repeat(72)}\n\n`) + '\n';
+}
