@@ -71,7 +71,7 @@ const CLOSE = {
 };
 
 /** @type {import('../fact.js').Words<import('../../app/types').TodoOf>} */
-const TODOS = {
+const DEEDS_LEFT = {
   put_on: ({ method, pieces, about }) => {
     const [how, then] = PUT_ON[method];
     return `${how}${then}${about && pieces > 1 ? 'about ' : ''}${count(pieces, 'piece')}`;
@@ -80,7 +80,7 @@ const TODOS = {
 };
 
 /** What there is to do once all is weighed. @param {import('../../app/types').Todo} todo */
-export const todoWords = ({ what }) => say(TODOS, what);
+export const todoWords = ({ what }) => say(DEEDS_LEFT, what);
 
 /** @type {Record<import('../../app/types').SaltOf, string>} */
 const SALT_OF = {
