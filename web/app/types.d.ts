@@ -3626,7 +3626,7 @@ export type NoLower = "not_asked" | "at_risk" | "minced" | "dried" | "parasites"
 /**
  * Why there is no outlook.
  */
-export type NoOutlook = "in_question" | "no_thickness" | "no_cabinet";
+export type NoOutlook = "in_question" | "in_cure" | "no_thickness" | "no_cabinet";
 
 /**
  * Why there is no recipe.

@@ -18,6 +18,19 @@ impl Batch {
             .map(|t| t.at)
     }
 
+    /// When a size class was taken out of the cure before the others, in milliseconds since 1970.
+    #[must_use]
+    pub fn drawn(&self, class: u32) -> Option<i64> {
+        self.tick(&format!("draw:{class}")).map(|t| t.at)
+    }
+
+    /// By its ticks it is in its cure: rubbed, and nothing that follows the cure is begun.
+    #[must_use]
+    pub fn is_in_cure(&self) -> bool {
+        let cures = self.recipe.steps.iter().any(|s| s.act == Do::Cure);
+        cures && self.tick("rub").is_some() && self.cure_ended().is_none() && self.tick("end").is_none()
+    }
+
     /// Minutes from the rub to the end of the cure; nothing until both were ticked.
     #[must_use]
     pub fn stayed(&self) -> Option<Decimal> {

@@ -2,7 +2,7 @@
 
 use super::cold::{Cold, cold};
 use super::fridge::{Fridge, hours, moment};
-use super::laid::{COLOUR, Laid, colour_share, draw, ended, usual};
+use super::laid::{COLOUR, Laid, colour_share, ended, usual};
 use super::learn::Speed;
 use super::model::Span3;
 use crate::batch::{Batch, Piece, kind};
@@ -66,7 +66,7 @@ impl<'a> Course<'a> {
 
     /// When a class came out before the others.
     pub fn out(&self, at: u32) -> Option<i64> {
-        self.batch.tick(&draw(at)).map(|t| t.at)
+        self.batch.drawn(at)
     }
 
     /// Hours from the rub until now, or until the class came out.

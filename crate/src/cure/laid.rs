@@ -187,8 +187,3 @@ pub(super) fn usual(recipe: &Recipe) -> Option<Temperature> {
 pub fn ended(batch: &Batch) -> Option<i64> {
     batch.cure_ended()
 }
-
-/// The tick of a size class that is taken out before the others.
-pub(super) fn draw(at: u32) -> String {
-    format!("draw:{at}")
-}

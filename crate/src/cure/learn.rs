@@ -2,7 +2,7 @@
 
 use super::Diffusion;
 use super::fridge::{Fridge, hours};
-use super::laid::{COLOUR, Laid, colour_share, draw, ended, usual};
+use super::laid::{COLOUR, Laid, colour_share, ended, usual};
 use super::model::{AskCut, Cutting, Learnt};
 use super::say::percent;
 use crate::batch::{Batch, kind};
@@ -128,7 +128,7 @@ pub fn learn(ask: &AskCut) -> Result<Finding, Problem> {
     let (Some(laid), Some(begun)) = (Laid::of(batch, piece), batch.tick("rub").map(|t| t.at)) else {
         return Err(missing(Wrong::CutWantsClock));
     };
-    let out = batch.tick(&draw(ask.class)).map(|t| t.at);
+    let out = batch.drawn(ask.class);
     let ended = out.or(ended(batch)).unwrap_or(ask.at).min(ask.at);
     let time = hours(ended.saturating_sub(begun));
     let fridge = Fridge::new(&batch.fridge, begun, time, usual(&batch.recipe));

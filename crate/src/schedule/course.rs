@@ -227,7 +227,12 @@ impl Work<'_> {
         } else {
             Vec::new()
         };
-        let likely = pulls.iter().map(|pull| pull.likely).max();
+        // What comes out of the cure first may be over the fire while the rest is in it: that ends nothing.
+        let likely = pulls
+            .iter()
+            .map(|pull| pull.likely)
+            .max()
+            .filter(|_| !self.batch.is_in_cure());
         let (spans, end) = self.spans(hot.zip(likely).map(|(step, at)| Out { step, at }));
         let mut out = Vec::new();
         for (i, (step, span)) in self.steps().iter().zip(&spans).enumerate() {

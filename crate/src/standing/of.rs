@@ -207,7 +207,7 @@ fn over_stayed(batch: &Batch, now: i64) -> Option<Doubt> {
 
 /// Classes that came out of the cure before enough of it had surely gone in, each from when it came out.
 fn out_early(batch: &Batch, settings: &Settings, verdict: &Result<Verdict, Vec<Problem>>, now: i64) -> Vec<Doubt> {
-    let drawn = (0..batch.pieces.len()).any(|at| batch.tick(&format!("draw:{at}")).is_some());
+    let drawn = (0..).take(batch.pieces.len()).any(|at| batch.drawn(at).is_some());
     let ended = crate::cure::ended(batch);
     let (Ok(verdict), true) = (verdict, drawn || ended.is_some()) else {
         return Vec::new();
@@ -216,7 +216,7 @@ fn out_early(batch: &Batch, settings: &Settings, verdict: &Result<Verdict, Vec<P
     let least = Decimal::from(verdict.least);
     let classes = went_in(batch, settings, when).unwrap_or_default();
     let short = classes.into_iter().filter(|class| class.nitrite.low < least);
-    let out = |class: u32| batch.tick(&format!("draw:{class}")).map(|t| t.at).or(ended);
+    let out = |class: u32| batch.drawn(class).or(ended);
     short
         .filter_map(|class| {
             let since = out(class.at)?;

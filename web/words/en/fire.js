@@ -120,6 +120,7 @@ export function wayUp({ stands, from, to, most }) {
 /** Why no time can be told. @type {Record<import('../../app/types').NoOutlook, string>} */
 export const NO_OUTLOOK = {
   in_question: 'A reading of it is in question',
+  in_cure: 'By what is ticked it is still in its cure: tick what was done since',
   no_thickness: 'Its thickness is not known: type it under Pieces',
   no_cabinet: 'How warm the smoker is was not said: log the smoker',
 };
