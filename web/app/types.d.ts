@@ -2511,6 +2511,10 @@ order: Array<number>,
  */
 cabinet: Array<FirePoint>, 
 /**
+ * Something was read that is still in its cure by the ticks: no time of the batch goes by that reading.
+ */
+in_cure: boolean, 
+/**
  * Questions about readings; while one stands, its class has no verdict.
  */
 doubts: Array<Questioned>, 
@@ -3626,7 +3630,7 @@ export type NoLower = "not_asked" | "at_risk" | "minced" | "dried" | "parasites"
 /**
  * Why there is no outlook.
  */
-export type NoOutlook = "in_question" | "in_cure" | "no_thickness" | "no_cabinet";
+export type NoOutlook = "in_question" | "no_thickness" | "no_cabinet";
 
 /**
  * Why there is no recipe.

@@ -7,7 +7,8 @@ const UNION = 'AT BE BG HR CY CZ DK EE FI FR DE GR HU IE IT LV LT LU MT NL PL PT
 /** @type {Record<string, string>} */
 const RULES = { US: 'us-home', CA: 'ca', GB: 'uk', EU: 'eu', AU: 'anz', NZ: 'anz' };
 
-const language = navigator.language || 'en-GB';
+// Words are asked without a browser too, in tests.
+const language = globalThis.navigator?.language || 'en-GB';
 /** The country, where the browser names it or its language is mostly of one. */
 export const REGION = region();
 /**

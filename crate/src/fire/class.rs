@@ -141,18 +141,15 @@ pub(super) fn class(
     let pulled = record.pulled;
     let shared = probe(batch, log, place, &fire, target, ask.habit);
     let before = setup(batch, log, place, &fire, target, ask.habit);
-    // A log without a reading tells how long it usually takes, whatever it is in.
-    let cures = log.origin != 0 && batch.is_in_cure() && batch.drawn(record.place).is_none();
     let no_outlook = match (pulled, doubtful, &before) {
         (Some(_), ..) => None,
-        _ if cures => Some(NoOutlook::InCure),
         (_, true, _) => Some(NoOutlook::InQuestion),
         (.., None) => Some(NoOutlook::NoThickness),
         _ => Some(NoOutlook::NoCabinet),
     };
     let outlook = before
         .as_ref()
-        .filter(|_| pulled.is_none() && !doubtful && !cures)
+        .filter(|_| pulled.is_none() && !doubtful)
         .and_then(|setup| outlook(batch, log, place, setup, shared.as_ref(), ask.now, ask.units));
     Some(FireClass {
         reached: reached(log, points, record, target).filter(|_| leave.is_some()),

@@ -94,8 +94,6 @@ pub enum WayStands {
 pub enum NoOutlook {
     /// A reading of it is in question.
     InQuestion,
-    /// By the ticks it is still in its cure, whatever was read.
-    InCure,
     /// Its thickness is not known.
     NoThickness,
     /// How warm the cabinet is was neither read nor said.

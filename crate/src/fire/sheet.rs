@@ -25,6 +25,8 @@ pub struct FireSheet {
     pub order: Vec<u32>,
     /// The cabinet.
     pub cabinet: Vec<FirePoint>,
+    /// Something was read that is still in its cure by the ticks: no time of the batch goes by that reading.
+    pub in_cure: bool,
     /// Questions about readings; while one stands, its class has no verdict.
     pub doubts: Vec<Questioned>,
     /// Yield and salt, once it was weighed after the fire.
@@ -78,6 +80,9 @@ pub fn sheet(batch: &Batch, now: i64, settings: &Settings) -> Result<FireSheet, 
         after_wrong,
         standing: standing.doubts().to_vec(),
         order: order(&classes),
+        in_cure: classes
+            .iter()
+            .any(|c| !c.points.is_empty() && cures(batch, c.record.place)),
         classes,
         cabinet,
         doubts: doubts(&odd, units),
@@ -116,6 +121,9 @@ pub fn pulls(batch: &Batch, now: i64, settings: &Settings) -> Vec<Pull> {
     let habit = habit(fire, &settings.smoked);
     let ask = Ask { habit, now, units };
     let pull = |record: &record::ClassRecord| {
+        if cures(batch, record.place) {
+            return None;
+        }
         let found = class(batch, &log, record, &ask, None)?;
         let outlook = found.outlook?;
         let [earliest, likely, latest] = outlook.window?;
@@ -128,6 +136,11 @@ pub fn pulls(batch: &Batch, now: i64, settings: &Settings) -> Vec<Pull> {
         })
     };
     record::classes(batch, now).iter().filter_map(pull).collect()
+}
+
+/// By the ticks a class is in its cure.
+fn cures(batch: &Batch, class: u32) -> bool {
+    batch.is_in_cure() && batch.drawn(class).is_none()
 }
 
 /// Places of the classes that are still to be pulled: those that have reached their target by when they did, the others

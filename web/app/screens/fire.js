@@ -21,7 +21,7 @@ import { ELSEWHERE } from '../../words/en/batches.js';
 import { FIRE_CAUTIONS } from '../../words/en/fire.js';
 import { glue } from '../../words/glue.js';
 import { jobHead } from '../../words/en/jobs.js';
-import { HEADS, IS, ONE_PROBE, beforeFire, title } from '../../words/en/at-the-fire.js';
+import { HEADS, IS, ONE_PROBE, beforeFire, title, NEXT } from '../../words/en/at-the-fire.js';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').FireSheet} FireSheet */
@@ -102,7 +102,8 @@ export function fire(app, id) {
     const action = other ? stageAction(id, all, 'fire', () => pinned(other)) : nothing;
     const pin = !other && !forbidden(all) && stageAction(id, all, 'fire', () => 'log') === 'log';
     return html`<div class="leaf answer">
-        ${doubts(batch, sheet, log.acts)} ${answer} ${action}
+        ${doubts(batch, sheet, log.acts)} ${answer}
+        ${sheet.in_cure ? html`<p class="near">${NEXT.inCure}</p>` : nothing} ${action}
         ${!heat && seen.here?.caution ? html`<p class="caution gap noprint">${glue(seen.here.caution)}</p>` : nothing}
         ${pad.which(sheet, batch.pieces, sheet.order[0])}
       </div>

@@ -6,7 +6,7 @@ import { Form } from '../widgets/form.js';
 import { stateOf } from '../widgets/batch-head.js';
 import { icon, tagMark } from '../widgets/icon.js';
 import { heldWords } from '../../words/en/doubts.js';
-import { markOf } from '../widgets/marks.js';
+import { markOf } from '../widgets/doubts.js';
 import { UNITS, pieceName, shortCode } from '../../words/en/names.js';
 import { cameOut, mayBe, totalOut } from '../../words/en/stock.js';
 import { fullDate } from '../../words/time.js';

@@ -8,7 +8,7 @@ import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { choose, option } from '../widgets/pick.js';
 import { doubtWords } from '../../words/en/doubts.js';
-import { markOf } from '../widgets/marks.js';
+import { markOf } from '../widgets/doubts.js';
 import { shortCode, pieceName } from '../../words/en/names.js';
 import { inHouse } from '../../words/en/stock.js';
 import { fullDate } from '../../words/time.js';

@@ -1,10 +1,12 @@
 /** What is in doubt on a batch, under its rail on every screen. It is never folded and has no cross to close it. */
 import { html, nothing } from 'lit-html';
 import { doubtWords, underWay } from '../../words/en/doubts.js';
-import { markOf } from './marks.js';
 import { pieceName } from '../../words/en/names.js';
 import { icon } from './icon.js';
 import { DOUBT } from '../../words/en/batches.js';
+
+/** @param {import('../types').Doubt} doubt @returns {import('../types').Mark} */
+export const markOf = ({ weight }) => (weight === 'forbids' ? 'stop' : weight === 'holds' ? 'ask' : 'care');
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Doubt} Doubt */

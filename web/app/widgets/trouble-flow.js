@@ -6,7 +6,7 @@ import { ask } from '../ask.js';
 import { glue } from '../../words/glue.js';
 import { statusWords } from '../../words/en/names.js';
 import { DOSE_WAYS, WAYS } from '../../words/en/trouble-ways.js';
-import { ACTS, CHOICES, CONDITIONS, HAZARDS, QUESTIONS, inTongue } from '../../words/en/trouble.js';
+import { ACTS, CHOICES, CONDITIONS, HAZARDS, QUESTIONS, inUnits } from '../../words/en/trouble.js';
 import { cautions, strip } from './verdict.js';
 import { why } from './why.js';
 import { ASK } from '../../words/en/troubles.js';
@@ -47,7 +47,7 @@ export class TroubleFlow {
   }
 
   /** @param {string} text */
-  say = (text) => glue(inTongue(text, this.app.settings.units === 'us'));
+  say = (text) => glue(inUnits(text, this.app.settings.units === 'us'));
 
   /** What the screen knows itself, and does not ask. @type {[Ask, Choice][]} */
   known = [];

@@ -30,6 +30,7 @@ export const IS = {
 /** The answer: what it is, and the line below it. Times come as they are written, with their day where that matters. */
 export const NEXT = {
   allOut: 'All are out',
+  inCure: 'By what is ticked it is still in its cure. Tick what was done since: till then the jobs keep their hours.',
   /** @param {string} target @param {string | null | undefined} hold so long, by a table */
   take: (target, hold) =>
     html`Take out at <b class="nowrap">${target}</b>${hold ? `, held ${hold} by the table` : nothing}.`,

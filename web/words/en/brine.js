@@ -1,4 +1,5 @@
 /** The brine bench in words, for facts of the core. */
+import { E } from './english.js';
 
 /** @typedef {import('../../app/types').BrineSheet} BrineSheet */
 /** @typedef {{ label: string, value: string }} Fact */
@@ -8,7 +9,7 @@ const MEASURES = {
   percent: ['Salt in water and salt, by weight', ' %'],
   salometer: ['Salometer at 16 °C (60 °F)', '°'],
   gravity: ['Specific gravity at 15 °C (59 °F)', ''],
-  per_litre: ['To a litre of water', ' g'],
+  per_litre: [`To a ${E.litre} of water`, ' g'],
   per_us_gallon: ['To a US gallon of water', ' lb'],
   per_imperial_gallon: ['To an Imperial gallon of water', ' lb'],
 };
@@ -36,8 +37,7 @@ export const REMARKS = {
   reads_sugar:
     'Read it before the sugar goes in. A hydrometer takes sugar and cure for salt: with sugar in it, the salt is at most this.',
   which_gallon: 'Say which gallon: an Imperial one is a fifth larger than a US one.',
-  bag_is_half:
-    'In a bag the brine is half the trimmed weight (our own judgement): enough to wet every side with the air pressed out.',
+  bag_is_half: `In a bag the brine is half the trimmed weight (our own ${E.judgement}): enough to wet every side with the air pressed out.`,
   wants_meat: 'Type the weight of the meat to get the cure: it counts over meat and brine together.',
   scale_too_coarse: 'Take a finer scale: this one cannot show the cure at all.',
 };

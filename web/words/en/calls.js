@@ -6,6 +6,7 @@
  * doctor is asked). 112 in all of the European Union, European Commission (quoted). 000 in Australia, Government of
  * Victoria (published). 999 in the United Kingdom, 911 in Canada, 111 in New Zealand: memory.
  */
+import { E } from './english.js';
 import { PLACE } from '../locale.js';
 
 /** The emergency number, and where to ask about poison. @type {Record<string, [string, string?]>} */
@@ -17,7 +18,7 @@ const CALLS = {
   AU: ['000'],
   NZ: ['111'],
 };
-const [EMERGENCY = 'your emergency number', POISON = 'your poison centre'] = CALLS[PLACE] ?? [];
+const [EMERGENCY = 'your emergency number', POISON = `your poison ${E.centre}`] = CALLS[PLACE] ?? [];
 
 /** `{emergency}` and `{poison}` become those of this place. @param {string} text */
 export const called = (text) => text.replaceAll('{emergency}', EMERGENCY).replaceAll('{poison}', POISON);

@@ -1,4 +1,5 @@
 /** The cure clock in words, for facts of the core. */
+import { E } from './english.js';
 import { say } from '../fact.js';
 
 /** @typedef {import('../../app/types').Noted} Noted */
@@ -41,7 +42,7 @@ const NOTES = {
   no_reading: ({ at }) => ['No reading yet', `The times are for a fridge at ${at}. Put a thermometer in it.`],
   stay_sets_dose: () => [
     'The stay sets the dose',
-    'By pick-up, more cure goes in with every hour. Take it out when the recipe says, coloured through or not, and never leave it in longer for the colour.',
+    `By pick-up, more cure goes in with every hour. Take it out when the recipe says, ${E.coloured} through or not, and never leave it in longer for the ${E.colour}.`,
   ],
   in_the_middle: () => [
     'In the middle from the start',
@@ -67,7 +68,7 @@ const NOTES = {
 export const notedWords = (noted) => say(NOTES, noted);
 
 /** How far a middle has come. @type {Record<import('../../app/types').Middle, string>} */
-export const MIDDLES = { not_yet: 'Not yet', likely: 'Likely', coloured: 'Coloured', even: 'Even' };
+export const MIDDLES = { not_yet: 'Not yet', likely: 'Likely', coloured: E.colouredHead, even: 'Even' };
 
 /** @type {Record<import('../../app/types').Thumb, string>} */
 export const THUMBS = {

@@ -1,4 +1,5 @@
 /** What fields, rows, ticks and answers say wherever they stand. */
+import { count } from './names.js';
 
 export const REMOVE = 'Remove';
 /** @param {string} what */
@@ -20,7 +21,7 @@ export const FIELD = {
 };
 
 /** Above a form that cannot be read. @param {number} n */
-export const toPutRight = (n) => `${n} ${n === 1 ? 'thing' : 'things'} to put right`;
+export const toPutRight = (n) => `${count(n, 'thing')} to put right`;
 
 export const CUT = {
   asks: 'Which cut',

@@ -16,6 +16,17 @@ const BRITISH = {
   cure1: 'cure no. 1',
   cure2: 'cure no. 2',
   Saltpetre: 'Saltpetre',
+  colouredHead: 'Coloured',
+  greyHead: 'Grey',
+  grind: 'Mince',
+  minced: 'minced',
+  mincedHead: 'Minced',
+  mould: 'mould',
+  litres: 'litres',
+  centre: 'centre',
+  throwAwayHead: 'Throw it away',
+  pourBrineAway: 'Pour the brine away',
+  bin: 'bin',
 };
 
 /** @type {typeof BRITISH} */
@@ -34,6 +45,17 @@ const AMERICAN = {
   cure1: 'Cure #1',
   cure2: 'Cure #2',
   Saltpetre: 'Saltpeter',
+  colouredHead: 'Colored',
+  greyHead: 'Gray',
+  grind: 'Grind',
+  minced: 'ground',
+  mincedHead: 'Ground',
+  mould: 'mold',
+  litres: 'liters',
+  centre: 'center',
+  throwAwayHead: 'Throw it out',
+  pourBrineAway: 'Pour the brine out',
+  bin: 'trash',
 };
 
 export const E = REGION === 'US' ? AMERICAN : BRITISH;

@@ -1,4 +1,5 @@
 /** The fire and what its log shows, in words for facts of the core. */
+import { E } from './english.js';
 import { say } from '../fact.js';
 import { count, statusWords } from './names.js';
 
@@ -66,7 +67,7 @@ export const heatWords = (one) => say(HEAT, one.record.heat, one);
 const NO_LOWER = {
   not_asked: () => 'First say who will eat it: nothing below the consumer temperature for guests at risk.',
   at_risk: () => 'Guests at risk: the consumer temperature, nothing below it.',
-  minced: () => 'Minced or pumped: the consumer temperature, nothing below it.',
+  minced: () => `${E.mincedHead} or pumped: the consumer temperature, nothing below it.`,
   dried: () => 'Strips to be dried: the consumer temperature before they are, nothing below it.',
   parasites: ({ consumer }) => `Bear, wild boar and their kin: ${consumer.text} everywhere, no table.`,
   no_table: () => 'No table is known for this meat: the consumer temperature, nothing below it.',
@@ -80,9 +81,9 @@ export function noLower(one) {
 
 /** @type {Record<import('../../app/types').MeatKind, (rule: import('../../app/types').HeatRule) => string>} */
 const RULES = {
-  bird: ({ at }) => `Every bird, wild ones too, whole or minced: ${both(at)}.`,
+  bird: ({ at }) => `Every bird, wild ones too, whole or ${E.minced}: ${both(at)}.`,
   red: ({ at, choice, rest }) =>
-    `Red game, whole or minced: ${both(at)}.${choice ? ` ${both(choice)} and ${rest} minutes of rest is the chart for farmed whole cuts: a choice, never for guests at risk.` : ''}`,
+    `Red game, whole or ${E.minced}: ${both(at)}.${choice ? ` ${both(choice)} and ${rest} minutes of rest is the chart for farmed whole cuts: a choice, never for guests at risk.` : ''}`,
   boar: ({ at }) =>
     `Wild boar, bear, cougar and their kin: ${both(at)} all through, every piece. Freezing, curing, drying and smoking do not kill the parasites. Older pages say 160 °F; they are superseded.`,
   hare: ({ at }) => `Hare and other wild game: ${both(at)}, as wild game animals in the Food Code.`,
@@ -120,7 +121,6 @@ export function wayUp({ stands, from, to, most }) {
 /** Why no time can be told. @type {Record<import('../../app/types').NoOutlook, string>} */
 export const NO_OUTLOOK = {
   in_question: 'A reading of it is in question',
-  in_cure: 'By what is ticked it is still in its cure: tick what was done since',
   no_thickness: 'Its thickness is not known: type it under Pieces',
   no_cabinet: 'How warm the smoker is was not said: log the smoker',
 };

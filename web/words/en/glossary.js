@@ -1,8 +1,9 @@
 /** Words of the trade, each in a sentence. */
+import { E } from './english.js';
 
 /** @type {[string, string][]} */
 export const GLOSSARY = [
-  ['Bloom', 'The colour that comes to smoked meat as it rests and chills.'],
+  ['Bloom', `The ${E.colour} that comes to smoked meat as it rests and chills.`],
   ['Carry-over', 'The rise in the middle after the meat has left the heat.'],
   ['Case hardening', 'A dry skin that shuts the wet in: too hot, too dry, too soon.'],
   ['Cold smoke, hot smoke', 'Cold smoke flavours and does not cook. Hot smoke cooks while it flavours.'],

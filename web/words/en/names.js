@@ -1,4 +1,5 @@
 /** Words of the page for keys of the core. */
+import { E } from './english.js';
 
 /** @type {Record<import('../../app/types').Stage, string>} */
 export const STAGES = { pieces: 'Pieces', weigh: 'Weigh', cure: 'Cure', fire: 'Fire', pack: 'Pack' };
@@ -7,7 +8,7 @@ export const STAGES = { pieces: 'Pieces', weigh: 'Weigh', cure: 'Cure', fire: 'F
 export const METHODS = {
   rub: 'Dry rub, weighed',
   cover_brine: 'Cover brine, left until equal',
-  ground: 'Mixed into mince',
+  ground: `Mixed into ${E.mince}`,
   pick_up: 'Strong brine, by pick-up',
   pumped: 'Pumped',
   pumped_and_covered: 'Pumped, then covered',
@@ -93,7 +94,7 @@ export const statusWords = (status) => STATUSES[status] ?? status;
 const STATUSES = {
   memory: 'from memory, not looked up',
   uncontrolled: 'weighed at home, not controlled',
-  judgement: 'our own judgement',
+  judgement: `our own ${E.judgement}`,
 };
 
 /**

@@ -1,4 +1,5 @@
 /** What to do next about a dose, in words: the deed, then why and with which figures. */
+import { E } from './english.js';
 import { say } from '../fact.js';
 
 /** @typedef {import('../../app/types').Method} Method */
@@ -23,7 +24,7 @@ const USE_IT = {
   cover_brine: BRINE_IT,
   ground: [
     'Weigh in this order into one bowl.',
-    'Stir the cure into a little ice water, pour it over the mince with the rest, and mix until nothing shows.',
+    `Stir the cure into a little ice water, pour it over the ${E.mince} with the rest, and mix until nothing shows.`,
   ],
   pick_up: BRINE_IT,
   pumped: PUMP_IT,
@@ -58,7 +59,7 @@ const UNDER_TOO = 'Put it into the same brine, stir, and keep all of it under';
 const MORE_MEAT = {
   rub: 'Take all the rub there is and work it over all of the meat again',
   cover_brine: UNDER_TOO,
-  ground: 'Mince it and mix it through all there is',
+  ground: `${E.grind} it and mix it through all there is`,
   pick_up: UNDER_TOO,
   pumped: 'Pump no more than was planned',
   pumped_and_covered: UNDER_TOO,
@@ -160,11 +161,11 @@ const NEXT = {
   ],
   no_packet: () => [
     'No packet, no blessing.',
-    'Colour proves nothing: pink salt may be a cure of any strength or none. If the strength stays unknown, start again with fresh meat and a cure you know.',
+    `${E.colourHead} proves nothing: pink salt may be a cure of any strength or none. If the strength stays unknown, start again with fresh meat and a cure you know.`,
   ],
   keep_cold_meanwhile: () => [
     'Keep it cold meanwhile.',
-    'Covered, labelled as not to be eaten, at 2 to 4 °C (36 to 40 °F).',
+    `Covered, ${E.labelled} as not to be eaten, at 2 to 4 °C (36 to 40 °F).`,
   ],
   read_print_again: () => [
     'Nobody tastes it. Read the packet again.',
@@ -176,7 +177,7 @@ const NEXT = {
   ],
   ate_pure: () => [
     'Has someone eaten some?',
-    'Ring the poison centre or the emergency number at once, with signs or without, and say nitrite.',
+    `Ring the poison ${E.centre} or the emergency number at once, with signs or without, and say nitrite.`,
   ],
   add_ascorbate: ({ ppm }) => [
     `Put ${ppm} ppm of sodium ascorbate or erythorbate into the brine.`,

@@ -1,4 +1,5 @@
 /** Planning back from a day, and from a bag, in words for facts of the core. */
+import { E } from './english.js';
 import { say } from '../fact.js';
 import { count, statusWords } from './names.js';
 import { STARTS, STEPS, TURNS } from './steps.js';
@@ -84,7 +85,8 @@ export const spread = ({ likely, ends }) => (ends ? `${ends[0]} to ${ends[1]}, l
 
 /** @type {import('../fact.js').Words<import('../../app/types').BagBasis>} */
 const BASES = {
-  own: ({ pieces }) => `By ${pieces} pieces you have weighed, with 15 % either way at the least (our own judgement).`,
+  own: ({ pieces }) =>
+    `By ${pieces} pieces you have weighed, with 15 % either way at the least (our own ${E.judgement}).`,
   table: ({ source, status }) => `${source} (${statusWords(status)}).`,
 };
 
@@ -103,7 +105,7 @@ const area = ({ number, units }) => `${number} ${units === 'us' ? 'sq in' : 'cmÂ
 
 /** What it lies on. @param {import('../../app/types').RackRoom} room */
 export const rackRoom = ({ low, likely, high, racks }) =>
-  `${area(low)} to ${area(high)}, likely ${area(likely)}, laid out side by side: ${count(racks, 'rack')} of 40 by 30 cm (16 by 12 in) hold the most there may be. From the weight and the usual thickness (from memory), with a quarter more for gaps (our own judgement).`;
+  `${area(low)} to ${area(high)}, likely ${area(likely)}, laid out side by side: ${count(racks, 'rack')} of 40 by 30 cm (16 by 12 in) hold the most there may be. From the weight and the usual thickness (from memory), with a quarter more for gaps (our own ${E.judgement}).`;
 
 /** @type {Record<import('../../app/types').HousePlace, string>} */
 const HOUSE = { fridge: 'Fridge', smoker: 'Smoker' };

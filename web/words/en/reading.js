@@ -1,4 +1,5 @@
 /** What a pasted text was read as, and what is asked of it, in words for facts of the core. */
+import { E } from './english.js';
 import { say } from '../fact.js';
 import { STEPS } from './steps.js';
 import { worded } from './wrong.js';
@@ -77,7 +78,7 @@ const QUESTIONS = {
     several ? 'More than one weight of meat stands here. For how much is this?' : 'For how much meat is this?',
   method: () => 'How does it go on?',
   take: () => 'How much of the brine goes in, as a % of the meat?',
-  water: () => 'How much water? A litre is 1000 g.',
+  water: () => `How much water? A ${E.litre} is 1000 g.`,
   percent_of: () => 'Per cent of what?',
   holds: ({ names: [one, ...more] }) =>
     more.length
@@ -102,7 +103,7 @@ export const questionWords = (asked) => say(QUESTIONS, asked);
 const METHODS = {
   rub: 'Rubbed on whole pieces',
   cover_brine: 'Under a brine until both are equal',
-  ground: 'Mixed into mince',
+  ground: `Mixed into ${E.mince}`,
   pick_up: 'A short stay in a strong brine: only what it takes up counts',
   pumped: 'Injected into the meat',
   pumped_and_covered: 'Injected, then covered with the rest',

@@ -1,4 +1,5 @@
 /** Spoons, scale and thinned cure of the cook's own in words, for facts of the core. */
+import { E } from './english.js';
 import { strengthWords } from './weigh.js';
 
 /** @typedef {import('../../app/types').StockSheet} StockSheet */
@@ -9,7 +10,7 @@ export const spoonHolds = ({ holds: [low, usual, high] }) => `${low} to ${high} 
 /** What that rests on, and what such a spoon holds in general. @param {import('../../app/types').SpoonSheet} sheet */
 export function spoonWhy({ together, name, general, spoon }) {
   const from = together
-    ? 'One weighing of all together shows no spread: 15 % either way is our own judgement.'
+    ? `One weighing of all together shows no spread: 15 % either way is our own ${E.judgement}.`
     : 'The least and the most that were weighed, with a quarter of the distance beyond each.';
   if (!general) return from;
   const [low, high] = general;
@@ -48,7 +49,7 @@ export function stockSteps(sheet) {
   const [mix, use, keep] = isStock(sheet)
     ? [
         'Stir until nothing lies on the bottom, and again each time before you weigh from it.',
-        'Into the mince or the brine, its water counted as water.',
+        `Into the ${E.mince} or the brine, its water counted as water.`,
         'Closed, in the fridge, for this day’s work. Pour away what is left (common practice, no source).',
       ]
     : [

@@ -1,6 +1,7 @@
 /** Where the cards for when something went wrong end: two lines and a reason, by the core's keys. `[here|there]` as in `trouble.js`. */
+import { E } from './english.js';
 
-const THROW = 'Wrap it and [bin|trash] it, away from children and dogs.';
+const THROW = `Wrap it and ${E.bin} it, away from children and dogs.`;
 const WASH = 'Wash hands and all it touched.';
 
 /**
@@ -25,11 +26,8 @@ export const WAYS = {
     why: 'Cured meat in range holds at most 200 ppm.',
   },
   dose_hold: {
-    lines: [
-      'Check the dose now, with what went on.',
-      'Cannot find out what or how much? [Throw it away|Throw it out].',
-    ],
-    why: 'The name of a cure says little: the bag has to say its %. A heaped spoon is not level spoons: weigh it, or it is not known.',
+    lines: ['Check the dose now, with what went on.', `Cannot find out what or how much? ${E.throwAwayHead}.`],
+    why: `The name of a cure says little: the bag has to say its %. A ${E.heaped} spoon is not level spoons: weigh it, or it is not known.`,
   },
   dose_thin: {
     lines: ['Rub all of it over the meat, old and new.', 'Check the dose again before it goes cold.'],
@@ -90,7 +88,7 @@ export const WAYS = {
   },
   thaw_old: {
     lines: [THROW, WASH],
-    why: 'Raw meat keeps 2 days (birds, hare, [mince|ground meat]) or 3 (other game), thawed meat no longer.',
+    why: `Raw meat keeps 2 days (birds, hare, ${E.mince}) or 3 (other game), thawed meat no longer.`,
   },
   thaw_cold: {
     lines: ['Cook it or freeze it again in time.', 'Write the day on it.'],
@@ -130,7 +128,7 @@ export const WAYS = {
   },
   forgot_both: {
     lines: ['Add no cure.', 'Cook it through today.'],
-    why: 'It may hold a dose: a second one makes 300 ppm, limit 200. It may hold none: then it is raw meat. [Colour|Color] does not tell.',
+    why: `It may hold a dose: a second one makes 300 ppm, limit 200. It may hold none: then it is raw meat. ${E.colourHead} does not tell.`,
   },
   forgot_old: {
     lines: [THROW, WASH],
@@ -146,7 +144,7 @@ export const WAYS = {
     why: 'A strong brine goes on giving: small pieces can reach 600 to 1680 ppm. Limit 200. Soaking takes out no known amount.',
   },
   sat_even: {
-    lines: ['Rinse it. Fry a slice, taste.', 'Slimy or sour: [throw it away|throw it out].'],
+    lines: ['Rinse it. Fry a slice, taste.', `Slimy or sour: ${E.throwAway}.`],
     why: 'Weighed for this meat, the dose cannot grow. It evens out.',
   },
   leak_little: {
@@ -171,7 +169,7 @@ export const WAYS = {
     why: 'Its cure is not known, and it holds the germs of the first meat.',
   },
   brine_move: {
-    lines: ['Move meat and brine to a clean tub.', 'Gray, green or metallic: [throw it away|throw it out].'],
+    lines: ['Move meat and brine to a clean tub.', `${E.greyHead}, green or metallic: ${E.throwAway}.`],
     why: 'Salt and cure eat aluminium, copper, iron and zinc, and the metal goes into the meat.',
   },
   brine_metal: { lines: [THROW, 'Pour the brine down the drain.'], why: 'How much metal went in is not known.' },
@@ -225,7 +223,7 @@ export const WAYS = {
   },
   pack_out: {
     lines: [THROW, WASH],
-    why: 'A blown pack may hold botulism. Slime and [mould|mold] on cooked or cured meat: all of it goes.',
+    why: `A blown pack may hold botulism. Slime and ${E.mould} on cooked or cured meat: all of it goes.`,
   },
   vacuum_old: {
     lines: [THROW, WASH],

@@ -1,13 +1,14 @@
 /**
  * Words of the cards for when something went wrong, by the core's keys. A key without words fails the type check.
  *
- * `[here|there]` is said as the first part in metric units and British English, as the second in US units and English;
+ * `[here|there]` is said as the first part in metric units, as the second in US units;
  * `{emergency}` and `{poison}` as the number of the place.
  */
+import { E } from './english.js';
 import { called } from './calls.js';
 
 /** @param {string} text @param {boolean} us */
-export function inTongue(text, us) {
+export function inUnits(text, us) {
   return called(text.replace(/\[([^|\]]*)\|([^\]]*)\]/g, (_, here, there) => (us ? there : here)));
 }
 
@@ -90,7 +91,7 @@ export const CARDS = {
     now: ['Put it on ice or in ice water, bagged.', 'Do not taste it.'],
   },
   pack: {
-    head: 'A pack is blown, slimy or [mouldy|moldy]',
+    head: `A pack is blown, slimy or ${E.mouldy}`,
     lead: 'Or it leaks, spurts or smells wrong.',
     now: ['Do not open or taste it.', 'Keep people and dogs away from it.'],
   },
@@ -117,7 +118,7 @@ export const QUESTIONS = {
   more_meat: 'Is more raw meat of this kind at hand?',
   first_weighed: 'Was the first amount weighed in grams?',
   since_1d: 'How long ago was it bagged?',
-  raw_days: 'Raw for how long? Birds, hare, [mince|ground meat]: 2 days. Other game: 3. Frozen days do not count.',
+  raw_days: `Raw for how long? Birds, hare, ${E.mince}: 2 days. Other game: 3. Frozen days do not count.`,
   power_where: 'Where was it?',
   out_4h: 'How long was the power off?',
   reads_40: 'What does the meat read now?',
@@ -203,8 +204,8 @@ export const CHOICES = {
 export const ACTS = {
   call_poison_centre: 'Call now',
   get_medical_help: 'Get medical help now',
-  throw_out: '[Throw it away|Throw it out]',
-  throw_out_brine: '[Pour the brine away|Pour the brine out]',
+  throw_out: E.throwAwayHead,
+  throw_out_brine: E.pourBrineAway,
   weigh_again: 'Do not eat it yet',
   thin_now: 'Spread it over more meat now',
   cook_now: 'Cook it now',
@@ -230,19 +231,18 @@ export const CONDITIONS = {
   cold_within_hour: 'It reads [4 °C|40 °F] or colder within the hour.',
   later_cure: 'Those hours are added to its time in the cure.',
   cook_through: 'Heat the middle through: birds, hare, boar and bear [74 °C|165 °F], other game [71 °C|160 °F].',
-  within_days: 'Cook or freeze it within its days: birds, hare and [mince|ground meat] 2, other game 3.',
+  within_days: `Cook or freeze it within its days: birds, hare and ${E.mince} 2, other game 3.`,
   frozen_once_cooked: 'It is frozen again only once it is cooked.',
   thawed_cold: 'It thaws in the fridge, in its bag.',
   weighed_now: 'The cure is weighed for this meat now. Its time starts now.',
   rinsed: 'Rinse it. Soaking takes out salt, not a known amount of cure.',
   liquid_back: 'All the liquid you can catch is in the new bag.',
   inert_tub: 'It moves to glass, food plastic or stainless steel.',
-  not_pitted: 'The metal is not pitted, and the brine has no new [colour|color].',
-  past_140_in_4h:
-    'The middle is past [60 °C|140 °F] within 4 hours of leaving the fridge, the time without fire counted. If not, [throw it away|throw it out].',
+  not_pitted: `The metal is not pitted, and the brine has no new ${E.colour}.`,
+  past_140_in_4h: `The middle is past [60 °C|140 °F] within 4 hours of leaving the fridge, the time without fire counted. If not, ${E.throwAway}.`,
   no_wait: 'It goes from one heat straight to the other.',
-  to_70_in_2h: 'It is at [21 °C|70 °F] within 2 hours of [57 °C|135 °F]. If not, [throw it away|throw it out].',
-  to_41_in_6h: 'It is at [5 °C|41 °F] within 6 hours in all. If not, [throw it away|throw it out].',
+  to_70_in_2h: `It is at [21 °C|70 °F] within 2 hours of [57 °C|135 °F]. If not, ${E.throwAway}.`,
+  to_41_in_6h: `It is at [5 °C|41 °F] within 6 hours in all. If not, ${E.throwAway}.`,
   at_38_or_frozen: 'It was and is at [3 °C|37 °F] or colder, or frozen.',
   opened_to_thaw: 'A frozen bag is opened before it thaws.',
   bag_opened: 'The bag is cut open now.',

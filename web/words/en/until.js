@@ -1,4 +1,5 @@
 /** How long it stays in its cure, in words. */
+import { E } from './english.js';
 import { dayOf, dayTime } from '../time.js';
 
 /** @typedef {import('../../app/types').Until} Until */
@@ -31,7 +32,7 @@ export function inAll(begun, at, now) {
 /** The one reason. @param {Until} until @param {number} now */
 export function reason({ capped, kind, through }, now) {
   if (capped)
-    return `Raw meat is kept no longer in it. ${kind === 'forecast' ? `9 in 10 would take until ${dayTime(capped.wants, now)}: its middle may stay grey.` : ''}`;
+    return `Raw meat is kept no longer in it. ${kind === 'forecast' ? `9 in 10 would take until ${dayTime(capped.wants, now)}: its middle may stay ${E.grey}.` : ''}`;
   if (kind === 'recipe') return 'That is the time of the recipe.';
   if (kind === 'usual') return 'The recipe gives no time: this is usual.';
   return `Long enough for slow pieces this thick, 9 in 10, to ${through === 'even' ? 'salt evenly' : 'cure to the middle'}.`;

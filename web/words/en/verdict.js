@@ -1,4 +1,5 @@
 /** A verdict on a dose in words: its word, what is said beside it, what it is counted on and where its limit comes from. */
+import { E } from './english.js';
 import { say } from '../fact.js';
 
 /** @typedef {import('../../app/types').Verdict} Verdict */
@@ -66,7 +67,7 @@ const REMARKS = {
   nitrate_raw_only: () => 'By this rule nitrate goes only into what is not heat-treated.',
   nitrate_forbidden: () => 'By this rule no nitrate goes into it.',
   pure_salt: ({ nitrite }) =>
-    `${nitrite} % nitrite is the strength of the pure salt and not of a cure for the kitchen: is it a slip of the comma? Read the packet again. If it is true, this meat can kill: nobody tastes it, and whoever ate of it rings the poison centre at once, with signs or without.`,
+    `${nitrite} % nitrite is the strength of the pure salt and not of a cure for the kitchen: is it a slip of the comma? Read the packet again. If it is true, this meat can kill: nobody tastes it, and whoever ate of it rings the poison ${E.centre} at once, with signs or without.`,
   strength_unknown: () => 'The strength of the cure is not known.',
   nitrate_alone: () => 'Nitrate alone works only as it slowly turns to nitrite; the rule gives no least for it.',
   ascorbate_lacks: ({ ppm }) =>
@@ -97,7 +98,7 @@ export const verdictSays = ({ says }) => says.map((remark) => say(REMARKS, remar
 const BASIS = {
   rub: 'Ingoing sodium nitrite, counted on green weight.',
   cover_brine: 'Ingoing sodium nitrite, counted on green weight and brine together.',
-  ground: 'Ingoing sodium nitrite, counted on the green weight of the mince.',
+  ground: `Ingoing sodium nitrite, counted on the green weight of the ${E.mince}.`,
   pick_up: 'Ingoing sodium nitrite, counted on what the meat takes up of the brine, and on green weight.',
   pumped: 'Ingoing sodium nitrite, counted on what is pumped in, and on green weight.',
   pumped_and_covered:

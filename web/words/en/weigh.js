@@ -1,4 +1,5 @@
 /** The weigh-out in words, for facts of the core. */
+import { E } from './english.js';
 import { say } from '../fact.js';
 import { count, statusWords } from './names.js';
 import { oddWords } from './pieces.js';
@@ -54,7 +55,7 @@ export const spoonSource = (source) => say(SPOON_SOURCES, source);
 const PUT_ON = {
   rub: ['Rub all of it in', ', '],
   cover_brine: ['Stir until clear, chill to 4 °C (40 °F), then put under the brine', ': '],
-  ground: ['Mix all of it through the cold mince, in two lots', ', '],
+  ground: [`Mix all of it through the cold ${E.mince}, in two lots`, ', '],
   pick_up: ['Stir until clear, chill to 4 °C (40 °F), then put under the brine', ': '],
   pumped: ['Stir until clear, chill to 4 °C (40 °F), then inject by weight, each on the scale', ': '],
   pumped_and_covered: ['Stir until clear, chill to 4 °C (40 °F), then inject by weight, each on the scale', ': '],

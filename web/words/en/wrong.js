@@ -1,4 +1,5 @@
 /** What is wrong with what was typed, in words: what is wrong, then what to type. */
+import { E } from './english.js';
 import { grouped } from '../numbers.js';
 import { say } from '../fact.js';
 
@@ -47,14 +48,14 @@ const WRONG = {
   animal_unweighed: ({ weighed }) => `Type what the animal weighs ${weighed}: there is no figure without.`,
   too_far_apart: () => 'These weights are too far apart to work with. Check each of them.',
   cure_not_read: ({ typed }) =>
-    `“${typed}” is not read. Type spoons, a packet or a weight, such as 1 tbsp, 1 heaped tsp, 1 packet of 25 g or 3.5 g.`,
+    `“${typed}” is not read. Type spoons, a packet or a weight, such as 1 tbsp, 1 ${E.heaped} tsp, 1 packet of 25 g or 3.5 g.`,
   cure_too_much: () => 'That is more cure than this page works with. Type what went in, such as 3.5 g.',
   cure_nothing: ({ typed }) => `“${typed}” is nothing. Type what went in, such as 1 tsp or 3.5 g.`,
   mix_parts: () =>
     'A premix or a stock is one part of a cure in 2 to 100, and so much weaker than it. Choose it from the list again, or type what its label says.',
   cure_over_whole: () => 'Nitrite and nitrate together are more than 100 %. Read the packet again.',
   cure_too_strong: ({ nitrite }) =>
-    `${nitrite} % nitrite is too strong to be a cure: is it a slip? Read the packet again: most say 6.25 % or less. If it is true, it is the pure salt and what it is put on can kill: nobody tastes it, and whoever ate of it rings the poison centre at once.`,
+    `${nitrite} % nitrite is too strong to be a cure: is it a slip? Read the packet again: most say 6.25 % or less. If it is true, it is the pure salt and what it is put on can kill: nobody tastes it, and whoever ate of it rings the poison ${E.centre} at once.`,
   no_such_cut: () => 'This cut is not in the table. Choose one from the list.',
   no_such_card: () => 'There is no such card. Choose one from the list.',
   no_such_answer: () => 'The card has no such answer. Choose one of those it shows.',
@@ -124,7 +125,7 @@ const WRONG = {
   put_in_out_of_bounds: ({ by }) => `What went in is above zero, and at most 1000 kg. Type ${PUT_IN[by]}.`,
   meat_nought: () => 'The meat weighs more than nothing. Type its trimmed weight, such as 1480 g.',
   water_missing: () =>
-    'A brine needs its water: the dose counts over meat and brine. Type its weight; a litre is 1000 g.',
+    `A brine needs its water: the dose counts over meat and brine. Type its weight; a ${E.litre} is 1000 g.`,
   text_missing: () => 'Nothing is here. Paste or type a recipe, such as 2 tsp cure no. 1 for 10 lb of meat.',
   recipe_text_too_long: ({ most }) =>
     `This is longer than a recipe: ${most} characters are read at most. Paste the part with the amounts.`,
@@ -134,8 +135,9 @@ const WRONG = {
   no_class_cut: () => 'Choose which size was cut.',
   cut_wants_clock: () => 'A cut tells something once the thickness is typed and the cure is on.',
   no_hour_counts: () => 'No hour of this cure counts yet, so the cut tells nothing of its speed.',
-  ring_too_wide: () => 'The part that has not coloured is thinner than the piece. Measure it across, in mm or inches.',
-  no_colour: () => 'Without cure there is no colour to go by.',
+  ring_too_wide: () =>
+    `The part that has not ${E.coloured} is thinner than the piece. Measure it across, in mm or inches.`,
+  no_colour: () => `Without cure there is no ${E.colour} to go by.`,
   too_little_brine: () =>
     'This is less brine than is to go into the meat. Raise the share of water, or lower the % injected or taken up.',
   no_pieces: () => 'No meat yet. Add the pieces: how many, and what they weigh.',
