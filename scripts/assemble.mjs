@@ -12,6 +12,7 @@ import { licences } from './licences.mjs';
 import { packAll } from './packed.mjs';
 import { pseudo } from './pseudo.mjs';
 import { release } from './release.mjs';
+import { shorten } from './shorten.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const web = join(root, 'web');
@@ -67,7 +68,8 @@ await writeFile(join(dist, 'licences.txt'), licences());
 await packAll(dist);
 
 async function writeHosted() {
-  const [app, wasm] = await bundle('app/main.js', { as: 'app', format: 'esm', hosted: true });
+  const [bundled, wasm] = await bundle('app/main.js', { as: 'app', format: 'esm', hosted: true });
+  const app = named('app', await shorten(bundled.text));
   const [theme] = await bundle('app/theme-first.js', { as: 'theme-first' });
   const [style] = await bundle('style/main.css', { as: 'style' });
   const files = [app, wasm, theme, style];
@@ -113,7 +115,7 @@ async function writeSingle() {
   const [unpack] = await bundle('app/unpack.js');
   const [first, start] = [theme, unpack].map(({ text }) => sealed(text, 'script'));
   const look = sealed(style.text, 'style');
-  const main = app.text.trim();
+  const main = (await shorten(app.text)).trim();
   const packed = deflateRawSync(main, { level: 9 }).toString('base64');
 
   const html = fill({
@@ -163,6 +165,12 @@ function sealed(code, element) {
   const text = code.trim().replaceAll('<!--', '\\x3c!--');
   if (text.toLowerCase().includes(`</${element}`)) throw new Error(`A bundle holds </${element} and would end early.`);
   return text;
+}
+
+// Another content is another name, as esbuild has it: a browser keeps what it has under a name for ever.
+function named(as, text) {
+  const hash = createHash('sha256').update(text).digest('hex').slice(0, 8).toUpperCase();
+  return { name: `${as}.${hash}.js`, bytes: Buffer.from(text) };
 }
 
 function digestOf(text) {
