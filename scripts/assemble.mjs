@@ -6,9 +6,8 @@ import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { deflateRawSync } from 'node:zlib';
-import { embedCore } from './embed-core.mjs';
 import { licences } from './licences.mjs';
+import { packed } from './one-file.mjs';
 import { packAll } from './packed.mjs';
 import { pseudo } from './pseudo.mjs';
 import { release } from './release.mjs';
@@ -18,6 +17,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const web = join(root, 'web');
 const [folder = 'dist', language] = process.argv.slice(2);
 const dist = join(root, folder);
+const core = join(root, 'target/glue/core.wasm');
 const esbuild = createRequire(join(web, 'package.json'))('esbuild');
 
 // No request leaves the page, and no script or style runs but those that were built.
@@ -55,6 +55,14 @@ const outdent = {
       const isWords = /[/\\]words[/\\]en[/\\]/.test(path);
       return { contents: (language === 'pseudo' && isWords ? pseudo(source) : source).replace(/\n\s+/g, '\n') };
     });
+  },
+};
+
+// In the single file the core lies beside the script; web/app/unpack.js hands it over.
+const unpackedCore = {
+  name: 'unpacked-core',
+  setup(build) {
+    build.onLoad({ filter: /\.wasm$/ }, () => ({ contents: 'export default globalThis.core' }));
   },
 };
 
@@ -108,38 +116,46 @@ async function writeHosted() {
 }
 
 async function writeSingle() {
-  const [app] = await bundle('app/main.js', { format: 'esm', hosted: false });
-  const [theme] = await bundle('app/theme-first.js');
-  const [style] = await bundle('style/main.css');
+  // Letters of ASCII alone: the file is of windows-1252, and some browsers take a digest by what the file is of.
+  const ascii = { charset: 'ascii' };
+  const [app] = await bundle('app/main.js', { ...ascii, format: 'esm', hosted: false });
+  const [theme, unpack, first, style] = await Promise.all(
+    ['app/theme-first.js', 'app/unpack.js', 'style/first.css', 'style/main.css'].map(async (entry) => {
+      const [{ text }] = await bundle(entry, ascii);
+      return sealed(text, entry.endsWith('.css') ? 'style' : 'script');
+    }),
+  );
+  const main = (await shorten(app.text, { ascii_only: true })).trim();
   const icon = await readFile(join(web, 'icons/icon.svg'), 'base64');
-  const [unpack] = await bundle('app/unpack.js');
-  const [first, start] = [theme, unpack].map(({ text }) => sealed(text, 'script'));
-  const look = sealed(style.text, 'style');
-  const main = (await shorten(app.text)).trim();
-  const packed = deflateRawSync(main, { level: 9 }).toString('base64');
+  const { ends, bytes } = packed([main, style].map((text) => Buffer.from(text)).concat(await readFile(core)));
 
   const html = fill({
     charset:
-      TAGS.charset +
+      '<meta charset="windows-1252">' +
       policy({
-        'script-src': `${[first, start, main].map(digestOf).join(' ')} 'wasm-unsafe-eval'`,
-        'style-src': digestOf(look),
+        'script-src': `${[theme, unpack, main].map(digestOf).join(' ')} 'wasm-unsafe-eval'`,
+        'style-src': [first, style].map(digestOf).join(' '),
         'img-src': 'data:',
         'connect-src': "'none'",
         'manifest-src': "'none'",
         'worker-src': "'none'",
       }),
-    theme: `<script>${first}</script>`,
-    style: `<style>${look}</style>`,
+    theme: `<script>${theme}</script>`,
+    style: `<style>${first}</style>`,
     manifest: '',
     icon: `<link rel="icon" href="data:image/svg+xml;base64,${icon}">`,
     main: '',
   });
   // Last, when the page that it starts in stands.
-  const scripts = `<script type="application/octet-stream" id="packed">${packed}</script><script>${start}</script>`;
+  const [before, after] = html.split('</body>');
+  if (/[^\0-\x7f]/.test(html)) throw new Error('The single file must be ASCII but for what is packed in it.');
   await writeFile(
     join(dist, 'cure-reckoner.html'),
-    html.replace('</body>', () => `${scripts}\n</body>`),
+    Buffer.concat([
+      Buffer.from(`${before}<script type="application/octet-stream" id="packed" data-ends="${ends.join(' ')}">`),
+      bytes,
+      Buffer.from(`</script><script>${unpack}</script>\n</body>${after}`),
+    ]),
   );
 }
 
@@ -190,7 +206,7 @@ async function bundle(entry, { as = 'unnamed', hosted, define, ...options } = {}
     outdir: dist,
     write: false,
     loader: { '.wasm': 'file', '.svg': 'dataurl' },
-    plugins: hosted ? [outdent] : [embedCore, outdent],
+    plugins: hosted ? [outdent] : [unpackedCore, outdent],
     define: define ?? { HOSTED: String(hosted), RELEASE: JSON.stringify(released) },
     ...options,
   });

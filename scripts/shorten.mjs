@@ -8,15 +8,16 @@ const { minify } = createRequire(fileURLToPath(new URL('../web/package.json', im
 
 /**
  * @param {string} script a module
+ * @param {import('terser').FormatOptions} [format]
  * @returns {Promise<string>} the same, shorter
  */
-export async function shorten(script) {
+export async function shorten(script, format) {
   const { code } = await minify(script, {
     ecma: 2022,
     module: true,
     // What is inlined in one round is found unused in the next.
     compress: { passes: 3 },
-    format: { comments: false },
+    format: { comments: false, ...format },
   });
   return code;
 }

@@ -3,7 +3,6 @@ import { writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
-import { embedCore } from '../../scripts/embed-core.mjs';
 import { host, scratch } from './harness.mjs';
 
 const root = new URL('../../', import.meta.url);
@@ -26,7 +25,7 @@ export async function barePage(t) {
     write: false,
     format: 'esm',
     charset: 'utf8',
-    plugins: [embedCore],
+    loader: { '.wasm': 'binary' },
     define: { HOSTED: 'false', RELEASE: '"not released"' },
   });
   const folder = scratch(t);

@@ -4,7 +4,7 @@
  * The core keeps no state between calls, so a failed instance can be thrown away and a fresh one asked again.
  */
 import init, { __wbg_reset_state as renew, reckon } from '../../target/glue/cure_reckoner.js';
-// The build decides what this is: the address of the file when hosted, its compressed bytes in the single file.
+// The build decides what this is: the address of the file when hosted, its bytes in the single file.
 import source from '../../target/glue/core.wasm';
 import { NO_ANSWER } from '../words/en/storage.js';
 
@@ -25,14 +25,7 @@ let spoiled = false;
  * @returns {Promise<void>}
  */
 export async function load() {
-  await init({ module_or_path: HOSTED ? fetch(/** @type {string} */ (source)) : inflated() });
-}
-
-/** @returns {Response} */
-function inflated() {
-  const packed = new Blob([/** @type {Uint8Array<ArrayBuffer>} */ (source)]);
-  const bytes = packed.stream().pipeThrough(new DecompressionStream('deflate-raw'));
-  return new Response(bytes, { headers: { 'content-type': 'application/wasm' } });
+  await init({ module_or_path: HOSTED ? fetch(/** @type {string} */ (source)) : source });
 }
 
 /**
