@@ -102,11 +102,8 @@ pub fn spoons() -> String {
 }
 
 pub fn cautions() -> String {
-    table("CAUTIONS", "crate::dose::Caution", &rows("cautions.csv", 3), |r| {
-        format!(
-            "crate::dose::Caution {{ key: {:?}, text: {:?}, source: {:?} }}",
-            &r[0], &r[1], &r[2]
-        )
+    table("CAUTIONS", "crate::dose::Caution", &rows("cautions.csv", 2), |r| {
+        format!("crate::dose::Caution {{ key: {:?}, source: {:?} }}", &r[0], &r[1])
     })
 }
 

@@ -98,6 +98,10 @@ fn main() {
     for text in all.0.values() {
         println!("{text}\n");
     }
+    for (name, keys) in door::table_keys() {
+        let keys: Vec<String> = keys.iter().map(|key| format!("{key:?}")).collect();
+        println!("export type {name} = {};\n", keys.join(" | "));
+    }
     println!("/** The answer to each question. */\nexport interface Answers {{");
     for (ask, answer) in ANSWERS {
         println!("  {ask}: {answer};");

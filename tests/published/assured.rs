@@ -218,7 +218,7 @@ fn bacon_has_limits_of_its_own() {
             .as_str()
             .is_some_and(|s| s.contains("9 CFR 424.22(b)") && s.contains("90 FR 27973"))
     );
-    assert!(verdict["cautions"].to_string().contains("never until it chars"));
+    assert!(verdict["cautions"].to_string().contains("bacon-fry"));
     assert!(
         !weigh_out(&rubbed, "0.1 g")["verdict"]["cautions"]
             .to_string()

@@ -213,7 +213,7 @@ fn every_way_through_every_card_ends() {
                     sheet["source"].as_str().is_some_and(|s| !s.is_empty()) && sheet["status"].is_string(),
                     "{remedy}"
                 );
-                assert!(sheet["cautions"].to_string().contains("food-safety authority"));
+                assert!(sheet["cautions"].to_string().contains("local-rules"));
                 ends.insert(remedy["way"].to_string());
                 continue;
             };

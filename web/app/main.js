@@ -7,6 +7,7 @@ import { ask } from './ask.js';
 import { load } from './core.js';
 import { opensOn } from './first.js';
 import { guardAgainstTwice } from './guard.js';
+import { speakIn } from '../words/degrees.js';
 import { localSettings } from '../words/locale.js';
 import { follow } from './router.js';
 import { away } from './screens/away.js';
@@ -88,6 +89,7 @@ async function begin() {
   let broken = false;
   function draw() {
     try {
+      speakIn(app.settings.units);
       const drawn = screen.draw();
       document.title = windowTitle(drawn.title);
       if (broken) clear();

@@ -1364,13 +1364,9 @@ amount: Figure, };
  */
 export type Caution = { 
 /**
- * Stable key, such as `nitrite-locked`.
+ * Stable key, such as `nitrite-locked`; the page has its words.
  */
-key: string, 
-/**
- * One or two short sentences.
- */
-text: string, 
+key: CautionKey, 
 /**
  * Where it comes from, with its status.
  */
@@ -2930,9 +2926,9 @@ passed: boolean,
  */
 early: string | null, 
 /**
- * Caution that stands beside it.
+ * Keys of the cautions that stand beside it.
  */
-caution: string | null, 
+cautions: CautionKey[], 
 /**
  * The size class it is of; nothing for all that are left.
  */
@@ -2963,7 +2959,7 @@ id: string,
  */
 head: string, 
 /**
- * How it is done.
+ * How it is done, and what to take care of.
  */
 text: string, };
 
@@ -4007,9 +4003,9 @@ facts: Array<PaperFact>,
  */
 blanks: Array<Blank>, 
 /**
- * Cautions at the foot.
+ * Keys of the cautions at the foot.
  */
-foot: Array<string>, 
+foot: CautionKey[], 
 /**
  * What holds it or forbids it: it stands on the paper, in place of a date.
  */
@@ -6491,6 +6487,8 @@ most: number, } | { "is": "pieces_too_heavy" } | { "is": "too_many_rests",
  * Most of them.
  */
 most: number, } | TypedWrong | RecipeWrong | LinkWrong;
+
+export type CautionKey = "nitrite-locked" | "weigh-it" | "keep-cold" | "birds-165" | "red-160" | "mince-heat" | "boar-165" | "hare-165" | "jerky-heat" | "cool-fast" | "bacon-fry" | "local-rules" | "raw-hung" | "pack-words" | "brine-once" | "dress-birds" | "dress-deer" | "dress-boar" | "trichinella-test" | "dress-hare" | "vacuum-botulism" | "cold-smoke" | "share-deer" | "lead" | "infants" | "thaw" | "label-shot" | "label-raw" | "label-vacuum" | "label-shelf" | "label-sale" | "label-sale-other" | "tag-birds" | "tag-us" | "tag-other";
 
 /** The answer to each question. */
 export interface Answers {

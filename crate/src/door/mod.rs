@@ -63,6 +63,9 @@ pub use request::{
 };
 pub use starters::Starters;
 
+#[cfg(feature = "types")]
+pub use crate::tables::keys as table_keys;
+
 /// Answers one request written as JSON, as one line of JSON: the door without a browser. The page does not call it, so
 /// its JSON reader is not shipped.
 ///

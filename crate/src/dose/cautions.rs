@@ -1,4 +1,4 @@
-//! Which cautions stand beside a figure. Their words are in `tables/cautions.csv`.
+//! Which cautions stand beside a figure. Their sources are in `tables/cautions.csv`, their words in the page.
 
 use super::verdict::Caution;
 use crate::pantry::Belly;

@@ -23,10 +23,9 @@ use serde::Serialize;
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Caution {
-    /// Stable key, such as `nitrite-locked`.
+    /// Stable key, such as `nitrite-locked`; the page has its words.
+    #[cfg_attr(feature = "types", ts(type = "CautionKey"))]
     pub key: &'static str,
-    /// One or two short sentences.
-    pub text: &'static str,
     /// Where it comes from, with its status.
     pub source: &'static str,
 }

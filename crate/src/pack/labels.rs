@@ -71,7 +71,8 @@ pub struct Paper {
     pub facts: Vec<PaperFact>,
     /// Lines to write on, by hand.
     pub blanks: Vec<Blank>,
-    /// Cautions at the foot.
+    /// Keys of the cautions at the foot.
+    #[cfg_attr(feature = "types", ts(type = "CautionKey[]"))]
     pub foot: Vec<&'static str>,
     /// What holds it or forbids it: it stands on the paper, in place of a date.
     pub doubts: Vec<Doubt>,
@@ -185,7 +186,7 @@ impl Work<'_> {
             made: begun.or(Some(self.now)),
             facts: vec![self.cured(), PaperFact::Raw, self.ingredients()],
             blanks: Vec::new(),
-            foot: texts(&["label-raw", self.sale(), "label-shot"]),
+            foot: vec!["label-raw", self.sale(), "label-shot"],
             doubts,
             ..self.blank()
         }
@@ -231,7 +232,7 @@ impl Work<'_> {
             } else {
                 vec![self.cured(), self.cooked(), self.ingredients()]
             },
-            foot: texts(&foot),
+            foot,
             doubts,
             ..self.blank()
         }
@@ -392,8 +393,4 @@ fn not_yet(doubts: &[Doubt]) -> KeepWord {
     } else {
         KeepWord::NotYet
     }
-}
-
-fn texts(keys: &[&str]) -> Vec<&'static str> {
-    cautions(keys).into_iter().map(|c| c.text).collect()
 }

@@ -61,7 +61,7 @@ pub struct JobWords {
     pub id: String,
     /// What it is called.
     pub head: String,
-    /// How it is done.
+    /// How it is done, and what to take care of.
     pub text: String,
 }
 
@@ -182,7 +182,6 @@ impl File {
         }
         self.text_line("SUMMARY", &summary);
         let mut parts = vec![batch.name.as_str(), text];
-        parts.extend(job.caution.as_deref());
         parts.retain(|p| !p.is_empty());
         self.text_line("DESCRIPTION", &parts.join("\n"));
         self.line("STATUS:CONFIRMED");

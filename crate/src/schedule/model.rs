@@ -45,8 +45,9 @@ pub struct Job {
     pub passed: bool,
     /// How far off it is, where that is half an hour or more, for a question before it is ticked: `36 h`.
     pub early: Option<String>,
-    /// Caution that stands beside it.
-    pub caution: Option<String>,
+    /// Keys of the cautions that stand beside it.
+    #[cfg_attr(feature = "types", ts(type = "CautionKey[]"))]
+    pub cautions: Vec<&'static str>,
     /// The size class it is of; nothing for all that are left.
     pub class: Option<u32>,
     /// What its length rests on.

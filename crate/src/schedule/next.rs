@@ -6,7 +6,7 @@ use super::legs::MINUTE;
 use super::model::{Job, NextList, State};
 use super::times::Timed;
 use crate::batch::{Batch, green, kinds};
-use crate::dose::{cautions, heat_keys};
+use crate::dose::heat_keys;
 use crate::order::InOrder;
 use crate::quantity::{Awake, Mass, Problem, Rest, Span, System};
 use crate::recipe::{Basis, Do, Recipe, Step, Told, told};
@@ -172,7 +172,7 @@ fn at_once(batch: &str, id: &str, stage: Stage, does: Deed) -> Job {
         ticked: None,
         passed: false,
         early: None,
-        caution: None,
+        cautions: Vec::new(),
         class: None,
         kind: Basis::Recipe,
         presence: true,
@@ -270,9 +270,10 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings, 
             ticked,
             passed,
             early: early(timed.at, now, settings.units).filter(|_| open),
-            caution: step
+            cautions: step
                 .filter(|_| of == "step")
-                .and_then(|s| caution(s.act, &batch.recipe, &kinds)),
+                .map(|s| caution_keys(s.act, &batch.recipe, &kinds))
+                .unwrap_or_default(),
             class: timed.class,
             kind: timed.kind,
             presence: timed.presence,
@@ -339,16 +340,14 @@ fn soonest(state: &State) -> Vec<Job> {
         .collect()
 }
 
-/// The caution beside a step.
-fn caution(act: Do, recipe: &Recipe, kinds: &[&str]) -> Option<String> {
-    let keys: Vec<&str> = match act {
+/// The cautions beside a step.
+fn caution_keys(act: Do, recipe: &Recipe, kinds: &[&str]) -> Vec<&'static str> {
+    match act {
         Do::Cure | Do::Dry | Do::Soak => vec!["keep-cold"],
         Do::Smoke | Do::Cook | Do::DryOut if recipe.steps.iter().any(|s| s.act == Do::DryOut) => vec!["jerky-heat"],
         Do::Smoke | Do::Cook | Do::DryOut => heat_keys(recipe.method, kinds),
         Do::Chill => vec!["cool-fast"],
         Do::Pack => vec!["pack-words"],
         Do::Rinse | Do::Rest => Vec::new(),
-    };
-    let texts: Vec<&str> = cautions(&keys).into_iter().map(|c| c.text).collect();
-    (!texts.is_empty()).then(|| texts.join(" "))
+    }
 }

@@ -16,6 +16,7 @@ import { pinned } from '../widgets/pinned.js';
 import { StageJobs } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { Ticker, onceOnly } from '../widgets/tick.js';
+import { cautionLine } from '../widgets/verdict.js';
 import { why } from '../widgets/why.js';
 import { ELSEWHERE } from '../../words/en/batches.js';
 import { FIRE_CAUTIONS } from '../../words/en/fire.js';
@@ -61,7 +62,7 @@ export function fire(app, id) {
       here && !seen.held ? pinned(jobs.done(batch, here)) : hand ? pinned(jobs.goTo(hand.stage)) : nothing;
     return html`<div class="leaf answer">
         ${here ? jobs.answer(batch, here) : jobs.none(seen)} ${stageAction(id, state?.doubts ?? [], 'fire', own)}
-        ${here?.caution ? html`<p class="caution gap noprint">${glue(here.caution)}</p>` : nothing}
+        ${here ? cautionLine(here.cautions) : nothing}
       </div>
       <div class="plate rest">
         ${seen.jobs.length ? jobs.rows(batch, seen) : jobs.toRead(batch, seen)}
@@ -104,7 +105,7 @@ export function fire(app, id) {
     return html`<div class="leaf answer">
         ${doubts(batch, sheet, log.acts)} ${answer}
         ${sheet.in_cure ? html`<p class="near">${NEXT.inCure}</p>` : nothing} ${action}
-        ${!heat && seen.here?.caution ? html`<p class="caution gap noprint">${glue(seen.here.caution)}</p>` : nothing}
+        ${!heat && seen.here ? cautionLine(seen.here.cautions) : nothing}
         ${pad.which(sheet, batch.pieces, sheet.order[0])}
       </div>
       <div class="leaf act">${pad.keys(sheet, { pin })}</div>

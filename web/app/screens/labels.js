@@ -11,6 +11,8 @@ import { sheetOf } from '../widgets/label.js';
 import { PackBook } from '../widgets/packs.js';
 import { pick } from '../widgets/pick.js';
 import { strip } from '../widgets/verdict.js';
+import { cautionText } from '../../words/en/cautions.js';
+import { glue } from '../../words/glue.js';
 import { pieceName } from '../../words/en/names.js';
 import { LABELS, TYPED } from '../../words/en/packing.js';
 
@@ -193,7 +195,7 @@ export function labels(app, id, part) {
             <section class="block noprint cautions">
               <h2>${LABELS.leaves}</h2>
               <ul>
-                ${ok.rules.map(({ text, source }) => html`<li class="caution">${text} <small>${source}.</small></li>`)}
+                ${ok.rules.map(({ key, source }) => html`<li class="caution">${glue(cautionText(key))} <small>${source}.</small></li>`)}
               </ul>
             </section>`;
         })}

@@ -15,6 +15,7 @@ import { pinned } from '../widgets/pinned.js';
 import { StageJobs } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { Ticker } from '../widgets/tick.js';
+import { cautionLine } from '../widgets/verdict.js';
 import { why } from '../widgets/why.js';
 import { FIRE_CAUTIONS } from '../../words/en/fire.js';
 import { glue } from '../../words/glue.js';
@@ -100,7 +101,7 @@ export function pack(app, id) {
     if (here) {
       return html`${jobs.answer(batch, here)}
       ${stageAction(id, state?.doubts ?? [], 'pack', () => (held ? nothing : pinned(jobs.done(batch, here))))}
-      ${here.caution ? html`<p class="caution gap noprint">${glue(here.caution)}</p>` : nothing}`;
+      ${cautionLine(here.cautions)}`;
     }
     const [first] = seen.jobs.filter(({ ticked }) => ticked === null);
     return html`${

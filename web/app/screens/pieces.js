@@ -14,6 +14,7 @@ import { pinned } from '../widgets/pinned.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { strip } from '../widgets/verdict.js';
 import { why } from '../widgets/why.js';
+import { cautionText } from '../../words/en/cautions.js';
 import { glue } from '../../words/glue.js';
 import { cutSource, mixedWords, oddWords } from '../../words/en/pieces.js';
 import { ANSWER, HEADS, TABLE, TITLE, WHY, eachOf, inAll, sourceOf, titleOf } from '../../words/en/sizes.js';
@@ -74,7 +75,7 @@ export function pieces(app, id) {
       }
       ${form.begun || sheet.green_range ? nothing : beforeIn(app, id, batch, (at) => form.edit(at))}
       ${sheet.mixed ? html`<div class="gap">${strip('care', ANSWER.mixed, mixedWords(sheet.mixed))}</div>` : nothing}
-      ${sheet.cautions.map(({ text }) => html`<p class="caution gap">${glue(text)}</p>`)}`;
+      ${sheet.cautions.map(({ key }) => html`<p class="caution gap">${glue(cautionText(key))}</p>`)}`;
   }
 
   /** @param {PieceSheet} sheet */

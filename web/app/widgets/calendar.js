@@ -1,6 +1,7 @@
 /** The jobs as a file for the phone's calendar, with an alarm at each; what is no longer to do is taken off. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
+import { cautionTexts } from '../../words/en/cautions.js';
 import { CALENDAR, jobHead, jobText } from '../../words/en/jobs.js';
 import { FILE } from '../../words/en/batches.js';
 
@@ -54,7 +55,7 @@ function worded(app, batches) {
       batch: job.batch,
       id: job.id,
       head: jobHead(job, seen),
-      text: jobText(job, seen),
+      text: [jobText(job, seen), cautionTexts(job.cautions)].filter(Boolean).join('\n'),
     }));
   });
 }

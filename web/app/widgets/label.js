@@ -1,5 +1,6 @@
 /** Labels as they are printed: sized in millimetres, black on white, on a sheet to cut or on narrow tape. */
 import { html, nothing } from 'lit-html';
+import { cautionTexts } from '../../words/en/cautions.js';
 import { doubtWords } from '../../words/en/doubts.js';
 import { glue } from '../../words/glue.js';
 import { BLANKS, KEEP, keptBy, meatWords, paperFact } from '../../words/en/labels.js';
@@ -78,7 +79,7 @@ function label({ paper, batch, id, what, count, weights, to, link, now, nameOf }
         ? html`<p>${LABEL.given(to, fullDate(now))}</p>`
         : html`<p class="sign">${BLANKS[blank]}</p>`,
     )}
-    <p class="foot">${paper.foot.join(' ')}</p>
+    <p class="foot">${glue(cautionTexts(paper.foot))}</p>
   </article>`;
 }
 

@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { glue } from '../../words/glue.js';
+import { cautionTexts } from '../../words/en/cautions.js';
 import { COLD, jobHead, jobText } from '../../words/en/jobs.js';
 import { STAGES } from '../../words/en/names.js';
 import { dayTime } from '../../words/time.js';
@@ -11,6 +12,7 @@ import { forbidden } from './doubts.js';
 import { icon } from './icon.js';
 import { tickButton } from './pinned.js';
 import { boxId } from './tick.js';
+import { cautionLine } from './verdict.js';
 import { JOB, NO_JOB } from '../../words/en/stages.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -101,7 +103,7 @@ export class StageJobs {
       ${job.passed ? html`<p class="flag care">${icon('s-care', '')}<span>${JOB.passed}</span></p>` : nothing}
       ${job.ticked === null && !job.passed && job.due !== null ? this.#due(job, whole || now) : nothing}
       ${text ? html`<p class="text ${more}">${glue(text)}</p>` : nothing}
-      ${job.caution ? html`<p class="caution ${whole ? '' : 'paper-only'}">${glue(job.caution)}</p>` : nothing}
+      ${job.cautions.length ? html`<p class="caution ${whole ? '' : 'paper-only'}">${glue(cautionTexts(job.cautions))}</p>` : nothing}
       ${ticker.wayBack(id, batch, job.id, head)} ${ticker.ahead(id, batch, job)}
     </li>`;
   }
@@ -140,8 +142,8 @@ export class StageJobs {
 
   /** What to take care of in this stage, each once. @param {Seen} seen */
   cautions({ jobs }) {
-    const texts = new Set(jobs.flatMap(({ caution }) => caution ?? []));
-    return [...texts].map((text) => html`<p class="caution gap noprint">${glue(text)}</p>`);
+    const keys = new Set(jobs.flatMap(({ cautions }) => cautions));
+    return [...keys].map((key) => cautionLine([key]));
   }
 
   /** The button that ticks it; none before its time, when only its own row asks. @param {Batch} batch @param {Job} job */

@@ -1,7 +1,7 @@
 /** Verdict strip, its evidence, and what to do next. */
 import { html, nothing } from 'lit-html';
 import { CARE, NEXT, nitrateIn } from '../../words/en/dose-picture.js';
-import { cautionText } from '../../words/en/calls.js';
+import { cautionText, cautionTexts } from '../../words/en/cautions.js';
 import { glue } from '../../words/glue.js';
 import { nextWords } from '../../words/en/next-steps.js';
 import { verdictBasis, verdictSays, verdictSource, verdictWord } from '../../words/en/verdict.js';
@@ -90,12 +90,17 @@ export function cautions(list) {
       ${list.map(
         (one) =>
           html`<li class="caution">
-            <p>${glue(cautionText(one))}</p>
+            <p>${glue(cautionText(one.key))}</p>
             <small>${one.source}</small>
           </li>`,
       )}
     </ul>
   </section>`;
+}
+
+/** Beside a job, in one line; nothing where there is none. @param {import('../types').CautionKey[]} keys */
+export function cautionLine(keys) {
+  return keys.length ? html`<p class="caution gap noprint">${glue(cautionTexts(keys))}</p>` : nothing;
 }
 
 /**

@@ -1,7 +1,7 @@
 /** What is in hand at the scale: how much to add, what the scale shows, and the one thing to press once it is in. */
 import { html, nothing } from 'lit-html';
 import { BAG, HAND, doseAndLimit } from '../../words/en/weigh-out.js';
-import { cautionText } from '../../words/en/calls.js';
+import { cautionText } from '../../words/en/cautions.js';
 import { glue } from '../../words/glue.js';
 import { verdictWord } from '../../words/en/verdict.js';
 import { lineName } from '../../words/en/weigh.js';
@@ -105,5 +105,5 @@ export function doseLine(verdict, doubts) {
 /** The one caution that stands where the cure is in hand. @param {Verdict} verdict */
 export function poison({ cautions }) {
   const one = cautions.find(({ key }) => key === 'nitrite-locked');
-  return one ? html`<p class="caution gap noprint">${glue(cautionText(one))}</p>` : nothing;
+  return one ? html`<p class="caution gap noprint">${glue(cautionText(one.key))}</p>` : nothing;
 }

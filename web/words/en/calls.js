@@ -23,6 +23,5 @@ const [EMERGENCY = 'your emergency number', POISON = `your poison ${E.centre}`] 
 /** `{emergency}` and `{poison}` become those of this place. @param {string} text */
 export const called = (text) => text.replaceAll('{emergency}', EMERGENCY).replaceAll('{poison}', POISON);
 
-/** A caution as it is said here: that of the cure ends in whom to ask. @param {import('../../app/types').Caution} caution */
-export const cautionText = ({ key, text }) =>
-  key === 'nitrite-locked' && CALLS[PLACE]?.[1] ? `${text} Poison advice: ${POISON}.` : text;
+/** The caution of the cure ends in whom to ask, where that is known. */
+export const POISON_ADVICE = CALLS[PLACE]?.[1] ? ` Poison advice: ${POISON}.` : '';

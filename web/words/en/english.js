@@ -27,6 +27,11 @@ const BRITISH = {
   throwAwayHead: 'Throw it away',
   pourBrineAway: 'Pour the brine away',
   bin: 'bin',
+  minceHead: 'Mince',
+  tularaemia: 'tularaemia',
+  aluminium: 'aluminium',
+  pourAway: 'pour it away',
+  aroundBullet: '10 cm (4 in)',
 };
 
 /** @type {typeof BRITISH} */
@@ -56,6 +61,11 @@ const AMERICAN = {
   throwAwayHead: 'Throw it out',
   pourBrineAway: 'Pour the brine out',
   bin: 'trash',
+  minceHead: 'Ground meat',
+  tularaemia: 'tularemia',
+  aluminium: 'aluminum',
+  pourAway: 'pour it out',
+  aroundBullet: '4 in (10 cm)',
 };
 
 export const E = REGION === 'US' ? AMERICAN : BRITISH;
