@@ -1,21 +1,21 @@
 // Puts the page together from web/ and target/glue/: dist/ for a host, and dist/cure-reckoner.html, one file. Beside each
-// of their files lies the same packed, for hosts that send that. `node scripts/assemble.mjs target/pseudo pseudo` makes it
-// in a language that nobody speaks, for the tests.
+// of their files lies the same packed, for hosts that send that. `node scripts/assemble.mjs dist/de de` makes it in the
+// language of web/words/de, and `target/pseudo pseudo` in one that nobody speaks, for the tests.
 import { createHash } from 'node:crypto';
 import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { languageOf } from './language.mjs';
 import { licences } from './licences.mjs';
 import { packed } from './one-file.mjs';
 import { packAll } from './packed.mjs';
-import { pseudo } from './pseudo.mjs';
 import { release } from './release.mjs';
 import { shorten } from './shorten.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const web = join(root, 'web');
-const [folder = 'dist', language] = process.argv.slice(2);
+const [folder = 'dist', name = 'en'] = process.argv.slice(2);
 const dist = join(root, folder);
 const core = join(root, 'target/glue/core.wasm');
 const esbuild = createRequire(join(web, 'package.json'))('esbuild');
@@ -38,6 +38,9 @@ const RULES = {
 
 // The tags of web/index.html that the build replaces.
 const TAGS = {
+  language: '<html lang="en">',
+  description: '<meta name="description" content="">',
+  noScripts: '<noscript></noscript>',
   charset: '<meta charset="utf-8">',
   theme: '<script src="app/theme-first.js"></script>',
   style: '<link rel="stylesheet" href="style/main.css">',
@@ -51,9 +54,7 @@ const outdent = {
   name: 'outdent',
   setup(build) {
     build.onLoad({ filter: /[/\\]web[/\\](app|words)[/\\].*\.js$/ }, async ({ path }) => {
-      const source = await readFile(path, 'utf8');
-      const isWords = /[/\\]words[/\\]en[/\\]/.test(path);
-      return { contents: (language === 'pseudo' && isWords ? pseudo(source) : source).replace(/\n\s+/g, '\n') };
+      return { contents: language.source(path, await readFile(path, 'utf8')).replace(/\n\s+/g, '\n') };
     });
   },
 };
@@ -66,6 +67,7 @@ const unpackedCore = {
   },
 };
 
+const language = await languageOf(name);
 const page = await readPage();
 const released = release();
 await rm(dist, { recursive: true, force: true });
@@ -94,7 +96,7 @@ async function writeHosted() {
       `<script type="module" src="${app.name}"></script>`,
   });
   await cp(join(web, 'icons'), join(dist, 'icons'), { recursive: true });
-  await cp(join(web, 'manifest.webmanifest'), join(dist, 'manifest.webmanifest'));
+  await writeFile(join(dist, 'manifest.webmanifest'), await manifest());
   await writeFile(join(dist, 'index.html'), index);
   for (const { name, bytes } of files) await writeFile(join(dist, name), bytes);
 
@@ -168,7 +170,25 @@ async function readPage() {
 }
 
 function fill(parts) {
-  return Object.entries(parts).reduce((html, [name, part]) => html.replace(TAGS[name], () => part), page);
+  const { lang, dir, description, noScripts } = language;
+  const all = {
+    language: `<html lang="${lang}" dir="${dir}">`,
+    description: `<meta name="description" content="${ascii(description)}">`,
+    noScripts: `<noscript><p class="waiting">${ascii(noScripts)}</p></noscript>`,
+    ...parts,
+  };
+  return Object.entries(all).reduce((html, [name, part]) => html.replace(TAGS[name], () => part), page);
+}
+
+/** Text that a page of any coding takes. */
+function ascii(text) {
+  return text.replace(/[^\0-\x7f]/gu, (letter) => `&#${letter.codePointAt(0)};`);
+}
+
+async function manifest() {
+  const { name, short_name, ...more } = JSON.parse(await readFile(join(web, 'manifest.webmanifest'), 'utf8'));
+  const { lang, dir, description } = language;
+  return JSON.stringify({ name, short_name, description, lang, dir, ...more }, null, 2);
 }
 
 function policy(own) {
@@ -206,7 +226,7 @@ async function bundle(entry, { as = 'unnamed', hosted, define, ...options } = {}
     outdir: dist,
     write: false,
     loader: { '.wasm': 'file', '.svg': 'dataurl' },
-    plugins: hosted ? [outdent] : [unpackedCore, outdent],
+    plugins: [language.plugin, ...(hosted ? [] : [unpackedCore]), outdent],
     define: define ?? { HOSTED: String(hosted), RELEASE: JSON.stringify(released) },
     ...options,
   });

@@ -8,7 +8,7 @@ import { load } from './core.js';
 import { opensOn } from './first.js';
 import { guardAgainstTwice } from './guard.js';
 import { speakIn } from '../words/degrees.js';
-import { localSettings } from '../words/locale.js';
+import { LOCALE, localSettings } from '../words/locale.js';
 import { follow } from './router.js';
 import { away } from './screens/away.js';
 import { bag } from './screens/bag.js';
@@ -183,6 +183,7 @@ function clear() {
   delete (/** @type {any} */ (root)['_$litPart$']);
 }
 
+document.documentElement.lang = LOCALE;
 paintEdge();
 guardAgainstTwice();
 if ('framed' in document.documentElement.dataset) {

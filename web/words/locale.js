@@ -1,4 +1,5 @@
 /** What the browser says of the place: words for times, and the units and the rule of a page that has none yet. */
+import { LANGUAGE, locale } from './en/language.js';
 
 /** @typedef {import('../app/types').Settings} Settings */
 
@@ -9,15 +10,16 @@ const RULES = { US: 'us-home', CA: 'ca', GB: 'uk', EU: 'eu', AU: 'anz', NZ: 'anz
 
 // Words are asked without a browser too, in tests.
 const language = globalThis.navigator?.language || 'en-GB';
+const own = known();
 /** The country, where the browser names it or its language is mostly of one. */
-export const REGION = region();
+export const REGION = own?.maximize().region ?? '';
 /**
  * Where the device is, as far as its clock and its language tell: whom to call and whose rule holds go by it. Many a
  * browser in London speaks the English of the States.
  */
 export const PLACE = place();
-/** The page speaks English, so its days and months do; which English is the person's own. */
-export const LOCALE = /^en\b/i.test(language) ? language : 'en-GB';
+/** Days and months are in the language of the page; which kind of it is the person's own, where the browser says so. */
+export const LOCALE = own?.language === LANGUAGE && own.region ? language : locale(REGION);
 /** Twelve hours or twenty-four, by the person's own language. */
 export const HOUR12 = new Intl.DateTimeFormat(language, { hour: 'numeric' }).resolvedOptions().hour12 ?? false;
 
@@ -33,11 +35,12 @@ export function localSettings(settings, profiles) {
   return { ...settings, profile, units: REGION === 'US' ? 'us' : 'metric' };
 }
 
-function region() {
+/** What browsers call a language is no rule of theirs. */
+function known() {
   try {
-    return new Intl.Locale(language).maximize().region ?? '';
+    return new Intl.Locale(language);
   } catch {
-    return '';
+    return null;
   }
 }
 

@@ -1,15 +1,12 @@
 // The page in a language that nobody speaks: what stands on a screen in plain letters has not come out of the catalogue.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
-import { readFileSync, readdirSync, rmSync } from 'node:fs';
+import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { fileURLToPath } from 'node:url';
-import { accented } from '../../../scripts/pseudo.mjs';
+import { catalogue, seenIn, unmarked } from '../../../scripts/pseudo.mjs';
 import { host, open, phone, visit } from '../harness.mjs';
+import { built, root, speaking } from './dialect.mjs';
 import { tour } from './tour.mjs';
-
-const root = fileURLToPath(new URL('../../../', import.meta.url));
-const FOLDER = 'target/pseudo';
 
 /** Figures come with their unit out of the core, days and hours out of the browser. */
 const UNITS =
@@ -45,45 +42,6 @@ function data() {
   return [...all, ...TYPED].filter((text) => /[A-Za-z]{2}/.test(text)).sort((a, b) => b.length - a.length);
 }
 
-/** Finds a text in both forms. @param {string | RegExp} wanted */
-function either(wanted) {
-  const source = wanted instanceof RegExp ? wanted.source : wanted.replace(/[.*+?^${}()|[\]\\/]/g, '\\$&');
-  const both = source.replace(/\\.|[a-z]/gi, (part) => (part.length > 1 ? part : `(?:${part}|${accented(part)})`));
-  return new RegExp(both, wanted instanceof RegExp ? wanted.flags : 'i');
-}
-
-/** The page as a test sees it that speaks plain English. */
-function spoken(thing) {
-  const options = (given) =>
-    given &&
-    Object.fromEntries(
-      Object.entries(given)
-        .map(([key, value]) => {
-          if (key === 'hasText' || key === 'name') {
-            const found = either(value);
-            return [key, given.exact ? new RegExp(`^${found.source}$`) : found];
-          }
-          return [key, value];
-        })
-        .filter(([key]) => key !== 'exact'),
-    );
-  return new Proxy(thing, {
-    get(target, key) {
-      const value = Reflect.get(target, key, target);
-      if (typeof value !== 'function') return value;
-      return (...given) => {
-        if (key === 'getByLabel' || key === 'getByText') {
-          const found = either(given[0]);
-          given = [given[1]?.exact ? new RegExp(`^\\s*${found.source}\\s*$`) : found];
-        } else if (['getByRole', 'locator', 'filter'].includes(key)) given[1] = options(given[1]);
-        const answer = value.apply(target, given);
-        const isLocator = answer && typeof answer === 'object' && typeof answer.waitFor === 'function';
-        return isLocator ? spoken(answer) : answer;
-      };
-    },
-  });
-}
-
 /** What a person can read or hear, each text once. */
 const texts = (page) =>
   page.evaluate(() => {
@@ -99,14 +57,15 @@ const texts = (page) =>
   });
 
 test('every text of every screen comes out of the catalogue', async (t) => {
-  execFileSync('node', ['scripts/assemble.mjs', FOLDER, 'pseudo'], { cwd: root });
-  t.after(() => rmSync(root + FOLDER, { recursive: true, force: true }));
   const known = data();
-  const { address } = await host(t, root + FOLDER);
-  const page = spoken(await visit(await open(t, phone), address));
+  const { address } = await host(t, built(t, 'pseudo'));
+  const page = speaking(await visit(await open(t, phone), address), 'pseudo');
   const plain = new Map();
+  const seen = new Set();
   await tour(page, async (screen) => {
-    for (const text of await texts(page)) {
+    for (const marked of await texts(page)) {
+      for (const number of seenIn(marked)) seen.add(number);
+      const text = unmarked(marked);
       if (!PLAIN.test(text)) continue;
       const left = known.reduce((rest, one) => rest.replaceAll(one, ' '), text.replace(RELEASE, ''));
       if (PLAIN.test(left)) plain.set(text, plain.get(text) ?? screen);
@@ -116,4 +75,9 @@ test('every text of every screen comes out of the catalogue', async (t) => {
     [...plain].map(([text, screen]) => `${screen}: ${text}`),
     [],
   );
+  t.diagnostic(`${seen.size} of ${catalogue.length} texts of the catalogue were seen`);
+  if (process.env.UNSEEN) {
+    const unseen = catalogue.flatMap(({ file, text }, number) => (seen.has(number) ? [] : [`${file}: ${text}`]));
+    writeFileSync(process.env.UNSEEN, `${unseen.join('\n')}\n`);
+  }
 });

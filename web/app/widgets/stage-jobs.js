@@ -13,6 +13,7 @@ import { icon } from './icon.js';
 import { tickButton } from './pinned.js';
 import { boxId } from './tick.js';
 import { cautionLine } from './verdict.js';
+import { TIME } from '../../words/en/controls.js';
 import { JOB, NO_JOB } from '../../words/en/stages.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -91,7 +92,10 @@ export class StageJobs {
     const more = whole || now || job === runs ? '' : 'paper-only';
     // The first step begins with the last tick of the weigh-out, so there is nothing to tick.
     const given = job.ticked !== null && !own;
-    return html`<li class="line ${job === runs ? 'begun' : job.ticked !== null ? 'done' : now ? 'now' : ''}">
+    return html`<li
+      class="line ${job === runs ? 'begun' : job.ticked !== null ? 'done' : now ? 'now' : ''}"
+      data-time=${TIME}
+    >
       ${
         given
           ? html`<span class="box given">${icon('s-tick', '')}</span>

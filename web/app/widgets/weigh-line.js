@@ -1,5 +1,6 @@
 /** A line of the weigh-out in the list: what it is, how much, and when it was ticked. On paper also what the scale shows. */
 import { html, nothing } from 'lit-html';
+import { TIME } from '../../words/en/controls.js';
 import { BAG, HAND } from '../../words/en/weigh-out.js';
 import { glue } from '../../words/glue.js';
 import { changedWords, lineName, todoWords } from '../../words/en/weigh.js';
@@ -25,7 +26,7 @@ import { boxId } from './tick.js';
 export function weighLine({ id, batch, ticker, line, now, open, bags }) {
   const apart = ofEachBag(bags, line);
   const name = lineName(line);
-  return html`<li class="line ${line.ticked !== null ? 'done' : now ? 'now' : ''}">
+  return html`<li class="line ${line.ticked !== null ? 'done' : now ? 'now' : ''}" data-time=${TIME}>
     ${ticker.box({ id, batch, mark: line.tick, label: `${name}, ${line.add.text}`, disabled: !open })}
     <div class="nm">
       <label for=${boxId(id, line.id)}>${name}</label>${ticker.stamp(batch, line.id)}
@@ -63,7 +64,7 @@ export function todoLine({ id, batch, ticker, todo, now, open }) {
   const { id: of } = todo;
   const text = todoWords(todo);
   const done = batch.ticks.some((tick) => tick.of === of);
-  return html`<li class="line ${done ? 'done' : now ? 'now' : ''}">
+  return html`<li class="line ${done ? 'done' : now ? 'now' : ''}" data-time=${TIME}>
     ${ticker.box({ id, batch, mark: { of }, label: text, disabled: !open })}
     <div class="nm"><label for=${boxId(id, of)}>${text}</label>${ticker.stamp(batch, of)}</div>
     ${ticker.wayBack(id, batch, of, text)}

@@ -46,6 +46,9 @@ export const UNDO = 'Undo';
 /** @param {string} what */
 export const undo = (what) => `Undo: ${what}`;
 
+/** On paper, over the rule on which the hour of a tick is written. */
+export const TIME = 'Time';
+
 /** Before an older tick goes. */
 export const UNTICK = {
   /** @param {string} what @param {string} when */
