@@ -1,6 +1,6 @@
 //! Tables of what is weighed and judged: the pantry, measures, limits, cautions.
 
-use super::{decimal, rows, table, triple, yes};
+use super::{decimal, rows, status, table, triple, variant, yes};
 
 pub fn pantry() -> String {
     table("PANTRY", "crate::pantry::Ingredient", &rows("pantry.csv", 15), |r| {
@@ -12,8 +12,17 @@ pub fn pantry() -> String {
         format!(
             "crate::pantry::Ingredient {{ key: {:?}, number: {}, name: {:?}, others: &{others:?}, \
              group: crate::pantry::Group::{group}, spoon: {spoon}, allergen: {:?}, nitrite: {:?}, nitrate: {:?}, \
-             source: {:?}, status: {:?}, ndb: {:?}, each: {:?} }}",
-            &r[0], &r[1], &r[2], &r[8], &r[9], &r[10], &r[11], &r[12], &r[13], &r[14]
+             source: {:?}, status: {}, ndb: {:?}, each: {:?} }}",
+            &r[0],
+            &r[1],
+            &r[2],
+            &r[8],
+            &r[9],
+            &r[10],
+            &r[11],
+            status(&r[12]),
+            &r[13],
+            &r[14]
         )
     })
 }
@@ -62,7 +71,7 @@ pub fn limits() -> String {
             "crate::dose::Rule {{ key: {:?}, name: {:?}, method: {:?}, cut: {:?}, limit: rust_decimal::dec!({}), \
              nitrate: {}, nitrate_raw_only: {raw_only}, together: {}, basis: crate::dose::Basis::{basis}, \
              undecided_to: rust_decimal::dec!({}), least: rust_decimal::dec!({}), ascorbate: {}, source: {:?}, \
-             status: crate::dose::Status::{} }}",
+             status: {} }}",
             &r[0],
             &r[1],
             &r[2],
@@ -74,14 +83,9 @@ pub fn limits() -> String {
             &r[10],
             decimal(&r[11]),
             &r[12],
-            variant(&r[13])
+            status(&r[13])
         )
     })
-}
-
-/// `published` to `Published`.
-fn variant(cell: &str) -> String {
-    format!("{}{}", cell[..1].to_uppercase(), &cell[1..])
 }
 
 pub fn spoons() -> String {
@@ -89,14 +93,14 @@ pub fn spoons() -> String {
         format!(
             "crate::dose::SpoonSize {{ profile: {:?}, unit: crate::dose::Unit::{}, ml: crate::quantity::Range {{ \
              low: rust_decimal::dec!({}), typical: rust_decimal::dec!({}), high: rust_decimal::dec!({}) }}, \
-             source: {:?}, status: crate::dose::Status::{} }}",
+             source: {:?}, status: {} }}",
             &r[0],
             variant(&r[1]),
             &r[2],
             &r[3],
             &r[4],
             &r[5],
-            variant(&r[6])
+            status(&r[6])
         )
     })
 }

@@ -78,6 +78,53 @@ fn table(name: &str, kind: &str, rows: &Rows, line: impl Fn(&csv::StringRecord) 
     out + "];\n"
 }
 
+/// `common practice` to `CommonPractice`, `out_4h` to `Out4h`.
+fn variant(key: &str) -> String {
+    let parts = key.split(['_', ' ']).map(|part| {
+        let (first, rest) = part.split_at(1);
+        first.to_uppercase() + rest
+    });
+    parts.collect()
+}
+
+/// A cell as a status; the compiler knows which there are.
+fn status(cell: &str) -> String {
+    format!("crate::pantry::Status::{}", variant(cell))
+}
+
+/// A status, or `None` for `none`.
+fn some_status(cell: &str) -> String {
+    if cell == "none" {
+        "None".into()
+    } else {
+        format!("Some({})", status(cell))
+    }
+}
+
+/// A cell as a kind of meat; the compiler knows which there are.
+fn meat(cell: &str) -> String {
+    format!("crate::pantry::MeatKind::{}", variant(cell))
+}
+
+/// A kind of meat, or `None` for the row that is for any.
+fn any_meat(cell: &str) -> String {
+    if cell == "any" {
+        "None".into()
+    } else {
+        format!("Some({})", meat(cell))
+    }
+}
+
+/// The rows of a table that has one for each kind of meat, so that none is ever looked for in vain.
+fn by_meat(name: &str, columns: usize) -> Rows {
+    const ALL: [&str; 5] = ["bird", "boar", "hare", "own", "red"];
+    let all = rows(name, columns);
+    let mut kinds: Vec<&str> = all.iter().map(|r| &r[0]).collect();
+    kinds.sort_unstable();
+    assert_eq!(kinds, ALL, "{name} has one row for each kind of meat");
+    all
+}
+
 fn yes(cell: &str) -> bool {
     assert!(["yes", "no"].contains(&cell), "{cell} is neither yes nor no");
     cell == "yes"

@@ -1,17 +1,17 @@
 //! Tables of the meat: cuts, game, how fast salt and heat go, keeping, trouble; and where all figures come from.
 
-use super::{Rows, float, maybe, rows, table, triple};
+use super::{Rows, any_meat, by_meat, float, maybe, meat, rows, some_status, status, table, triple, variant};
 use std::fmt::Write as _;
 use std::path::Path;
 
 pub fn cuts() -> String {
     table("CUTS", "crate::pantry::Cut", &rows("cuts.csv", 12), |r| {
         format!(
-            "crate::pantry::Cut {{ key: {:?}, name: {:?}, kind: {:?}, belly: {}, grams: {}, source: {:?}, status: {:?}, \
+            "crate::pantry::Cut {{ key: {:?}, name: {:?}, kind: {}, belly: {}, grams: {}, source: {:?}, status: {}, \
              bone: {} }}",
             &r[0],
             &r[1],
-            &r[2],
+            meat(&r[2]),
             match &r[3] {
                 "no" => "crate::pantry::Belly::No",
                 "bare" => "crate::pantry::Belly::Bare",
@@ -20,29 +20,23 @@ pub fn cuts() -> String {
             },
             triple(r, 4, |l, t, h| format!("({l}, {t}, {h})")),
             &r[7],
-            &r[8],
+            some_status(&r[8]),
             triple(r, 9, |l, t, h| format!("({l}, {t}, {h})"))
         )
     })
 }
 
 pub fn speeds() -> String {
-    table("SPEEDS", "crate::dose::Speed", &rows("equalise.csv", 6), |r| {
+    table("SPEEDS", "crate::dose::Speed", &by_meat("equalise.csv", 6), |r| {
         format!(
-            "crate::dose::Speed {{ kind: {:?}, slow: rust_decimal::dec!({}), likely: rust_decimal::dec!({}), \
+            "crate::dose::Speed {{ kind: {}, slow: rust_decimal::dec!({}), likely: rust_decimal::dec!({}), \
              fast: rust_decimal::dec!({}) }}",
-            &r[0], &r[1], &r[2], &r[3]
+            meat(&r[0]),
+            &r[1],
+            &r[2],
+            &r[3]
         )
     })
-}
-
-/// A key of a table as the variant that stands for it: `out_4h` is `Out4h`.
-fn variant(key: &str) -> String {
-    let parts = key.split('_').map(|part| {
-        let (first, rest) = part.split_at(1);
-        first.to_uppercase() + rest
-    });
-    parts.collect()
 }
 
 /// The tables of the cards for when something went wrong, all of them keys; answers are written `ask=choice/choice`.
@@ -95,10 +89,10 @@ pub fn trouble() -> String {
         }),
         table("TROUBLE_SOURCES", &format!("{of}::SourceRow"), &rows("trouble-sources.csv", 3), |r| {
             format!(
-                "{of}::SourceRow {{ key: {}, title: {:?}, status: {:?} }}",
+                "{of}::SourceRow {{ key: {}, title: {:?}, status: {} }}",
                 named("Source", &r[0]),
                 &r[1],
-                &r[2]
+                status(&r[2])
             )
         }),
     ]
@@ -123,11 +117,16 @@ pub fn game() -> String {
             }
         });
         format!(
-            "crate::plan::bag::Game {{ key: {:?}, name: {:?}, kind: {:?}, cut: {:?}, per: {}, mm: {}, whole: {}, \
-             weighed: {:?}, share: {}, grams: {}, source: {:?}, status: {:?} }}",
+            "crate::plan::bag::Game {{ key: {:?}, name: {:?}, kind: {}, cut: {:?}, per: {}, mm: {}, whole: {}, \
+             weighed: {:?}, share: {}, grams: {}, source: {:?}, status: {} }}",
             &r[0],
             &r[1],
-            &r[2],
+            // An ending is of no kind of meat: what is left of green weight.
+            if &r[2] == "finish" {
+                "None".into()
+            } else {
+                format!("Some({})", meat(&r[2]))
+            },
             &r[3],
             &r[4],
             if r[5].is_empty() { "0" } else { &r[5] },
@@ -136,7 +135,7 @@ pub fn game() -> String {
             optional(shares),
             optional(three(13)),
             &r[16],
-            &r[17]
+            status(&r[17])
         )
     })
 }
@@ -144,9 +143,16 @@ pub fn game() -> String {
 pub fn keeping() -> String {
     table("KEEPING", "crate::safety::Keeps", &rows("keeping.csv", 8), |r| {
         format!(
-            "crate::safety::Keeps {{ state: {:?}, kind: {:?}, place: {:?}, low: {}, high: {}, says: {:?}, source: {:?}, \
-             status: {:?} }}",
-            &r[0], &r[1], &r[2], &r[3], &r[4], &r[5], &r[6], &r[7]
+            "crate::safety::Keeps {{ state: {:?}, kind: {}, place: {:?}, low: {}, high: {}, says: {:?}, source: {:?}, \
+             status: {} }}",
+            &r[0],
+            any_meat(&r[1]),
+            &r[2],
+            &r[3],
+            &r[4],
+            &r[5],
+            &r[6],
+            status(&r[7])
         )
     })
 }
@@ -156,27 +162,27 @@ pub fn times() -> String {
     [
         table("CURE_CAPS", "crate::cure::CapRow", &rows("cure-cap.csv", 9), |r| {
             format!(
-                "crate::cure::CapRow {{ way: {:?}, kind: {:?}, least: {}, plus: {}, per_inch: {}, per_lb: {}, most: {}, \
-                 source: {:?}, status: {:?} }}",
+                "crate::cure::CapRow {{ way: {:?}, kind: {}, least: {}, plus: {}, per_inch: {}, per_lb: {}, most: {}, \
+                 source: {:?}, status: {} }}",
                 &r[0],
-                &r[1],
+                any_meat(&r[1]),
                 float(&r[2]),
                 float(&r[3]),
                 float(&r[4]),
                 float(&r[5]),
                 float(&r[6]),
                 &r[7],
-                &r[8]
+                status(&r[8])
             )
         }),
         table("USUAL_HOURS", "crate::recipe::UsualRow", &rows("usual-hours.csv", 5), |r| {
             format!(
-                "crate::recipe::UsualRow {{ act: crate::recipe::Do::{}, kind: {:?}, minutes: {}, source: {:?}, status: {:?} }}",
-                variant(&r[0]).replace('_', ""),
-                &r[1],
+                "crate::recipe::UsualRow {{ act: crate::recipe::Do::{}, kind: {}, minutes: {}, source: {:?}, status: {} }}",
+                variant(&r[0]),
+                any_meat(&r[1]),
                 &r[2],
                 &r[3],
-                &r[4]
+                status(&r[4])
             )
         }),
     ]
@@ -255,7 +261,7 @@ fn cooling() -> String {
         format!(
             "crate::safety::Stage {{ key: crate::safety::Cooling::{key}, cured: {}, nitrite: {}, erythorbate: {}, \
              brine: {}, activity: {}, scope: crate::safety::Scope::{scope}, start: {}, end: {}, hours: {}, total: {}, \
-             also: {also}, source: {:?}, status: {:?} }}",
+             also: {also}, source: {:?}, status: {} }}",
             &r[1] == "cured",
             maybe(&r[2]),
             maybe(&r[3]),
@@ -266,7 +272,7 @@ fn cooling() -> String {
             maybe(&r[9]),
             maybe(&r[10]),
             &r[12],
-            &r[13]
+            status(&r[13])
         )
     })
 }
@@ -274,28 +280,20 @@ fn cooling() -> String {
 /// The rules for kinds of meat, and the one for what is in no row: it asks for the most and allows nothing.
 fn targets() -> String {
     let row = |r: &csv::StringRecord| {
-        let rule = match &r[0] {
-            "bird" => "Bird",
-            "red" => "Red",
-            "boar" => "Boar",
-            "hare" => "Hare",
-            "own" => "Own",
-            other => panic!("{other} is no kind of meat"),
-        };
         format!(
-            "crate::safety::Consumer {{ rule: crate::safety::MeatKind::{rule}, kind: {:?}, whole: {}, minced: {}, \
-             choice: {}, rest: {}, table: {:?}, source: {:?}, status: {:?} }}",
-            &r[0],
+            "crate::safety::Consumer {{ kind: {}, whole: {}, minced: {}, \
+             choice: {}, rest: {}, table: {:?}, source: {:?}, status: {} }}",
+            meat(&r[0]),
             float(&r[1]),
             float(&r[2]),
             maybe(&r[3]),
             float(&r[4]),
             &r[5],
             &r[6],
-            &r[7]
+            status(&r[7])
         )
     };
-    let all = rows("targets.csv", 8);
+    let all = by_meat("targets.csv", 8);
     let unknown = all
         .iter()
         .find(|r| &r[0] == "own")
@@ -321,12 +319,20 @@ fn targets() -> String {
 }
 
 pub fn diffusion() -> String {
-    table("DIFFUSION", "crate::cure::Diffusion", &rows("diffusion.csv", 4), |r| {
-        format!(
-            "crate::cure::Diffusion {{ kind: {:?}, likely: {}, source: {:?}, status: {:?} }}",
-            &r[0], &r[1], &r[2], &r[3]
-        )
-    })
+    table(
+        "DIFFUSION",
+        "crate::cure::Diffusion",
+        &by_meat("diffusion.csv", 4),
+        |r| {
+            format!(
+                "crate::cure::Diffusion {{ kind: {}, likely: {}, source: {:?}, status: {} }}",
+                meat(&r[0]),
+                &r[1],
+                &r[2],
+                status(&r[3])
+            )
+        },
+    )
 }
 
 /// The terms of a lens by its aspect, one table for each boundary, in half-thousandths.
@@ -380,7 +386,7 @@ pub fn sources() -> String {
         ("How long a pack keeps", "keeping.csv"),
         ("When something went wrong", "trouble-sources.csv"),
     ];
-    let mut out = "pub(crate) static SOURCES: &[(&str, &[(&str, &str)])] = &[\n".to_owned();
+    let mut out = "pub(crate) static SOURCES: &[crate::door::SourcesOf] = &[\n".to_owned();
     for (head, name) in TABLES {
         let path = Path::new("tables").join(name);
         let mut reader = csv::ReaderBuilder::new()
@@ -392,19 +398,16 @@ pub fn sources() -> String {
         let source = column("source")
             .or_else(|| column("rule"))
             .expect("a column with the source");
-        let status = column("status");
-        let mut all: Vec<(String, String)> = Vec::new();
+        let mut all: Vec<String> = Vec::new();
         for row in reader.records() {
             let row = row.expect("rows are read already");
-            let found = (
-                row[source].to_owned(),
-                status.map_or(String::new(), |i| row[i].to_owned()),
-            );
-            if !found.0.is_empty() && !all.contains(&found) {
+            let known = column("status").map_or("None".to_owned(), |i| some_status(&row[i]));
+            let found = format!("({:?}, {known})", &row[source]);
+            if !row[source].is_empty() && !all.contains(&found) {
                 all.push(found);
             }
         }
-        writeln!(out, "    ({head:?}, &{all:?}),").expect("a string takes all");
+        writeln!(out, "    ({head:?}, &[{}]),", all.join(", ")).expect("a string takes all");
     }
     out + "];\n"
 }

@@ -3,6 +3,7 @@
 
 use cure_reckoner::dose::{Evens, Lying, Whole, cure_for, evens, hours, ingoing};
 use cure_reckoner::pantry::Agent;
+use cure_reckoner::pantry::MeatKind::{self, Bird, Red};
 use cure_reckoner::quantity::Range;
 use cure_reckoner::recipe::Method;
 use cure_reckoner_tests::{batch, exact, next_keys, ok, problems, remark, settings, weigh_out};
@@ -142,7 +143,7 @@ fn without_thickness_or_time_the_range_holds_both() {
     }
 }
 
-fn lying<'a>(pieces: &[(&'a str, Option<Decimal>)]) -> Vec<Lying<'a>> {
+fn lying(pieces: &[(MeatKind, Option<Decimal>)]) -> Vec<Lying> {
     let one = |&(kind, thickness)| Lying {
         kind,
         thickness,
@@ -156,27 +157,27 @@ fn lying<'a>(pieces: &[(&'a str, Option<Decimal>)]) -> Vec<Lying<'a>> {
 #[test]
 fn hours_until_a_piece_can_be_equal() {
     // 1e-9 m²/s: 0.3035 x (0.0075 m)² / 1e-9 = 17 072 s.
-    let seconds = hours("bird", dec!(15)).expect("hours") * dec!(3600);
+    let seconds = hours(Bird, dec!(15)).expect("hours") * dec!(3600);
     assert_eq!(seconds.round_dp(0), dec!(17072));
     let soonest = evens(
-        lying(&[("bird", Some(dec!(26))), ("bird", Some(dec!(15)))]),
+        lying(&[(Bird, Some(dec!(26))), (Bird, Some(dec!(15)))]),
         Some(dec!(240)),
     );
     let Evens::Thick { soonest, fo } = soonest else {
         panic!("{soonest:?}");
     };
-    assert_eq!(soonest, hours("bird", dec!(15)).expect("hours"));
+    assert_eq!(soonest, hours(Bird, dec!(15)).expect("hours"));
     // 4 h: slow 1.6e-10 x 0.7 in 26 mm, likely and fast in 15 mm.
     assert_eq!(
         [fo.low.round_dp(6), fo.typical, fo.high],
         [dec!(0.009543), dec!(0.1024), dec!(0.256)]
     );
     assert!(matches!(
-        evens(lying(&[("bird", Some(dec!(15)))]), Some(dec!(285))),
+        evens(lying(&[(Bird, Some(dec!(15)))]), Some(dec!(285))),
         Evens::Thin(_)
     ));
     assert_eq!(
-        evens(lying(&[("bird", Some(dec!(15))), ("red", None)]), Some(dec!(60))),
+        evens(lying(&[(Bird, Some(dec!(15))), (Red, None)]), Some(dec!(60))),
         Evens::Unknown
     );
     assert_eq!(evens(lying(&[]), Some(dec!(60))), Evens::Unknown);
@@ -184,12 +185,12 @@ fn hours_until_a_piece_can_be_equal() {
     let (thick, hour) = (1..400)
         .map(|n| Decimal::new(n, 1))
         .find_map(|thick| {
-            let hour = hours("bird", thick)?;
+            let hour = hours(Bird, thick)?;
             (hour * dec!(60) / dec!(60) == hour).then_some((thick, hour))
         })
         .expect("a thickness");
     assert_eq!(
-        evens(lying(&[("bird", Some(thick))]), Some(hour * dec!(60))),
+        evens(lying(&[(Bird, Some(thick))]), Some(hour * dec!(60))),
         Evens::Thin(hour)
     );
 }

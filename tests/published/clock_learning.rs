@@ -3,6 +3,7 @@
 
 use crate::transport_series::{Around, Series, Shape};
 use cure_reckoner::cure::{AskCut, Speed, learn};
+use cure_reckoner::pantry::MeatKind::Bird;
 use cure_reckoner::weigh::Finding;
 use cure_reckoner_tests::rub;
 use serde_json::json;
@@ -80,14 +81,14 @@ fn cut(chance: &mut Chance, series: &Series, hidden: f64) -> Finding {
 fn bands_hold_and_narrow() {
     let mut chance = Chance(20_261_126);
     let series = Series::new(Shape::Sphere, Around::Dose);
-    let prior = Speed::table("bird");
+    let prior = Speed::table(Bird);
     let (mut held, mut widths) = ([0_u32; CUTS], [0.0; CUTS]);
     for _ in 0..COOKS {
         let hidden = prior.centre + prior.spread * chance.normal();
         let mut findings = Vec::new();
         for n in 0..CUTS {
             findings.push(cut(&mut chance, &series, hidden));
-            let now = Speed::learned("bird", &findings);
+            let now = Speed::learned(Bird, &findings);
             held[n] += u32::from((hidden - now.centre).abs() <= 1.281_552 * now.spread);
             widths[n] += now.spread / prior.spread / COOKS as f64;
         }
@@ -107,23 +108,23 @@ fn bands_hold_and_narrow() {
 
 #[test]
 fn a_cut_moves_the_clock_and_can_be_forgotten() {
-    let prior = Speed::table("bird");
+    let prior = Speed::table(Bird);
     let finding = |kind: &str, is: &str, speed: i32| -> Finding {
         serde_json::from_value(json!({"kind": kind, "at": 0, "is": is, "speed": speed})).unwrap()
     };
     let slow = (prior.centre * 1000.0) as i32 - 700;
-    let near = Speed::learned("bird", &[finding("bird", "near", slow)]);
+    let near = Speed::learned(Bird, &[finding("bird", "near", slow)]);
     assert!(near.centre < prior.centre && near.spread < prior.spread);
-    assert!(Speed::learned("bird", &[finding("bird", "above", slow)]).centre > prior.centre);
-    assert!(Speed::learned("bird", &[finding("bird", "below", slow)]).centre < prior.centre);
+    assert!(Speed::learned(Bird, &[finding("bird", "above", slow)]).centre > prior.centre);
+    assert!(Speed::learned(Bird, &[finding("bird", "below", slow)]).centre < prior.centre);
     assert_eq!(
-        Speed::learned("bird", &[finding("red", "near", slow)]),
+        Speed::learned(Bird, &[finding("red", "near", slow)]),
         prior,
         "another kind of meat"
     );
-    assert_eq!(Speed::learned("bird", &[]), prior, "forgotten");
+    assert_eq!(Speed::learned(Bird, &[]), prior, "forgotten");
     // Two exact findings by hand: precisions add.
-    let two = Speed::learned("bird", &[finding("bird", "near", slow), finding("bird", "near", slow)]);
+    let two = Speed::learned(Bird, &[finding("bird", "near", slow), finding("bird", "near", slow)]);
     let (own, cut) = (1.0 / prior.spread.powi(2), 2.0 / 0.35_f64.powi(2));
     let centre = (own * prior.centre + cut * f64::from(slow) / 1000.0) / (own + cut);
     assert!(

@@ -1,7 +1,8 @@
 //! Limits and leasts: each boundary, from just inside to just outside.
 
-use cure_reckoner::dose::{Basis, Ingoing, Outcome, Rule, Status, VerdictWord, find, rule};
+use cure_reckoner::dose::{Basis, Ingoing, Outcome, Rule, VerdictWord, find, rule};
 use cure_reckoner::pantry::Belly::{self, Bare, No, RindOn};
+use cure_reckoner::pantry::Status;
 use cure_reckoner::quantity::Range;
 use cure_reckoner::recipe::Eaten;
 use cure_reckoner::recipe::Method;

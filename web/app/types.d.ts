@@ -872,9 +872,9 @@ pieces: number, } | { "is": "table",
  */
 source: string, 
 /**
- * `published`, `memory`, `judgement`.
+ * How well it is known.
  */
-status: string, };
+status: Status, };
 
 /**
  * One thing for one bag.
@@ -1317,9 +1317,9 @@ wants: number,
  */
 source: string, 
 /**
- * `published`, `quoted`, `judgement`.
+ * How well it is known.
  */
-status: string, };
+status: Status, };
 
 /**
  * A card: what went wrong.
@@ -1531,9 +1531,9 @@ also: ChillAlso | null,
  */
 source: string, 
 /**
- * `published`, or what is from memory.
+ * How well it is known.
  */
-status: string, };
+status: Status, };
 
 /**
  * An answer to a question.
@@ -1962,9 +1962,9 @@ key: string,
  */
 name: string, 
 /**
- * `bird`, `red`, `boar`, `hare`: decides cautions and temperatures.
+ * Decides cautions and temperatures.
  */
-kind: string, 
+kind: MeatKind, 
 /**
  * Whether it is a belly, which some jurisdictions judge by rules of its own.
  */
@@ -1978,9 +1978,9 @@ grams: [number, number, number] | null,
  */
 source: string, 
 /**
- * `published`, `memory`, `judgement`; `none` where no range is known.
+ * How well it is known; nothing where no range is.
  */
-status: string, 
+status: Status | null, 
 /**
  * Thousandths of its weight that are bone where it is left in: low, typical, high; nothing where none is in such a cut.
  */
@@ -1995,9 +1995,9 @@ export type CutSource = { "is": "table",
  */
 source: string, 
 /**
- * `published`, `memory`, `judgement` and the like.
+ * How well it is known.
  */
-status: string, } | { "is": "unknown" };
+status: Status, } | { "is": "unknown" };
 
 /**
  * What a cut shows.
@@ -2300,9 +2300,9 @@ text: string, };
  */
 export type Finding = { 
 /**
- * `bird`, `red`, `boar`, `hare`, `own`.
+ * The kind of meat.
  */
-kind: string, 
+kind: MeatKind, 
 /**
  * When it was cut, in milliseconds since 1970.
  */
@@ -2592,9 +2592,9 @@ key: string,
  */
 name: string, 
 /**
- * `bird`, `red`, `boar`, `hare`.
+ * The kind of meat.
  */
-kind: string, 
+kind: MeatKind, 
 /**
  * How the animal is weighed, `field-dressed`; empty where no weight is asked for.
  */
@@ -2694,9 +2694,9 @@ rest: number,
  */
 source: string, 
 /**
- * `published`, `quoted`.
+ * How well it is known.
  */
-status: string, };
+status: Status, };
 
 /**
  * What came in of a thing, what went of it, and what is left: nought where more went than came in.
@@ -2860,9 +2860,9 @@ nitrate: string,
  */
 source: string, 
 /**
- * `published`, `uncontrolled`, `memory` or `judgement`.
+ * How well it is known.
  */
-status: string, };
+status: Status, };
 
 /**
  * One ingredient.
@@ -2994,9 +2994,9 @@ says: string,
  */
 source: string, 
 /**
- * `published`, `quoted`, `judgement`.
+ * How well it is known.
  */
-status: string, };
+status: Status, };
 
 /**
  * What is in doubt.
@@ -3106,9 +3106,9 @@ to: string, };
  */
 export type Learnt = { 
 /**
- * `bird`, `red`, `boar`, `hare`, `own`.
+ * The kind.
  */
-kind: string, 
+kind: MeatKind, 
 /**
  * How many cuts.
  */
@@ -3179,7 +3179,7 @@ source: string,
 /**
  * Its status.
  */
-status: string, };
+status: Status, };
 
 /**
  * How a speed lies to a figure.
@@ -3378,7 +3378,7 @@ own: boolean,
 count: number | null, };
 
 /**
- * What a rule for the middle of meat is for.
+ * A kind of meat: decides cautions, temperatures and times.
  */
 export type MeatKind = "bird" | "red" | "boar" | "hare" | "own";
 
@@ -5208,9 +5208,9 @@ export type Source = "poison_centers" | "infants" | "cfr_172" | "first_hour" | "
  */
 export type Sources = { 
 /**
- * What it is about, and each source with its status; the status is empty where the source says it itself.
+ * What it is about, and each source with its status; no status where the source says it itself.
  */
-tables: [string, [string, string][]][], };
+tables: [string, [string, Status | null][]][], };
 
 /**
  * Earliest, likely and latest moment, in milliseconds since 1970; 80 % lie between.
@@ -5297,9 +5297,9 @@ source: string,
  */
 ndb: Array<string>, 
 /**
- * `published`, `memory`, `uncontrolled`, `judgement`.
+ * How well it is known.
  */
-status: string, };
+status: Status, };
 
 /**
  * What is counted to catch a slip.
@@ -5448,7 +5448,7 @@ times: Array<Timed>, };
 /**
  * How well a figure is known.
  */
-export type Status = "published" | "quoted" | "memory";
+export type Status = "published" | "quoted" | "uncontrolled" | "memory" | "judgement" | "common_practice";
 
 /**
  * One step after weighing.
@@ -5852,9 +5852,9 @@ remedy: Remedy | null,
  */
 source: string | null, 
 /**
- * How the source is known: `published`, `quoted`, `memory`, `judgement`, `common practice`.
+ * How well the source is known.
  */
-status: string | null, 
+status: Status | null, 
 /**
  * Cautions that stand beside an end.
  */

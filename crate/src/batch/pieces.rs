@@ -2,7 +2,7 @@
 
 use super::model::Piece;
 use crate::dose::{Caution, cautions, dressing_keys};
-use crate::pantry::{self, Belly, OWN};
+use crate::pantry::{self, Belly, MeatKind, Status};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Kind, Mass, MassKind, Problem, Range, System, Wrong, plain};
 use rust_decimal::{Decimal, dec};
@@ -87,8 +87,8 @@ pub enum CutSource {
     Table {
         /// Where it is from.
         source: &'static str,
-        /// `published`, `memory`, `judgement` and the like.
-        status: &'static str,
+        /// How well it is known.
+        status: Status,
     },
     /// No figure is known: it is to be weighed.
     Unknown,
@@ -194,13 +194,13 @@ pub fn green(pieces: &[Piece]) -> Result<Green, Problem> {
     Ok(all)
 }
 
-/// The kind of a class: `bird`, `red`, `boar`, `hare`, `own`.
-pub fn kind(piece: &Piece) -> &'static str {
-    pantry::cut(&piece.cut).map_or(OWN, |c| c.kind)
+/// The kind of a class.
+pub fn kind(piece: &Piece) -> MeatKind {
+    pantry::cut(&piece.cut).map_or(MeatKind::Own, |c| c.kind)
 }
 
 /// Kinds of the pieces.
-pub fn kinds(pieces: &[Piece]) -> Vec<&'static str> {
+pub fn kinds(pieces: &[Piece]) -> Vec<MeatKind> {
     pieces.iter().map(kind).collect()
 }
 
@@ -259,9 +259,9 @@ pub fn sheet(pieces: &[Piece], units: System) -> Result<PieceSheet, Vec<Problem>
                 all: show(grams.typical),
                 range: ends(grams),
                 source: match (cut, piece.weight) {
-                    (Some(c), _) if c.grams.is_some() => Some(CutSource::Table {
+                    (Some(c), _) if c.grams.is_some() => c.status.map(|status| CutSource::Table {
                         source: c.source,
-                        status: c.status,
+                        status,
                     }),
                     (_, None) => Some(CutSource::Unknown),
                     _ => None,

@@ -3,7 +3,7 @@
 
 use super::fridge::moment;
 use crate::batch::{Batch, Piece, killed, kind};
-use crate::pantry;
+use crate::pantry::{self, MeatKind, Status};
 use crate::recipe::Method;
 use crate::safety::keeps;
 use rust_decimal::prelude::ToPrimitive;
@@ -13,8 +13,8 @@ use rust_decimal::prelude::ToPrimitive;
 pub struct CapRow {
     /// `rub`, `brine` or `ground`.
     pub way: &'static str,
-    /// The kind of meat, or `any`.
-    pub kind: &'static str,
+    /// The kind of meat; nothing for any.
+    pub kind: Option<MeatKind>,
     /// Not under this.
     pub least: f64,
     /// Whatever its size.
@@ -27,8 +27,8 @@ pub struct CapRow {
     pub most: f64,
     /// Where it is from.
     pub source: &'static str,
-    /// `published`, `quoted`, `judgement`.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
 }
 
 /// When raw meat is out of its cure at the latest, and by what.
@@ -37,7 +37,7 @@ pub(super) struct Cap {
     /// In milliseconds since 1970.
     pub at: i64,
     pub source: &'static str,
-    pub status: &'static str,
+    pub status: Status,
 }
 
 /// The last hour at which every piece of a batch that was rubbed keeps raw in its cure, in milliseconds since 1970.
@@ -66,7 +66,7 @@ pub(super) fn cap(batch: &Batch, piece: &Piece, begun: i64) -> Option<Cap> {
         Method::CoverBrine | Method::PickUp | Method::Pumped | Method::PumpedAndCovered => "brine",
     };
     let mut rows = crate::tables::CURE_CAPS.iter().filter(|r| r.way == way);
-    let row = rows.find(|r| r.kind == kind || r.kind == "any")?;
+    let row = rows.find(|r| r.kind.is_none_or(|of| of == kind))?;
     Some(Cap {
         at: moment(begun, row.days(piece) * 24.0),
         source: row.source,

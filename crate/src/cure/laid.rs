@@ -1,7 +1,7 @@
 //! How a size class lies in its cure: shape, boundary, thickness.
 
 use crate::batch::{Batch, Piece, kind, rind};
-use crate::pantry::{self, LEAN_WATER};
+use crate::pantry::{self, LEAN_WATER, MeatKind};
 use crate::quantity::Temperature;
 use crate::recipe::{Do, Method, Recipe, Share};
 use crate::transport::{Decay, Solid};
@@ -141,7 +141,7 @@ fn solid(piece: &Piece, thick_cm: f64, one_sided: bool) -> Solid {
     let volume = one.map(|grams| grams / DENSITY);
     let half = if one_sided { thick_cm } else { thick_cm / 2.0 };
     let part = half / thick_cm;
-    if kind(piece) == "bird" && !piece.cut.ends_with("leg") {
+    if kind(piece) == MeatKind::Bird && !piece.cut.ends_with("leg") {
         // Of one cap or of two, n: 6 V = n π h (3 r² + h²).
         let rim = volume.map(|v| (2.0 * part * v / (PI * half.powi(3)) - 1.0 / 3.0).max(1.0).sqrt());
         return Solid::Lens(stepped(rim.unwrap_or(BREAST / part / 2.0)));

@@ -7,6 +7,7 @@ use super::model::{AskCut, Cutting, Learnt};
 use super::say::percent;
 use crate::batch::{Batch, kind};
 use crate::order::InOrder;
+use crate::pantry::MeatKind;
 use crate::quantity::{Code, Problem, Wrong};
 use crate::weigh::{Finding, Lies};
 use rust_decimal::prelude::ToPrimitive;
@@ -31,7 +32,7 @@ pub struct Speed {
 impl Speed {
     /// What is known of a kind before any cut: the table, 80 % within a factor of 2.5.
     #[must_use]
-    pub fn table(kind: &str) -> Self {
+    pub fn table(kind: MeatKind) -> Self {
         let likely = row(kind).map_or(2.0, |d| d.likely);
         Self {
             centre: likely.ln(),
@@ -41,7 +42,7 @@ impl Speed {
 
     /// The same with what cuts told: prior times likelihood on a grid of ln D, and its mean and deviation.
     #[must_use]
-    pub fn learned(kind: &str, findings: &[Finding]) -> Self {
+    pub fn learned(kind: MeatKind, findings: &[Finding]) -> Self {
         let prior = Self::table(kind);
         let own: Vec<&Finding> = findings.iter().filter(|f| f.kind == kind).collect();
         if own.is_empty() {
@@ -73,10 +74,9 @@ impl Speed {
     }
 }
 
-/// The row of a kind; the last where there is none.
-pub(super) fn row(kind: &str) -> Option<&'static Diffusion> {
-    let table = &crate::tables::DIFFUSION;
-    table.iter().find(|d| d.kind == kind).or(table.last())
+/// The row of a kind; the build wants one for each.
+pub(super) fn row(kind: MeatKind) -> Option<&'static Diffusion> {
+    crate::tables::DIFFUSION.iter().find(|d| d.kind == kind)
 }
 
 /// Logarithm of how likely a finding is at a speed.
@@ -96,16 +96,16 @@ fn below(z: f64) -> f64 {
 
 /// What cuts have taught of each kind in a batch.
 pub(super) fn learnt(batch: &Batch, learned: &[Finding]) -> Vec<Learnt> {
-    let mut kinds: Vec<&str> = batch.pieces.iter().map(kind).collect();
+    let mut kinds: Vec<MeatKind> = batch.pieces.iter().map(kind).collect();
     kinds.order_by(Ord::cmp);
     kinds.dedup();
-    let one = |kind: &str| {
+    let one = |kind: MeatKind| {
         let cuts = learned.iter().filter(|f| f.kind == kind).count();
         let (table, now) = (Speed::table(kind), Speed::learned(kind, learned));
         let faster = (now.centre - table.centre).exp() * 100.0;
         let spread = (now.spread / table.spread * 100.0).round();
         (cuts > 0).then(|| Learnt {
-            kind: kind.to_owned(),
+            kind,
             cuts: u32::try_from(cuts).unwrap_or(u32::MAX),
             speed: percent(faster.round()),
             range: percent(spread),
@@ -158,7 +158,7 @@ pub fn learn(ask: &AskCut) -> Result<Finding, Problem> {
     #[allow(clippy::cast_possible_truncation, reason = "held within the bounds of the record")]
     let speed = (d.ln() * 1000.0).clamp(-7000.0, 7000.0).round() as i32;
     Ok(Finding {
-        kind: kind(piece).to_owned(),
+        kind: kind(piece),
         at: ask.at,
         is,
         speed,

@@ -40,6 +40,7 @@ mod through;
 mod until;
 mod went_in;
 
+use crate::pantry::{MeatKind, Status};
 pub use cap::{CapRow, keeps_until};
 pub use clock::clock;
 pub use cold::{Cold, WARM, Warmth, cold, heated};
@@ -56,12 +57,12 @@ pub use went_in::{WentIn, went_in};
 /// How fast salt goes into one kind of meat: a row of `tables/diffusion.csv`.
 #[derive(Clone, Copy, Debug)]
 pub struct Diffusion {
-    /// `bird`, `red`, `boar`, `hare`, `own`.
-    pub kind: &'static str,
+    /// The kind of meat.
+    pub kind: MeatKind,
     /// Likely diffusion coefficient at 4 °C, 1e-10 m²/s.
     pub likely: f64,
     /// Where it comes from.
     pub source: &'static str,
-    /// `published`, `judgement`.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
 }

@@ -3,6 +3,7 @@
 use super::facts::{Middle, Note, Thumb};
 use crate::batch::Batch;
 use crate::dose::Mark;
+use crate::pantry::{MeatKind, Status};
 use crate::quantity::{Fraction, Length, Rest};
 use crate::recipe::Basis;
 use crate::weigh::Settings;
@@ -142,8 +143,8 @@ pub struct Capped {
     pub wants: i64,
     /// Where the figure is from.
     pub source: &'static str,
-    /// `published`, `quoted`, `judgement`.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
 }
 
 /// When a size class comes out.
@@ -256,8 +257,8 @@ pub struct Soak {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Learnt {
-    /// `bird`, `red`, `boar`, `hare`, `own`.
-    pub kind: String,
+    /// The kind.
+    pub kind: MeatKind,
     /// How many cuts.
     pub cuts: u32,
     /// How fast salt goes into it, of the usual speed: `120 %`.

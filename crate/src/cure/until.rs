@@ -9,6 +9,7 @@ use super::course::Course;
 use super::fridge::{hours, moment};
 use super::model::{Capped, ClassUntil, Through, Until};
 use crate::batch::{Batch, By, Piece, counted, kind};
+use crate::pantry::MeatKind;
 use crate::quantity::{Awake, HOUR, hour_up};
 use crate::recipe::{Basis, Do, Method, usual};
 use crate::weigh::Settings;
@@ -81,7 +82,7 @@ pub fn stay<'a>(batch: &'a Batch, now: i64, settings: &'a Settings, awake: &Awak
         moment(begun, hours)
     };
     let own = course.planned.map(run);
-    let kinds: Vec<&str> = inside.iter().map(|(_, piece)| kind(piece)).collect();
+    let kinds: Vec<MeatKind> = inside.iter().map(|(_, piece)| kind(piece)).collect();
     let by_use = usual(Do::Cure, &kinds).map(|row| run(hours(row.minutes.saturating_mul(60_000))));
     let given = own
         .map(|at| (at, Basis::Recipe))

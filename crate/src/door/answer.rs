@@ -9,7 +9,7 @@ use crate::brine::{self, BrineSheet};
 use crate::cure::{self, CureClock};
 use crate::dose::{self, Case, Portion, Profile, Verdict, Whole};
 use crate::pack::{self, Labels, LarderSheet, Ledger, Packed};
-use crate::pantry::{self, Belly, Cut, Ingredient};
+use crate::pantry::{self, Belly, Cut, Ingredient, MeatKind, Status};
 use crate::plan;
 use crate::plan::Calendar;
 use crate::plan::back::{self, Back};
@@ -81,13 +81,13 @@ pub enum Ok {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Sources {
-    /// What it is about, and each source with its status; the status is empty where the source says it itself.
-    #[cfg_attr(feature = "types", ts(type = "[string, [string, string][]][]"))]
+    /// What it is about, and each source with its status; no status where the source says it itself.
+    #[cfg_attr(feature = "types", ts(type = "[string, [string, Status | null][]][]"))]
     pub tables: &'static [SourcesOf],
 }
 
 /// Sources with their status, by what they are of.
-pub type SourcesOf = (&'static str, &'static [(&'static str, &'static str)]);
+pub type SourcesOf = (&'static str, &'static [(&'static str, Option<Status>)]);
 
 /// Lists for pickers.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -298,7 +298,7 @@ fn check_dose(ask: &AskDose) -> Result<Verdict, Vec<Problem>> {
             .unwrap_or_default(),
     };
     let piece = dose::Lying {
-        kind: kind.unwrap_or(pantry::OWN),
+        kind: kind.unwrap_or(MeatKind::Own),
         thickness: ask.thickness.map(|t| t.base()),
         thawed: false,
     };

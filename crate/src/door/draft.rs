@@ -4,7 +4,7 @@
 use super::starters::{Plain, plain};
 use crate::batch::{Batch, Piece};
 use crate::cure::AskClock;
-use crate::pantry::{self, OWN};
+use crate::pantry::{self, MeatKind, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Fraction, Length, Mass, Problem, Span, System, Wrong, fixed, plain as spelled};
 use crate::recipe::{Do, Recipe, Step};
@@ -110,9 +110,9 @@ pub fn draft(ask: &AskDraft) -> Result<Draft, Vec<Problem>> {
         source,
     } = plain()?;
     let cut = pantry::cut_said(ask.cut.as_deref().filter(|key| *key != OWN)).map_err(|p| vec![p])?;
-    let (key, kind) = cut.map_or((OWN, OWN), |c| (c.key, c.kind));
+    let (key, kind) = cut.map_or((OWN, MeatKind::Own), |c| (c.key, c.kind));
     let of = |name: &str| recipes.iter().find(|one| one.of.iter().any(|of| of == name));
-    let plain = of(key).or_else(|| of(kind)).or(recipes.first());
+    let plain = of(key).or_else(|| of(kind.key())).or(recipes.first());
     let missing = || vec![Problem::of(Code::Missing, Wrong::TableEmpty)];
     let mut recipe = match (&ask.recipe, plain) {
         (Some(given), _) => given.clone(),
@@ -121,7 +121,7 @@ pub fn draft(ask: &AskDraft) -> Result<Draft, Vec<Problem>> {
     if let (Some(nitrite), [cure]) = (ask.nitrite, recipe.cures.as_mut_slice()) {
         cure.nitrite = nitrite;
     }
-    let usual = thickness.get(key).or_else(|| thickness.get(kind)).copied();
+    let usual = thickness.get(key).or_else(|| thickness.get(kind.key())).copied();
     let thick = ask
         .thickness
         .or(usual)

@@ -1,7 +1,7 @@
 //! Which cautions stand beside a figure. Their sources are in `tables/cautions.csv`, their words in the page.
 
 use super::verdict::Caution;
-use crate::pantry::Belly;
+use crate::pantry::{Belly, MeatKind};
 use crate::recipe::{Eaten, Method};
 
 /// Cautions of these keys, in this order; a key that is in no row is left out.
@@ -31,12 +31,12 @@ pub fn keys_for(has_cure: bool, method: Method, eaten: Eaten) -> Vec<&'static st
 }
 
 /// Keys for dressing and cutting up: what a glove and a test can still do.
-pub fn dressing_keys(kinds: &[&str]) -> Vec<&'static str> {
+pub fn dressing_keys(kinds: &[MeatKind]) -> Vec<&'static str> {
     let of = [
-        ("bird", &["dress-birds"][..]),
-        ("red", &["dress-deer"]),
-        ("boar", &["dress-boar", "trichinella-test"]),
-        ("hare", &["dress-hare"]),
+        (MeatKind::Bird, &["dress-birds"][..]),
+        (MeatKind::Red, &["dress-deer"]),
+        (MeatKind::Boar, &["dress-boar", "trichinella-test"]),
+        (MeatKind::Hare, &["dress-hare"]),
     ];
     of.into_iter()
         .filter(|(kind, _)| kinds.contains(kind))
@@ -45,7 +45,7 @@ pub fn dressing_keys(kinds: &[&str]) -> Vec<&'static str> {
 }
 
 /// Keys for the pack: keeping, giving, and who should not eat of it.
-pub fn pack_keys(kinds: &[&str], has_cure: bool, cold_smoked: bool, vacuum: bool) -> Vec<&'static str> {
+pub fn pack_keys(kinds: &[MeatKind], has_cure: bool, cold_smoked: bool, vacuum: bool) -> Vec<&'static str> {
     let mut keys = Vec::new();
     if vacuum {
         keys.push("vacuum-botulism");
@@ -53,7 +53,7 @@ pub fn pack_keys(kinds: &[&str], has_cure: bool, cold_smoked: bool, vacuum: bool
     if cold_smoked {
         keys.push("cold-smoke");
     }
-    if kinds.contains(&"red") {
+    if kinds.contains(&MeatKind::Red) {
         keys.push("share-deer");
     }
     keys.push("lead");
@@ -73,19 +73,19 @@ pub fn add_bacon(keys: &mut Vec<&'static str>, belly: Belly) {
 
 /// Keys for how hot meat of these kinds must get. What the page cannot know gets the two that hurt most; mince has a
 /// row of its own, since what was on the outside is inside.
-pub fn heat_keys(method: Method, kinds: &[&str]) -> Vec<&'static str> {
+pub fn heat_keys(method: Method, kinds: &[MeatKind]) -> Vec<&'static str> {
     if method == Method::Ground {
         return vec!["mince-heat"];
     }
-    let unknown = kinds.is_empty() || kinds.contains(&"own");
+    let unknown = kinds.is_empty() || kinds.contains(&MeatKind::Own);
     [
-        ("boar", "boar-165"),
-        ("bird", "birds-165"),
-        ("hare", "hare-165"),
-        ("red", "red-160"),
+        (MeatKind::Boar, "boar-165"),
+        (MeatKind::Bird, "birds-165"),
+        (MeatKind::Hare, "hare-165"),
+        (MeatKind::Red, "red-160"),
     ]
     .into_iter()
-    .filter(|(kind, _)| kinds.contains(kind) || (unknown && matches!(*kind, "boar" | "bird")))
+    .filter(|(kind, _)| kinds.contains(kind) || (unknown && matches!(kind, MeatKind::Boar | MeatKind::Bird)))
     .map(|(_, key)| key)
     .collect()
 }

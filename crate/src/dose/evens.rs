@@ -5,6 +5,7 @@
 //! since a piece tapers, and the fast end of D; the error that hurts there is to think a piece slower than it is. For the
 //! least: a flat piece at the slow end.
 
+use crate::pantry::MeatKind;
 use crate::quantity::Range;
 use crate::quantity::exact::Exact;
 use crate::transport::uptake;
@@ -14,8 +15,8 @@ use rust_decimal::{Decimal, dec};
 /// How fast salt goes into one kind of meat, mm² an hour.
 #[derive(Clone, Copy, Debug)]
 pub struct Speed {
-    /// `bird`, `red`, `boar`, `hare`, `own`.
-    pub kind: &'static str,
+    /// The kind of meat.
+    pub kind: MeatKind,
     /// Diffusion coefficient at its slow end.
     pub slow: Decimal,
     /// The likely one.
@@ -33,9 +34,9 @@ const THAWED: Decimal = dec!(1.3);
 
 /// A piece, as far as this needs it.
 #[derive(Clone, Copy, Debug)]
-pub struct Lying<'a> {
-    /// `bird`, `red`, `boar`, `hare`, `own`.
-    pub kind: &'a str,
+pub struct Lying {
+    /// The kind of meat.
+    pub kind: MeatKind,
     /// The thickest part, millimetres; nothing where it is not known.
     pub thickness: Option<Decimal>,
     /// It was frozen and thawed before.
@@ -59,23 +60,23 @@ pub enum Evens {
     Unknown,
 }
 
-fn speed(kind: &str) -> Option<&'static Speed> {
-    let table = &crate::tables::SPEEDS;
-    table.iter().find(|s| s.kind == kind).or(table.last())
+/// The row of a kind; the build wants one for each.
+fn speed(kind: MeatKind) -> Option<&'static Speed> {
+    crate::tables::SPEEDS.iter().find(|s| s.kind == kind)
 }
 
 /// Hours after which a piece so many millimetres thick can be equal with its brine.
-pub fn hours(kind: &str, thickness: Decimal) -> Option<Decimal> {
+pub fn hours(kind: MeatKind, thickness: Decimal) -> Option<Decimal> {
     let half = thickness.over(Decimal::TWO)?;
     half.times(half)?.times(FO)?.over(speed(kind)?.fast)
 }
 
 /// Judges pieces for a stay in minutes.
-pub fn evens<'a>(pieces: impl IntoIterator<Item = Lying<'a>>, stay: Option<Decimal>) -> Evens {
+pub fn evens(pieces: impl IntoIterator<Item = Lying>, stay: Option<Decimal>) -> Evens {
     let Some(stay) = stay.and_then(|m| m.over(dec!(60))) else {
         return Evens::Unknown;
     };
-    let one = |piece: Lying<'_>| {
+    let one = |piece: Lying| {
         let (speed, thickness) = (speed(piece.kind)?, piece.thickness?);
         let faster = if piece.thawed { THAWED } else { Decimal::ONE };
         let half = thickness.over(Decimal::TWO)?;

@@ -2,9 +2,10 @@
 
 use super::formula::Ingoing;
 use super::ground::Ground;
-use super::limits::{Basis, Rule, Status, default_rule};
+use super::limits::{Basis, Rule, default_rule};
 use super::outcome::Outcome;
 use super::remark::VerdictWord;
+use crate::pantry::Status;
 use crate::recipe::Eaten;
 use rust_decimal::Decimal;
 

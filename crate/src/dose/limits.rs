@@ -1,23 +1,10 @@
 //! Limits by jurisdiction, method and cut. The figures are in `tables/limits.csv`.
 
-use crate::pantry::Belly;
+use crate::pantry::{Belly, Status};
 use crate::recipe::{Eaten, Method};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 use serde::Serialize;
-
-/// How well a figure is known.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum Status {
-    /// Read in the source or a faithful copy of it.
-    Published,
-    /// Read in a text that quotes the source.
-    Quoted,
-    /// Not looked up: blesses nothing by itself.
-    Memory,
-}
 
 /// What a limit counts.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

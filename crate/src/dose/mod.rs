@@ -26,7 +26,7 @@ pub use evens::{Evens, Lying, Speed, diffused, evens, hours};
 pub use formula::{Ingoing, Whole, cure_for, ingoing, summed};
 pub use ground::Ground;
 pub use judge::{Finding, find};
-pub use limits::{Basis, Profile, Rule, Status, default_rule, profiles, rule};
+pub use limits::{Basis, Profile, Rule, default_rule, profiles, rule};
 pub use measured::{Kit, Measure, OwnSpoon, measured};
 pub use next::{NextStep, SpoonKind};
 pub use outcome::{Mark, Outcome};

@@ -1,7 +1,7 @@
 //! In which unit a person typed what went in, and what a spoon or a cup holds where the rule comes from.
 
-use super::limits::Status;
 use super::next::SpoonKind;
+use crate::pantry::Status;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Mass, Range, Volume};
 

@@ -217,7 +217,7 @@ const fn state(heat: Heat, leave: Option<Leave>) -> FireState {
 
 fn told(rule: &Consumer, units: System) -> HeatRule {
     HeatRule {
-        of: rule.rule,
+        of: rule.kind,
         at: Degrees::least(rule.at(false), units),
         choice: rule.chosen().map(|f| Degrees::least(f, units)),
         // Minutes in the table are whole.

@@ -1,7 +1,8 @@
 //! What is said of a log, as facts: the page words them.
 
+use crate::pantry::{MeatKind, Status};
 use crate::quantity::Figure;
-use crate::safety::{Frozen, MeatKind};
+use crate::safety::Frozen;
 use serde::Serialize;
 
 /// A temperature in the person's scale, and in the other one.
@@ -28,8 +29,8 @@ pub struct HeatRule {
     pub rest: u32,
     /// Where it is published: title, number, year.
     pub source: &'static str,
-    /// `published`, `quoted`.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
 }
 
 /// On what conditions a table gives credit: a plant's, for moist cooking (90 % humidity for an hour or a quarter of the
@@ -362,6 +363,6 @@ pub struct ChillStage {
     pub also: Option<ChillAlso>,
     /// Where it is published.
     pub source: &'static str,
-    /// `published`, or what is from memory.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
 }

@@ -5,7 +5,7 @@ use super::heats::heats;
 use super::show::{FirePoint, celsius, difference, hours, point};
 use crate::batch::{self, Batch, Cover, Fire};
 use crate::order::InOrder;
-use crate::pantry::{self, Belly};
+use crate::pantry::{self, Belly, MeatKind};
 use crate::quantity::{Figure, System};
 use crate::record::Log;
 use crate::smoke::{Covered, Forecast, Habit, Readings, Setup, forecast, joint};
@@ -48,7 +48,7 @@ pub(super) fn setup(batch: &Batch, log: &Log, place: usize, fire: &Fire, target:
     // A flat belly and a breast by judgement; a joint as a brick with a square face of its weight. The fit moves it.
     let (thickness, exponent) = match cut.map(|c| (c.belly, c.kind)) {
         Some((Belly::Bare | Belly::RindOn, _)) => (thick, 0.1),
-        Some((_, "bird")) => (thick, 0.3),
+        Some((_, MeatKind::Bird)) => (thick, 0.3),
         // A rounder one by judgement where nobody weighed it.
         _ => match piece.one().and_then(|grams| grams.to_f64()) {
             Some(grams) => joint(thick, grams / 1000.0, fire.fan),

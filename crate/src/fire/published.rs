@@ -2,6 +2,7 @@
 
 use super::facts::{Degrees, PublishedAbout, PublishedRow};
 use super::show::{figure, hours, most_figure, needed_figure, number, stage};
+use crate::pantry::MeatKind;
 use crate::quantity::System;
 use crate::record::temperature;
 use crate::safety::{self, JERKY, Scope, VACUUM_COLD, VACUUM_GROWS};
@@ -20,7 +21,7 @@ pub struct Published {
 }
 
 /// The tables for a batch of these kinds.
-pub(super) fn published(kinds: &[&str], units: System) -> Vec<Published> {
+pub(super) fn published(kinds: &[MeatKind], units: System) -> Vec<Published> {
     let show = |f: f64| figure(f, units);
     let least = |f: f64| needed_figure(temperature(safety::least(f)), units);
     let option = |of: &safety::Stage| PublishedRow::Chill {
@@ -71,7 +72,7 @@ pub(super) fn published(kinds: &[&str], units: System) -> Vec<Published> {
             safety::of(Scope::History).map(option).collect(),
         ),
     ];
-    if kinds.iter().any(|kind| matches!(*kind, "boar" | "own")) {
+    if kinds.iter().any(|kind| matches!(kind, MeatKind::Boar | MeatKind::Own)) {
         let heat = crate::tables::TRICHINAE.iter().map(|(f, seconds)| PublishedRow::Heat {
             at: show(*f),
             held: (*seconds > 0.0).then(|| hours(seconds / 3600.0)),
@@ -83,7 +84,7 @@ pub(super) fn published(kinds: &[&str], units: System) -> Vec<Published> {
                 piece: *piece,
                 held: hours(*least),
             });
-        let cooked = Degrees::least(safety::consumer("boar").at(false), units);
+        let cooked = Degrees::least(safety::consumer(MeatKind::Boar).at(false), units);
         all.push(table(
             PublishedAbout::TrichinaeHeat { cooked: cooked.clone() },
             false,

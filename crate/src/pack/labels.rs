@@ -5,7 +5,7 @@ use super::ingredients::contents;
 use super::written::{Blank, KeptBy, Meat, PaperFact};
 use crate::batch::{Batch, Piece, kinds};
 use crate::dose::{Caution, Ppm, cautions, pack_keys};
-use crate::pantry;
+use crate::pantry::{self, MeatKind};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Awake, Mass, Problem};
 use crate::recipe::{Basis, Do, Step};
@@ -154,7 +154,7 @@ struct Work<'a> {
     now: i64,
     awake: &'a Awake,
     packing: Packing,
-    kinds: Vec<&'static str>,
+    kinds: Vec<MeatKind>,
     standing: Standing,
     sheet: WeighSheet,
 }
@@ -258,7 +258,7 @@ impl Work<'_> {
     }
 
     fn is_tagged(&self) -> bool {
-        self.in_us() && self.kinds.contains(&"bird")
+        self.in_us() && self.kinds.contains(&MeatKind::Bird)
     }
 
     fn in_us(&self) -> bool {

@@ -1,5 +1,6 @@
 //! What stands on a label or a tag, as facts: the page words them.
 
+use crate::pantry::Status;
 use crate::quantity::Figure;
 use serde::Serialize;
 
@@ -113,6 +114,6 @@ pub struct KeptBy {
     pub says: &'static str,
     /// Where it is from.
     pub source: &'static str,
-    /// `published`, `quoted`, `judgement`.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
 }

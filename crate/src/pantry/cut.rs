@@ -1,5 +1,6 @@
 //! One row of the table of cuts.
 
+use super::{MeatKind, Status};
 use crate::quantity::{Code, Problem, Wrong};
 use serde::Serialize;
 
@@ -24,16 +25,16 @@ pub struct Cut {
     pub key: &'static str,
     /// `Mallard breast`.
     pub name: &'static str,
-    /// `bird`, `red`, `boar`, `hare`: decides cautions and temperatures.
-    pub kind: &'static str,
+    /// Decides cautions and temperatures.
+    pub kind: MeatKind,
     /// Whether it is a belly, which some jurisdictions judge by rules of its own.
     pub belly: Belly,
     /// Grams a piece: low, typical, high; nothing where no range is known.
     pub grams: Option<(u32, u32, u32)>,
     /// Where the range comes from.
     pub source: &'static str,
-    /// `published`, `memory`, `judgement`; `none` where no range is known.
-    pub status: &'static str,
+    /// How well it is known; nothing where no range is.
+    pub status: Option<Status>,
     /// Thousandths of its weight that are bone where it is left in: low, typical, high; nothing where none is in such a cut.
     pub bone: Option<(u32, u32, u32)>,
 }

@@ -1,5 +1,6 @@
 //! One row of the pantry.
 
+use crate::pantry::Status;
 use crate::quantity::Range;
 use rust_decimal::Decimal;
 use serde::Serialize;
@@ -59,8 +60,8 @@ pub struct Ingredient {
     pub nitrate: &'static str,
     /// Where the figures come from.
     pub source: &'static str,
-    /// `published`, `uncontrolled`, `memory` or `judgement`.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
     /// Numbers of the foods in the USDA National Nutrient Database that it stands for, `14411|14555`; empty for none.
     #[serde(skip)]
     pub ndb: &'static str,

@@ -4,6 +4,8 @@ mod agent;
 mod cut;
 mod fold;
 mod ingredient;
+mod meat;
+mod status;
 
 pub(crate) use agent::PPM;
 pub use agent::{Agent, MADE, Made, is_too_strong, too_strong};
@@ -11,6 +13,8 @@ pub use cut::{Belly, Cut, said as cut_said};
 pub(crate) use fold::is_unseen;
 pub use fold::{folded, names_agent, names_nitrite};
 pub use ingredient::{Group, Ingredient, SpoonWeight};
+pub use meat::MeatKind;
+pub use status::Status;
 
 /// Key of an ingredient or a cut that is the user's own and has a name with it.
 pub const OWN: &str = "own";

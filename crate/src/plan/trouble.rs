@@ -8,6 +8,7 @@ mod keys;
 pub use keys::{Act, Ask, Card, Choice, Hazard, OnlyIf, Source, Way};
 
 use crate::dose::{Caution, cautions};
+use crate::pantry::Status;
 use crate::quantity::{Code, Problem, Wrong};
 use serde::de::IntoDeserializer as _;
 use serde::de::value::{Error, StrDeserializer};
@@ -38,7 +39,7 @@ pub struct SourceRow {
     /// Title, number, year.
     pub title: &'static str,
     /// How it is known: published, quoted, memory, judgement, common practice.
-    pub status: &'static str,
+    pub status: Status,
 }
 
 /// Content of `trouble`.
@@ -66,8 +67,8 @@ pub struct Trouble {
     pub remedy: Option<Remedy>,
     /// Title of its source, with what the title says of the figures.
     pub source: Option<&'static str>,
-    /// How the source is known: `published`, `quoted`, `memory`, `judgement`, `common practice`.
-    pub status: Option<&'static str>,
+    /// How well the source is known.
+    pub status: Option<Status>,
     /// Cautions that stand beside an end.
     pub cautions: Vec<Caution>,
 }

@@ -4,7 +4,7 @@ use super::all::All;
 use super::facts::{Danger, DangerKey};
 use super::steps::Deed;
 use crate::dose::{Outcome, Verdict};
-use crate::pantry::Group;
+use crate::pantry::{Group, MeatKind};
 use crate::quantity::exact::Exact;
 use crate::recipe::{Do, Method};
 use crate::safety;
@@ -79,7 +79,7 @@ impl All<'_> {
     }
 
     /// Steps that end without heat.
-    fn raw(&self, kind: &str, list: &mut Vec<Danger>) {
+    fn raw(&self, kind: MeatKind, list: &mut Vec<Danger>) {
         let heats = |d: &Deed| {
             let done = d.until.is_some_and(|t| t.base() >= dec!(130));
             let hot = d.at.is_some_and(|(_, t)| t.base() >= HOT);
@@ -96,7 +96,7 @@ impl All<'_> {
                 rule: None,
             };
             list.push(danger(DangerKey::NotCooked));
-            if kind == "boar" || kind == "hare" {
+            if matches!(kind, MeatKind::Boar | MeatKind::Hare) {
                 list.push(danger(DangerKey::Parasite));
             }
         }
@@ -104,10 +104,14 @@ impl All<'_> {
 }
 
 /// The kind of meat that a text names, the strictest of them.
-fn kind(lower: &str) -> &'static str {
-    let kinds: [(&str, &[&str]); 3] = [("boar", &BOAR), ("bird", &BIRD), ("hare", &HARE)];
+fn kind(lower: &str) -> MeatKind {
+    let kinds: [(MeatKind, &[&str]); 3] = [
+        (MeatKind::Boar, &BOAR),
+        (MeatKind::Bird, &BIRD),
+        (MeatKind::Hare, &HARE),
+    ];
     let named = kinds.iter().find(|(_, words)| words.iter().any(|w| lower.contains(w)));
-    named.map_or("red", |(kind, _)| kind)
+    named.map_or(MeatKind::Red, |(kind, _)| *kind)
 }
 
 fn figure(value: Decimal) -> Option<String> {
@@ -166,7 +170,7 @@ fn kept(deed: &Deed, all: &[Deed]) -> Option<Danger> {
 }
 
 /// Done at less than the consumer temperature of its meat.
-fn low(deed: &Deed, kind: &str, minced: bool) -> Option<Danger> {
+fn low(deed: &Deed, kind: MeatKind, minced: bool) -> Option<Danger> {
     let until = deed
         .until
         .filter(|_| matches!(deed.act, Some(Do::Smoke | Do::Cook | Do::DryOut)))?

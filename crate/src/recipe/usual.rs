@@ -2,6 +2,7 @@
 //! `tables/usual-hours.csv`.
 
 use super::{Do, Step};
+use crate::pantry::{MeatKind, Status};
 use crate::quantity::exact::Exact;
 use rust_decimal::dec;
 use rust_decimal::prelude::ToPrimitive;
@@ -27,32 +28,32 @@ pub enum Basis {
 pub struct UsualRow {
     /// The act.
     pub act: Do,
-    /// `bird` or `any`.
-    pub kind: &'static str,
+    /// The kind of meat; nothing for any.
+    pub kind: Option<MeatKind>,
     /// Minutes.
     pub minutes: i64,
     /// Where it is from.
     pub source: &'static str,
-    /// `published`, `common practice`, `judgement`.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
 }
 
 /// What is usual for an act on meat of these kinds: the longest where they are mixed; nothing for what takes a moment.
 #[must_use]
-pub fn usual(act: Do, kinds: &[&str]) -> Option<&'static UsualRow> {
+pub fn usual(act: Do, kinds: &[MeatKind]) -> Option<&'static UsualRow> {
     let rows = || crate::tables::USUAL_HOURS.iter().filter(|r| r.act == act);
-    let of = |kind: &&str| rows().find(|r| r.kind == *kind || r.kind == "any");
+    let of = |kind: &MeatKind| rows().find(|r| r.kind.is_none_or(|of| of == *kind));
     kinds
         .iter()
         .filter_map(of)
         .max_by_key(|r| r.minutes)
-        .or_else(|| rows().find(|r| r.kind == "any"))
+        .or_else(|| rows().find(|r| r.kind.is_none()))
 }
 
 impl Step {
     /// How long it takes in milliseconds, by the recipe or as is usual; nothing for what is done in a moment.
     #[must_use]
-    pub fn takes(&self, kinds: &[&str]) -> Option<(i64, Basis)> {
+    pub fn takes(&self, kinds: &[MeatKind]) -> Option<(i64, Basis)> {
         let own = self
             .lasts
             .and_then(|s| s.base().times(dec!(60_000)))

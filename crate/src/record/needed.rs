@@ -3,6 +3,7 @@
 
 use super::log::{fahrenheit, temperature};
 use crate::batch::{self, Batch};
+use crate::pantry::MeatKind;
 use crate::quantity::Temperature;
 use crate::recipe::{Do, Method};
 use crate::safety::{self, JERKY, Table, Wish};
@@ -81,7 +82,7 @@ fn of_recipe(batch: &Batch) -> Option<Temperature> {
 /// What has to be read of the class at this place; for a kind that is not known, what the strictest rule asks.
 #[must_use]
 pub fn needed(batch: &Batch, place: usize) -> Needed {
-    let kind = batch.pieces.get(place).map_or(crate::pantry::OWN, batch::kind);
+    let kind = batch.pieces.get(place).map_or(MeatKind::Own, batch::kind);
     let rule = safety::consumer(kind);
     let (minced, dried) = (through(batch), jerky(batch, place));
     let fire = batch.fire.as_ref();
@@ -97,7 +98,11 @@ pub fn needed(batch: &Batch, place: usize) -> Needed {
         .filter(|t| *t < consumer && lower.is_ok())
         .and_then(|t| Some(rule.chosen()?.max(t)));
     let (mut at, mut by) = chosen.map_or((consumer, Demand::Consumer), |at| (at, Demand::Choice));
-    let strips = safety::least(if kind == "bird" { JERKY.heat.1 } else { JERKY.heat.0 });
+    let strips = safety::least(if kind == MeatKind::Bird {
+        JERKY.heat.1
+    } else {
+        JERKY.heat.0
+    });
     if dried && strips > at {
         (at, by) = (strips, Demand::Jerky);
     }

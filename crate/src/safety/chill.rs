@@ -1,6 +1,7 @@
 //! Chilling: the published options and the time left in each.
 
 use super::Points;
+use crate::pantry::Status;
 use serde::Serialize;
 
 /// An option for chilling: the keys of `tables/cooling.csv`.
@@ -91,8 +92,8 @@ pub struct Stage {
     pub also: Option<Also>,
     /// Where it is published.
     pub source: &'static str,
-    /// `published`, or what is from memory.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
 }
 
 /// Every stage that a home is judged by, in the order of the table.

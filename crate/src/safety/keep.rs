@@ -1,5 +1,7 @@
 //! How long meat keeps, by published time; jerky's own rules, and the cold of a vacuum pack.
 
+use crate::pantry::{MeatKind, Status};
+
 /// Vacuum packs are kept at this or colder, °F, or frozen: some clostridia grow from 37.9 °F (published).
 pub const VACUUM_COLD: f64 = 38.0;
 
@@ -29,8 +31,8 @@ pub const JERKY: Jerky = Jerky {
 pub struct Keeps {
     /// `smoked-cured`, `smoked`, `cooked`, `raw`, or `any`.
     pub state: &'static str,
-    /// `bird`, `red`, or `any`.
-    pub kind: &'static str,
+    /// The kind of meat; nothing for any.
+    pub kind: Option<MeatKind>,
     /// `cold`, `vacuum` or `frozen`.
     pub place: &'static str,
     /// Days at the low end: what counts.
@@ -41,17 +43,17 @@ pub struct Keeps {
     pub says: &'static str,
     /// Where it is from.
     pub source: &'static str,
-    /// `published`, `quoted`, `judgement`.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
 }
 
 /// The row for meat of these kinds: where they are mixed, the one that keeps shortest.
-pub fn keeps(state: &str, kinds: &[&str], place: &str) -> Option<&'static Keeps> {
-    let row = |kind: &str| {
+pub fn keeps(state: &str, kinds: &[MeatKind], place: &str) -> Option<&'static Keeps> {
+    let row = |kind: Option<MeatKind>| {
         let rows = crate::tables::KEEPING.iter();
         let mut fits = rows.filter(|k| (k.state == state || k.state == "any") && k.place == place);
-        fits.find(|k| k.kind == kind || k.kind == "any")
+        fits.find(|k| k.kind.is_none() || k.kind == kind)
     };
-    let known = kinds.iter().filter_map(|kind| row(kind));
-    known.min_by_key(|k| k.low).or_else(|| row("any"))
+    let known = kinds.iter().filter_map(|kind| row(Some(*kind)));
+    known.min_by_key(|k| k.low).or_else(|| row(None))
 }

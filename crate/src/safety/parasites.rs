@@ -25,11 +25,11 @@ pub fn trichinae_seconds(fahrenheit: f64) -> Option<f64> {
 /// Whether domestic pork was frozen long enough; `Frozen::Middle` goes by its own temperature. Between
 /// rows the warmer one holds.
 ///
-/// Nothing for `boar`, bear and their kin: freezing is never enough for them, however cold and long (CDC, published).
-pub fn frozen_long_enough(kind: &str, group: Frozen, fahrenheit: f64, hours: f64) -> Option<bool> {
+/// It says nothing of boar, bear and their kin: freezing is never enough for them, however cold and long (CDC, published).
+pub fn frozen_long_enough(group: Frozen, fahrenheit: f64, hours: f64) -> bool {
     let needed = crate::tables::TRICHINAE_COLD
         .iter()
         .rev()
         .find(|(name, temp, _)| *name == group && fahrenheit <= *temp);
-    (kind == "pork").then(|| needed.is_some_and(|(_, _, least)| hours >= *least))
+    needed.is_some_and(|(_, _, least)| hours >= *least)
 }

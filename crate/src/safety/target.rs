@@ -1,32 +1,13 @@
 //! The consumer temperature, which comes first, and when a lower one or a table may stand in for it.
 
+use crate::pantry::{MeatKind, Status};
 use serde::Serialize;
-
-/// What a rule for the middle of meat is for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "types", derive(ts_rs::TS))]
-#[serde(rename_all = "snake_case")]
-pub enum MeatKind {
-    /// Every bird, wild ones too, whole or minced.
-    Bird,
-    /// Red game, whole or minced.
-    Red,
-    /// Wild boar, bear, cougar and their kin, all through: freezing, curing, drying and smoking do not kill the
-    /// parasites. Older pages say 160 °F; they are superseded.
-    Boar,
-    /// Hare and other wild game, as wild game animals in the Food Code.
-    Hare,
-    /// What is not in the table of cuts: the most that any rule asks, until it is known what it is.
-    Own,
-}
 
 /// One row of `tables/targets.csv`, °F and minutes.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Consumer {
     /// What it is for.
-    pub rule: MeatKind,
-    /// The same as the cuts have it: `bird`, `red`, `boar`, `hare`, `own`.
-    pub kind: &'static str,
+    pub kind: MeatKind,
     /// For whole pieces.
     pub whole: f64,
     /// Minced or pumped.
@@ -39,8 +20,8 @@ pub struct Consumer {
     pub table: &'static str,
     /// Where it is published: title, number, year.
     pub source: &'static str,
-    /// `published`, `quoted`.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
 }
 
 impl Consumer {
@@ -75,10 +56,11 @@ pub fn most(fahrenheit: f64) -> f64 {
     ((tenths * 0.18 + 32.0) * 100.0).round() / 100.0
 }
 
-/// The rule for a kind of meat; for one that is not in the table the strictest, which is the row for what is not known.
+/// The rule for a kind of meat.
 #[must_use]
-pub fn consumer(kind: &str) -> &'static Consumer {
+pub fn consumer(kind: MeatKind) -> &'static Consumer {
     let rows = &crate::tables::TARGETS;
+    // The build wants a row for each kind; the strictest is the one for what is not known.
     rows.iter()
         .find(|c| c.kind == kind)
         .unwrap_or(&crate::tables::STRICTEST)
@@ -126,7 +108,7 @@ pub fn may_go_lower(consumer: &Consumer, wish: Wish) -> Result<super::Table, NoL
         _ if wish.dried => Err(NoLower::Dried),
         (_, "bird") => Ok(super::Table::Bird),
         (_, "meat") => Ok(super::Table::Meat70),
-        _ if consumer.kind == "boar" => Err(NoLower::Parasites),
+        _ if consumer.kind == MeatKind::Boar => Err(NoLower::Parasites),
         _ => Err(NoLower::NoTable),
     }
 }

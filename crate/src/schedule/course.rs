@@ -11,6 +11,7 @@ use crate::batch::{Batch, kinds};
 use crate::cure::{Stay, Until, stay};
 use crate::fire::pulls;
 use crate::order::InOrder;
+use crate::pantry::MeatKind;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Awake, hour_down, hour_up};
 use crate::recipe::{Basis, Do, Step};
@@ -104,7 +105,7 @@ struct Work<'a> {
     now: i64,
     settings: &'a Settings,
     awake: &'a Awake,
-    kinds: Vec<&'static str>,
+    kinds: Vec<MeatKind>,
     begun: i64,
     stay: Option<Stay<'a>>,
 }

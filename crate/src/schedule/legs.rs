@@ -1,6 +1,7 @@
 //! What a step asks for: its place, whether somebody has to be by, how long it lasts and how long it may wait.
 
 use super::fit::{Chain, Leg, SLOT, Taken, latest};
+use crate::pantry::MeatKind;
 use crate::quantity::Awake;
 use crate::recipe::{Do, Step};
 
@@ -51,7 +52,7 @@ pub fn slot_up(at: i64) -> i64 {
 
 /// The leg of a step on meat of these kinds; it takes no room of its place yet.
 #[must_use]
-pub fn leg(step: &Step, kinds: &[&str]) -> Leg {
+pub fn leg(step: &Step, kinds: &[MeatKind]) -> Leg {
     let (place, tended, hours) = needs(step.act);
     let least = slots(step.takes(kinds).map_or(0, |(ms, _)| ms));
     Leg {

@@ -8,6 +8,7 @@ use super::times::Timed;
 use crate::batch::{Batch, green, kinds};
 use crate::dose::heat_keys;
 use crate::order::InOrder;
+use crate::pantry::MeatKind;
 use crate::quantity::{Awake, Mass, Problem, Rest, Span, System};
 use crate::recipe::{Basis, Do, Recipe, Step, Told, told};
 use crate::standing::{Assurance, Kind, Packing, Stage, Standing};
@@ -341,7 +342,7 @@ fn soonest(state: &State) -> Vec<Job> {
 }
 
 /// The cautions beside a step.
-fn caution_keys(act: Do, recipe: &Recipe, kinds: &[&str]) -> Vec<&'static str> {
+fn caution_keys(act: Do, recipe: &Recipe, kinds: &[MeatKind]) -> Vec<&'static str> {
     match act {
         Do::Cure | Do::Dry | Do::Soak => vec!["keep-cold"],
         Do::Smoke | Do::Cook | Do::DryOut if recipe.steps.iter().any(|s| s.act == Do::DryOut) => vec!["jerky-heat"],

@@ -2,7 +2,7 @@
 
 use crate::batch::{Batch, Piece};
 use crate::dose::{self, Caution, Verdict};
-use crate::pantry::{self, Belly, OWN};
+use crate::pantry::{self, Belly, MeatKind, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, Mass, Problem, System, plain};
 use crate::recipe::{self, Allergens, Recipe, Share, ShareOf, Told, told};
@@ -151,7 +151,7 @@ const HOTTEST: Decimal = dec!(165);
 
 /// The cautions of the weigh-out and of the fire, the word on local rules last. Of what heat meat wants nothing is said
 /// where no cut is chosen and the recipe takes any to the most.
-fn on_card(recipe: &Recipe, kind: Option<&str>, weighing: &[Caution]) -> Vec<Caution> {
+fn on_card(recipe: &Recipe, kind: Option<MeatKind>, weighing: &[Caution]) -> Vec<Caution> {
     let (last, first): (Vec<&Caution>, Vec<&Caution>) = weighing.iter().partition(|c| c.key == "local-rules");
     let any = kind.is_none()
         && recipe

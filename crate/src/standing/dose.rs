@@ -4,6 +4,7 @@ use super::model::{Clears, Doubt, Kind, Stage, Weight};
 use crate::batch::{Batch, kinds};
 use crate::cure::WARM;
 use crate::dose::{Outcome, Verdict};
+use crate::pantry::MeatKind;
 use crate::recipe::{Do, Eaten, Why};
 use crate::weigh::{Settings, bags};
 use rust_decimal::prelude::ToPrimitive;
@@ -16,7 +17,7 @@ pub(super) fn of_recipe(batch: &Batch) -> Vec<Doubt> {
         // wild game animals are cooked, FDA Food Code 3-401.11 (quoted).
         let never = kinds(&batch.pieces)
             .iter()
-            .any(|kind| matches!(*kind, "boar" | "hare" | "bird"));
+            .any(|kind| matches!(kind, MeatKind::Boar | MeatKind::Hare | MeatKind::Bird));
         let kind = if never { Kind::EatenRaw } else { Kind::HangingUnproven };
         doubts.push(Doubt::new(kind, Stage::Pieces, Weight::Holds, Clears::ChangeRecipe));
     }

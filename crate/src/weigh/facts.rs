@@ -2,6 +2,7 @@
 
 use crate::batch::OddWeight;
 use crate::dose::Measured;
+use crate::pantry::Status;
 use crate::quantity::Figure;
 use serde::Serialize;
 
@@ -97,8 +98,8 @@ pub enum SpoonSource {
         source: &'static str,
         /// Numbers of the food in that database.
         ndb: Vec<&'static str>,
-        /// `published`, `memory`, `uncontrolled`, `judgement`.
-        status: &'static str,
+        /// How well it is known.
+        status: Status,
     },
 }
 

@@ -1,5 +1,6 @@
 //! What cut pieces told of this user's meat, as it is stored with the settings.
 
+use crate::pantry::MeatKind;
 use serde::{Deserialize, Serialize};
 
 /// Most of them.
@@ -10,8 +11,8 @@ const MOST: usize = 200;
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(deny_unknown_fields)]
 pub struct Finding {
-    /// `bird`, `red`, `boar`, `hare`, `own`.
-    pub kind: String,
+    /// The kind of meat.
+    pub kind: MeatKind,
     /// When it was cut, in milliseconds since 1970.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub at: i64,

@@ -8,10 +8,11 @@ import { HELP, JOB, SOURCES, TITLES, sourcesOf } from '../../words/en/help.js';
 import { MORE, PLACES } from '../../words/en/places.js';
 
 /** @typedef {import('../app.js').App} App */
+/** @typedef {import('../types').Status} Status */
 
 const BACK = { href: '#/more', text: PLACES.more };
 
-/** @param {string} head @param {[string, string][]} all sources, each with its status */
+/** @param {string} head @param {[string, Status | null][]} all sources, each with its status */
 function list(head, all) {
   return html`<details class="gap">
     <summary>${sourcesOf(head, all.filter(([source]) => source).length)}</summary>
@@ -57,7 +58,7 @@ export function sources(app) {
     const { ingredients } = app.tables;
     const tables = ask('sources', {}).ok?.tables ?? [];
     // Each source once, whatever it is of.
-    const spoons = /** @type {[string, string][]} */ ([
+    const spoons = /** @type {[string, Status][]} */ ([
       ...new Map(ingredients.map(({ source, status }) => [source + status, [source, status]])).values(),
     ]);
     const view = html`<div class="leaf help">

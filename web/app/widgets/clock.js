@@ -1,6 +1,7 @@
 /** The cure clock: what is to be said of it, and under Why how each size class comes to its hour. */
 import { html, nothing } from 'lit-html';
 import { MIDDLES, THUMBS, notedWords } from '../../words/en/clock.js';
+import { statusWords } from '../../words/en/names.js';
 import { glue } from '../../words/glue.js';
 import { about, dayTime } from '../../words/time.js';
 import { profile } from './clock-profile.js';
@@ -26,17 +27,12 @@ export function clockWhy(clock, now) {
     ${recipe == null ? nothing : html`<p>${REASONS.recipe(dayTime(recipe, now))}</p>`}
     ${
       capped
-        ? html`<p>
-            ${REASONS.capped(dayTime(capped.last, now), capped.source, STATUS[capped.status] ?? capped.status)}
-          </p>`
+        ? html`<p>${REASONS.capped(dayTime(capped.last, now), capped.source, statusWords(capped.status))}</p>`
         : nothing
     }
     ${clock.classes.map((one) => sizeClass(one, clock, now))}
     <p>${REASONS.middle}</p>`;
 }
-
-/** @type {Record<string, string>} */
-const STATUS = { judgement: REASONS.judgement };
 
 /** @param {Class} one @param {CureClock} clock @param {number} now */
 function sizeClass(one, clock, now) {

@@ -224,7 +224,7 @@ export class PieceForm {
 
   /** The range of a piece that is not weighed, with where it comes from. @param {import('../types').Cut | undefined} cut */
   #ofTable(cut) {
-    if (!cut?.grams) return nothing;
+    if (!cut?.grams || !cut.status) return nothing;
     return html`<p class="small near">${usualOf(cut.name, cut.grams, cut.source, statusWords(cut.status))}</p>`;
   }
 

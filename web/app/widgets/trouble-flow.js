@@ -157,7 +157,7 @@ export class TroubleFlow {
     return why(
       'trouble',
       html`<p>${this.say(WAYS[way].why)}</p>
-        <p class="src">${ASK.source(source, statusWords(status ?? ''))}</p>
+        <p class="src">${ASK.source(source, status ? statusWords(status) : '')}</p>
         ${cautions(list)}`,
     );
   }

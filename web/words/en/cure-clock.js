@@ -46,7 +46,6 @@ export const REASONS = {
   recipe: (until) => `By your recipe: ${until}.`,
   /** @param {string} last @param {string} source @param {string} status */
   capped: (last, source, status) => `Raw meat stays in its cure until ${last} at most. ${source} (${status}).`,
-  judgement: `our own ${E.judgement}`,
   middle: `A ${E.grey} middle is a matter of looks only if it was kept cold and is cooked through. Raw or cold-smoked it is not acceptable.`,
 };
 

@@ -86,15 +86,18 @@ export function count(n, one, many = `${one}s`) {
 
 /**
  * A status of the tables in words that a cook knows.
- * @param {string} status
+ * @param {import('../../app/types').Status} status
  */
-export const statusWords = (status) => STATUSES[status] ?? status;
+export const statusWords = (status) => STATUSES[status];
 
-/** @type {Record<string, string>} */
+/** @type {Record<import('../../app/types').Status, string>} */
 const STATUSES = {
+  published: 'published',
+  quoted: 'quoted',
   memory: 'from memory, not looked up',
   uncontrolled: 'weighed at home, not controlled',
   judgement: `our own ${E.judgement}`,
+  common_practice: 'common practice, no source',
 };
 
 /**

@@ -1,5 +1,6 @@
 //! What is said of a bag, as facts: the page words them.
 
+use crate::pantry::Status;
 use crate::quantity::System;
 use serde::Serialize;
 
@@ -27,8 +28,8 @@ pub enum BagBasis {
     Table {
         /// Where it is from.
         source: &'static str,
-        /// `published`, `memory`, `judgement`.
-        status: &'static str,
+        /// How well it is known.
+        status: Status,
     },
 }
 
@@ -43,7 +44,7 @@ pub struct LeftOf {
     /// Where the figure is from.
     pub source: &'static str,
     /// Its status.
-    pub status: &'static str,
+    pub status: Status,
 }
 
 /// An area, rounded to ten of its unit.

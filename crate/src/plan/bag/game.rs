@@ -1,5 +1,6 @@
 //! One row of the table of what a bird or an animal gives.
 
+use crate::pantry::{MeatKind, Status};
 use crate::quantity::Range;
 use crate::quantity::exact::Exact;
 use rust_decimal::Decimal;
@@ -12,8 +13,8 @@ pub struct Game {
     pub key: &'static str,
     /// `Mallard breast`.
     pub name: &'static str,
-    /// `bird`, `red`, `boar` (bear too), `hare`; `finish` for what is left of green weight at the end.
-    pub kind: &'static str,
+    /// The kind of meat; nothing for what is left of green weight at the end.
+    pub kind: Option<MeatKind>,
     /// Key in the table of cuts, or `own`.
     pub cut: &'static str,
     /// Pieces of one animal.
@@ -30,8 +31,8 @@ pub struct Game {
     pub grams: Option<[u32; 3]>,
     /// Where the figures come from.
     pub source: &'static str,
-    /// `published`, `uncontrolled` or `memory`.
-    pub status: &'static str,
+    /// How well it is known.
+    pub status: Status,
 }
 
 /// A row for a picker.
@@ -42,8 +43,8 @@ pub struct GameName {
     pub key: &'static str,
     /// `Mallard breast`.
     pub name: &'static str,
-    /// `bird`, `red`, `boar`, `hare`.
-    pub kind: &'static str,
+    /// The kind of meat.
+    pub kind: MeatKind,
     /// How the animal is weighed, `field-dressed`; empty where no weight is asked for.
     pub weighed: &'static str,
     /// True where there is no figure without a weight.
@@ -54,7 +55,7 @@ pub struct GameName {
 
 /// Every row that can be planned by.
 pub fn games() -> impl Iterator<Item = &'static Game> {
-    crate::tables::GAME.iter().filter(|g| g.kind != "finish")
+    crate::tables::GAME.iter().filter(|g| g.kind.is_some())
 }
 
 /// The row of a key, that of an ending too.
@@ -64,16 +65,17 @@ pub fn game(key: &str) -> Option<&'static Game> {
 
 /// Rows for a picker, in the order of the table.
 pub fn names() -> Vec<GameName> {
-    games()
-        .map(|g| GameName {
+    let name = |g: &Game| {
+        Some(GameName {
             key: g.key,
             name: g.name,
-            kind: g.kind,
+            kind: g.kind?,
             weighed: g.weighed,
             needs_weight: g.share.is_some() && g.whole.is_none(),
-            memory: g.status == "memory",
+            memory: g.status == Status::Memory,
         })
-        .collect()
+    };
+    crate::tables::GAME.iter().filter_map(name).collect()
 }
 
 fn range(grams: [u32; 3]) -> Range {

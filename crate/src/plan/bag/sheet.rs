@@ -68,11 +68,11 @@ pub fn bag(ask: &AskBag) -> Result<BagSheet, Vec<Problem>> {
                 green = sum;
                 pieces = pieces.saturating_add(work.pieces);
                 area = area.and_then(|a| a.plus(footprint(work.game, all)?));
-                kinds.push(work.game.kind);
+                kinds.extend(work.game.kind);
                 if let Some((of, count, of_kinds)) = row.recipe.and_then(|i| shares.get_mut(i)) {
                     *of = of.plus(all).unwrap_or(*of);
                     *count = count.saturating_add(work.pieces);
-                    of_kinds.push(work.game.kind);
+                    of_kinds.extend(work.game.kind);
                 }
                 rows.push(work.row(all, units));
             }
@@ -116,7 +116,7 @@ struct Work {
 
 fn worked(row: &BagAsk, batches: &[Batch]) -> Result<Work, Problem> {
     let game = game(&row.of)
-        .filter(|g| g.kind != "finish")
+        .filter(|g| g.kind.is_some())
         .ok_or_else(|| Problem::of(Code::Unknown, Wrong::NoSuchGame).at("of"))?;
     let animals = row.hunters.saturating_mul(row.each);
     if animals == 0 || animals > MOST {
