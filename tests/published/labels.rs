@@ -498,7 +498,10 @@ fn a_gift_of_birds_carries_the_fields_of_the_law_where_it_holds() {
     assert_eq!(fact(&birds, &["killed"])["on"], "2026-11-14");
     assert!(rules.contains("20.37") && rules.contains("tag-birds"));
     // No deer, and nothing under another law.
-    for (cut, profile, says) in [("fallow-haunch", "us-home", "tag-us"), ("mallard-breast", "uk", "tag-other")] {
+    for (cut, profile, says) in [
+        ("fallow-haunch", "us-home", "tag-us"),
+        ("mallard-breast", "uk", "tag-other"),
+    ] {
         let (gift, rules) = tag(cut, profile);
         assert_eq!(gift["blanks"], json!(["from", "given_to"]), "{cut}, {profile}");
         assert!(rules.contains(says), "{cut}, {profile}");
