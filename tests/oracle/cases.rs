@@ -89,13 +89,14 @@ fn wrong(case: &Value, request: &Value) -> Vec<String> {
     wrong
 }
 
-fn any_in(words: &Value, text: &str) -> bool {
-    words
-        .as_array()
-        .into_iter()
-        .flatten()
-        .filter_map(Value::as_str)
-        .any(|w| text.contains(w))
+/// All texts of an answer: keys of facts among them.
+fn texts(answer: &Value) -> Vec<&str> {
+    match answer {
+        Value::String(text) => vec![text],
+        Value::Array(all) => all.iter().flat_map(texts).collect(),
+        Value::Object(all) => all.values().flat_map(texts).collect(),
+        _ => Vec::new(),
+    }
 }
 
 /// Whether one thing that is wanted of the answer is missing.
@@ -110,10 +111,13 @@ fn unmet(must: &Value, request: &Value, answer: &Value) -> Option<String> {
             && must["least"]
                 .as_f64()
                 .is_none_or(|least| number.is_some_and(|n| n >= least))
-    } else if must.get("says").is_some() {
-        any_in(&must["says"], &text.to_lowercase())
-    } else if must.get("never_says").is_some() {
-        !any_in(&must["never_says"], &text)
+    } else if let Some(key) = must["key"].as_str() {
+        texts(answer).contains(&key)
+    } else if let Some(cited) = must["source"].as_str() {
+        texts(answer).iter().any(|text| text.contains(cited))
+    } else if let Some(keys) = must["no_key"].as_array() {
+        let said = texts(answer);
+        !keys.iter().filter_map(Value::as_str).any(|key| said.contains(&key))
     } else if let Some(first) = must["first_job"].as_str() {
         let job = &answer["ok"]["jobs"][0];
         job["id"].as_str().is_some_and(|id| id.starts_with(first))

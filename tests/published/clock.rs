@@ -120,7 +120,9 @@ fn by_the_boundary_of_the_method() {
     pick_up["recipe"]["lines"][1]["share"] = json!({"of": "brine", "amount": "8 %"});
     let clock = clock_of(&pick_up, 30.0);
     assert!(clock["classes"].as_array().unwrap().is_empty() && noted(&clock).contains(&"stay_sets_dose"));
-    assert!(!clock.to_string().contains("Leave it in"));
+    // The recipe's hours alone: in a strong brine the stay is the dose, and no clock may lengthen it.
+    let until = &clock["until"];
+    assert_eq!((&until["kind"], &until["clock"]), (&json!("recipe"), &json!(null)));
     // Pumped or mixed in: no clock from outside.
     let mut ground = rubbed.clone();
     ground["recipe"]["method"] = json!("ground");
