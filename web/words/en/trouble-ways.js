@@ -88,7 +88,7 @@ export const WAYS = {
   },
   thaw_old: {
     lines: [THROW, WASH],
-    why: `Raw meat keeps 2 days (birds, hare, ${E.mince}) or 3 (other game), thawed meat no longer.`,
+    why: `Raw meat keeps 2 days (birds, hare, ${E.mince}) or 3 (other game), thawed meat no longer.`,
   },
   thaw_cold: {
     lines: ['Cook it or freeze it again in time.', 'Write the day on it.'],
@@ -223,7 +223,7 @@ export const WAYS = {
   },
   pack_out: {
     lines: [THROW, WASH],
-    why: `A blown pack may hold botulism. Slime and ${E.mould} on cooked or cured meat: all of it goes.`,
+    why: `A blown pack may hold botulism. Slime and ${E.mould} on cooked or cured meat: all of it goes.`,
   },
   vacuum_old: {
     lines: [THROW, WASH],
