@@ -76,7 +76,7 @@ function isName(node, above) {
     case 'ArrayExpression': {
       // `['a', 'b'].includes(x)`
       const outer = above.at(-3);
-      return outer?.type === 'MemberExpression' && outer.object === parent;
+      return outer?.type === 'MemberExpression' && outer.object === parent && !outer.computed;
     }
     default:
       return false;

@@ -1,18 +1,19 @@
-// Every stop of the tour as a reader sees it: its text and a picture at 390 px.
-// `node tests/browser/look.mjs FOLDER en-US` (or en-GB). Wants dist/.
+// Every stop of the tours as a reader sees it: its text and a picture at 390 px; what was seen already is left out.
+// `node tests/browser/look.mjs FOLDER en-US` (or en-GB), with the names of some tours behind it if not all are wanted:
+// `node tests/browser/look.mjs FOLDER en-GB screens,cards`. Wants dist/, and the example `reckon` for states and house.
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { host, open, phone, visit } from './harness.mjs';
-import { tour } from './page/tour.mjs';
+import { TOURS } from './page/tours.mjs';
 import { settled } from './page/steps.mjs';
 
 /** Where each of them is spoken: the rule and whom to call go by the clock's place. */
 const ZONES = { 'en-US': 'America/New_York', 'en-GB': 'Europe/London' };
 
-const [folder, locale = 'en-US'] = process.argv.slice(2);
+const [folder, locale = 'en-US', names = Object.keys(TOURS).join()] = process.argv.slice(2);
 const timezoneId = ZONES[locale];
 if (!folder || !timezoneId) {
-  console.error(`look: node tests/browser/look.mjs FOLDER ${Object.keys(ZONES).join('|')}`);
+  console.error(`look: node tests/browser/look.mjs FOLDER ${Object.keys(ZONES).join('|')} [${Object.keys(TOURS)}]`);
   process.exit(2);
 }
 mkdirSync(folder, { recursive: true });
@@ -48,18 +49,30 @@ const endings = [];
 const t = { after: (ending) => endings.push(ending) };
 try {
   const { address } = await host(t);
-  const page = await visit(await open(t, { ...phone, locale, timezoneId }), address);
-  let stops = 0;
-  await tour(page, async (name) => {
-    await settled(page);
-    const file = join(folder, `${String((stops += 1)).padStart(3, '0')}-${name.replace(/[^\w]+/g, '-')}`);
-    const head = `${name}\n${await page.title()}\n${await page.evaluate(() => location.hash)}\n`;
-    writeFileSync(`${file}.txt`, `${head}\n${await inSight(page)}\n`);
-    await standing(page, 'static');
-    await page.screenshot({ path: `${file}.png`, fullPage: true });
-    await standing(page, '');
-  });
-  console.log(`${stops} stops in ${folder}`);
+  const seen = new Set();
+  const fresh = async (before = () => {}) => {
+    const context = await open(t, { ...phone, locale, timezoneId });
+    await before(context);
+    return visit(context, address);
+  };
+  for (const name of names.split(',')) {
+    const page = await fresh();
+    const look = async (screen, more = '', shown = page) => {
+      await settled(shown);
+      const text = `${await inSight(shown)}\n${more}`;
+      if (seen.has(text)) return;
+      seen.add(text);
+      const stop = `${name}-${String(seen.size).padStart(3, '0')}-${screen}`.replace(/[^\w]+/g, '-').slice(0, 80);
+      const head = `${screen}\n${await shown.title()}\n${await shown.evaluate(() => location.hash)}\n`;
+      writeFileSync(join(folder, `${stop}.txt`), `${head}\n${text}\n`);
+      await standing(shown, 'static');
+      await shown.screenshot({ path: join(folder, `${stop}.png`), fullPage: true });
+      await standing(shown, '');
+    };
+    await TOURS[name](page, look, { fresh });
+    await page.context().close();
+  }
+  console.log(`${seen.size} stops in ${folder}`);
 } finally {
   for (const end of endings) await end();
 }

@@ -6,7 +6,9 @@ import { test } from 'node:test';
 import { catalogue, seenIn, unmarked } from '../../../scripts/pseudo.mjs';
 import { host, open, phone, visit } from '../harness.mjs';
 import { built, root, speaking } from './dialect.mjs';
-import { tour } from './tour.mjs';
+import { NAMES } from './states.mjs';
+import { TEXTS } from './tour-doses.mjs';
+import { TOURS } from './tours.mjs';
 
 /** Figures come with their unit out of the core, days and hours out of the browser. */
 const UNITS =
@@ -18,6 +20,18 @@ const PLAIN = new RegExp(`(?<![\\p{L}])(?!(?:${UNITS})(?![\\p{L}]))[A-Za-z]{2,}(
 /** What the tour types, and the mark of a release. */
 const TYPED = ['“much”', '“thick”', '“love”', '2 tsp love', 'love, ', 'Rub for 5 lb meat'];
 const RELEASE = /\d+\.\d+\.\d+-[0-9a-f]{8}/;
+/** A tag with the code behind it, as on a label; and the tags that the tour makes. */
+const CODE = /(?<![-\w])[A-Z]{2}\d?-[A-Z0-9]{1,4}(?![-\w])/g;
+const TAGS = ['SS', 'NR', 'RR'];
+/** Words of a text that it does not understand, and of a wrong quantity. */
+const ODD = ['Do not cook', 'drei legen', 'trois', 'och', 'nitritsalt i tre dagar', 'Prague powder', 'parsec'];
+
+/** A text that was typed, and its parts: lines, sentences and clauses, as the reader takes them apart. */
+const parts = (typed) =>
+  [typed, ...typed.split(/\n|\. |(?<=\D)[,:] /), ...typed.split('\n')].map((part) => part.replace(/^\d\. |\.$/g, ''));
+/** What stands in quotes and was typed so, if need be cut short. @param {string} text */
+const unquoted = (text) =>
+  text.replace(/“([^”]+?)…?”/g, (all, said) => (TEXTS.some((typed) => typed.includes(said)) ? '' : all));
 
 /** The cells of a table. @param {string} csv */
 const cells = (csv) =>
@@ -39,7 +53,17 @@ function data() {
   for (const table of readdirSync(`${root}crate/tables`).filter((name) => name.endsWith('.csv'))) {
     take(cells(readFileSync(`${root}crate/tables/${table}`, 'utf8')).flatMap((cell) => [cell, ...cell.split('|')]));
   }
-  return [...all, ...TYPED].filter((text) => /[A-Za-z]{2}/.test(text)).sort((a, b) => b.length - a.length);
+  return [
+    ...all,
+    ...[...all].map((text) => text.toLowerCase()),
+    ...TYPED,
+    ...TAGS,
+    ...NAMES,
+    ...ODD,
+    ...TEXTS.flatMap(parts),
+  ]
+    .filter((text) => /[A-Za-z]{2}/.test(text))
+    .sort((a, b) => b.length - a.length);
 }
 
 /** What a person can read or hear, each text once. */
@@ -50,34 +74,65 @@ const texts = (page) =>
     for (let node = walk.nextNode(); node; node = walk.nextNode()) {
       if (!node.parentElement?.closest('script, style, template, noscript, #link-text')) found.add(node.data);
     }
-    for (const name of ['aria-label', 'placeholder', 'title', 'alt']) {
+    for (const name of ['aria-label', 'placeholder', 'title', 'alt', 'data-time']) {
       for (const one of document.querySelectorAll(`[${name}]`)) found.add(one.getAttribute(name) ?? '');
     }
     return [...found].map((text) => text.replace(/\s+/g, ' ').trim());
   });
 
-test('every text of every screen comes out of the catalogue', async (t) => {
-  const known = data();
-  const { address } = await host(t, built(t, 'pseudo'));
-  const page = speaking(await visit(await open(t, phone), address), 'pseudo');
-  const plain = new Map();
-  const seen = new Set();
-  await tour(page, async (screen) => {
-    for (const marked of await texts(page)) {
-      for (const number of seenIn(marked)) seen.add(number);
-      const text = unmarked(marked);
-      if (!PLAIN.test(text)) continue;
-      const left = known.reduce((rest, one) => rest.replaceAll(one, ' '), text.replace(RELEASE, ''));
-      if (PLAIN.test(left)) plain.set(text, plain.get(text) ?? screen);
-    }
+/** At least so many in a hundred of the catalogue's texts are seen on the tours. It only rises. */
+const FLOOR = 74;
+
+const known = data();
+/** The numbers of the texts that were seen. */
+const seen = new Set();
+
+/** Words and units are those of Britain, and once those of the States. */
+const GB = { locale: 'en-GB', timezoneId: 'Europe/London' };
+const US = { locale: 'en-US', timezoneId: 'America/New_York' };
+
+for (const [name, tour, there] of [
+  ...Object.entries(TOURS).map((one) => [...one, GB]),
+  ['screens in the States', TOURS.screens, US],
+]) {
+  test(`every text comes out of the catalogue: ${name}`, async (t) => {
+    const { address } = await host(t, built(t, 'pseudo'));
+    const plain = new Map();
+    const read = new Set();
+    const fresh = async (before = () => {}) => {
+      const context = await open(t, { ...phone, ...there });
+      await before(context);
+      return speaking(await visit(context, address), 'pseudo');
+    };
+    const page = await fresh();
+    await tour(
+      page,
+      async (screen, more = '', shown = page) => {
+        for (const marked of [...(await texts(shown)), more]) {
+          if (read.has(marked)) continue;
+          read.add(marked);
+          for (const number of seenIn(marked)) seen.add(number);
+          const text = unmarked(marked);
+          if (!PLAIN.test(text)) continue;
+          const own = unquoted(text).replace(RELEASE, '').replace(CODE, '');
+          if (PLAIN.test(known.reduce((rest, one) => rest.replaceAll(one, ' '), own))) plain.set(text, screen);
+        }
+      },
+      { fresh },
+    );
+    assert.deepEqual(
+      [...plain].map(([text, screen]) => `${screen}: ${text}`),
+      [],
+    );
   });
-  assert.deepEqual(
-    [...plain].map(([text, screen]) => `${screen}: ${text}`),
-    [],
-  );
-  t.diagnostic(`${seen.size} of ${catalogue.length} texts of the catalogue were seen`);
+}
+
+test('most of the catalogue is seen on the tours', (t) => {
+  const share = (100 * seen.size) / catalogue.length;
+  t.diagnostic(`${seen.size} of ${catalogue.length} texts were seen, ${share.toFixed(1)} %`);
   if (process.env.UNSEEN) {
     const unseen = catalogue.flatMap(({ file, text }, number) => (seen.has(number) ? [] : [`${file}: ${text}`]));
     writeFileSync(process.env.UNSEEN, `${unseen.join('\n')}\n`);
   }
+  assert.ok(share >= FLOOR, `${share.toFixed(1)} % of the texts were seen, ${FLOOR} % at least`);
 });

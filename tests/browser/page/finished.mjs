@@ -1,7 +1,7 @@
 // The demo batch brought to its end without a tap: cured, smoked through, chilled, packed, with every reading that it takes.
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { goTo } from './steps.mjs';
+import { goTo, put } from './steps.mjs';
 
 const reckon = fileURLToPath(new URL('../../../target/release/examples/reckon', import.meta.url));
 const MINUTE = 60_000;
@@ -58,19 +58,7 @@ export function finished({ now = Date.now(), course = COURSE } = {}) {
 
 /** Puts a batch into the page's records, and opens its labels. */
 export async function putLabels(page, data, id = 'done') {
-  await page.evaluate(
-    async ([key, data]) => {
-      const db = await new Promise((done) => {
-        indexedDB.open('cure-reckoner').onsuccess = (event) => done(event.target.result);
-      });
-      const tx = db.transaction('records', 'readwrite', { durability: 'strict' });
-      tx.objectStore('records').put({ key, v: 1, at: new Date().toISOString(), data });
-      await new Promise((done) => (tx.oncomplete = done));
-      db.close();
-    },
-    [`batch/${id}`, data],
-  );
-  await page.reload();
+  await put(page, [{ key: `batch/${id}`, v: 1, at: new Date().toISOString(), data }]);
   await goTo(page, `#/batch/${id}/labels`);
   await page.locator('.lbl').first().waitFor();
   return id;

@@ -1,6 +1,6 @@
 // What a person does on the page, in the words of the page.
 import assert from 'node:assert/strict';
-import { host, open, phone, visit } from '../harness.mjs';
+import { host, open, phone, usable, visit } from '../harness.mjs';
 
 /** A fresh browser with the page open, as on a phone unless told otherwise. */
 export async function begin(t, { at = '', ...options } = {}) {
@@ -154,6 +154,24 @@ export async function kept(page, prefix) {
       }),
     prefix,
   );
+}
+
+/** Puts records into the store under the open page, and opens it anew. */
+export async function put(page, records) {
+  await settled(page);
+  await page.evaluate(
+    (records) =>
+      new Promise((done) => {
+        indexedDB.open('cure-reckoner').onsuccess = ({ target: { result: db } }) => {
+          const tx = db.transaction('records', 'readwrite', { durability: 'strict' });
+          for (const record of records) tx.objectStore('records').put(record);
+          tx.oncomplete = () => (db.close(), done());
+        };
+      }),
+    records,
+  );
+  await page.reload();
+  await usable(page);
 }
 
 /** Tabs on until this holds the focus. */

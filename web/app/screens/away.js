@@ -1,7 +1,6 @@
 /** Batches that are finished or thrown out. */
 import { html, nothing } from 'lit-html';
 import { icon, tagMark } from '../widgets/icon.js';
-import { count } from '../../words/en/names.js';
 import { AWAY, PLACES, showMore } from '../../words/en/places.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -16,7 +15,7 @@ export function away(app) {
     const batches = app.shelf.away();
     const view = html`<div class="leaf">
       <h1 tabindex="-1">${AWAY.title}</h1>
-      <p class="lead near">${AWAY.lead(count(app.shelf.awayCount, 'batch', 'batches'))}</p>
+      <p class="lead near">${AWAY.lead(app.shelf.awayCount)}</p>
       <ul class="days gap">
         ${batches.slice(0, shown).map(
           ([id, batch]) =>

@@ -1,5 +1,6 @@
 /** The four places, and what stands around every screen. */
 import { html } from 'lit-html';
+import { count } from './names.js';
 
 export const NAME = 'Cure Reckoner';
 
@@ -68,8 +69,8 @@ export const MORE = {
 /** Batches that are finished or thrown out. */
 export const AWAY = {
   title: 'Put away',
-  /** @param {string} batches `3 batches` */
-  lead: (batches) => `${batches} finished or thrown out. Open one to take it up again.`,
+  /** @param {number} n */
+  lead: (n) => `${count(n, 'batch', 'batches')} finished or thrown out. Open one to take it up again.`,
   thrownOut: 'Thrown out',
 };
 
