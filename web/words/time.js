@@ -32,6 +32,11 @@ export function shortDay(ms) {
   return plain(SHORT_DAY.format(ms));
 }
 
+/** @param {number} ms @returns {string} `Wed` */
+export function dayName(ms) {
+  return WEEKDAY.format(ms);
+}
+
 /** @param {number} ms @returns {string} `Wed 18`, for the head of a narrow column */
 export function weekDay(ms) {
   return `${WEEKDAY.format(ms)} ${new Date(ms).getDate()}`;

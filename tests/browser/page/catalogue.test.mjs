@@ -81,7 +81,7 @@ const texts = (page) =>
   });
 
 /** At least so many in a hundred of the catalogue's texts are seen on the tours. It only rises. */
-const FLOOR = 74;
+const FLOOR = 75;
 
 const known = data();
 /** The numbers of the texts that were seen. */

@@ -1,6 +1,6 @@
 /** A wedge over the days: it rises from when one in ten is through to the hour at which nine in ten are. */
 import { html, nothing, svg } from 'lit-html';
-import { about, midnight, shortDay } from '../../words/time.js';
+import { about, dayName, dayOf, midnight } from '../../words/time.js';
 import { SIZES } from '../../words/en/cure-clock.js';
 
 const MOST = 6;
@@ -42,7 +42,7 @@ export function bars(one, { from, until }, begun, now) {
     <line class="foot" x1="0" x2="100%" y1="28" y2="28" />
     ${Array.from({ length: Math.ceil(days / every) }, (_, n) => day(n * every)).map(
       (ms) => svg`<line class="day-line" x1="${share(ms)}%" x2="${share(ms)}%" y1="2" y2="34"/>
-        <text class="q" x="${share(ms)}%" dx="3" y="50">${every > 1 ? shortDay(ms).slice(4) : shortDay(ms).slice(0, 3)}</text>`,
+        <text class="q" x="${share(ms)}%" dx="3" y="50">${every > 1 ? dayOf(ms) : dayName(ms)}</text>`,
     )}
     <line class="now-halo" x1="${share(now)}%" x2="${share(now)}%" y1="0" y2="32" />
     <line class="now" x1="${share(now)}%" x2="${share(now)}%" y1="0" y2="32" />

@@ -1,6 +1,6 @@
 /** The plan as a picture: a lane for each batch, a bar for each task by its place, and the hours of rest behind them. */
 import { html, nothing, svg } from 'lit-html';
-import { dayTime, midnight, shortDay } from '../../words/time.js';
+import { dayTime, midnight, weekDay } from '../../words/time.js';
 import { LANES } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').BackBatch} BackBatch */
@@ -42,7 +42,7 @@ export function timeline(plans, places, batches, { rests, readyBy, now }) {
         )}
       ${days.map(
         (day, n) => svg`<line class="day-line" x1=${x(day)} x2=${x(day)} y1="28" y2=${height}/>
-          ${n % every === 0 && share(day) < 88 ? svg`<text class="q" x=${x(day)} dx="4" y="18">${shortDay(day).slice(0, 6)}</text>` : nothing}`,
+          ${n % every === 0 && share(day) < 88 ? svg`<text class="q" x=${x(day)} dx="4" y="18">${weekDay(day)}</text>` : nothing}`,
       )}
       <line class="head-line" x1="0" x2="100%" y1="28" y2="28" />
       ${plans.map(({ batch, steps }, n) => {
