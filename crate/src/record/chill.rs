@@ -1,7 +1,7 @@
 //! Whether a class was chilled in time by one of the published options for a home.
 
+use super::come_up::minutes;
 use super::log::{Log, Read};
-use super::rise::minutes;
 use crate::safety::{self, Left, Stage};
 use serde::Serialize;
 

@@ -1,11 +1,11 @@
 //! The record of one size class.
 
 use super::chill::{Chill, chill};
+use super::come_up::{ComeUp, come_up};
 use super::heat::{self, Heat};
 use super::log::{Log, Read, temperature};
 use super::needed::{Needed, needed};
 use super::odd::{in_question, odd_readings};
-use super::rise::{ComeUp, come_up};
 use crate::batch::Batch;
 use crate::quantity::Temperature;
 use crate::recipe::Do;

@@ -10,16 +10,16 @@
 
 mod chill;
 mod class;
+mod come_up;
 mod heat;
 mod log;
 mod needed;
 mod odd;
-mod rise;
 
 pub use chill::{Chill, StageRecord, stages};
 pub use class::{ClassRecord, class, classes};
+pub use come_up::ComeUp;
 pub use heat::Heat;
 pub use log::{Log, fahrenheit, seconds, temperature};
 pub use needed::{Demand, Needed, needed};
 pub use odd::{Odd, OddReading, in_question, odd_readings};
-pub use rise::ComeUp;

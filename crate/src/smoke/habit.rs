@@ -49,7 +49,7 @@ impl Habit {
     }
 
     /// What fires in one smoker tell together, each fitted by what is usual. What a fit adds to that is weighed as a finding
-    /// that leaves [`BETWEEN`] open besides; so a hundred fires leave less than one, and none leaves nothing.
+    /// that leaves `BETWEEN` open besides; so a hundred fires leave less than one, and none leaves nothing.
     #[must_use]
     pub fn learned(fires: &[Self]) -> Self {
         let mut habit = Self::USUAL;

@@ -66,6 +66,7 @@
 mod air;
 mod band;
 mod cabinet;
+mod carry_over;
 mod cook;
 mod fit;
 mod forecast;
@@ -75,8 +76,9 @@ mod salt;
 mod setup;
 
 pub use air::{evaporation, latent, saturation, wet_bulb};
+pub use carry_over::chilled;
 pub use cook::{Cook, Piece, Smoker};
-pub use forecast::{chilled, forecast};
+pub use forecast::forecast;
 pub use habit::Habit;
 pub use model::{Forecast, Readings};
 pub use salt::{activity, concentrated};

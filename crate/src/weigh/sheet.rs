@@ -18,7 +18,7 @@ use rust_decimal::Decimal;
 /// The weigh-out of a batch.
 ///
 /// # Errors
-/// Every problem of the batch and the settings; [`Code::Missing`] while there is nothing to reckon from.
+/// Every problem of the batch and the settings; [`Code::Missing`](crate::quantity::Code::Missing) while there is nothing to reckon from.
 pub fn sheet(batch: &Batch, settings: &Settings) -> Result<WeighSheet, Vec<Problem>> {
     Work::new(batch, settings)?.sheet()
 }
