@@ -2,6 +2,9 @@
 
 use serde::{Deserialize, Serialize};
 
+/// Key of an ingredient, a cut or a kind of meat that is the user's own and has a name with it.
+pub const OWN: &str = "own";
+
 /// A kind of meat: decides cautions, temperatures and times.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
@@ -29,7 +32,7 @@ impl MeatKind {
             Self::Red => "red",
             Self::Boar => "boar",
             Self::Hare => "hare",
-            Self::Own => super::OWN,
+            Self::Own => OWN,
         }
     }
 }

@@ -13,11 +13,8 @@ pub use cut::{Belly, Cut, said as cut_said};
 pub(crate) use fold::is_unseen;
 pub use fold::{folded, names_agent, names_nitrite};
 pub use ingredient::{Group, Ingredient, SpoonWeight};
-pub use meat::MeatKind;
+pub use meat::{MeatKind, OWN};
 pub use status::Status;
-
-/// Key of an ingredient or a cut that is the user's own and has a name with it.
-pub const OWN: &str = "own";
 
 /// Key of a cure that is known by what its packet says.
 pub const PACKET: &str = "cure-packet";

@@ -3,7 +3,7 @@
 use super::band::{self, NOISE, blend, straight};
 use super::cabinet::{Ahead, line};
 use super::carry_over::carry_over;
-use super::cook::{Cook, Piece, Smoker};
+use super::cook::Cook;
 use super::fit::{SIZE, fit, leaning, nudged, spread};
 use super::model::{Forecast, Readings};
 use super::setup::{Guess, Setup};
