@@ -46,9 +46,13 @@ mod from_js;
 mod js;
 #[cfg(target_arch = "wasm32")]
 mod out;
+#[cfg(target_arch = "wasm32")]
+mod plain;
 mod read;
 mod request;
 mod starters;
+#[cfg(target_arch = "wasm32")]
+mod typed;
 
 use crate::quantity::Wrong;
 use answer::bad_form;
