@@ -4,7 +4,7 @@ import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { host, open, phone, visit } from '../harness.mjs';
 import { built, speaking } from './dialect.mjs';
-import { tour } from './tour.mjs';
+import { TOURS } from './tours.mjs';
 
 /** What is wrong on the screen that is shown, one line each. */
 const wrongs = (page) =>
@@ -75,17 +75,21 @@ const wrongs = (page) =>
     }
   });
 
-for (const width of [390, 320]) {
-  test(`right to left at ${width} px: nothing leaves its box, and figures keep their order`, async (t) => {
+for (const [width, name] of [
+  [390, 'screens'],
+  [390, 'states'],
+  [320, 'screens'],
+]) {
+  test(`right to left at ${width} px, ${name}: nothing leaves its box, and figures keep their order`, async (t) => {
     const { address } = await host(t, built(t, 'rtl'));
     const context = await open(t, { ...phone, viewport: { width, height: 844 } });
     const page = speaking(await visit(context, address), 'rtl');
     const all = [];
-    await tour(page, async (screen) => {
+    await TOURS[name](page, async (screen) => {
       for (const wrong of await wrongs(page)) all.push(`${screen}: ${wrong}`);
       if (process.env.KEEP_SHOTS) {
-        const name = `${width}-${screen.replace(/[^\w]+/g, '-')}`;
-        await page.screenshot({ path: `${process.env.KEEP_SHOTS}/${name}.png`, fullPage: true });
+        const shot = `${width}-${screen.replace(/[^\w]+/g, '-')}`;
+        await page.screenshot({ path: `${process.env.KEEP_SHOTS}/${shot}.png`, fullPage: true });
       }
     });
     assert.deepEqual(all, []);
