@@ -47,12 +47,12 @@ pub struct Parts {
 
 impl Portion {
     /// The spoon to weigh, where it was measured by volume.
-    pub const fn spoon(&self) -> Option<SpoonKind> {
+    pub(super) const fn spoon(&self) -> Option<SpoonKind> {
         self.unit.spoon()
     }
 
     /// What was measured.
-    pub fn measured_as(&self) -> CureAs {
+    pub(super) fn measured_as(&self) -> CureAs {
         match self.parts {
             None => CureAs::Cure,
             Some(parts) if parts.in_water => CureAs::Stock,
@@ -61,6 +61,13 @@ impl Portion {
     }
 
     /// How it is told.
+    ///
+    /// ```
+    /// use cure_reckoner::dose::{Kit, measured};
+    /// let portion = measured("2.5 g", None, Kit::PLAIN).unwrap();
+    /// assert_eq!(portion.told().said, "2.5 g");
+    /// assert_eq!(portion.told().grams, None, "a weight is told once");
+    /// ```
     pub fn told(&self) -> Measured {
         let Range { low, typical, high } = self.weight;
         Measured {
@@ -72,7 +79,7 @@ impl Portion {
     }
 
     /// Grams of cure in it, where it was thinned.
-    pub fn neat(&self) -> Option<Decimal> {
+    fn neat(&self) -> Option<Decimal> {
         let parts = Decimal::from(self.parts?.one_in);
         self.weight.typical.over(parts).map(|grams| grams.half_away(2))
     }
@@ -107,7 +114,7 @@ pub struct Case<'a> {
 
 impl Case<'_> {
     /// What goes in, in ppm; `None` when a strength is not known, or on overflow.
-    pub fn ingoing(&self) -> Option<Ingoing> {
+    pub(super) fn ingoing(&self) -> Option<Ingoing> {
         let nought = Range::point(Decimal::ZERO);
         let base = self.whole.base()?;
         self.portions.iter().try_fold(
@@ -127,7 +134,7 @@ impl Case<'_> {
 
     /// A pick-up counted as what it can come to: left in until equal, pieces that are thin enough are a cover brine;
     /// where that is not known it may be either; and of thick ones the larger of the pick-up and what diffuses in.
-    pub fn settled(self) -> Self {
+    pub(crate) fn settled(self) -> Self {
         match self.evens {
             Some(Evens::Thin(_)) => self.by(Counted::GreenAndPickle),
             Some(Evens::Unknown) => self.by(Counted::TakenOrEqual),
@@ -141,19 +148,19 @@ impl Case<'_> {
     }
 
     /// The same counted by another reckoning.
-    pub fn by(&self, counted: Counted) -> Self {
+    pub(super) fn by(&self, counted: Counted) -> Self {
         let mut other = self.clone();
         other.whole.counted = counted;
         other
     }
 
     /// True where pick-up was asked for and is no basis, or may be none.
-    pub fn is_refused(&self) -> bool {
+    pub(super) fn is_refused(&self) -> bool {
         matches!(self.evens, Some(Evens::Thin(_) | Evens::Unknown))
     }
 
     /// The finding on this case. Hanging for months matters for a dry rub alone.
-    pub fn find(&self, ingoing: Ingoing) -> Finding {
+    pub(super) fn find(&self, ingoing: Ingoing) -> Finding {
         let eaten = if self.method == Method::Rub {
             self.eaten
         } else {
@@ -167,23 +174,23 @@ impl Case<'_> {
     }
 
     /// True where the rule wants ascorbate with it and there is less, or none that is known of.
-    pub fn lacks_ascorbate(&self) -> bool {
+    pub(super) fn lacks_ascorbate(&self) -> bool {
         let wanted = self.rule.ascorbate.filter(|_| !self.portions.is_empty());
         wanted.is_some_and(|wanted| self.ascorbate.is_none_or(|a| a.high < wanted))
     }
 
     /// The strongest print, per cent nitrite.
-    pub fn strongest(&self) -> Option<Decimal> {
+    pub(super) fn strongest(&self) -> Option<Decimal> {
         self.portions.iter().filter_map(|p| p.agent).map(|a| a.nitrite).max()
     }
 
     /// True where a strength is that of the pure salt: a slip, or meat that can kill.
-    pub fn is_lethal(&self) -> bool {
+    pub(super) fn is_lethal(&self) -> bool {
         self.strongest().is_some_and(pantry::is_too_strong)
     }
 
     /// True where more can have diffused in than the pick-up says.
-    pub fn is_diffused(&self) -> bool {
+    pub(super) fn is_diffused(&self) -> bool {
         let high = |counted| self.by(counted).ingoing().map(|i| i.nitrite.high);
         self.whole.counted == Counted::TakenOrDiffused
             && high(Counted::TakenOrDiffused)
@@ -192,7 +199,7 @@ impl Case<'_> {
     }
 
     /// At the surface it is as strong as the brine, for what is taken out before it evens out.
-    pub fn surface(&self) -> Option<Range> {
+    pub(super) fn surface(&self) -> Option<Range> {
         matches!(self.evens?, Evens::Thick { .. }).then_some(())?;
         let mut there = self.by(Counted::Taken);
         there.whole.take = Decimal::ONE;
@@ -200,17 +207,17 @@ impl Case<'_> {
     }
 
     /// True where cure is on the meat already.
-    pub fn is_done(&self) -> bool {
+    pub(super) fn is_done(&self) -> bool {
         self.portions.iter().any(|p| p.done)
     }
 
     /// True where the strength of a portion is not known.
-    pub fn is_unknown(&self) -> bool {
+    pub(super) fn is_unknown(&self) -> bool {
         self.portions.iter().any(|p| p.agent.is_none())
     }
 
     /// True where something went in as cure that holds neither nitrite nor nitrate.
-    pub fn is_no_cure(&self) -> bool {
+    pub(super) fn is_no_cure(&self) -> bool {
         !self.portions.is_empty()
             && self
                 .portions
@@ -219,19 +226,19 @@ impl Case<'_> {
     }
 
     /// The spoon that was used, if one was.
-    pub fn spoon(&self) -> Option<SpoonKind> {
+    pub(super) fn spoon(&self) -> Option<SpoonKind> {
         self.portions.iter().find_map(Portion::spoon)
     }
 
     /// The same with so many grams more meat, weighed on the scale.
-    pub fn with_meat(&self, grams: Decimal) -> Option<Self> {
+    pub(super) fn with_meat(&self, grams: Decimal) -> Option<Self> {
         let mut more = self.clone();
         more.whole.green = self.whole.green.plus(Range::weighed(grams, self.step)?)?;
         Some(more)
     }
 
     /// The same with so many grams more water in its brine, weighed on the scale.
-    pub fn with_water(&self, grams: Decimal) -> Option<Self> {
+    pub(super) fn with_water(&self, grams: Decimal) -> Option<Self> {
         let mut more = self.clone();
         more.whole.pickle = self.whole.pickle.plus(Range::weighed(grams, self.step)?)?;
         more.water = self.water.plus(grams)?;
@@ -239,7 +246,7 @@ impl Case<'_> {
     }
 
     /// The same before any cure went in.
-    pub fn without_cure(&self) -> Option<Self> {
+    pub(super) fn without_cure(&self) -> Option<Self> {
         let mut bare = Self {
             portions: Vec::new(),
             ..self.clone()
@@ -255,7 +262,7 @@ impl Case<'_> {
     }
 
     /// The same with so many grams more of an agent, weighed on the scale.
-    pub fn with_cure(&self, agent: Agent, grams: Decimal) -> Option<Self> {
+    pub(super) fn with_cure(&self, agent: Agent, grams: Decimal) -> Option<Self> {
         let mut more = self.clone();
         let weight = Range::weighed(grams, self.step)?;
         let portion = Portion {

@@ -11,7 +11,7 @@ use crate::recipe::{MayHold, Why};
 impl Verdict {
     /// The same with what may hold nitrite or nitrate and is not counted. More of it never mends a dose that is over; any
     /// other word needs to know, so it is taken back and the batch is held.
-    pub fn in_question(mut self, may_hold: Vec<MayHold>) -> Self {
+    pub(crate) fn in_question(mut self, may_hold: Vec<MayHold>) -> Self {
         if may_hold.is_empty() {
             return self;
         }
@@ -48,7 +48,7 @@ impl Verdict {
 
 impl Verdict {
     /// The same of a text in another language: what is over stays over, and nothing else is said of it.
-    pub fn foreign(self, text: &str) -> Self {
+    pub(crate) fn foreign(self, text: &str) -> Self {
         let name: String = text.trim().chars().take(60).collect();
         self.in_question(vec![MayHold {
             why: Why::NotRead,

@@ -66,12 +66,31 @@ fn speed(kind: MeatKind) -> Option<&'static Speed> {
 }
 
 /// Hours after which a piece so many millimetres thick can be equal with its brine.
+///
+/// ```
+/// use cure_reckoner::dose::hours;
+/// use cure_reckoner::pantry::MeatKind;
+/// use rust_decimal::dec;
+/// // Fo 0.3035 × (15 mm)² / 3.6 mm² an hour, the fast end for birds.
+/// assert_eq!(hours(MeatKind::Bird, dec!(30)), Some(dec!(18.96875)));
+/// ```
 pub fn hours(kind: MeatKind, thickness: Decimal) -> Option<Decimal> {
     let half = thickness.over(Decimal::TWO)?;
     half.times(half)?.times(FO)?.over(speed(kind)?.fast)
 }
 
 /// Judges pieces for a stay in minutes.
+///
+/// ```
+/// use cure_reckoner::dose::{Evens, Lying, evens};
+/// use cure_reckoner::pantry::MeatKind;
+/// use rust_decimal::dec;
+/// let breast = Lying { kind: MeatKind::Bird, thickness: Some(dec!(30)), thawed: false };
+/// // 20 h are enough for 18.97 h, 12 h are not.
+/// assert_eq!(evens([breast], Some(dec!(1200))), Evens::Thin(dec!(18.96875)));
+/// assert!(matches!(evens([breast], Some(dec!(720))), Evens::Thick { .. }));
+/// assert_eq!(evens([breast], None), Evens::Unknown);
+/// ```
 pub fn evens(pieces: impl IntoIterator<Item = Lying>, stay: Option<Decimal>) -> Evens {
     let Some(stay) = stay.and_then(|m| m.over(dec!(60))) else {
         return Evens::Unknown;

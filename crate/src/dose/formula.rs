@@ -27,6 +27,18 @@ pub struct Ingoing {
 /// `spread` is the proportion by which it may be off either way, nought for a packet.
 ///
 /// `None` on overflow or a base of nought.
+///
+/// ```
+/// use cure_reckoner::dose::ingoing;
+/// use cure_reckoner::pantry::Agent;
+/// use cure_reckoner::quantity::Range;
+/// use rust_decimal::dec;
+/// // 2.5 g of a 6.25 % cure on 1000 g of meat: 2.5 × 0.0625 / 1000.
+/// let cure = Agent { nitrite: dec!(6.25), nitrate: dec!(0), water: dec!(0) };
+/// let found = ingoing(cure, Range::point(dec!(2.5)), Range::point(dec!(1000)), dec!(0)).unwrap();
+/// assert_eq!(found.nitrite, Range::point(dec!(156.25)));
+/// assert_eq!(found.nitrate, Range::point(dec!(0)));
+/// ```
 pub fn ingoing(agent: Agent, weight: Range, base: Range, spread: Decimal) -> Option<Ingoing> {
     let of = |percent: Decimal| {
         let grams = Range::new(
@@ -60,6 +72,15 @@ pub struct Whole {
 
 /// The sum of so many weighings: half a step of the scale for each either way, never under half of it, since the dose is
 /// counted on it.
+///
+/// ```
+/// use cure_reckoner::dose::summed;
+/// use cure_reckoner::quantity::Range;
+/// use rust_decimal::dec;
+/// // Three weighings on a 1 g scale: 1.5 g either way.
+/// let sum = summed(Range::point(dec!(1000)), dec!(1), 3).unwrap();
+/// assert_eq!((sum.low, sum.high), (dec!(998.5), dec!(1001.5)));
+/// ```
 pub fn summed(grams: Range, step: Decimal, weighings: u32) -> Option<Range> {
     let off = step.over(Decimal::TWO)?.times(Decimal::from(weighings))?;
     Some(Range {
@@ -73,6 +94,19 @@ impl Whole {
     /// Grams that all the cure is counted on, so that ppm = nitrite × 10⁶ / base.
     ///
     /// Where a share is taken up it is pickle / share: green weight falls out. `None` on overflow or a share of nought.
+    ///
+    /// ```
+    /// use cure_reckoner::dose::Whole;
+    /// use cure_reckoner::quantity::Range;
+    /// use cure_reckoner::recipe::Counted;
+    /// use rust_decimal::dec;
+    /// let (green, pickle) = (Range::point(dec!(1000)), Range::point(dec!(500)));
+    /// let whole = |counted| Whole { counted, green, pickle, take: dec!(0.1), fo: None };
+    /// let base = |counted| whole(counted).base().unwrap().typical;
+    /// assert_eq!(base(Counted::Green), dec!(1000));
+    /// assert_eq!(base(Counted::GreenAndPickle), dec!(1500));
+    /// assert_eq!(base(Counted::Taken), dec!(5000), "500 g of pickle at 10 % would do for 5 kg");
+    /// ```
     pub fn base(&self) -> Option<Range> {
         let taken = || self.pickle.map(|g| g.over(self.take));
         let equal = || self.green.plus(self.pickle);
@@ -115,13 +149,13 @@ impl Whole {
     }
 
     /// Of what it comes to when meat and brine are equal, the share that has diffused in when it is taken out.
-    pub fn diffused(&self) -> Option<Range> {
+    fn diffused(&self) -> Option<Range> {
         super::evens::diffused(self.fo?, self.pickle.over(self.green)?)
     }
 
     /// Grams that the low and the high end of the base grow by for each gram more of pickle; nought where that is
     /// less than reckoned with.
-    pub fn grows(&self) -> Option<(Decimal, Decimal)> {
+    pub(super) fn grows(&self) -> Option<(Decimal, Decimal)> {
         let one = Decimal::ONE;
         Some(match self.counted {
             Counted::Green => (Decimal::ZERO, Decimal::ZERO),
@@ -145,6 +179,21 @@ impl Whole {
 /// base = fixed + g Σ c (1 − salt), so that base = fixed / (1 − g Σ r (1 − salt)) with r = aim / strength.
 ///
 /// `None` where an aim cannot be reached with its agent.
+///
+/// ```
+/// use cure_reckoner::dose::{Whole, cure_for};
+/// use cure_reckoner::pantry::Agent;
+/// use cure_reckoner::quantity::Range;
+/// use cure_reckoner::recipe::Counted;
+/// use rust_decimal::dec;
+/// let (green, pickle) = (Range::point(dec!(1000)), Range::point(dec!(0)));
+/// let rub = Whole { counted: Counted::Green, green, pickle, take: dec!(0), fo: None };
+/// let cure = Agent { nitrite: dec!(6.25), nitrate: dec!(0), water: dec!(0) };
+/// // 150 ppm are 0.015 %: 1000 × 0.015 / 6.25.
+/// assert_eq!(cure_for(&rub, &[(cure, dec!(0.015))], true), Some(vec![dec!(2.4)]));
+/// // No cure of 6.25 % brings meat to 7 %.
+/// assert_eq!(cure_for(&rub, &[(cure, dec!(7))], true), None);
+/// ```
 pub fn cure_for(whole: &Whole, agents: &[(Agent, Decimal)], saves_salt: bool) -> Option<Vec<Decimal>> {
     let shares = agents
         .iter()

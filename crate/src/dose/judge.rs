@@ -45,6 +45,23 @@ pub const fn undecided(word: VerdictWord, ground: Ground) -> Finding {
 /// what hangs for months; a limit on what is left decides neither. There, up to the rule's `undecided_to`, nothing can be
 /// told. A limit from memory does not bless by itself: the default rule, which is published, must agree. The table holds
 /// whole ppm, limits rounded down and leasts up, and the range is shown outward: what is shown compares as it is judged.
+///
+/// ```
+/// use cure_reckoner::dose::{Ingoing, VerdictWord, find, rule};
+/// use cure_reckoner::pantry::Belly;
+/// use cure_reckoner::quantity::Range;
+/// use cure_reckoner::recipe::{Eaten, Method};
+/// use rust_decimal::{Decimal, dec};
+/// // 21 CFR 172.175(a)(3): 200 ppm.
+/// let rule = rule("us-home", Method::Rub, Belly::No).unwrap();
+/// let word = |low: Decimal, high: Decimal| {
+///     let ingoing = Ingoing { nitrite: Range::new(low, low, high), nitrate: Range::point(dec!(0)) };
+///     find(ingoing, rule, Eaten::Cooked).word
+/// };
+/// assert_eq!(word(dec!(150), dec!(200)), VerdictWord::InRange);
+/// assert_eq!(word(dec!(150), dec!(201)), VerdictWord::MayBeOver);
+/// assert_eq!(word(dec!(201), dec!(210)), VerdictWord::Over);
+/// ```
 pub fn find(ingoing: Ingoing, rule: &Rule, eaten: Eaten) -> Finding {
     let found = find_alone(ingoing, rule, eaten);
     let leans = found.outcome == Outcome::InRange && rule.status == Status::Memory;

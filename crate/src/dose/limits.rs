@@ -52,7 +52,7 @@ pub struct Rule {
 
 impl Rule {
     /// Most nitrate in what is eaten so; nothing where the rule gives no figure.
-    pub fn nitrate_in(&self, eaten: Eaten) -> Option<Decimal> {
+    pub(super) fn nitrate_in(&self, eaten: Eaten) -> Option<Decimal> {
         match eaten {
             Eaten::Cooked if self.nitrate_raw_only => Some(Decimal::ZERO),
             _ => self.nitrate,
@@ -77,6 +77,12 @@ pub struct Profile {
 }
 
 /// Every jurisdiction, the default first.
+///
+/// ```
+/// use cure_reckoner::dose::profiles;
+/// let all = profiles();
+/// assert_eq!((all[0].key, all[0].limit), ("us-home", 200));
+/// ```
 pub fn profiles() -> Vec<Profile> {
     let mut list: Vec<Profile> = Vec::new();
     for rule in &crate::tables::RULES {
@@ -101,6 +107,19 @@ pub fn profiles() -> Vec<Profile> {
 }
 
 /// The rule of a jurisdiction for a method and a cut: its own where there is one, else the general one.
+///
+/// ```
+/// use cure_reckoner::dose::rule;
+/// use cure_reckoner::pantry::Belly;
+/// use cure_reckoner::recipe::Method;
+/// use rust_decimal::dec;
+/// let limit = |belly| rule("us-home", Method::CoverBrine, belly).unwrap().limit;
+/// assert_eq!(limit(Belly::No), dec!(200));
+/// assert_eq!(limit(Belly::Bare), dec!(120));
+/// // With a tenth of it rind: 120 × 0.9.
+/// assert_eq!(limit(Belly::RindOn), dec!(108));
+/// assert!(rule("nowhere", Method::CoverBrine, Belly::No).is_none());
+/// ```
 pub fn rule(key: &str, method: Method, belly: Belly) -> Option<&'static Rule> {
     let method = method.key();
     let cuts: &[&str] = match belly {
@@ -122,6 +141,11 @@ pub fn rule(key: &str, method: Method, belly: Belly) -> Option<&'static Rule> {
 }
 
 /// The default rule: the one that other findings lean on where theirs is from memory.
+///
+/// ```
+/// use cure_reckoner::dose::{default_rule, profiles};
+/// assert_eq!(default_rule().key, profiles()[0].key);
+/// ```
 pub fn default_rule() -> &'static Rule {
     let [first, ..] = &crate::tables::RULES;
     first

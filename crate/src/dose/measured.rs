@@ -34,6 +34,15 @@ pub struct OwnSpoon {
 
 impl OwnSpoon {
     /// Grams of one level spoon.
+    ///
+    /// ```
+    /// use cure_reckoner::dose::OwnSpoon;
+    /// use cure_reckoner::quantity::Mass;
+    /// use rust_decimal::dec;
+    /// let grams = ["4.9 g", "5.1 g", "5.3 g"].map(|text| Mass::read(text, None).unwrap());
+    /// let spoon = OwnSpoon { item: "cure-1".into(), tablespoon: false, grams };
+    /// assert_eq!(spoon.range().high, dec!(5.3));
+    /// ```
     pub fn range(&self) -> Range {
         let [low, typical, high] = self.grams.map(Mass::base);
         Range::new(low, typical, high)
@@ -126,6 +135,15 @@ impl Kit<'_> {
 ///
 /// # Errors
 /// The problem of the text; [`Code::TooSmall`] for nought.
+///
+/// ```
+/// use cure_reckoner::dose::{Kit, measured};
+/// use rust_decimal::dec;
+/// // On a scale of 0.1 g: half a step either way.
+/// let portion = measured("2.5 g", None, Kit::PLAIN).unwrap();
+/// assert_eq!((portion.weight.low, portion.weight.high), (dec!(2.45), dec!(2.55)));
+/// assert!(measured("a pinch or so", None, Kit::PLAIN).is_err());
+/// ```
 pub fn measured(said: &str, agent: Option<Agent>, kit: Kit<'_>) -> Result<Portion, Problem> {
     let (word, rest) = word_in(said);
     let share = word.map_or(Range::point(Decimal::ONE), |m| m.share);

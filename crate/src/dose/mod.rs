@@ -22,7 +22,7 @@ mod verdict;
 
 pub use case::{Case, Parts, Portion};
 pub use cautions::{add_bacon, cautions, dressing_keys, heat_keys, keys_for, pack_keys};
-pub use evens::{Evens, Lying, Speed, diffused, evens, hours};
+pub use evens::{Evens, Lying, Speed, evens, hours};
 pub use formula::{Ingoing, Whole, cure_for, ingoing, summed};
 pub use ground::Ground;
 pub use judge::{Finding, find};
@@ -32,7 +32,7 @@ pub use next::{NextStep, SpoonKind};
 pub use outcome::{Mark, Outcome};
 pub use ppm::{Ppm, PpmEnds, axis, ppm};
 pub use remark::{CountedOn, CureAs, DoseRemark, Measured, VerdictWord};
-pub use rescue::{AIM, in_range, more_cure, more_meat, more_water};
+pub use rescue::AIM;
 pub use slip::{Said, Slip};
 pub use spoons::{SpoonSize, Unit};
 pub use verdict::{Caution, MoreMeat, Verdict, judge};

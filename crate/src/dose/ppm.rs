@@ -37,6 +37,14 @@ pub fn ends(range: Range) -> PpmEnds {
 }
 
 /// A range in whole ppm, outward.
+///
+/// ```
+/// use cure_reckoner::dose::ppm;
+/// use cure_reckoner::quantity::Range;
+/// use rust_decimal::dec;
+/// let shown = ppm(Range::new(dec!(145.68), dec!(147.8), dec!(149.93)));
+/// assert_eq!((shown.low, shown.typical, shown.high), (145, 148, 150));
+/// ```
 pub fn ppm(range: Range) -> Ppm {
     let whole = |v: Option<Decimal>| v.and_then(|v| v.to_u32()).unwrap_or(u32::MAX);
     Ppm {
@@ -48,6 +56,13 @@ pub fn ppm(range: Range) -> Ppm {
 }
 
 /// Right end of the picture's axis: the first of these above the high end.
+///
+/// ```
+/// use cure_reckoner::dose::axis;
+/// use rust_decimal::dec;
+/// assert_eq!(axis(dec!(156.25), dec!(200)), 300);
+/// assert_eq!(axis(dec!(300), dec!(200)), 700);
+/// ```
 pub fn axis(high: Decimal, limit: Decimal) -> u32 {
     const ENDS: [u32; 8] = [300, 700, 1500, 3000, 7000, 15_000, 70_000, 1_000_000];
     ENDS.into_iter()

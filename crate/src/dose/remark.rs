@@ -32,6 +32,12 @@ pub enum VerdictWord {
 
 impl VerdictWord {
     /// The shape that stands beside it.
+    ///
+    /// ```
+    /// use cure_reckoner::dose::{Mark, VerdictWord};
+    /// assert_eq!(VerdictWord::Over.mark(), Mark::Stop);
+    /// assert_eq!(VerdictWord::MayBeOver.mark(), Mark::Care);
+    /// ```
     pub const fn mark(self) -> Mark {
         match self {
             Self::InRange => Mark::Ok,

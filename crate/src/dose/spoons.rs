@@ -48,7 +48,7 @@ pub struct SpoonSize {
 
 impl Unit {
     /// The smallest unit of a text that is a weight or a volume: `7 lb 3 oz` is in ounces.
-    pub fn of(text: &str) -> Option<Self> {
+    pub(super) fn of(text: &str) -> Option<Self> {
         let is = |unit: &str| {
             let one = format!("1 {unit}");
             let same = |named: &str| {
@@ -80,7 +80,7 @@ impl Unit {
     }
 
     /// The spoon to weigh, where it was measured by volume.
-    pub const fn spoon(self) -> Option<SpoonKind> {
+    pub(super) const fn spoon(self) -> Option<SpoonKind> {
         match self {
             Self::Tablespoon => Some(SpoonKind::Tablespoon),
             Self::Teaspoon | Self::Cup | Self::Millilitre => Some(SpoonKind::Teaspoon),
@@ -90,14 +90,14 @@ impl Unit {
 
     /// Millilitres of a level one where the rule of `profile` holds; by the first jurisdiction where it has no row.
     /// Nothing for what is no spoon.
-    pub fn size(self, profile: &str) -> Option<Range> {
+    fn size(self, profile: &str) -> Option<Range> {
         let rows = || crate::tables::SPOONS.iter().filter(|s| s.unit == self);
         let row = rows().find(|s| s.profile == profile).or_else(|| rows().next());
         row.map(|s| s.ml)
     }
 
     /// By how much a level one holds more than the US one that the weighings of the pantry were made with.
-    pub fn over_us(self, profile: &str) -> Option<Range> {
+    pub(super) fn over_us(self, profile: &str) -> Option<Range> {
         let us = self.size("us-home")?.low;
         self.size(profile)?.map(|ml| ml.over(us))
     }

@@ -99,6 +99,35 @@ pub struct Verdict {
 ///
 /// # Errors
 /// [`Code::TooLarge`] where the figures leave the range of exact arithmetic.
+///
+/// ```
+/// use cure_reckoner::dose::{Case, Kit, VerdictWord, Whole, judge, measured, rule};
+/// use cure_reckoner::pantry::{Agent, Belly};
+/// use cure_reckoner::quantity::{Range, System};
+/// use cure_reckoner::recipe::{Counted, Eaten, Method};
+/// use rust_decimal::{Decimal, dec};
+///
+/// let cure = Agent { nitrite: dec!(6.25), nitrate: dec!(0), water: dec!(0) };
+/// let (green, pickle) = (Range::point(dec!(1000)), Range::point(Decimal::ZERO));
+/// let case = Case {
+///     rule: rule("us-home", Method::Rub, Belly::No).unwrap(),
+///     eaten: Eaten::Cooked,
+///     method: Method::Rub,
+///     whole: Whole { counted: Counted::Green, green, pickle, take: Decimal::ZERO, fo: None },
+///     water: Decimal::ZERO,
+///     evens: None,
+///     ascorbate: None,
+///     weighed: true,
+///     portions: vec![measured("2.5 g", Some(cure), Kit::PLAIN).unwrap()],
+///     step: dec!(0.1),
+///     units: System::Metric,
+/// };
+/// let verdict = judge(&case, Vec::new()).unwrap();
+/// assert_eq!(verdict.word, VerdictWord::InRange);
+/// // 2.45 × 62.5 and 2.55 × 62.5: what a scale of 0.1 g leaves open of 156.25 ppm.
+/// let nitrite = verdict.nitrite.unwrap();
+/// assert_eq!((nitrite.low, nitrite.high), (153, 160));
+/// ```
 pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem> {
     let ingoing = case.ingoing();
     if ingoing.is_none() && !case.is_unknown() {

@@ -68,6 +68,21 @@ pub struct CardRow {
 ///
 /// # Errors
 /// Every problem of the recipe and the settings, or of the weights.
+///
+/// ```
+/// use cure_reckoner::quantity::Mass;
+/// use cure_reckoner::recipe::Recipe;
+/// use cure_reckoner::share::{For, card};
+/// use cure_reckoner::weigh::Settings;
+/// let recipe: Recipe = serde_json::from_value(serde_json::json!({
+///     "name": "Salt and cure", "tag": "SC", "method": "rub",
+///     "cures": [{"item": "cure-1", "nitrite": "6.25 %", "nitrate": "0 %", "aim": "150 ppm"}],
+/// })).unwrap();
+/// let work = For { weight: Mass::read("1000 g", None).unwrap(), pieces: 1, cut: None };
+/// let card = card(&recipe, &work, &Settings::new_page()).unwrap();
+/// // 1000 × 0.015 / 6.25, which is 0.24 % of the meat.
+/// assert_eq!((card.rows[0].amount.text.as_str(), card.rows[0].share.as_str()), ("2.4 g", "0.24 %"));
+/// ```
 pub fn card(recipe: &Recipe, work: &For<'_>, settings: &Settings) -> Result<RecipeCard, Vec<Problem>> {
     let For { weight, pieces, cut } = *work;
     let cut = pantry::cut_said(cut.filter(|key| *key != OWN)).map_err(|p| vec![p])?;

@@ -37,6 +37,19 @@ const CRC: Crc<u32, NoTable> = Crc::<u32, NoTable>::new(&CRC_32_ISO_HDLC);
 ///
 /// # Errors
 /// The problems of the recipe; [`Code::TooLong`] where it does not fit.
+///
+/// ```
+/// use cure_reckoner::recipe::Recipe;
+/// use cure_reckoner::share::write;
+/// let recipe: Recipe = serde_json::from_value(serde_json::json!({
+///     "name": "Salt and cure", "tag": "SC", "method": "rub",
+///     "cures": [{"item": "cure-1", "nitrite": "6.25 %", "nitrate": "0 %", "aim": "150 ppm"}],
+/// })).unwrap();
+/// let link = write(&recipe, "https://example.org/page#before").unwrap();
+/// assert!(link.link.starts_with("https://example.org/page#r1."));
+/// // Versions of a QR code have 21 modules a side, and 4 more each (ISO/IEC 18004).
+/// assert_eq!(link.qr_size % 4, 1);
+/// ```
 pub fn write(recipe: &Recipe, page: &str) -> Result<Link, Vec<Problem>> {
     let problems = recipe.problems();
     if !problems.is_empty() {
@@ -66,6 +79,20 @@ pub fn write(recipe: &Recipe, page: &str) -> Result<Link, Vec<Problem>> {
 /// # Errors
 /// [`Code::NotRead`] for what is no link, [`Code::Version`] for a newer one, [`Code::Cut`] where the end is missing,
 /// [`Code::Altered`] where a character was changed, and the problems of the recipe.
+///
+/// ```
+/// use cure_reckoner::quantity::Code;
+/// use cure_reckoner::recipe::Recipe;
+/// use cure_reckoner::share::{open, write};
+/// let recipe: Recipe = serde_json::from_value(serde_json::json!({
+///     "name": "Salt and cure", "tag": "SC", "method": "rub",
+///     "cures": [{"item": "cure-1", "nitrite": "6.25 %", "nitrate": "0 %", "aim": "150 ppm"}],
+/// })).unwrap();
+/// let code = write(&recipe, "https://example.org/").unwrap().code;
+/// assert_eq!(open(&code), Ok(recipe));
+/// let cut = &code[..code.len() - 1];
+/// assert_eq!(open(cut).unwrap_err()[0].code, Code::Cut);
+/// ```
 pub fn open(text: &str) -> Result<Recipe, Vec<Problem>> {
     let bytes = decode(text).map_err(|p| vec![p.at("text")])?;
     let recipe = wire::read(&bytes).map_err(|p| vec![p.at("text")])?;

@@ -24,6 +24,13 @@ impl Body {
     /// A body with the area `x^exponent` at `x`, cut into `cells` shells. The exponent is kept within 0 and
     /// [`super::MOST`], the shells within 2 and 1000. For a piece that is open on one side only: exponent 0, and `L` is the whole
     /// thickness.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::{Body, Field};
+    /// // A ball in 40 shells.
+    /// let ball = Field::new(&Body::new(2.0, 40), 0.0);
+    /// assert_eq!(ball.values().count(), 40);
+    /// ```
     #[must_use]
     pub fn new(exponent: f64, cells: usize) -> Self {
         let m = if exponent.is_finite() {

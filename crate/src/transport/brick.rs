@@ -55,6 +55,16 @@ fn slab(edge: f64, biot: f64) -> Vec<(f64, f64)> {
 /// Fitted to the product of three slabs where 55 % and where 10 % of the difference is left. In time it is then within
 /// 3 % from 60 to 5 % left, for Bi 0.1 to 50 and edges from a cube to 1 : 6 : 6 (`tests/published/smoke_series.rs`). A
 /// brick that hardly resists within asks for an exponent above that of a ball: what counts then is surface over volume.
+///
+/// ```
+/// use cure_reckoner::transport::brick;
+/// // A sheet 40 mm thick and twenty times as wide warms as a slab: exponent 0, half of it 20 mm.
+/// let (exponent, half) = brick([0.02, 0.4, 0.4], 5.0);
+/// assert!(exponent < 0.001 && (half - 0.02).abs() < 1e-5);
+/// // A cube warms much as a ball, exponent 2, and one that is wider than it: corners hold more.
+/// let (exponent, half) = brick([0.02, 0.02, 0.02], 5.0);
+/// assert!((exponent - 2.0).abs() < 0.1 && half > 0.02);
+/// ```
 #[must_use]
 pub fn brick(half_edges: [f64; 3], biot: f64) -> (f64, f64) {
     let shortest = half_edges.into_iter().fold(f64::INFINITY, f64::min);

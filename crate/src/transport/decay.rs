@@ -65,6 +65,14 @@ impl Decay {
     }
 
     /// Values from the centre to the surface at an Fo, as shares of the final.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::Solid;
+    /// let slab = Solid::Brick([f64::INFINITY, f64::INFINITY]).held();
+    /// let profile = slab.at(1.0311);
+    /// // From the centre, as below, to the surface, where it is held.
+    /// assert!((profile[0] - 0.9).abs() < 1e-4 && (profile[8] - 1.0).abs() < 1e-9);
+    /// ```
     #[must_use]
     pub fn at(&self, fo: f64) -> [f64; PLACES] {
         let fo = fo.max(FIRST);
@@ -85,12 +93,26 @@ impl Decay {
     }
 
     /// The value at the centre at an Fo.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::Solid;
+    /// let slab = Solid::Brick([f64::INFINITY, f64::INFINITY]).held();
+    /// // Carslaw and Jaeger 1959, the series of a slab: 1 − 4/π exp(−π² Fo / 4) at Fo = 4/π² ln(40/π).
+    /// assert!((slab.centre(1.0311) - 0.9).abs() < 1e-4);
+    /// ```
     #[must_use]
     pub fn centre(&self, fo: f64) -> f64 {
         self.place(0.0, fo)
     }
 
     /// The mean at an Fo.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::Solid;
+    /// let slab = Solid::Brick([f64::INFINITY, f64::INFINITY]).held();
+    /// // Crank 1975, p. 48, published.
+    /// assert!((slab.mean(0.25) - 0.562_233_541_762).abs() < 1e-6);
+    /// ```
     #[must_use]
     pub fn mean(&self, fo: f64) -> f64 {
         1.0 - self.lacks(fo.max(0.0), |term| term.mean)
@@ -107,12 +129,28 @@ impl Decay {
     }
 
     /// The first Fo at which a place, from 0 the centre to 1 the surface, is at a share of the final value.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::Solid;
+    /// let slab = Solid::Brick([f64::INFINITY, f64::INFINITY]).held();
+    /// // Nine tenths at the centre: 4/π² ln(40/π).
+    /// assert!((slab.when(0.0, 0.9) - 1.0311).abs() < 1e-4);
+    /// ```
     #[must_use]
     pub fn when(&self, place: f64, share: f64) -> f64 {
         reaches(share, |fo| self.place(place, fo))
     }
 
     /// The first Fo at which the mean is at a share of the final value; nothing where it is not before `last`.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::Solid;
+    /// let slab = Solid::Brick([f64::INFINITY, f64::INFINITY]).held();
+    /// // Half of it is in about when a half-space would have it: 2 √(Fo/π) = 1/2, Fo = π/16.
+    /// let half = slab.when_mean(0.5, 1.0).unwrap();
+    /// assert!((half - std::f64::consts::PI / 16.0).abs() < 1e-3);
+    /// assert_eq!(slab.when_mean(0.5, 0.1), None);
+    /// ```
     #[must_use]
     pub fn when_mean(&self, share: f64, last: f64) -> Option<f64> {
         Some(reaches(share, |fo| self.mean(fo))).filter(|fo| *fo < last)

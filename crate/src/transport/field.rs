@@ -48,6 +48,12 @@ pub struct Field {
 
 impl Field {
     /// A body that stands at `value` throughout.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::{Body, Field};
+    /// let meat = Field::new(&Body::new(0.0, 20), 4.0);
+    /// assert!((meat.centre() - 4.0).abs() < 1e-12 && (meat.mean() - 4.0).abs() < 1e-12);
+    /// ```
     #[must_use]
     pub fn new(body: &Body, value: f64) -> Self {
         let cells = body
@@ -70,6 +76,13 @@ impl Field {
     }
 
     /// Sets every value anew, by the place of the shell's middle from 0 at the centre to 1 at the surface.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::{Body, Field};
+    /// let mut slab = Field::new(&Body::new(0.0, 20), 0.0);
+    /// slab.fill(|place| place);
+    /// assert!((slab.mean() - 0.5).abs() < 1e-12);
+    /// ```
     pub fn fill(&mut self, value: impl Fn(f64) -> f64) {
         let mut edge = 0.0;
         let width = self.width();
@@ -81,6 +94,16 @@ impl Field {
     }
 
     /// Puts a dose on the surface, as a rub: `amount` is what it adds to the mean.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::{Body, Field, Surface};
+    /// let mut slab = Field::new(&Body::new(0.0, 100), 0.0);
+    /// slab.dose(1.0);
+    /// // Carslaw and Jaeger 1959, an instant source at the face: 1 − 2 exp(−π² Fo), 0.9 at Fo = ln(20)/π².
+    /// slab.run(0.3035, 500, Surface::Sealed);
+    /// assert!((slab.mean() - 1.0).abs() < 1e-12);
+    /// assert!((slab.centre() - 0.9).abs() < 1e-3);
+    /// ```
     pub fn dose(&mut self, amount: f64) {
         if let Some(outermost) = self.cells.last_mut() {
             outermost.now += amount * self.volume / outermost.shell.volume;
@@ -90,12 +113,29 @@ impl Field {
 
     /// The surroundings change abruptly: the next step is taken as two half-steps of backward Euler, which damp what
     /// Crank-Nicolson would let ring.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::{Body, Field, Surface};
+    /// let mut slab = Field::new(&Body::new(0.0, 20), 0.0);
+    /// slab.run(0.5, 50, Surface::Held(1.0));
+    /// // From the brine into fresh water: nothing swings beyond what there was.
+    /// slab.disturb();
+    /// slab.step(0.01, Surface::Held(0.0));
+    /// assert!(slab.values().all(|value| (0.0..=1.0).contains(&value)));
+    /// ```
     pub fn disturb(&mut self) {
         self.disturbed = true;
     }
 
     /// One step of `fo` with these surroundings, which stand for its middle: where they change smoothly, hand over
     /// each step what holds at half of it. Gives what passed into the body, as it adds to the mean.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::{Body, Field, Surface};
+    /// let mut slab = Field::new(&Body::new(0.0, 20), 0.0);
+    /// let entered = slab.step(0.01, Surface::Held(1.0));
+    /// assert!(entered > 0.0 && (slab.mean() - entered).abs() < 1e-12);
+    /// ```
     pub fn step(&mut self, fo: f64, surface: Surface) -> f64 {
         if self.disturbed {
             self.disturbed = false;
@@ -106,6 +146,14 @@ impl Field {
     }
 
     /// As many equal steps, over `fo` together. Gives what passed into the body.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::{Body, Field, Surface};
+    /// let mut slab = Field::new(&Body::new(0.0, 100), 0.0);
+    /// let entered = slab.run(0.25, 500, Surface::Held(1.0));
+    /// // Crank 1975, p. 48, published: 0.562234.
+    /// assert!((entered - 0.562_234).abs() < 1e-3);
+    /// ```
     pub fn run(&mut self, fo: f64, steps: u32, surface: Surface) -> f64 {
         let one = fo / f64::from(steps.max(1));
         (0..steps.max(1)).map(|_| self.step(one, surface)).sum()
@@ -168,12 +216,28 @@ impl Field {
     }
 
     /// The mean over the body.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::{Body, Field};
+    /// // In a ball the outer shells count for more: the mean of x by volume is 3/4.
+    /// let mut ball = Field::new(&Body::new(2.0, 200), 0.0);
+    /// ball.fill(|place| place);
+    /// assert!((ball.mean() - 0.75).abs() < 1e-4);
+    /// ```
     #[must_use]
     pub fn mean(&self) -> f64 {
         self.cells.iter().map(|cell| cell.now * cell.shell.volume).sum::<f64>() / self.volume
     }
 
     /// The value at the centre, by the parabola through the two innermost shells.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::{Body, Field, Surface};
+    /// let mut ball = Field::new(&Body::new(2.0, 100), 0.0);
+    /// // Carslaw and Jaeger 1959, the series of a sphere: 1 − 2 exp(−π² Fo), 0.9 at Fo = ln(20)/π².
+    /// ball.run(0.3035, 500, Surface::Held(1.0));
+    /// assert!((ball.centre() - 0.9).abs() < 1e-3);
+    /// ```
     #[must_use]
     pub fn centre(&self) -> f64 {
         let mut inmost = self.cells.iter();
@@ -187,6 +251,13 @@ impl Field {
     }
 
     /// The value at the surface under these surroundings.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::{Body, Field, Surface};
+    /// let slab = Field::new(&Body::new(0.0, 20), 0.2);
+    /// assert!((slab.surface(Surface::Held(1.0)) - 1.0).abs() < 1e-12);
+    /// assert!((slab.surface(Surface::Sealed) - 0.2).abs() < 1e-12);
+    /// ```
     #[must_use]
     pub fn surface(&self, surface: Surface) -> f64 {
         let (offered, taken) = self.passage(0.0, surface);
@@ -196,11 +267,23 @@ impl Field {
     }
 
     /// The shells' means, from the centre outwards.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::{Body, Field};
+    /// let mut slab = Field::new(&Body::new(0.0, 2), 0.0);
+    /// slab.dose(1.0);
+    /// assert_eq!(slab.values().collect::<Vec<f64>>(), [0.0, 2.0]);
+    /// ```
     pub fn values(&self) -> impl DoubleEndedIterator<Item = f64> + '_ {
         self.cells.iter().map(|cell| cell.now)
     }
 
     /// Thickness of a shell, as a share of `L`.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::{Body, Field};
+    /// assert_eq!(Field::new(&Body::new(0.0, 20), 0.0).width(), 0.05);
+    /// ```
     #[must_use]
     pub fn width(&self) -> f64 {
         1.0 / f64::from(u32::try_from(self.cells.len()).unwrap_or(1).max(1))

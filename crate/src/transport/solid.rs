@@ -69,6 +69,13 @@ const J1: [f64; 10] = [
 
 impl Solid {
     /// The course of a dose that is shared over the surface and stays with the body.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::Solid;
+    /// // A slab: 1 − 2 exp(−π² Fo) at the centre, 0.9 at Fo = ln(20)/π² (Carslaw and Jaeger 1959).
+    /// let slab = Solid::Brick([f64::INFINITY, f64::INFINITY]).dosed();
+    /// assert!((slab.centre(0.3035) - 0.9).abs() < 1e-4);
+    /// ```
     #[must_use]
     pub fn dosed(&self) -> Decay {
         match *self {
@@ -97,6 +104,14 @@ impl Solid {
     }
 
     /// The course where the surface stands at 1.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::Solid;
+    /// // What is lacking in a cube is what is lacking in a slab, to the third power (Carslaw and Jaeger 1959).
+    /// let slab = Solid::Brick([f64::INFINITY, f64::INFINITY]).held();
+    /// let cube = Solid::Brick([1.0, 1.0]).held();
+    /// assert!(((1.0 - cube.mean(0.25)) - (1.0 - slab.mean(0.25)).powi(3)).abs() < 1e-3);
+    /// ```
     #[must_use]
     pub fn held(&self) -> Decay {
         Decay::of(self.terms())
@@ -104,6 +119,13 @@ impl Solid {
 
     /// The course in a stirred bath of `ratio` times the body's volume (for brine: its water over the meat's water), that
     /// comes down to 1.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::Solid;
+    /// // A bath without end is a held surface.
+    /// let slab = Solid::Brick([f64::INFINITY, f64::INFINITY]);
+    /// assert!((slab.bathed(1e6).mean(0.25) - slab.held().mean(0.25)).abs() < 1e-3);
+    /// ```
     #[must_use]
     pub fn bathed(&self, ratio: f64) -> Decay {
         bathed(&self.terms(), ratio.max(1e-3))
@@ -111,6 +133,14 @@ impl Solid {
 
     /// How much of what it comes to it has taken up out of such a bath by an Fo. Never more than a half-space under a
     /// surface that does not weaken.
+    ///
+    /// ```
+    /// use cure_reckoner::transport::Solid;
+    /// let slab = Solid::Brick([f64::INFINITY, f64::INFINITY]);
+    /// assert_eq!(slab.uptake(1.0, 0.0), 0.0);
+    /// // Crank 1975, p. 48, published, for a bath without end: 0.562234.
+    /// assert!((slab.uptake(1e6, 0.25) - 0.562_234).abs() < 1e-3);
+    /// ```
     #[must_use]
     pub fn uptake(&self, ratio: f64, fo: f64) -> f64 {
         if !(fo > 0.0 && ratio > 0.0) {

@@ -12,6 +12,13 @@ const LAST: f64 = 12.0;
 /// The mean over a body that began at nought, as a share of what it comes to when it is equal with its bath. `ratio`:
 /// the bath's volume over the body's own. Never below the true share while the front is thin: a half-space under a
 /// surface that does not weaken takes up more than a round body out of a small bath.
+///
+/// ```
+/// use cure_reckoner::transport::uptake;
+/// // Crank 1975, p. 48, published, for a slab in a bath without end: 0.562234.
+/// assert!((uptake(0.0, 0.25, 1e6) - 0.562_234).abs() < 1e-3);
+/// assert!((uptake(0.0, 50.0, 1.0) - 1.0).abs() < 1e-6);
+/// ```
 #[must_use]
 pub fn uptake(exponent: f64, fo: f64, ratio: f64) -> f64 {
     if !(fo > 0.0 && ratio > 0.0) {

@@ -29,12 +29,21 @@ pub fn of(line: &Line) -> Option<&'static Accelerator> {
 
 impl Accelerator {
     /// True for the sodium salts, which the rule for pumped bacon names; an acid goes by another weight.
-    pub fn is_salt(&self) -> bool {
+    pub(super) fn is_salt(&self) -> bool {
         ["ascorbate", "erythorbate"].contains(&self.word)
     }
 }
 
 /// What so many grams on the scale come to, counted on `base`.
+///
+/// ```
+/// use cure_reckoner::quantity::Range;
+/// use cure_reckoner::weigh::accelerator_ppm;
+/// use rust_decimal::dec;
+/// // 0.5 g on 1000 g, by a scale of 0.1 g.
+/// let found = accelerator_ppm(dec!(0.5), dec!(0.1), Range::point(dec!(1000))).unwrap();
+/// assert_eq!((found.low, found.typical, found.high), (dec!(450), dec!(500), dec!(550)));
+/// ```
 pub fn ppm(grams: Decimal, step: Decimal, base: Range) -> Option<Range> {
     let parts = |g: Decimal| g.times(PPM)?.times(Decimal::ONE_HUNDRED);
     Range::weighed(grams, step)?.map(parts)?.over(base)

@@ -7,6 +7,28 @@ use crate::batch::{Batch, Piece};
 use std::collections::BTreeSet;
 
 /// The list of each bag; an empty one where all lie in one, nothing where it cannot be reckoned.
+///
+/// ```
+/// use cure_reckoner::batch::Batch;
+/// use cure_reckoner::weigh::{Settings, bags};
+/// # let recipe = serde_json::json!({
+/// #     "name": "Salt and cure", "tag": "SC", "method": "rub",
+/// #     "cures": [{"item": "cure-1", "nitrite": "6.25 %", "nitrate": "0 %", "aim": "150 ppm"}],
+/// #     "lines": [{"item": "salt-table", "share": {"of": "green_weight", "amount": "2 %"}}],
+/// # });
+/// // A rub that aims at 150 ppm with a cure of 6.25 %, two bags of 500 g.
+/// let batch: Batch = serde_json::from_value(serde_json::json!({
+///     "tag": "SC", "name": "Salt and cure", "recipe": recipe,
+///     "pieces": [
+///         {"cut": "own", "name": "leg", "count": 1, "weight": "500 g", "bag": 1},
+///         {"cut": "own", "name": "neck", "count": 1, "weight": "500 g", "bag": 2},
+///     ],
+/// })).unwrap();
+/// let lists = bags(&batch, &Settings::new_page()).unwrap();
+/// // 500 × 0.015 / 6.25 in each.
+/// let cures: Vec<&str> = lists.iter().map(|bag| bag.bowl[0].add.text.as_str()).collect();
+/// assert_eq!(cures, ["1.2 g", "1.2 g"]);
+/// ```
 #[must_use]
 pub fn bags(batch: &Batch, settings: &Settings) -> Option<Vec<BagList>> {
     let all: BTreeSet<u32> = batch.pieces.iter().map(|p| p.bag).collect();

@@ -98,6 +98,16 @@ pub(super) fn lost() -> Problem {
 ///
 /// # Errors
 /// The problems of the settings and the weights, at their fields.
+///
+/// ```
+/// use cure_reckoner::weigh::{AskSpoon, spoon};
+/// let ask: AskSpoon = serde_json::from_value(serde_json::json!({
+///     "item": "cure-1", "tablespoon": false, "weights": ["5.0 g", "5.1 g", "5.2 g"],
+///     "settings": {"scale_step": "0.1 g", "profile": "us-home"},
+/// })).unwrap();
+/// // A quarter of the distance beyond, 0.05 g, and half a step of the scale, 0.05 g.
+/// assert_eq!(spoon(&ask).unwrap().holds, ["4.90", "5.10", "5.30"]);
+/// ```
 pub fn spoon(ask: &AskSpoon) -> Result<SpoonSheet, Vec<Problem>> {
     let mut problems = ask.settings.problems();
     let item = pantry::ingredient(&ask.item);
@@ -164,6 +174,18 @@ fn spread(ask: &AskSpoon) -> Option<Range> {
 ///
 /// # Errors
 /// The problems of the settings, and of a known figure at `checks[i]`.
+///
+/// ```
+/// use cure_reckoner::weigh::{AskScale, scale};
+/// let ask: AskScale = serde_json::from_value(serde_json::json!({
+///     "checks": [["100 g", "100.1 g"], ["20 g", "20.4 g"]],
+///     "settings": {"scale_step": "0.1 g", "profile": "us-home"},
+/// })).unwrap();
+/// let sheet = scale(&ask).unwrap();
+/// assert_eq!(sheet.rows[0].off, "+0.1 g");
+/// assert_eq!(sheet.rows[1].percent, "+2 %");
+/// assert!(!sheet.fits, "0.4 g is more than a step");
+/// ```
 pub fn scale(ask: &AskScale) -> Result<ScaleSheet, Vec<Problem>> {
     let mut problems = ask.settings.problems();
     let step = ask.settings.scale_step.base();

@@ -12,6 +12,21 @@ use std::borrow::Cow;
 const ROOM: Decimal = dec!(0.05);
 
 /// The recipe with an aim that the rule has room for, where its own is a proposal and the rule has none for it.
+///
+/// ```
+/// use cure_reckoner::dose::rule;
+/// use cure_reckoner::pantry::Belly;
+/// use cure_reckoner::recipe::{Method, Recipe};
+/// use cure_reckoner::weigh::followed;
+/// let recipe: Recipe = serde_json::from_value(serde_json::json!({
+///     "name": "Salt and cure", "tag": "SC", "method": "rub",
+///     "cures": [{"item": "cure-1", "nitrite": "6.25 %", "nitrate": "0 %", "aim": "150 ppm", "follows": true}],
+/// })).unwrap();
+/// let aim = |key| followed(&recipe, rule(key, Method::Rub, Belly::No).unwrap()).cures[0].aim.ppm().text;
+/// assert_eq!(aim("us-home"), "150 ppm");
+/// // Between 40 and 119 ppm lies 79.5, and 70 is the whole ten under it.
+/// assert_eq!(aim("eu"), "70 ppm");
+/// ```
 pub fn followed<'a>(recipe: &'a Recipe, rule: &Rule) -> Cow<'a, Recipe> {
     let [cure] = recipe.cures.as_slice() else {
         return Cow::Borrowed(recipe);

@@ -48,6 +48,20 @@ pub fn salt_line(recipe: &Recipe) -> Option<usize> {
 ///
 /// # Errors
 /// [`Code::Conflict`] where an aim cannot be reached with its cure, [`Code::TooLarge`] on overflow.
+///
+/// ```
+/// use cure_reckoner::recipe::Recipe;
+/// use cure_reckoner::weigh::plan;
+/// use rust_decimal::dec;
+/// let recipe: Recipe = serde_json::from_value(serde_json::json!({
+///     "name": "Salt and cure", "tag": "SC", "method": "rub",
+///     "cures": [{"item": "cure-1", "nitrite": "6.25 %", "nitrate": "0 %", "aim": "150 ppm"}],
+///     "lines": [{"item": "salt-table", "share": {"of": "green_weight", "amount": "2 %"}}],
+/// })).unwrap();
+/// let plan = plan(&recipe, dec!(1000), 1, None).unwrap();
+/// // 1000 × 0.015 / 6.25, and 1000 × 0.02.
+/// assert_eq!((plan.cures, plan.lines), (vec![dec!(2.4)], vec![dec!(20)]));
+/// ```
 pub fn plan(recipe: &Recipe, green: Decimal, pieces: u32, parts: Option<u32>) -> Result<Plan, Problem> {
     let lines = lines(recipe, green, pieces).ok_or_else(too_large)?;
     let agents = agents(recipe, parts).ok_or_else(too_large)?;

@@ -91,6 +91,13 @@ impl House {
 
 impl Settings {
     /// Settings of a new page: metric, a 0.1 g scale, the first jurisdiction of the table.
+    ///
+    /// ```
+    /// use cure_reckoner::weigh::Settings;
+    /// let settings = Settings::new_page();
+    /// assert_eq!(settings.profile, "us-home");
+    /// assert!(settings.problems().is_empty());
+    /// ```
     pub fn new_page() -> Self {
         Self {
             units: System::Metric,
@@ -105,6 +112,12 @@ impl Settings {
     }
 
     /// Scale, spoons and jurisdiction, for reading what went in.
+    ///
+    /// ```
+    /// use cure_reckoner::weigh::Settings;
+    /// use rust_decimal::dec;
+    /// assert_eq!(Settings::new_page().kit().step, dec!(0.1));
+    /// ```
     pub fn kit(&self) -> Kit<'_> {
         Kit {
             step: self.scale_step.base(),
@@ -114,6 +127,13 @@ impl Settings {
     }
 
     /// Everything that is wrong with them, at `settings`; empty when they can be used.
+    ///
+    /// ```
+    /// use cure_reckoner::weigh::Settings;
+    /// let settings = Settings { profile: "nowhere".into(), ..Settings::new_page() };
+    /// let fields: Vec<String> = settings.problems().into_iter().map(|problem| problem.field).collect();
+    /// assert_eq!(fields, ["settings.profile"]);
+    /// ```
     pub fn problems(&self) -> Vec<Problem> {
         let mut found = Vec::new();
         let mut check = |good: bool, code: Code, wrong: Wrong, at: &str| {

@@ -19,6 +19,25 @@ use rust_decimal::Decimal;
 ///
 /// # Errors
 /// Every problem of the batch and the settings; [`Code::Missing`](crate::quantity::Code::Missing) while there is nothing to reckon from.
+///
+/// ```
+/// use cure_reckoner::batch::Batch;
+/// use cure_reckoner::weigh::{Settings, sheet};
+/// # let recipe = serde_json::json!({
+/// #     "name": "Salt and cure", "tag": "SC", "method": "rub",
+/// #     "cures": [{"item": "cure-1", "nitrite": "6.25 %", "nitrate": "0 %", "aim": "150 ppm"}],
+/// #     "lines": [{"item": "salt-table", "share": {"of": "green_weight", "amount": "2 %"}}],
+/// # });
+/// // A rub that aims at 150 ppm with a cure of 6.25 %, salt 2 %, on 1000 g.
+/// let batch: Batch = serde_json::from_value(serde_json::json!({
+///     "tag": "SC", "name": "Salt and cure", "recipe": recipe,
+///     "pieces": [{"cut": "own", "name": "leg", "count": 1, "weight": "1000 g"}],
+/// })).unwrap();
+/// let sheet = sheet(&batch, &Settings::new_page()).unwrap();
+/// let adds: Vec<&str> = sheet.bowl.iter().map(|line| line.add.text.as_str()).collect();
+/// // 2.4 g of cure bring 2.25 g of salt with them, so that 17.75 g of the 20 are left to weigh.
+/// assert_eq!(adds, ["2.4 g", "17.8 g"]);
+/// ```
 pub fn sheet(batch: &Batch, settings: &Settings) -> Result<WeighSheet, Vec<Problem>> {
     Work::new(batch, settings)?.sheet()
 }
@@ -27,6 +46,23 @@ pub fn sheet(batch: &Batch, settings: &Settings) -> Result<WeighSheet, Vec<Probl
 ///
 /// # Errors
 /// As [`sheet`].
+///
+/// ```
+/// use cure_reckoner::batch::Batch;
+/// use cure_reckoner::dose::VerdictWord;
+/// use cure_reckoner::weigh::{Settings, verdict};
+/// # let recipe = serde_json::json!({
+/// #     "name": "Salt and cure", "tag": "SC", "method": "rub",
+/// #     "cures": [{"item": "cure-1", "nitrite": "6.25 %", "nitrate": "0 %", "aim": "150 ppm"}],
+/// #     "lines": [{"item": "salt-table", "share": {"of": "green_weight", "amount": "2 %"}}],
+/// # });
+/// // A rub that aims at 150 ppm with a cure of 6.25 %, salt 2 %, on 1000 g.
+/// let batch: Batch = serde_json::from_value(serde_json::json!({
+///     "tag": "SC", "name": "Salt and cure", "recipe": recipe,
+///     "pieces": [{"cut": "own", "name": "leg", "count": 1, "weight": "1000 g"}],
+/// })).unwrap();
+/// assert_eq!(verdict(&batch, &Settings::new_page()).unwrap().word, VerdictWord::InRange);
+/// ```
 pub fn verdict(batch: &Batch, settings: &Settings) -> Result<Verdict, Vec<Problem>> {
     Work::new(batch, settings)?.verdict()
 }

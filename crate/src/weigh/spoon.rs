@@ -9,6 +9,15 @@ use crate::quantity::{Range, plain};
 use rust_decimal::{Decimal, dec};
 
 /// Level spoons that hold `grams`; `None` where the weight of a spoon is not known, or for water, which is poured.
+///
+/// ```
+/// use cure_reckoner::pantry::ingredient;
+/// use cure_reckoner::weigh::spoons;
+/// use rust_decimal::dec;
+/// // A level teaspoon of this cure holds 4.2 to 8.3 g, usually 5.67 g.
+/// let spoons = spoons(ingredient("cure-1").unwrap(), dec!(5.67)).unwrap();
+/// assert_eq!([spoons.low, spoons.typical, spoons.high], ["0.68", "1", "1.4"]);
+/// ```
 pub fn spoons(item: &Ingredient, grams: Decimal) -> Option<Spoon> {
     let level = item.spoon?.range()?;
     if grams <= Decimal::ZERO || item.key == "water" {

@@ -64,6 +64,18 @@ const PARTS: u32 = 10;
 ///
 /// # Errors
 /// The problems of the settings and of the strength.
+///
+/// ```
+/// use cure_reckoner::weigh::{AskStock, stock};
+/// let ask: AskStock = serde_json::from_value(serde_json::json!({
+///     "in_water": false, "nitrite": "6.25 %", "aim": "150 ppm", "meat": "1000 g",
+///     "settings": {"scale_step": "1 g", "profile": "us-home"},
+/// })).unwrap();
+/// let sheet = stock(&ask).unwrap();
+/// // Ten times 2.4 g, a tenth as strong.
+/// assert_eq!(sheet.take.text, "24 g");
+/// assert_eq!(sheet.strength.nitrite.as_deref(), Some("0.625 %"));
+/// ```
 pub fn stock(ask: &AskStock) -> Result<StockSheet, Vec<Problem>> {
     let mut problems = ask.settings.problems();
     let agent = Agent::printed(ask.nitrite, ask.nitrate);
