@@ -67,7 +67,7 @@ test('what is missing, nothing or of another kind is refused in the browser wher
   const brine = {
     vessel: { shape: 'box', length: '40 cm', width: '30 cm', depth: '10 cm' },
     strength: '5',
-    scale: 'brine',
+    scale: 'percent',
   };
   const sound = [
     { weigh_out: { batch: { ...demo, pieces: demo.pieces.slice(0, 2) }, settings } },
