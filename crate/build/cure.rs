@@ -4,19 +4,21 @@ use super::{decimal, rows, status, table, triple, variant, yes};
 
 pub fn pantry() -> String {
     table("PANTRY", "crate::pantry::Ingredient", &rows("pantry.csv", 15), |r| {
-        let others: Vec<&str> = r[3].split('|').filter(|o| !o.is_empty()).collect();
+        let names: Vec<&str> = [&r[2]]
+            .into_iter()
+            .chain(r[3].split('|').filter(|o| !o.is_empty()))
+            .collect();
+        let allergens: Vec<&str> = r[8].split(", ").filter(|a| !a.is_empty()).collect();
         let group = format!("{}{}", r[4][..1].to_uppercase(), &r[4][1..]);
         let spoon = triple(r, 5, |l, t, h| {
             format!("crate::pantry::SpoonWeight {{ low: {l:?}, typical: {t:?}, high: {h:?} }}")
         });
         format!(
-            "crate::pantry::Ingredient {{ key: {:?}, number: {}, name: {:?}, others: &{others:?}, \
-             group: crate::pantry::Group::{group}, spoon: {spoon}, allergen: {:?}, nitrite: {:?}, nitrate: {:?}, \
-             source: {:?}, status: {}, ndb: {:?}, each: {:?} }}",
+            "crate::pantry::Ingredient {{ key: {:?}, number: {}, names: &{names:?}, group: crate::pantry::Group::{group}, \
+             spoon: {spoon}, allergens: &{allergens:?}, nitrite: {:?}, nitrate: {:?}, source: {:?}, status: {}, ndb: {:?}, \
+             each: {:?} }}",
             &r[0],
             &r[1],
-            &r[2],
-            &r[8],
             &r[9],
             &r[10],
             &r[11],
@@ -60,15 +62,15 @@ fn patterns(name: &str, columns: usize) -> String {
 }
 
 pub fn limits() -> String {
-    table("RULES", "crate::dose::Rule", &rows("limits.csv", 14), |r| {
-        let basis = variant(&r[8]);
-        let raw_only = match &r[6] {
+    table("RULES", "crate::dose::Rule", &rows("limits.csv", 13), |r| {
+        let basis = variant(&r[7]);
+        let raw_only = match &r[5] {
             "raw" => true,
             "any" => false,
             other => panic!("{other} is neither any nor raw"),
         };
         format!(
-            "crate::dose::Rule {{ key: {:?}, name: {:?}, method: {:?}, cut: {:?}, limit: rust_decimal::dec!({}), \
+            "crate::dose::Rule {{ key: {:?}, method: {:?}, cut: {:?}, limit: rust_decimal::dec!({}), \
              nitrate: {}, nitrate_raw_only: {raw_only}, together: {}, basis: crate::dose::Basis::{basis}, \
              undecided_to: rust_decimal::dec!({}), least: rust_decimal::dec!({}), ascorbate: {}, source: {:?}, \
              status: {} }}",
@@ -76,14 +78,13 @@ pub fn limits() -> String {
             &r[1],
             &r[2],
             &r[3],
-            &r[4],
-            decimal(&r[5]),
-            yes(&r[7]),
+            decimal(&r[4]),
+            yes(&r[6]),
+            &r[8],
             &r[9],
-            &r[10],
-            decimal(&r[11]),
-            &r[12],
-            status(&r[13])
+            decimal(&r[10]),
+            &r[11],
+            status(&r[12])
         )
     })
 }
@@ -122,11 +123,11 @@ pub fn measures() -> String {
 }
 
 pub fn slips() -> String {
-    table("SLIPS", "crate::dose::Slip", &rows("slips.csv", 9), |r| {
+    table("SLIPS", "crate::dose::Slip", &rows("slips.csv", 8), |r| {
         assert!(["over", "low"].contains(&&r[1]), "{} is neither over nor low", &r[1]);
         format!(
             "crate::dose::Slip {{ key: {:?}, over: {}, said: {}, printed: (rust_decimal::dec!({}), rust_decimal::dec!({})), \
-             times: {}, meant: {}, water: rust_decimal::dec!({}), says: {:?} }}",
+             times: {}, meant: {}, water: rust_decimal::dec!({}) }}",
             &r[0],
             &r[1] == "over",
             match &r[2] {
@@ -139,8 +140,7 @@ pub fn slips() -> String {
             &r[4],
             decimal(&r[5]),
             decimal(&r[6]),
-            &r[7],
-            &r[8]
+            &r[7]
         )
     })
 }

@@ -5,23 +5,21 @@ use std::fmt::Write as _;
 use std::path::Path;
 
 pub fn cuts() -> String {
-    table("CUTS", "crate::pantry::Cut", &rows("cuts.csv", 12), |r| {
+    table("CUTS", "crate::pantry::Cut", &rows("cuts.csv", 11), |r| {
         format!(
-            "crate::pantry::Cut {{ key: {:?}, name: {:?}, kind: {}, belly: {}, grams: {}, source: {:?}, status: {}, \
-             bone: {} }}",
+            "crate::pantry::Cut {{ key: {:?}, kind: {}, belly: {}, grams: {}, source: {:?}, status: {}, bone: {} }}",
             &r[0],
-            &r[1],
-            meat(&r[2]),
-            match &r[3] {
+            meat(&r[1]),
+            match &r[2] {
                 "no" => "crate::pantry::Belly::No",
                 "bare" => "crate::pantry::Belly::Bare",
                 "rind" => "crate::pantry::Belly::RindOn",
                 other => panic!("{other} is no belly"),
             },
-            triple(r, 4, |l, t, h| format!("({l}, {t}, {h})")),
-            &r[7],
-            some_status(&r[8]),
-            triple(r, 9, |l, t, h| format!("({l}, {t}, {h})"))
+            triple(r, 3, |l, t, h| format!("({l}, {t}, {h})")),
+            &r[6],
+            some_status(&r[7]),
+            triple(r, 8, |l, t, h| format!("({l}, {t}, {h})"))
         )
     })
 }
@@ -107,9 +105,9 @@ pub fn game() -> String {
             format!("Some([{}])", cells.join(", "))
         }
     };
-    table("GAME", "crate::plan::bag::Game", &rows("game.csv", 18), |r| {
+    table("GAME", "crate::plan::bag::Game", &rows("game.csv", 17), |r| {
         let three = |first: usize| [0, 1, 2].map(|i| r[first + i].to_owned());
-        let shares = three(10).map(|c| {
+        let shares = three(9).map(|c| {
             if c.is_empty() {
                 c
             } else {
@@ -117,33 +115,33 @@ pub fn game() -> String {
             }
         });
         format!(
-            "crate::plan::bag::Game {{ key: {:?}, name: {:?}, kind: {}, cut: {:?}, per: {}, mm: {}, whole: {}, \
-             weighed: {:?}, share: {}, grams: {}, source: {:?}, status: {} }}",
+            "crate::plan::bag::Game {{ key: {:?}, kind: {}, cut: {:?}, per: {}, mm: {}, whole: {}, weighed: {:?}, \
+             share: {}, grams: {}, source: {:?}, status: {} }}",
             &r[0],
-            &r[1],
             // An ending is of no kind of meat: what is left of green weight.
-            if &r[2] == "finish" {
+            if &r[1] == "finish" {
                 "None".into()
             } else {
-                format!("Some({})", meat(&r[2]))
+                format!("Some({})", meat(&r[1]))
             },
+            &r[2],
             &r[3],
-            &r[4],
-            if r[5].is_empty() { "0" } else { &r[5] },
-            optional(three(6)),
-            &r[9],
+            if r[4].is_empty() { "0" } else { &r[4] },
+            optional(three(5)),
+            &r[8],
             optional(shares),
-            optional(three(13)),
-            &r[16],
-            status(&r[17])
+            optional(three(12)),
+            &r[15],
+            status(&r[16])
         )
     })
 }
 
 pub fn keeping() -> String {
-    table("KEEPING", "crate::safety::Keeps", &rows("keeping.csv", 8), |r| {
+    table("KEEPING", "crate::safety::Keeps", &rows("keeping.csv", 7), |r| {
+        let key = [&r[0], &r[1], &r[2]].join("-");
         format!(
-            "crate::safety::Keeps {{ state: {:?}, kind: {}, place: {:?}, low: {}, high: {}, says: {:?}, source: {:?}, \
+            "crate::safety::Keeps {{ key: {key:?}, state: {:?}, kind: {}, place: {:?}, low: {}, high: {}, source: {:?}, \
              status: {} }}",
             &r[0],
             any_meat(&r[1]),
@@ -151,8 +149,7 @@ pub fn keeping() -> String {
             &r[3],
             &r[4],
             &r[5],
-            &r[6],
-            status(&r[7])
+            status(&r[6])
         )
     })
 }
@@ -367,28 +364,28 @@ pub fn lens() -> String {
 
 /// Where the figures come from, table by table: each source once, with its status where that has a column.
 pub fn sources() -> String {
-    const TABLES: [(&str, &str); 17] = [
-        ("Limits for cure", "limits.csv"),
-        ("Weights of cuts", "cuts.csv"),
-        ("What a bird or an animal gives", "game.csv"),
-        ("How fast salt goes", "diffusion.csv"),
-        ("How soon a piece is equal with a brine", "equalise.csv"),
-        ("What a measure holds", "measures.csv"),
-        ("Spoons and cups by country", "spoons.csv"),
-        ("Cure accelerators", "accelerators.csv"),
-        ("What it is cooked to", "targets.csv"),
-        ("Time at a temperature", "heat.csv"),
-        ("Parasites and heat", "parasite-heat.csv"),
-        ("Parasites and cold", "parasite-cold.csv"),
-        ("Chilling", "cooling.csv"),
-        ("How long meat may stay in the cure", "cure-cap.csv"),
-        ("How long a step usually takes", "usual-hours.csv"),
-        ("How long a pack keeps", "keeping.csv"),
-        ("When something went wrong", "trouble-sources.csv"),
+    const TABLES: [&str; 17] = [
+        "limits",
+        "cuts",
+        "game",
+        "diffusion",
+        "equalise",
+        "measures",
+        "spoons",
+        "accelerators",
+        "targets",
+        "heat",
+        "parasite-heat",
+        "parasite-cold",
+        "cooling",
+        "cure-cap",
+        "usual-hours",
+        "keeping",
+        "trouble-sources",
     ];
     let mut out = "pub(crate) static SOURCES: &[crate::door::SourcesOf] = &[\n".to_owned();
-    for (head, name) in TABLES {
-        let path = Path::new("tables").join(name);
+    for name in TABLES {
+        let path = Path::new("tables").join(format!("{name}.csv"));
         let mut reader = csv::ReaderBuilder::new()
             .comment(Some(b'#'))
             .from_path(&path)
@@ -407,7 +404,7 @@ pub fn sources() -> String {
                 all.push(found);
             }
         }
-        writeln!(out, "    ({head:?}, &[{}]),", all.join(", ")).expect("a string takes all");
+        writeln!(out, "    ({name:?}, &[{}]),", all.join(", ")).expect("a string takes all");
     }
     out + "];\n"
 }

@@ -8,6 +8,7 @@
 //! Requests and answers are documented at the head of `crate/src/door/mod.rs`.
 
 use cure_reckoner::door::answer_json;
+use cure_reckoner::pantry;
 use serde_json::{Value, json};
 use std::io::{self, BufRead, Write};
 
@@ -32,6 +33,17 @@ fn serve(requests: impl BufRead, mut out: impl Write) -> io::Result<()> {
 
 /// The demo batch, through the same requests that the page makes.
 fn demo(mut out: impl Write) -> io::Result<()> {
+    // The page has the names that a person reads; these are those that recipes are recognised by.
+    let called = |line: &Value| match line["cure"]["strength"]["nitrite"].as_str() {
+        Some(nitrite) => format!("Cure, {nitrite} nitrite"),
+        None => {
+            let item = line["item"]["item"].as_str().and_then(pantry::ingredient);
+            item.and_then(|i| i.names.first())
+                .copied()
+                .unwrap_or_default()
+                .to_owned()
+        }
+    };
     let ask = |request: Value| -> Value {
         let answer: Value = serde_json::from_str(&answer_json(&request.to_string())).unwrap_or_default();
         answer["ok"].clone()
@@ -51,7 +63,7 @@ fn demo(mut out: impl Write) -> io::Result<()> {
         writeln!(
             out,
             "  {:<26} add {:>8}   scale shows {:>8}",
-            text(&line["name"]),
+            called(line),
             text(&line["add"]["text"]),
             text(&line["reads"]["text"])
         )?;
@@ -61,11 +73,11 @@ fn demo(mut out: impl Write) -> io::Result<()> {
     writeln!(
         out,
         "{}: {} to {} ppm, limit {}, least {}",
-        text(&verdict["word"]),
+        text(&verdict["word"]).replace('_', " "),
         ppm["low"],
         ppm["high"],
         verdict["limit"],
         verdict["least"]
     )?;
-    writeln!(out, "{}\n{}", text(&verdict["says"]), text(&verdict["source"]))
+    writeln!(out, "{}", text(&verdict["source"]))
 }

@@ -81,6 +81,18 @@ fn own_weights_take_over_after_three_birds() {
     let mut teal = past(16, "640 g");
     teal[0]["pieces"][0]["cut"] = json!("teal-breast");
     assert_eq!(plan(rows, &[("batches", teal)])["rows"][0]["basis"]["is"], "table");
+    // Of a cut that several birds share a piece is known by what the page calls the bird.
+    let mut gadwall = past(6, "780 g");
+    gadwall[0]["pieces"][0]["cut"] = json!("duck-breast");
+    gadwall[0]["pieces"][0]["name"] = json!("Gadwall breast");
+    let basis = |called: &str| {
+        let rows = json!([{"of": "gadwall-breast", "called": called, "hunters": 1, "each": 6}]);
+        plan(rows, &[("batches", gadwall.clone())])["rows"][0]["basis"]["is"].clone()
+    };
+    assert_eq!(
+        ["gadwall breast", "Redhead breast", ""].map(basis),
+        ["own", "table", "table"]
+    );
 }
 
 /// 150 ppm of 6.25 % cure is 2.4 g to the kilogram, and 2.2 % salt 22 g: enough is bought for the high end.

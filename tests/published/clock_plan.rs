@@ -69,7 +69,7 @@ fn it_comes_out_when_nine_in_ten_of_the_thickest_are_through() {
     assert_eq!(windows.len(), 2);
     for (class, window) in windows.iter().enumerate() {
         let hour = |of: &str| (window[of].as_i64().unwrap() - RUB) as f64 / HOUR as f64;
-        assert_eq!(window["name"], clock["classes"][class]["name"]);
+        assert_eq!(window["of"], clock["classes"][class]["of"]);
         assert!((hour("from") - at(&clock, class, "colour", "earliest")).abs() < 1e-6);
         assert_eq!(hour("until"), told(at(&clock, class, "colour", "latest")));
     }

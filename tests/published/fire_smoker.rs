@@ -52,12 +52,12 @@ fn one_probe_for_two_sizes() {
     assert!(teal["last"].is_null() && teal["reached"].is_null());
     assert_eq!(teal["credit"]["tenths"], 0);
     assert_eq!(teal["state"], "not_yet");
-    assert_eq!(teal["probe"], shared["classes"][0]["name"]);
+    assert_eq!(teal["probe"], shared["classes"][0]["of"]);
     // Not measured: what it goes by says so.
     assert_eq!(teal["record"]["heat"]["is"], "unread");
     assert_eq!(
         teal["outlook"]["from"],
-        json!({"is": "shared", "readings": 7, "name": shared["classes"][0]["name"]})
+        json!({"is": "shared", "readings": 7, "of": shared["classes"][0]["of"]})
     );
     let likely = |sheet: &Value, class: usize| {
         sheet["classes"][class]["outlook"]["window"][1]

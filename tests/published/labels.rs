@@ -492,7 +492,7 @@ fn a_gift_of_birds_carries_the_fields_of_the_law_where_it_holds() {
         (fact(&birds, &["species"]), &birds["what"]),
         (
             json!({"is": "species"}),
-            &json!([{"name": "Mallard breast", "own": false, "count": null}])
+            &json!([{"cut": "mallard-breast", "name": "", "count": null}])
         )
     );
     assert_eq!(fact(&birds, &["killed"])["on"], "2026-11-14");
@@ -520,25 +520,25 @@ fn the_ingredients_stand_in_the_order_of_weight_with_their_allergens() {
     ]);
     let contents = fact(&paper(&ask(&batch), "pack"), &["contents"]);
     // 900 g of meat, salt 19.8 g less what the cure brings, 9 g of rub, 2.1 g of cure, 0.9 g of mustard.
-    let inside = |name: &str, own: bool, cure: &[&str]| json!({"name": name, "own": own, "cure": cure});
+    let line = |item: &str, name: &str| json!({"is": "item", "of": {"item": item, "name": name}});
     assert_eq!(
         contents["inside"],
         json!([
-            inside("Mallard breast", false, &[]),
-            inside("Fine sea salt", false, &[]),
-            inside("Marsh rub", true, &[]),
-            inside("Cure no. 1", false, &["nitrite"]),
-            inside("Mustard seed, whole", false, &[]),
+            {"is": "meat", "of": {"cut": "mallard-breast", "name": "", "count": null}},
+            line("salt-sea-fine", ""),
+            line("own", "Marsh rub"),
+            {"is": "cure", "item": "cure-1", "salts": ["nitrite"]},
+            line("mustard-seed", ""),
         ])
     );
     assert_eq!(
         (&contents["allergens"], &contents["unread"]),
-        (&json!(["mustard"]), &json!(["Marsh rub"]))
+        (&json!([{"of": "mustard"}]), &json!(["Marsh rub"]))
     );
     // What the packet names is said once, and what it names as none is no longer asked about.
     for (packet, allergens) in [
-        ("Celery, Mustard", json!(["mustard", "Celery"])),
-        ("None", json!(["mustard"])),
+        ("Celery, Mustard", json!([{"of": "mustard"}, {"read": "Celery"}])),
+        ("None", json!([{"of": "mustard"}])),
     ] {
         batch["recipe"]["lines"][2]["allergens"] = json!(packet);
         let contents = fact(&paper(&ask(&batch), "pack"), &["contents"]);

@@ -71,14 +71,21 @@ fn words(name: &str) -> BTreeSet<String> {
 fn same_name(line: &Value, right: &Value) -> bool {
     let mut wanted = texts(&right["name_also"]);
     wanted.extend(right["name"].as_str().map(str::to_owned));
-    let item = line["item"].as_str().and_then(cure_reckoner::pantry::ingredient);
     let thing = &line["thing"];
-    let mut ours: Vec<String> = [&line["name"], &thing["name"], &thing["row"]["name"]]
+    let mut ours: Vec<String> = [&line["name"], &thing["name"]]
         .iter()
         .filter_map(|name| name.as_str().map(str::to_owned))
         .collect();
-    ours.push(texts(&thing["names"]).join("; "));
-    ours.extend(item.into_iter().flat_map(|i| i.others.iter().map(|o| (*o).to_owned())));
+    let row = |key: &str| cure_reckoner::pantry::ingredient(key).map_or(&[][..], |i| i.names);
+    let named = [&line["item"], &thing["row"]["item"]].map(|key| row(key.as_str().unwrap_or_default()));
+    ours.extend(named.concat().into_iter().map(str::to_owned));
+    let open = texts(&thing["items"]);
+    ours.push(
+        open.iter()
+            .filter_map(|key| row(key).first().copied())
+            .collect::<Vec<_>>()
+            .join("; "),
+    );
     // Not settled between several: the names of all of them stand there.
     wanted.iter().any(|w| {
         let w = words(w);

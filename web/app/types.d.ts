@@ -50,6 +50,11 @@ heat: number,
 range: number, };
 
 /**
+ * An allergen.
+ */
+export type Allergen = { "of": AllergenKey } | { "read": string };
+
+/**
  * An area, rounded to ten of its unit.
  */
 export type Area = { 
@@ -347,6 +352,10 @@ thickness?: string | null,
  * The recipe to weigh by; nothing for a plain rub.
  */
 recipe?: Recipe, 
+/**
+ * What it is called where no recipe is given: the page's name of the cut; empty for the name of the recipe.
+ */
+called?: string, 
 /**
  * Work with a premix.
  */
@@ -839,6 +848,10 @@ export type BagAsk = {
  */
 of: string, 
 /**
+ * What the page calls that row: pieces of before of that name are of it.
+ */
+called?: string, 
+/**
  * Hunters, 1 for what is there already.
  */
 hunters: number, 
@@ -931,13 +944,13 @@ outcome: Outcome, };
  */
 export type BagRow = { 
 /**
- * `Mallard breast`.
+ * Key of its row in the table of game.
  */
-name: string, 
+game: GameKey, 
 /**
  * Key of its cut, or `own`.
  */
-cut: string, 
+cut: CutKey | 'own', 
 /**
  * Pieces.
  */
@@ -1208,9 +1221,9 @@ verdict: Verdict | null, };
  */
 export type Buy = { 
 /**
- * The table's name, or the user's own word; empty for bags.
+ * What it is called; nothing for bags.
  */
-name: string, 
+of: ItemName | null, 
 /**
  * How much of it.
  */
@@ -1331,9 +1344,9 @@ export type Card = "eaten" | "dose" | "power" | "warm" | "thaw" | "froze" | "for
  */
 export type CardRow = { 
 /**
- * What it is called; empty for a cure.
+ * What it is called; nothing for a cure.
  */
-name: string, 
+item: ItemName | null, 
 /**
  * Which cure it is.
  */
@@ -1549,9 +1562,9 @@ export type Class = {
  */
 at: number, 
 /**
- * `8 Mallard breast`.
+ * How many of what.
  */
-name: string, 
+of: Counted, 
 /**
  * `26 mm`.
  */
@@ -1651,9 +1664,9 @@ export type ClassUntil = {
  */
 class: number, 
 /**
- * `8 Mallard breast`.
+ * How many of what.
  */
-name: string, 
+of: Counted, 
 /**
  * One in ten is through by then: nothing is looked at sooner.
  */
@@ -1786,6 +1799,23 @@ short_below: Degrees, };
  * An option for chilling: the keys of `tables/cooling.csv`.
  */
 export type Cooling = "food_code" | "option1" | "option2" | "cured2021" | "cured1999" | "salty_a" | "salty_b" | "salty_c";
+
+/**
+ * How many of what: 8 mallard breasts.
+ */
+export type Counted = { 
+/**
+ * How many.
+ */
+count: number, 
+/**
+ * Nobody counted them.
+ */
+about: boolean, 
+/**
+ * What they are called.
+ */
+of: PieceName, };
 
 /**
  * What a dose is counted on.
@@ -1954,13 +1984,9 @@ export type CureSalt = "nitrite" | "nitrate";
  */
 export type Cut = { 
 /**
- * Key, `mallard-breast`.
+ * Key, `mallard-breast`; the page has its name.
  */
-key: string, 
-/**
- * `Mallard breast`.
- */
-name: string, 
+key: CutKey, 
 /**
  * Decides cautions and temperatures.
  */
@@ -2141,11 +2167,7 @@ time: string, } | { "is": "equal_unknown" } | { "is": "slip",
 /**
  * Its key.
  */
-key: string, 
-/**
- * What it asks.
- */
-asks: string, } | { "is": "may_hold", 
+key: SlipKey, } | { "is": "may_hold", 
 /**
  * Why it may.
  */
@@ -2223,11 +2245,7 @@ thick: Thick | null,
 /**
  * The middle at which the recipe has it cooked, `74 °C`; nothing where it does not say.
  */
-cook: Figure | null, 
-/**
- * Where the usual thickness comes from.
- */
-source: string, };
+cook: Figure | null, };
 
 /**
  * When and how the meat is eaten.
@@ -2364,9 +2382,9 @@ export type FireCaution = "local_code" | "probe_thickest" | "chill_missed";
  */
 export type FireClass = { 
 /**
- * Its name.
+ * What it is called.
  */
-name: string, 
+of: PieceName, 
 /**
  * The facts that this is worded from.
  */
@@ -2414,7 +2432,7 @@ come_up: WayUp | null,
 /**
  * The class whose probe speaks for it while it has no reading of its own: it is not measured.
  */
-probe: string | null, 
+probe: PieceName | null, 
 /**
  * Its last reading.
  */
@@ -2580,25 +2598,21 @@ reads?: string | null, };
 export type Frozen = "to6_in" | "to27_in" | "middle";
 
 /**
- * A row for a picker.
+ * A row for a picker. The page has its name.
  */
 export type GameName = { 
 /**
  * Key to ask by.
  */
-key: string, 
-/**
- * `Mallard breast`.
- */
-name: string, 
+key: GameKey, 
 /**
  * The kind of meat.
  */
 kind: MeatKind, 
 /**
- * How the animal is weighed, `field-dressed`; empty where no weight is asked for.
+ * How the animal is weighed, `field_dressed`; empty where no weight is asked for.
  */
-weighed: string, 
+weighed: WeighedKey | '', 
 /**
  * True where there is no figure without a weight.
  */
@@ -2820,21 +2834,17 @@ missing: string | null, };
  */
 export type Ingredient = { 
 /**
- * Key, `salt-sea-fine`.
+ * Key, `salt-sea-fine`; the page has its name.
  */
-key: string, 
+key: IngredientKey, 
 /**
  * Number that stands for it in links; never used again for another.
  */
 number: number, 
 /**
- * `Fine sea salt`.
+ * What recipes call it, `Fine sea salt` first: to recognise and to search by, never shown.
  */
-name: string, 
-/**
- * Other names, for searching.
- */
-others: Array<string>, 
+names: Array<string>, 
 /**
  * What kind of thing it is.
  */
@@ -2844,9 +2854,9 @@ group: Group,
  */
 spoon: SpoonWeight | null, 
 /**
- * Allergen by name, `mustard`; empty for none.
+ * Keys of its allergens.
  */
-allergen: string, 
+allergens: AllergenKey[], 
 /**
  * Nitrite printed on such a packet, in per cent, to begin with; empty for what is no cure.
  */
@@ -2867,19 +2877,36 @@ status: Status, };
 /**
  * One ingredient.
  */
-export type Inside = { 
+export type Inside = { "is": "meat", 
 /**
- * The table's name, or the user's own word; empty for a cure of which only the per cent is known.
+ * What it is of.
  */
-name: string, 
+of: Meat, } | { "is": "item", 
 /**
- * True for the user's own word, which stays as it was typed.
+ * What it is called.
  */
-own: boolean, 
+of: ItemName, } | { "is": "cure", 
 /**
- * Of a cure: what its packet names beside the salt.
+ * Its key; nothing where only the per cent is known.
  */
-cure: Array<CureSalt>, };
+item: IngredientKey | null, 
+/**
+ * What its packet names beside the salt.
+ */
+salts: Array<CureSalt>, };
+
+/**
+ * What a line is called: an ingredient, whose name the page knows, or the user's own word.
+ */
+export type ItemName = { 
+/**
+ * Key of the ingredient.
+ */
+item: IngredientKey | 'own', 
+/**
+ * The user's own word; empty where there is none.
+ */
+name: string, };
 
 /**
  * One job.
@@ -2986,9 +3013,9 @@ stock: Stock, };
  */
 export type KeptBy = { 
 /**
- * The rule, as its source has it.
+ * The key of the row.
  */
-says: string, 
+row: KeepingKey, 
 /**
  * Where it is from.
  */
@@ -3051,9 +3078,9 @@ out: string | null, };
  */
 export type LarderRow = { 
 /**
- * The table's name, or the user's own word; empty for bags.
+ * What it is called; nothing for bags.
  */
-name: string, 
+of: ItemName | null, 
 /**
  * Ids of what came in.
  */
@@ -3165,9 +3192,9 @@ why: Array<MayBe>, };
  */
 export type LeftOf = { 
 /**
- * How it was finished, as the table has it: `Dried as jerky`.
+ * How it was finished: the key of a row of the table of game.
  */
-name: string, 
+finish: FinishKey, 
 /**
  * What is left.
  */
@@ -3365,13 +3392,13 @@ grams: [string, string, string] | null, };
  */
 export type Meat = { 
 /**
- * The table's name of the cut, or the user's own word.
+ * Key of the cut.
+ */
+cut: CutKey | 'own', 
+/**
+ * The user's own word, where it is none of the cuts.
  */
 name: string, 
-/**
- * True for the user's own word, which stays as it was typed.
- */
-own: boolean, 
 /**
  * How many; nothing where nobody counted them, and on a pack, which holds a part of them.
  */
@@ -3399,7 +3426,7 @@ export type Mixed = {
 /**
  * What the thickest is called.
  */
-thick: string, 
+thick: PieceName, 
 /**
  * How thick it is.
  */
@@ -3407,7 +3434,7 @@ thickness: string,
 /**
  * What the thinnest is called.
  */
-thin: string, 
+thin: PieceName, 
 /**
  * How thick that is.
  */
@@ -3708,9 +3735,9 @@ guessed: boolean, } | { "is": "no_reading",
  */
 at: string, } | { "is": "stay_sets_dose" } | { "is": "in_the_middle" } | { "is": "thickness_missing" } | { "is": "longer_than_planned" } | { "is": "rinse_early", 
 /**
- * What the class is called.
+ * The class.
  */
-name: string, 
+of: Counted, 
 /**
  * It may be through all the same: half of such pieces are.
  */
@@ -3737,7 +3764,7 @@ export type OddWeight = {
 /**
  * What the class is called.
  */
-name: string, 
+of: PieceName, 
 /**
  * What a piece of it weighs.
  */
@@ -3754,7 +3781,11 @@ export type Offer = { "is": "said",
 /**
  * As it is shown.
  */
-text: string, } | { "is": "row", 
+text: string, } | { "is": "measure", 
+/**
+ * Its key in the table of words: `us_cup`.
+ */
+of: MeasureKey, } | { "is": "row", 
 /**
  * That row.
  */
@@ -3851,13 +3882,13 @@ export type OutlookBasis = { "is": "shared",
  */
 readings: number, 
 /**
- * The name of that class.
+ * That class.
  */
-name: string, } | { "is": "hung_with", 
+of: PieceName, } | { "is": "hung_with", 
 /**
- * The name of that class.
+ * That class.
  */
-name: string, } | { "is": "fitted", 
+of: PieceName, } | { "is": "fitted", 
 /**
  * How many.
  */
@@ -4042,7 +4073,7 @@ inside: Array<Inside>,
 /**
  * Allergens that the recipe names.
  */
-allergens: Array<string>, 
+allergens: Array<Allergen>, 
 /**
  * What is the user's own and whose packet was not read for allergens.
  */
@@ -4112,13 +4143,26 @@ bag?: number,
 thawed?: boolean, };
 
 /**
+ * What a size class is called: a cut, whose name the page knows, or the cook's own word.
+ */
+export type PieceName = { 
+/**
+ * Key of the cut.
+ */
+cut: CutKey | 'own', 
+/**
+ * The cook's own word; empty where there is none.
+ */
+name: string, };
+
+/**
  * One size class.
  */
 export type PieceRow = { 
 /**
- * `8 mallard breast, large`.
+ * What it is called.
  */
-name: string, 
+of: PieceName, 
 /**
  * Pieces.
  */
@@ -4295,13 +4339,9 @@ choices?: Array<string>, };
  */
 export type Profile = { 
 /**
- * Key, `us-home`.
+ * Key, `us-home`; the page has its name.
  */
-key: string, 
-/**
- * `US, home curing`.
- */
-name: string, 
+key: ProfileKey, 
 /**
  * Most nitrite by its general rule, ppm as the sodium salt, rounded down.
  */
@@ -4455,19 +4495,15 @@ names: Array<string>, } | { "is": "strength",
 /**
  * The first characters of its line.
  */
-of: string, } | { "is": "either" } | { "is": "letter" } | { "is": "measure", 
-/**
- * That name.
- */
-word: string, } | { "is": "amounts" } | { "is": "grams" } | { "is": "number" } | { "is": "shared", 
+of: string, } | { "is": "either" } | { "is": "letter" } | { "is": "measure" } | { "is": "amounts" } | { "is": "grams" } | { "is": "number" } | { "is": "shared", 
 /**
  * What that is for, as it was written: `per 5 lb`.
  */
 base: string, } | { "is": "packed" } | { "is": "which", 
 /**
- * The question that stands in the table of words: `Which salt?`.
+ * The key of the question in the table of words: `which_salt`.
  */
-ask: string, };
+ask: WhichKey, };
 
 /**
  * A question about one reading.
@@ -4601,9 +4637,9 @@ thing: Thing | null,
  */
 each: string | null, 
 /**
- * The measure it goes by, of those that have one name: `US cup`.
+ * The measure it goes by, of those that have one name, by its key: `us_cup`.
  */
-by: string | null, 
+by: MeasureKey | null, 
 /**
  * Grams for the meat, or for what the line itself says: low, usual, high. Empty where it is not weighed.
  */
@@ -4807,9 +4843,9 @@ steps: Array<Told>,
  */
 verdict: Verdict, 
 /**
- * Allergens in it, by name.
+ * Allergens in it.
  */
-allergens: Array<string>, 
+allergens: Array<Allergen>, 
 /**
  * What is the user's own and whose allergens are not known, by name.
  */
@@ -4873,7 +4909,7 @@ export type Remark = { "is": "below_step",
 /**
  * What it is called.
  */
-name: string, 
+of: ItemName, 
 /**
  * How much it is.
  */
@@ -4963,9 +4999,9 @@ to: number, };
  */
 export type RowOf = { 
 /**
- * Its name there.
+ * Its key.
  */
-name: string, 
+item: IngredientKey, 
 /**
  * Of a curing agent: per cent of nitrite and of nitrate that its packet says, as the table has them; empty where it
  * says nothing of one.
@@ -5208,9 +5244,9 @@ export type Source = "poison_centers" | "infants" | "cfr_172" | "first_hour" | "
  */
 export type Sources = { 
 /**
- * What it is about, and each source with its status; no status where the source says it itself.
+ * The table, and each source with its status; no status where the source says it itself.
  */
-tables: [string, [string, Status | null][]][], };
+tables: [TableKey, [string, Status | null][]][], };
 
 /**
  * Earliest, likely and latest moment, in milliseconds since 1970; 80 % lie between.
@@ -5276,9 +5312,9 @@ holds: [string, string, string],
  */
 together: boolean, 
 /**
- * What was in it, by the pantry or by the cook.
+ * What was in it.
  */
-name: string, 
+of: ItemName, 
 /**
  * What such a spoon of it holds in general in grams, least and most.
  */
@@ -5666,9 +5702,9 @@ export type Thing = { "is": "row",
  */
 row: RowOf, } | { "is": "open", 
 /**
- * Their names.
+ * Their keys.
  */
-names: Array<string>, } | { "is": "food", 
+items: IngredientKey[], } | { "is": "food", 
 /**
  * As it is called.
  */
@@ -6047,9 +6083,9 @@ axis: number,
  */
 basis: Array<Method>, 
 /**
- * Name of the jurisdiction's rule.
+ * Key of the jurisdiction.
  */
-profile: string, 
+profile: ProfileKey, 
 /**
  * Limit and least with where they are published.
  */
@@ -6193,9 +6229,9 @@ export type WeighLine = {
  */
 id: string, 
 /**
- * What it is called, by the cook or in the pantry; empty for a curing agent.
+ * What it is called; nothing for a curing agent.
  */
-name: string, 
+item: ItemName | null, 
 /**
  * Which curing agent: weigh it, a spoon is too loose. Nothing for any other line.
  */
@@ -6392,7 +6428,7 @@ most: number, } | { "is": "bag_too_heavy" } | { "is": "no_such_game" } | { "is":
  */
 most: number, } | { "is": "animal_unweighed", 
 /**
- * How it is weighed, as the table has it: `dressed, skin on`.
+ * How it is weighed, by its key: `field_dressed`.
  */
 weighed: string, } | { "is": "too_far_apart" } | { "is": "cure_not_read", 
 /**
@@ -6489,6 +6525,30 @@ most: number, } | { "is": "pieces_too_heavy" } | { "is": "too_many_rests",
 most: number, } | TypedWrong | RecipeWrong | LinkWrong;
 
 export type CautionKey = "nitrite-locked" | "weigh-it" | "keep-cold" | "birds-165" | "red-160" | "mince-heat" | "boar-165" | "hare-165" | "jerky-heat" | "cool-fast" | "bacon-fry" | "local-rules" | "raw-hung" | "pack-words" | "brine-once" | "dress-birds" | "dress-deer" | "dress-boar" | "trichinella-test" | "dress-hare" | "vacuum-botulism" | "cold-smoke" | "share-deer" | "lead" | "infants" | "thaw" | "label-shot" | "label-raw" | "label-vacuum" | "label-shelf" | "label-sale" | "label-sale-other" | "tag-birds" | "tag-us" | "tag-other";
+
+export type CutKey = "mallard-breast" | "teal-breast" | "mallard-leg" | "goose-breast" | "hare-saddle" | "hare-legs" | "fallow-haunch" | "venison-strips" | "boar-belly" | "boar-belly-rind" | "boar-loin" | "duck-breast" | "goose-leg" | "pheasant-breast" | "pheasant-leg" | "wild-turkey-breast" | "wild-turkey-leg" | "grouse-breast" | "partridge-breast" | "quail-breast" | "dove-breast" | "deer-haunch" | "deer-shoulder" | "deer-backstrap" | "deer-top-round" | "deer-bottom-round" | "deer-eye-of-round" | "deer-sirloin-tip" | "roe-backstrap" | "elk-backstrap" | "elk-round" | "moose-backstrap" | "moose-round" | "antelope-backstrap" | "antelope-haunch" | "rabbit-saddle" | "rabbit-legs" | "boar-haunch" | "boar-shoulder" | "bear-roast" | "hare-legs-boned";
+
+export type GameKey = "mallard-breast" | "american-black-duck-breast" | "northern-pintail-breast" | "gadwall-breast" | "american-wigeon-breast" | "northern-shoveler-breast" | "blue-winged-teal-breast" | "green-winged-teal-breast" | "teal-any-breast" | "wood-duck-breast" | "canvasback-breast" | "redhead-breast" | "ring-necked-duck-breast" | "scaup-lesser-breast" | "scaup-greater-breast" | "common-goldeneye-breast" | "bufflehead-breast" | "ruddy-duck-breast" | "long-tailed-duck-breast" | "common-merganser-breast" | "greater-white-fronted-goose-breast" | "lesser-snow-goose-breast" | "rosss-goose-breast" | "cackling-goose-breast" | "cackling-goose-small-breast" | "lesser-canada-goose-breast" | "large-canada-goose-breast" | "canada-gander-breast" | "canada-goose-breast" | "brant-breast" | "ring-necked-pheasant-cock-breast" | "ring-necked-pheasant-hen-breast" | "pheasant-cock-farmed-breast" | "pheasant-hen-farmed-breast" | "ruffed-grouse-breast" | "chukar-breast" | "northern-bobwhite-breast" | "mourning-dove-breast" | "wild-turkey-hen-breast" | "wild-turkey-tom-breast" | "mallard-leg" | "canada-goose-leg" | "pheasant-leg" | "goose-any-breast" | "turkey-breast" | "deer-backstrap" | "deer-eye-of-round" | "deer-top-round" | "deer-bottom-round" | "deer-sirloin-tip" | "fallow-haunch" | "roe-backstrap" | "elk-backstrap" | "boar-belly" | "mule-deer-buck" | "mule-deer-doe" | "mule-deer-skinned" | "elk-bull" | "elk-cow" | "elk-skinned" | "white-tailed-deer" | "white-tailed-live" | "deer-live" | "moose-live" | "bear-live" | "boar-live" | "hare-legs" | "hare-legs-boned" | "hare-saddle" | "mallard-lean" | "pheasant-breast" | "mallard-giblets" | "mallard-skin" | "pheasant-dressed" | "dabbler-live" | "diver-live" | "goose-live" | "grouse-live" | "dove-live" | "pronghorn" | "cottontail";
+
+export type FinishKey = "finish-jerky" | "finish-smoke" | "finish-cook";
+
+export type WeighedKey = "carcass" | "field_dressed" | "hide_on" | "live" | "skinned";
+
+export type IngredientKey = "cure-1" | "cure-2" | "cure-nitrite-salt" | "cure-sweet" | "cure-made" | "pure-sodium-nitrite" | "pure-potassium-nitrite" | "pure-sodium-nitrate" | "pure-potassium-nitrate" | "cure-packet" | "cure-vegetable" | "salt-table" | "salt-pickling" | "salt-sea-fine" | "salt-kosher-dense" | "salt-kosher-flake" | "salt-flake-large" | "sugar-brown" | "sugar-white" | "sugar-turbinado" | "sugar-maple" | "honey" | "syrup-maple" | "molasses" | "pepper-black-cracked" | "pepper-black-ground" | "pepper-black-whole" | "pepper-white" | "pepper-cayenne" | "juniper-crushed" | "juniper-whole" | "mustard-seed" | "mustard-ground" | "garlic-powder" | "garlic-fresh" | "onion-powder" | "paprika" | "coriander-seed" | "thyme-dried" | "rosemary-dried" | "sage-ground" | "bay-crumbled" | "allspice-ground" | "clove-ground" | "ginger-ground" | "mace-ground" | "nutmeg-ground" | "cinnamon-ground" | "fennel-seed" | "celery-seed" | "chili-powder" | "marjoram-dried" | "water" | "vinegar-cider" | "soy-sauce" | "worcestershire" | "wine-red" | "apple-juice" | "beer" | "sugar-powdered" | "syrup-corn-dark" | "syrup-corn" | "anise-seed" | "basil-dried" | "basil-ground" | "caraway-seed" | "cardamom-ground" | "coriander-leaf-dried" | "cumin-seed" | "curry-powder" | "dill-seed" | "dill-weed-dried" | "fenugreek-seed" | "oregano-dried" | "oregano-ground" | "parsley-dried" | "poppy-seed" | "poultry-seasoning" | "pumpkin-spice" | "saffron" | "savory-ground" | "tarragon-dried" | "tarragon-ground" | "thyme-ground" | "turmeric" | "mustard-prepared" | "thyme-fresh" | "vinegar-distilled" | "horseradish" | "rosemary-fresh" | "vinegar-wine" | "vinegar-balsamic" | "sazon" | "taco-seasoning" | "chili-seasoning" | "ginger-fresh" | "onion-fresh" | "sesame-seed" | "baking-powder" | "baking-soda" | "cream-of-tartar" | "yeast" | "gelatin" | "milk-powder" | "milk-powder-instant" | "egg-white-dried" | "lard" | "oil-olive" | "fish-sauce" | "hot-sauce" | "tamari" | "lemon-juice" | "orange-juice" | "spirits" | "wine-dessert" | "wine-table" | "wine-white" | "allspice-whole" | "clove-whole" | "star-anise" | "cinnamon-stick" | "chilli-flakes" | "pepper-pink" | "pepper-green" | "mustard-crushed" | "salt-mineral-pink" | "salt-rock" | "fat-pork";
+
+export type AllergenKey = "barley" | "celery" | "egg" | "fish" | "milk" | "mustard" | "sesame" | "soy" | "sulphites" | "wheat";
+
+export type ProfileKey = "us-home" | "us-plant" | "ca" | "uk" | "eu" | "codex" | "anz";
+
+export type KeepingKey = "smoked-cured-bird-cold" | "smoked-cured-any-cold" | "smoked-any-cold" | "cooked-any-cold" | "raw-red-cold" | "raw-bird-cold" | "raw-any-cold" | "any-any-vacuum" | "smoked-cured-any-frozen" | "smoked-any-frozen" | "cooked-any-frozen" | "raw-red-frozen" | "raw-bird-frozen" | "raw-any-frozen";
+
+export type SlipKey = "tablespoon" | "teaspoon" | "ounce" | "gram" | "us-gallon" | "imperial-gallon" | "per-pound" | "per-kilogram" | "no-1-for-sweet" | "sweet-for-no-1";
+
+export type TableKey = "limits" | "cuts" | "game" | "diffusion" | "equalise" | "measures" | "spoons" | "accelerators" | "targets" | "heat" | "parasite-heat" | "parasite-cold" | "cooling" | "cure-cap" | "usual-hours" | "keeping" | "trouble-sources";
+
+export type WhichKey = "crushed_or_whole" | "dried_fresh_or_ground" | "dried_or_fresh" | "fresh_or_powder" | "ground_mixed_or_flakes" | "ground_or_flakes" | "ground_or_fresh" | "ground_or_stick" | "ground_or_whole" | "leaves_or_ground" | "red_or_white" | "seed_or_leaf" | "weed_or_seed" | "which_coarse_salt" | "which_cure" | "which_e250" | "which_flake_salt" | "which_kosher_salt" | "which_mustard" | "which_nitrate" | "which_nitrite_salt" | "which_pepper" | "which_pink_salt" | "which_salt" | "which_sea_salt" | "which_vinegar" | "whole_or_crushed";
+
+export type MeasureKey = "australian_tablespoon" | "clove" | "cup_250_ml" | "dessertspoon" | "fl_oz_1_5" | "fl_oz_us_4" | "gill" | "imperial_cup" | "imperial_fluid_ounce" | "imperial_gallon" | "imperial_gill" | "imperial_pint" | "imperial_quart" | "loose" | "metric_cup" | "metric_tablespoon" | "metric_teaspoon" | "ml_190" | "ml_25" | "ml_30" | "packed" | "spoon_15_ml" | "spoon_5_ml" | "tablespoon" | "teaspoon" | "us_cup" | "us_fluid_ounce" | "us_gallon" | "us_gill" | "us_pint" | "us_quart";
 
 /** The answer to each question. */
 export interface Answers {

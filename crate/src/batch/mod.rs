@@ -13,7 +13,7 @@ pub use fire::{Cover, Fire, FireReading, MOST_READINGS};
 pub use fridge::{FridgeReading, Seen, Thermometer};
 pub use model::{Batch, By, CameOut, Piece, PutIn, Tick};
 pub use pieces::{
-    CutSource, Green, Mixed, OddWeight, PieceRow, PieceSheet, belly, counted, green, kind, kinds, name_of, odd_weights,
-    rind, sheet,
+    Counted, CutSource, Green, Mixed, OddWeight, PieceName, PieceRow, PieceSheet, belly, counted, green, kind, kinds,
+    name_of, odd_weights, rind, sheet,
 };
 pub use stay::killed;

@@ -2,7 +2,7 @@
 
 use super::model::Piece;
 use crate::dose::{Caution, cautions, dressing_keys};
-use crate::pantry::{self, Belly, MeatKind, Status};
+use crate::pantry::{self, Belly, MeatKind, OWN, Status};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Kind, Mass, MassKind, Problem, Range, System, Wrong, plain};
 use rust_decimal::{Decimal, dec};
@@ -30,12 +30,35 @@ pub struct PieceSheet {
     pub cautions: Vec<Caution>,
 }
 
+/// What a size class is called: a cut, whose name the page knows, or the cook's own word.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct PieceName {
+    /// Key of the cut.
+    #[cfg_attr(feature = "types", ts(type = "CutKey | 'own'"))]
+    pub cut: &'static str,
+    /// The cook's own word; empty where there is none.
+    pub name: String,
+}
+
+/// How many of what: 8 mallard breasts.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct Counted {
+    /// How many.
+    pub count: u32,
+    /// Nobody counted them.
+    pub about: bool,
+    /// What they are called.
+    pub of: PieceName,
+}
+
 /// One size class.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct PieceRow {
-    /// `8 mallard breast, large`.
-    pub name: String,
+    /// What it is called.
+    pub of: PieceName,
     /// Pieces.
     pub count: u32,
     /// Weight of one, typical where not weighed.
@@ -57,7 +80,7 @@ pub struct PieceRow {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct OddWeight {
     /// What the class is called.
-    pub name: String,
+    pub of: PieceName,
     /// What a piece of it weighs.
     pub each: String,
     /// Least and most that are usual.
@@ -69,11 +92,11 @@ pub struct OddWeight {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Mixed {
     /// What the thickest is called.
-    pub thick: String,
+    pub thick: PieceName,
     /// How thick it is.
     pub thickness: String,
     /// What the thinnest is called.
-    pub thin: String,
+    pub thin: PieceName,
     /// How thick that is.
     pub thinness: String,
 }
@@ -221,18 +244,21 @@ pub fn belly(pieces: &[Piece]) -> Belly {
     pieces.iter().map(one).max().unwrap_or(Belly::No)
 }
 
-/// What a class is called: the user's word, or the table's.
-pub fn name_of(piece: &Piece) -> String {
-    if !piece.name.is_empty() {
-        return piece.name.clone();
+/// What a class is called.
+pub fn name_of(piece: &Piece) -> PieceName {
+    PieceName {
+        cut: pantry::cut(&piece.cut).map_or(OWN, |c| c.key),
+        name: piece.name.clone(),
     }
-    pantry::cut(&piece.cut).map(|c| c.name.to_owned()).unwrap_or_default()
 }
 
-/// How many of what: `8 Mallard breast`, `about 29 Mallard breast` where nobody counted them.
-pub fn counted(piece: &Piece) -> String {
-    let about = if piece.about { "about " } else { "" };
-    format!("{about}{} {}", piece.count, name_of(piece))
+/// How many of what.
+pub fn counted(piece: &Piece) -> Counted {
+    Counted {
+        count: piece.count,
+        about: piece.about,
+        of: name_of(piece),
+    }
 }
 
 /// The pieces screen.
@@ -253,7 +279,7 @@ pub fn sheet(pieces: &[Piece], units: System) -> Result<PieceSheet, Vec<Problem>
             let grams = class_grams(piece).unwrap_or(Range::point(Decimal::ZERO));
             let cut = pantry::cut(&piece.cut).filter(|_| piece.weight.is_none());
             PieceRow {
-                name: name_of(piece),
+                of: name_of(piece),
                 count: piece.count,
                 each: show(grams.typical.over(Decimal::from(piece.count)).unwrap_or_default()),
                 all: show(grams.typical),
@@ -291,7 +317,7 @@ fn odd_weight(piece: &Piece) -> Option<OddWeight> {
     let odd = each.times(Decimal::TWO)? < Decimal::from(low) || each > Decimal::from(high).times(Decimal::TWO)?;
     let gram = |grams: Decimal| format!("{} g", plain(grams));
     odd.then(|| OddWeight {
-        name: name_of(piece),
+        of: name_of(piece),
         each: gram(each.nearest(dec!(0.1)).unwrap_or(each)),
         usual: [low, high].map(|g| gram(Decimal::from(g))),
     })

@@ -60,7 +60,7 @@ impl Course<'_> {
         let [slow, likely, fast] = speeds;
         Some(Class {
             at,
-            name: counted(piece),
+            of: counted(piece),
             thickness: thickness.show(self.units).text,
             colour: ready.colour,
             even: ready.even,

@@ -1,5 +1,6 @@
 //! What is said of a batch in its cure, as facts: the page words them.
 
+use crate::batch::Counted;
 use crate::dose::Mark;
 use serde::Serialize;
 
@@ -61,8 +62,8 @@ pub enum Noted {
     LongerThanPlanned,
     /// By the planned rinse a class is not through.
     RinseEarly {
-        /// What the class is called.
-        name: String,
+        /// The class.
+        of: Counted,
         /// It may be through all the same: half of such pieces are.
         perhaps: bool,
         /// Pieces no thicker than this would be through by then; nothing where the piece itself is no thicker.

@@ -1,7 +1,7 @@
 //! What is asked of the clock and what it answers.
 
 use super::facts::{Middle, Note, Thumb};
-use crate::batch::Batch;
+use crate::batch::{Batch, Counted};
 use crate::dose::Mark;
 use crate::pantry::{MeatKind, Status};
 use crate::quantity::{Fraction, Length, Rest};
@@ -153,8 +153,8 @@ pub struct Capped {
 pub struct ClassUntil {
     /// Its place in the batch.
     pub class: u32,
-    /// `8 Mallard breast`.
-    pub name: String,
+    /// How many of what.
+    pub of: Counted,
     /// One in ten is through by then: nothing is looked at sooner.
     #[cfg_attr(feature = "types", ts(type = "number"))]
     pub from: i64,
@@ -188,8 +188,8 @@ pub struct Span3 {
 pub struct Class {
     /// Its place in the batch.
     pub at: u32,
-    /// `8 Mallard breast`.
-    pub name: String,
+    /// How many of what.
+    pub of: Counted,
     /// `26 mm`.
     pub thickness: String,
     /// Colour at the centre; nothing where there is no cure.

@@ -115,7 +115,7 @@ impl Course<'_> {
         Some(note(
             Mark::Care,
             Noted::RinseEarly {
-                name: slow.name.clone(),
+                of: slow.of.clone(),
                 perhaps: rinse >= ready.likely,
                 cut: (thinner < thick - 1.0).then_some(cut),
             },

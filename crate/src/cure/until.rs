@@ -142,7 +142,7 @@ fn class(course: &mut Course<'_>, at: u32, piece: &Piece, place: &Place) -> Opti
         coloured: ready.colour.is_some(),
         row: ClassUntil {
             class: at,
-            name: counted(piece),
+            of: counted(piece),
             from: span.earliest,
             until: place.out(span.latest, cap),
             first: false,

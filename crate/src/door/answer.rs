@@ -81,8 +81,8 @@ pub enum Ok {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Sources {
-    /// What it is about, and each source with its status; no status where the source says it itself.
-    #[cfg_attr(feature = "types", ts(type = "[string, [string, Status | null][]][]"))]
+    /// The table, and each source with its status; no status where the source says it itself.
+    #[cfg_attr(feature = "types", ts(type = "[TableKey, [string, Status | null][]][]"))]
     pub tables: &'static [SourcesOf],
 }
 

@@ -39,6 +39,10 @@ pub struct AskDraft {
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(optional))]
     pub recipe: Option<Recipe>,
+    /// What it is called where no recipe is given: the page's name of the cut; empty for the name of the recipe.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<String>"))]
+    pub called: String,
     /// Work with a premix.
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
@@ -59,8 +63,6 @@ pub struct Draft {
     pub thick: Option<Thick>,
     /// The middle at which the recipe has it cooked, `74 °C`; nothing where it does not say.
     pub cook: Option<Figure>,
-    /// Where the usual thickness comes from.
-    pub source: String,
 }
 
 /// A weight as it stands in one box or in two.
@@ -104,11 +106,7 @@ const EIGHTHS: [&str; 8] = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];
 /// # Errors
 /// [`Code::Unknown`] for a cut that is not in the table; a fault in the table of plain recipes.
 pub fn draft(ask: &AskDraft) -> Result<Draft, Vec<Problem>> {
-    let Plain {
-        recipes,
-        thickness,
-        source,
-    } = plain()?;
+    let Plain { recipes, thickness } = plain()?;
     let cut = pantry::cut_said(ask.cut.as_deref().filter(|key| *key != OWN)).map_err(|p| vec![p])?;
     let (key, kind) = cut.map_or((OWN, MeatKind::Own), |c| (c.key, c.kind));
     let of = |name: &str| recipes.iter().find(|one| one.of.iter().any(|of| of == name));
@@ -127,9 +125,10 @@ pub fn draft(ask: &AskDraft) -> Result<Draft, Vec<Problem>> {
         .or(usual)
         .and_then(|thick| Thick::of(thick, ask.settings.units, ask.thickness.is_none()));
     let cook = recipe.steps.iter().filter_map(|s| s.until).next_back();
-    let name = match (&ask.recipe, cut) {
-        (None, Some(cut)) => cut.name.to_owned(),
-        _ => recipe.name.clone(),
+    let name = if ask.recipe.is_none() && !ask.called.is_empty() {
+        ask.called.clone()
+    } else {
+        recipe.name.clone()
     };
     let weight = ask.weight.filter(|w| !w.base().is_zero());
     let mut batch = Batch::new(recipe.tag.clone(), name, recipe);
@@ -159,7 +158,6 @@ pub fn draft(ask: &AskDraft) -> Result<Draft, Vec<Problem>> {
         weight: weight.and_then(BothWays::of),
         thick,
         cook: cook.map(|t| t.show(ask.settings.units)),
-        source,
     })
 }
 

@@ -44,6 +44,8 @@ mod draft;
 mod from_js;
 #[cfg(target_arch = "wasm32")]
 mod js;
+#[cfg(feature = "types")]
+mod keys;
 #[cfg(target_arch = "wasm32")]
 mod out;
 #[cfg(target_arch = "wasm32")]
@@ -68,7 +70,7 @@ pub use request::{
 pub use starters::Starters;
 
 #[cfg(feature = "types")]
-pub use crate::tables::keys as table_keys;
+pub use keys::table_keys;
 
 /// Answers one request written as JSON, as one line of JSON: the door without a browser. The page does not call it, so
 /// its JSON reader is not shipped.

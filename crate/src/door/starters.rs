@@ -28,10 +28,8 @@ struct Table {
 pub(super) struct Plain {
     /// One for each group of cuts, the first for all that is in none.
     pub recipes: Vec<PlainOf>,
-    /// Usual thickness, by the key of a cut or by its kind.
+    /// Usual thickness of a trimmed piece, by the key of a cut or by its kind: judgement, no source.
     pub thickness: BTreeMap<String, Length>,
-    /// Where that comes from.
-    pub source: String,
 }
 
 /// A plain recipe, and which cuts or kinds it is for.

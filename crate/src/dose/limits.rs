@@ -22,8 +22,6 @@ pub enum Basis {
 pub struct Rule {
     /// Key of the jurisdiction, `us-home`.
     pub key: &'static str,
-    /// Its name.
-    pub name: &'static str,
     /// Keys of methods with `|` between them, or `any`.
     pub method: &'static str,
     /// `belly`, `belly_rind` for one with its rind on, or `any`.
@@ -64,10 +62,9 @@ impl Rule {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Profile {
-    /// Key, `us-home`.
+    /// Key, `us-home`; the page has its name.
+    #[cfg_attr(feature = "types", ts(type = "ProfileKey"))]
     pub key: &'static str,
-    /// `US, home curing`.
-    pub name: &'static str,
     /// Most nitrite by its general rule, ppm as the sodium salt, rounded down.
     pub limit: u32,
     /// What its general rule counts and where it is published.
@@ -88,15 +85,10 @@ pub fn profiles() -> Vec<Profile> {
     for rule in &crate::tables::RULES {
         if !list.iter().any(|p| p.key == rule.key) {
             let Rule {
-                key,
-                name,
-                source,
-                status,
-                ..
+                key, source, status, ..
             } = *rule;
             list.push(Profile {
                 key,
-                name,
                 limit: rule.limit.floor().to_u32().unwrap_or_default(),
                 source,
                 status,

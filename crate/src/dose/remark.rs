@@ -132,9 +132,8 @@ pub enum DoseRemark {
     /// What likely went wrong: a row of the table of slips.
     Slip {
         /// Its key.
+        #[cfg_attr(feature = "types", ts(type = "SlipKey"))]
         key: &'static str,
-        /// What it asks.
-        asks: &'static str,
     },
     /// Something beside it may hold nitrite or nitrate.
     MayHold {

@@ -41,10 +41,7 @@ pub fn says(case: &Case<'_>, finding: Finding, ingoing: Option<&Ingoing>) -> Vec
     list.extend(why(case, finding, ingoing));
     list.extend(trap(case).into_iter().flatten());
     let asked = ingoing.map(|i| slips(case, i.nitrite)).unwrap_or_default();
-    list.extend(asked.into_iter().map(|slip| DoseRemark::Slip {
-        key: slip.key,
-        asks: slip.says,
-    }));
+    list.extend(asked.into_iter().map(|slip| DoseRemark::Slip { key: slip.key }));
     list
 }
 

@@ -36,8 +36,6 @@ pub struct Slip {
     pub meant: Option<Decimal>,
     /// By how much the water was to be larger.
     pub water: Decimal,
-    /// The question.
-    pub says: &'static str,
 }
 
 /// A vessel so near to whole half gallons was measured by them.

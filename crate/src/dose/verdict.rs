@@ -75,7 +75,8 @@ pub struct Verdict {
     pub axis: u32,
     /// The methods by which it is counted: two where it is not known which.
     pub basis: Vec<Method>,
-    /// Name of the jurisdiction's rule.
+    /// Key of the jurisdiction.
+    #[cfg_attr(feature = "types", ts(type = "ProfileKey"))]
     pub profile: &'static str,
     /// Limit and least with where they are published.
     pub source: &'static str,
@@ -175,7 +176,7 @@ pub fn judge(case: &Case<'_>, cautions: Vec<Caution>) -> Result<Verdict, Problem
             Some(Evens::Unknown) => vec![case.method, Method::CoverBrine],
             _ => vec![case.method],
         },
-        profile: case.rule.name,
+        profile: case.rule.key,
         source: case.rule.source,
         status: case.rule.status,
         next: steps(case, finding, aim),

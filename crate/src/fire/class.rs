@@ -4,7 +4,7 @@ use super::chill::{ChillRow, chill};
 use super::facts::{Conditions, Degrees, HeatRule, NoOutlook, WayStands, WayUp};
 use super::outlook::{Outlook, outlook, probe, setup};
 use super::show::{FirePoint, figure, hours, needed_figure, point, short_figure, tenths, whole_figure};
-use crate::batch::{self, Batch};
+use crate::batch::{self, Batch, PieceName};
 use crate::quantity::{Figure, System};
 use crate::record::{ClassRecord, ComeUp, Heat, Log, Needed, fahrenheit};
 use crate::safety::{self, COME_UP, Consumer, GAP, THERMOMETER, Table, WARMING};
@@ -37,8 +37,8 @@ pub enum FireState {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct FireClass {
-    /// Its name.
-    pub name: String,
+    /// What it is called.
+    pub of: PieceName,
     /// The facts that this is worded from.
     pub record: ClassRecord,
     /// What can be said.
@@ -62,7 +62,7 @@ pub struct FireClass {
     /// How long it is between cold and hot, where that is worth a word.
     pub come_up: Option<WayUp>,
     /// The class whose probe speaks for it while it has no reading of its own: it is not measured.
-    pub probe: Option<String>,
+    pub probe: Option<PieceName>,
     /// Its last reading.
     pub last: Option<Figure>,
     /// Its readings, in order of time.
@@ -155,7 +155,7 @@ pub(super) fn class(
         reached: reached(log, points, record, target).filter(|_| leave.is_some()),
         no_outlook: no_outlook.filter(|_| outlook.is_none()),
         outlook,
-        name: batch.pieces.get(place).map(batch::name_of)?,
+        of: batch.pieces.get(place).map(batch::name_of)?,
         state: state(record.heat, leave),
         colder: match record.heat {
             Heat::Colder { later, .. } => Some(short_figure(fahrenheit(later), ask.units)),
@@ -172,7 +172,7 @@ pub(super) fn class(
             .zip(record.credit)
             .map(|(table, part)| credit(table, part, ask.units)),
         come_up: come_up(record.come_up, ask.units),
-        probe: shared.map(|p| p.name),
+        probe: shared.map(|p| p.of),
         last: points.last().map(|p| {
             if p.1 < needed.fahrenheit() {
                 short_figure(p.1, ask.units)

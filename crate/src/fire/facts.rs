@@ -1,5 +1,6 @@
 //! What is said of a log, as facts: the page words them.
 
+use crate::batch::PieceName;
 use crate::pantry::{MeatKind, Status};
 use crate::quantity::Figure;
 use crate::safety::Frozen;
@@ -110,13 +111,13 @@ pub enum OutlookBasis {
     Shared {
         /// How many readings.
         readings: usize,
-        /// The name of that class.
-        name: String,
+        /// That class.
+        of: PieceName,
     },
     /// It is not measured: by its own thickness and what is usual for this smoker, hung when the other class was.
     HungWith {
-        /// The name of that class.
-        name: String,
+        /// That class.
+        of: PieceName,
     },
     /// Fitted to its own readings.
     Fitted {

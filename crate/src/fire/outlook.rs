@@ -3,7 +3,7 @@
 use super::facts::{Degrees, OutlookBasis, OutlookNote};
 use super::heats::heats;
 use super::show::{FirePoint, celsius, difference, hours, point};
-use crate::batch::{self, Batch, Cover, Fire};
+use crate::batch::{self, Batch, Cover, Fire, PieceName};
 use crate::order::InOrder;
 use crate::pantry::{self, Belly, MeatKind};
 use crate::quantity::{Figure, System};
@@ -94,7 +94,7 @@ fn covers(log: &Log, place: usize, cover: Cover) -> Vec<Covered> {
 
 /// Another class whose probe speaks for one that has no reading of its own.
 pub(super) struct Probe {
-    pub name: String,
+    pub of: PieceName,
     setup: Setup,
     /// Its readings over the fire, none after the pull: seconds, °C.
     readings: Vec<(f64, f64)>,
@@ -108,7 +108,7 @@ pub(super) fn probe(batch: &Batch, log: &Log, place: usize, fire: &Fire, target:
     readings.retain(|p| p.0 <= pulled);
     (log.classes.get(place)?.is_empty() && !readings.is_empty()).then_some(())?;
     Some(Probe {
-        name: batch.pieces.get(other).map(batch::name_of)?,
+        of: batch.pieces.get(other).map(batch::name_of)?,
         setup: setup(batch, log, other, fire, target, habit)?,
         readings,
     })
@@ -163,11 +163,9 @@ pub(super) fn outlook(
         from: match (probe, shown) {
             (Some(probe), Some(_)) => OutlookBasis::Shared {
                 readings: probe.readings.len(),
-                name: probe.name.clone(),
+                of: probe.of.clone(),
             },
-            (Some(probe), None) => OutlookBasis::HungWith {
-                name: probe.name.clone(),
-            },
+            (Some(probe), None) => OutlookBasis::HungWith { of: probe.of.clone() },
             _ if found.fitted => OutlookBasis::Fitted { readings: piece.len() },
             _ => OutlookBasis::Usual,
         },

@@ -3,7 +3,7 @@
 use super::written::{CureSalt, Inside, Meat, PaperFact};
 use crate::batch::{Batch, green};
 use crate::order::InOrder;
-use crate::pantry;
+use crate::pantry::{self, ItemName, OWN};
 use crate::quantity::Mass;
 use crate::recipe::{self, Allergens};
 use crate::weigh::{Settings, WeighLine, WeighSheet};
@@ -20,28 +20,22 @@ pub fn contents(batch: &Batch, sheet: &WeighSheet, meats: &[Meat], settings: &Se
         .collect();
     let put_in = batch.put_in(settings.kit());
     for portion in put_in.unwrap_or_default() {
-        let unnamed = Inside {
-            name: String::new(),
-            own: false,
-            cure: vec![CureSalt::Nitrite],
+        let unnamed = Inside::Cure {
+            item: None,
+            salts: vec![CureSalt::Nitrite],
         };
         rows.push((portion.weight.typical, vec![unnamed]));
     }
     let weight = green(&batch.pieces).map(|g| g.grams.typical).unwrap_or_default();
-    let meat = |m: &Meat| Inside {
-        name: m.name.clone(),
-        own: m.own,
-        cure: Vec::new(),
-    };
+    let meat = |m: &Meat| Inside::Meat { of: m.clone() };
     rows.push((weight, meats.iter().map(meat).collect()));
     rows.retain(|(grams, _)| *grams > Decimal::ZERO);
     rows.order_by_key(|(grams, _)| std::cmp::Reverse(*grams));
     let Allergens { known, unknown } = recipe::allergens(&batch.recipe);
-    let owned = |names: Vec<&str>| names.into_iter().map(str::to_owned).collect();
     PaperFact::Contents {
         inside: rows.into_iter().flat_map(|(_, row)| row).collect(),
-        allergens: owned(known),
-        unread: owned(unknown),
+        allergens: known,
+        unread: unknown.into_iter().map(str::to_owned).collect(),
     }
 }
 
@@ -51,18 +45,13 @@ fn of_line(batch: &Batch, line: &WeighLine) -> Inside {
     let at = at.parse::<usize>().unwrap_or(usize::MAX);
     let cure = batch.recipe.cures.get(at).filter(|_| kind == "cure");
     let Some(cure) = cure else {
-        return Inside {
-            name: line.name.clone(),
-            own: batch.recipe.lines.get(at).is_some_and(|l| !l.name.is_empty()),
-            cure: Vec::new(),
-        };
+        let of = line.item.clone().unwrap_or_else(|| ItemName::of(OWN, ""));
+        return Inside::Item { of };
     };
     let salts = [(cure.nitrite, CureSalt::Nitrite), (cure.nitrate, CureSalt::Nitrate)];
     let salts = salts.into_iter().filter(|(share, _)| !share.base().is_zero());
-    let name = pantry::ingredient(&cure.item).map_or("", |i| i.name);
-    Inside {
-        name: name.to_owned(),
-        own: false,
-        cure: salts.map(|(_, salt)| salt).collect(),
+    Inside::Cure {
+        item: pantry::ingredient(&cure.item).map(|i| i.key),
+        salts: salts.map(|(_, salt)| salt).collect(),
     }
 }

@@ -5,7 +5,7 @@ use super::ingredients::contents;
 use super::written::{Blank, KeptBy, Meat, PaperFact};
 use crate::batch::{Batch, Piece, kinds};
 use crate::dose::{Caution, Ppm, cautions, pack_keys};
-use crate::pantry::{self, MeatKind};
+use crate::pantry::{self, MeatKind, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Awake, Mass, Problem};
 use crate::recipe::{Basis, Do, Step};
@@ -217,7 +217,7 @@ impl Work<'_> {
             },
             until: keeps.map(|(leave, keeping)| Assured::by(leave, keeping.until)),
             basis: keeps.map(|(_, keeping)| KeptBy {
-                says: keeping.row.says,
+                row: keeping.row.key,
                 source: keeping.row.source,
                 status: keeping.row.status,
             }),
@@ -309,7 +309,10 @@ impl Work<'_> {
         let mut rows: Vec<Meat> = Vec::new();
         for piece in &self.batch.pieces {
             let one = meat(piece);
-            match rows.iter_mut().find(|known| known.name == one.name) {
+            match rows
+                .iter_mut()
+                .find(|known| (known.cut, &known.name) == (one.cut, &one.name))
+            {
                 Some(known) => {
                     let both = known.count.zip(one.count);
                     known.count = both.map(|(known, more)| known.saturating_add(more));
@@ -380,8 +383,8 @@ impl Work<'_> {
 fn meat(piece: &Piece) -> Meat {
     let cut = pantry::cut(&piece.cut);
     Meat {
-        name: cut.map_or_else(|| piece.name.clone(), |c| c.name.to_owned()),
-        own: cut.is_none(),
+        cut: cut.map_or(OWN, |c| c.key),
+        name: cut.map_or_else(|| piece.name.clone(), |_| String::new()),
         count: Some(piece.count).filter(|_| !piece.about),
     }
 }

@@ -4,7 +4,7 @@
 use crate::batch::{Batch, Tick};
 use crate::dose::AIM;
 use crate::order::InOrder;
-use crate::pantry::{self, OWN};
+use crate::pantry::{self, ItemName, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Figure, Mass, Problem, Wrong};
 use crate::recipe::{MOST_NAME, name, text};
@@ -118,8 +118,8 @@ pub struct LarderSheet {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct LarderRow {
-    /// The table's name, or the user's own word; empty for bags.
-    pub name: String,
+    /// What it is called; nothing for bags.
+    pub of: Option<ItemName>,
     /// Ids of what came in.
     pub ids: Vec<String>,
     /// What came in, went and is left.
@@ -316,7 +316,7 @@ fn row(of: (&str, &str), kept: &[Kept], batches: &[&Batch], settings: &Settings)
         }
     };
     Some(LarderRow {
-        name: pantry::ingredient(of.0).map_or(of.1, |i| i.name).to_owned(),
+        of: (!bags).then(|| ItemName::of(of.0, of.1)),
         ids: mine.map(|k| k.id.clone()).collect(),
         held,
         short,

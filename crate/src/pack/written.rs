@@ -1,17 +1,19 @@
 //! What stands on a label or a tag, as facts: the page words them.
 
-use crate::pantry::Status;
+use crate::pantry::{ItemName, Status};
 use crate::quantity::Figure;
+use crate::recipe::Allergen;
 use serde::Serialize;
 
 /// Meat by what it is of.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Meat {
-    /// The table's name of the cut, or the user's own word.
+    /// Key of the cut.
+    #[cfg_attr(feature = "types", ts(type = "CutKey | 'own'"))]
+    pub cut: &'static str,
+    /// The user's own word, where it is none of the cuts.
     pub name: String,
-    /// True for the user's own word, which stays as it was typed.
-    pub own: bool,
     /// How many; nothing where nobody counted them, and on a pack, which holds a part of them.
     pub count: Option<u32>,
 }
@@ -30,13 +32,26 @@ pub enum CureSalt {
 /// One ingredient.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
-pub struct Inside {
-    /// The table's name, or the user's own word; empty for a cure of which only the per cent is known.
-    pub name: String,
-    /// True for the user's own word, which stays as it was typed.
-    pub own: bool,
-    /// Of a cure: what its packet names beside the salt.
-    pub cure: Vec<CureSalt>,
+#[serde(tag = "is", rename_all = "snake_case")]
+pub enum Inside {
+    /// The meat.
+    Meat {
+        /// What it is of.
+        of: Meat,
+    },
+    /// A line of the recipe.
+    Item {
+        /// What it is called.
+        of: ItemName,
+    },
+    /// A cure.
+    Cure {
+        /// Its key; nothing where only the per cent is known.
+        #[cfg_attr(feature = "types", ts(type = "IngredientKey | null"))]
+        item: Option<&'static str>,
+        /// What its packet names beside the salt.
+        salts: Vec<CureSalt>,
+    },
 }
 
 /// A fact on a paper.
@@ -83,7 +98,7 @@ pub enum PaperFact {
         /// The ingredients.
         inside: Vec<Inside>,
         /// Allergens that the recipe names.
-        allergens: Vec<String>,
+        allergens: Vec<Allergen>,
         /// What is the user's own and whose packet was not read for allergens.
         unread: Vec<String>,
     },
@@ -110,8 +125,9 @@ pub enum Blank {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct KeptBy {
-    /// The rule, as its source has it.
-    pub says: &'static str,
+    /// The key of the row.
+    #[cfg_attr(feature = "types", ts(type = "KeepingKey"))]
+    pub row: &'static str,
     /// Where it is from.
     pub source: &'static str,
     /// How well it is known.

@@ -21,10 +21,9 @@ pub enum Belly {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Cut {
-    /// Key, `mallard-breast`.
+    /// Key, `mallard-breast`; the page has its name.
+    #[cfg_attr(feature = "types", ts(type = "CutKey"))]
     pub key: &'static str,
-    /// `Mallard breast`.
-    pub name: &'static str,
     /// Decides cautions and temperatures.
     pub kind: MeatKind,
     /// Whether it is a belly, which some jurisdictions judge by rules of its own.

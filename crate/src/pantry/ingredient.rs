@@ -40,20 +40,20 @@ pub struct SpoonWeight {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Ingredient {
-    /// Key, `salt-sea-fine`.
+    /// Key, `salt-sea-fine`; the page has its name.
+    #[cfg_attr(feature = "types", ts(type = "IngredientKey"))]
     pub key: &'static str,
     /// Number that stands for it in links; never used again for another.
     pub number: u32,
-    /// `Fine sea salt`.
-    pub name: &'static str,
-    /// Other names, for searching.
-    pub others: &'static [&'static str],
+    /// What recipes call it, `Fine sea salt` first: to recognise and to search by, never shown.
+    pub names: &'static [&'static str],
     /// What kind of thing it is.
     pub group: Group,
     /// What a level teaspoon weighs, where known.
     pub spoon: Option<SpoonWeight>,
-    /// Allergen by name, `mustard`; empty for none.
-    pub allergen: &'static str,
+    /// Keys of its allergens.
+    #[cfg_attr(feature = "types", ts(type = "AllergenKey[]"))]
+    pub allergens: &'static [&'static str],
     /// Nitrite printed on such a packet, in per cent, to begin with; empty for what is no cure.
     pub nitrite: &'static str,
     /// Nitrate printed on such a packet, in per cent, to begin with; empty for what is no cure.
@@ -68,6 +68,17 @@ pub struct Ingredient {
     /// Grams of one clove, leaf, berry or fruit, `2 3 5` for low, usual, high (judgement); empty where none is counted.
     #[serde(skip)]
     pub each: &'static str,
+}
+
+/// What a line is called: an ingredient, whose name the page knows, or the user's own word.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct ItemName {
+    /// Key of the ingredient.
+    #[cfg_attr(feature = "types", ts(type = "IngredientKey | 'own'"))]
+    pub item: &'static str,
+    /// The user's own word; empty where there is none.
+    pub name: String,
 }
 
 impl Ingredient {
@@ -85,10 +96,7 @@ impl Ingredient {
     /// True for a name of this row, however it is spelled.
     pub fn is_called(&self, name: &str) -> bool {
         let wanted = super::folded(name.trim());
-        [self.name]
-            .iter()
-            .chain(self.others)
-            .any(|known| super::folded(known) == wanted)
+        self.names.iter().any(|known| super::folded(known) == wanted)
     }
 }
 

@@ -12,7 +12,7 @@ pub use agent::{Agent, MADE, Made, is_too_strong, too_strong};
 pub use cut::{Belly, Cut, said as cut_said};
 pub(crate) use fold::is_unseen;
 pub use fold::{folded, names_agent, names_nitrite};
-pub use ingredient::{Group, Ingredient, SpoonWeight};
+pub use ingredient::{Group, Ingredient, ItemName, SpoonWeight};
 pub use meat::{MeatKind, OWN};
 pub use status::Status;
 
@@ -53,4 +53,14 @@ pub fn cuts() -> &'static [Cut] {
 /// The cut of a key.
 pub fn cut(key: &str) -> Option<&'static Cut> {
     cuts().iter().find(|c| c.key == key)
+}
+
+impl ItemName {
+    /// Of the key and the word of a line.
+    pub fn of(item: &str, name: &str) -> Self {
+        Self {
+            item: ingredient(item).map_or(OWN, |i| i.key),
+            name: name.to_owned(),
+        }
+    }
 }

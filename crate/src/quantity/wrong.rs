@@ -66,7 +66,7 @@ pub enum Wrong {
     },
     /// Of this animal there is no figure without its weight.
     AnimalUnweighed {
-        /// How it is weighed, as the table has it: `dressed, skin on`.
+        /// How it is weighed, by its key: `field_dressed`.
         weighed: &'static str,
     },
     /// The weights of a dose are too far apart to be reckoned with exactly.

@@ -180,7 +180,7 @@ fn cup_or_degree(amount: &mut Amount, before: &str, from: &str, behind: &str, na
         || warm.contains(&word.as_str())
         || next.is_none_or(|c| !c.is_alphabetic()) && !named();
     let sort = if hot { Sort::Other } else { Sort::Volume };
-    let key = if hot { "°C" } else { "US cup" };
+    let key = if hot { "°C" } else { "us_cup" };
     if let Some(row) = super::words::of(sort).find(|w| w.note == key && w.words.contains(&"C") | w.words.contains(&"c"))
     {
         *unit = row;

@@ -1,5 +1,5 @@
 //! What is asked and told of a text, as facts: the page words them. What stands in the text is handed back as it was
-//! written, and a name of the tables as it stands there.
+//! written, and what the tables know by its key.
 
 use crate::pantry::{Group, Ingredient};
 use crate::quantity::Problem;
@@ -46,8 +46,9 @@ pub enum Of {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct RowOf {
-    /// Its name there.
-    pub name: &'static str,
+    /// Its key.
+    #[cfg_attr(feature = "types", ts(type = "IngredientKey"))]
+    pub item: &'static str,
     /// Of a curing agent: per cent of nitrite and of nitrate that its packet says, as the table has them; empty where it
     /// says nothing of one.
     pub cure: Option<(&'static str, &'static str)>,
@@ -59,7 +60,7 @@ impl RowOf {
     /// A row of the pantry.
     pub fn of(item: &Ingredient) -> Self {
         Self {
-            name: item.name,
+            item: item.key,
             cure: (item.group == Group::Cure).then_some((item.nitrite, item.nitrate)),
             no_cure: item.key == "salt-mineral-pink",
         }
@@ -78,8 +79,9 @@ pub enum Thing {
     },
     /// One of several, and it is not settled which.
     Open {
-        /// Their names.
-        names: Vec<&'static str>,
+        /// Their keys.
+        #[cfg_attr(feature = "types", ts(type = "IngredientKey[]"))]
+        items: Vec<&'static str>,
     },
     /// A food of which there are no figures; it is no cure.
     Food {
@@ -169,10 +171,7 @@ pub enum Question {
     /// Whether a `c` is a cup or a clove.
     Letter,
     /// Which of the measures that have one name.
-    Measure {
-        /// That name.
-        word: &'static str,
-    },
+    Measure,
     /// Which of two amounts.
     Amounts,
     /// How much of a cure, where that is not said.
@@ -188,7 +187,8 @@ pub enum Question {
     Packed,
     /// Which row of the pantry.
     Which {
-        /// The question that stands in the table of words: `Which salt?`.
+        /// The key of the question in the table of words: `which_salt`.
+        #[cfg_attr(feature = "types", ts(type = "WhichKey"))]
         ask: &'static str,
     },
 }
@@ -198,10 +198,16 @@ pub enum Question {
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 #[serde(tag = "is", rename_all = "snake_case")]
 pub enum Offer {
-    /// A part of the text, a figure with its unit, or a name of the table of words.
+    /// A part of the text, or a figure with its unit.
     Said {
         /// As it is shown.
         text: String,
+    },
+    /// A measure.
+    Measure {
+        /// Its key in the table of words: `us_cup`.
+        #[cfg_attr(feature = "types", ts(type = "MeasureKey"))]
+        of: &'static str,
     },
     /// A row of the pantry.
     Row {
@@ -240,6 +246,11 @@ impl Offer {
     /// What is its own value and stands as it is.
     pub fn said(text: String) -> (String, Self) {
         (text.clone(), Self::Said { text })
+    }
+
+    /// A measure, by its key.
+    pub fn measure(of: &'static str) -> (String, Self) {
+        (of.to_owned(), Self::Measure { of })
     }
 }
 

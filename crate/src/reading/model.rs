@@ -65,7 +65,8 @@ pub struct ReadLine {
     pub thing: Option<Thing>,
     /// An amount that is for each of what its sentence names, as it was written.
     pub each: Option<String>,
-    /// The measure it goes by, of those that have one name: `US cup`.
+    /// The measure it goes by, of those that have one name, by its key: `us_cup`.
+    #[cfg_attr(feature = "types", ts(type = "MeasureKey | null"))]
     pub by: Option<&'static str>,
     /// Grams for the meat, or for what the line itself says: low, usual, high. Empty where it is not weighed.
     pub grams: Vec<String>,

@@ -59,8 +59,9 @@ impl Names {
                 food: false,
             };
             // "Sage, ground" is also said "ground sage".
-            let turned = item.name.split_once(", ").map(|(noun, how)| format!("{how} {noun}"));
-            let names = [item.name].into_iter().chain(item.others.iter().copied()).map(plain);
+            let first = item.names.first().and_then(|name| name.split_once(", "));
+            let turned = first.map(|(noun, how)| format!("{how} {noun}"));
+            let names = item.names.iter().copied().map(plain);
             // The same name twice is no harm: the first is found.
             list.extend(
                 names

@@ -204,7 +204,7 @@ impl All<'_> {
         let thing = match line.items.as_slice() {
             [one] => Some(Thing::Row { row: RowOf::of(one) }),
             [_, _, ..] => Some(Thing::Open {
-                names: line.items.iter().map(|i| i.name).collect(),
+                items: line.items.iter().map(|i| i.key).collect(),
             }),
             [] if weighed && read.meaning.is_some() => Some(Thing::Food { name: read.own.clone() }),
             [] if weighed => Some(Thing::Own { name: read.own.clone() }),

@@ -124,7 +124,7 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon], profil
             };
             let level = weighed.level(amount, answers, own);
             weighed.grams = spoons.zip(level).and_then(|(n, level)| times(n, level));
-            let letters = ["US cup", "clove"].map(|l| Offer::said(l.to_owned()));
+            let letters = ["us_cup", "clove"].map(Offer::measure);
             if line.cup_or_clove() && weighed.pick("unit", Question::Letter, letters, answers) == Some(1) {
                 let each = weighed.items.iter().filter_map(|i| i.each()).reduce(hull);
                 let count = amount.parts.first().map(|(number, _)| number.value);
@@ -162,13 +162,13 @@ pub fn hull(a: Range, b: Range) -> Range {
 impl Weighed<'_> {
     /// Which of the measures of a word: by the country of the settings, else asked, once for the whole text.
     fn measure(&mut self, word: &Word, answers: &Answers<'_>) -> Option<usize> {
-        let names: Vec<&str> = word.note.split('|').collect();
+        let names: Vec<&'static str> = word.note.split('|').collect();
         if self.by_case(word) {
             return Some(0);
         }
         let country = match self.profile.as_str() {
-            "us-home" | "us-plant" => "US",
-            "uk" => "Imperial",
+            "us-home" | "us-plant" => "us_",
+            "uk" => "imperial_",
             _ => "",
         };
         let here = names.iter().position(|n| !country.is_empty() && n.starts_with(country));
@@ -178,8 +178,8 @@ impl Weighed<'_> {
         let usual = *word.words.first()?;
         let asked = Asked::new(
             format!("unit:{usual}"),
-            Question::Measure { word: usual },
-            names.iter().map(|n| Offer::said((*n).to_owned())),
+            Question::Measure,
+            names.iter().map(|n| Offer::measure(n)),
             answers,
         );
         let chosen = asked.chosen();
@@ -394,7 +394,7 @@ impl Weighed<'_> {
                 Some(pack) => Some(pack),
                 None => {
                     // Not sure: anything from loose to packed.
-                    let names = packs.iter().map(|p| Offer::said(p.note.to_owned()));
+                    let names = packs.iter().map(|p| Offer::measure(p.note));
                     let offers = names.chain([(UNSURE.to_owned(), Offer::Unsure)]);
                     let chosen = self.pick("pack", Question::Packed, offers, answers);
                     chosen.and_then(|at| packs.get(at).copied())

@@ -233,7 +233,7 @@ fn says_cure(value: &str) -> bool {
     let is_known = || {
         let cures = pantry::ingredients().iter().filter(|i| i.group == Group::Cure);
         cures
-            .flat_map(|i| i.others.iter().chain([&i.name]))
+            .flat_map(|i| i.names)
             .any(|n| n.eq_ignore_ascii_case(value.trim()))
     };
     lower.trim() == "cure" || SOUNDS_LIKE_CURE.iter().any(|w| lower.contains(w)) || is_known()

@@ -9,7 +9,7 @@ mod told;
 mod turned;
 mod usual;
 
-pub use allergens::{Allergens, NO_ALLERGEN, allergens};
+pub use allergens::{Allergen, Allergens, NO_ALLERGEN, allergens};
 pub use check::{
     MOST_CURES, MOST_LINES, MOST_NAME, MOST_NOTE, MOST_STEPS, MOST_TEXT, MOST_UNREAD, name, tag, take, text,
 };

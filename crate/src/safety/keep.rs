@@ -29,6 +29,8 @@ pub const JERKY: Jerky = Jerky {
 /// A row of the keeping times.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Keeps {
+    /// State, kind and place, as `cooked-any-cold`; the page words the rule.
+    pub key: &'static str,
     /// `smoked-cured`, `smoked`, `cooked`, `raw`, or `any`.
     pub state: &'static str,
     /// The kind of meat; nothing for any.
@@ -39,8 +41,6 @@ pub struct Keeps {
     pub low: u32,
     /// Days at the high end.
     pub high: u32,
-    /// The rule in words.
-    pub says: &'static str,
     /// Where it is from.
     pub source: &'static str,
     /// How well it is known.

@@ -2,10 +2,10 @@
 
 use crate::batch::{Batch, Piece};
 use crate::dose::{self, Caution, Verdict};
-use crate::pantry::{self, Belly, MeatKind, OWN};
+use crate::pantry::{self, Belly, ItemName, MeatKind, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, Mass, Problem, System, plain};
-use crate::recipe::{self, Allergens, Recipe, Share, ShareOf, Told, told};
+use crate::recipe::{self, Allergen, Allergens, Recipe, Share, ShareOf, Told, told};
 use crate::standing::{self, Vouched};
 use crate::weigh::{self, CureOf, Settings, WeighLine};
 use rust_decimal::{Decimal, dec};
@@ -25,8 +25,8 @@ pub struct RecipeCard {
     /// Verdict on the dose it aims at, on the user's scale.
     #[cfg_attr(feature = "types", ts(as = "Verdict"))]
     pub verdict: Vouched<Verdict>,
-    /// Allergens in it, by name.
-    pub allergens: Vec<String>,
+    /// Allergens in it.
+    pub allergens: Vec<Allergen>,
     /// What is the user's own and whose allergens are not known, by name.
     pub unknown: Vec<String>,
     /// Cautions for the meat and the method.
@@ -48,8 +48,8 @@ pub struct For<'a> {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct CardRow {
-    /// What it is called; empty for a cure.
-    pub name: String,
+    /// What it is called; nothing for a cure.
+    pub item: Option<ItemName>,
     /// Which cure it is.
     pub cure: Option<CureOf>,
     /// Its share: `2.2 %`, `0.5 g`.
@@ -125,7 +125,7 @@ pub fn card(recipe: &Recipe, work: &For<'_>, settings: &Settings) -> Result<Reci
     let cures = aimed.cures.iter().enumerate().filter_map(|(i, cure)| {
         let line = of(format!("cure:{i}"))?;
         Some(CardRow {
-            name: String::new(),
+            item: None,
             cure: line.cure.clone(),
             share: share_of(line, weight),
             of: ShareOf::GreenWeight,
@@ -137,7 +137,7 @@ pub fn card(recipe: &Recipe, work: &For<'_>, settings: &Settings) -> Result<Reci
     let lines = recipe.lines.iter().enumerate().filter_map(|(i, row)| {
         let line = of(format!("line:{i}"))?;
         Some(CardRow {
-            name: line.name.clone(),
+            item: line.item.clone(),
             cure: None,
             share: shown(row.share, settings.units),
             of: row.share.of(),
@@ -147,7 +147,7 @@ pub fn card(recipe: &Recipe, work: &For<'_>, settings: &Settings) -> Result<Reci
         })
     });
     let Allergens { known, unknown } = recipe::allergens(recipe);
-    let owned = |names: Vec<&str>| names.into_iter().map(str::to_owned).collect();
+    let unknown = unknown.into_iter().map(str::to_owned).collect();
     let rows = cures.chain(lines).collect();
     Ok(RecipeCard {
         weight: sheet.green.clone(),
@@ -156,8 +156,8 @@ pub fn card(recipe: &Recipe, work: &For<'_>, settings: &Settings) -> Result<Reci
         // A card goes to another kitchen: the heat stands on it too.
         cautions: on_card(recipe, cut.map(|c| c.kind), &sheet.verdict.cautions),
         verdict: standing::of_card(recipe, sheet.verdict),
-        allergens: owned(known),
-        unknown: owned(unknown),
+        allergens: known,
+        unknown,
     })
 }
 

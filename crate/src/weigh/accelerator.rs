@@ -22,7 +22,10 @@ pub struct Accelerator {
 
 /// What a line is as an accelerator, by its own name or the pantry's.
 pub fn of(line: &Line) -> Option<&'static Accelerator> {
-    let named = ingredient(&line.item).map(|i| i.name).unwrap_or_default();
+    let named = ingredient(&line.item)
+        .and_then(|i| i.names.first())
+        .copied()
+        .unwrap_or_default();
     let name = format!("{named} {}", line.name).to_lowercase();
     crate::tables::ACCELERATORS.iter().find(|a| name.contains(a.word))
 }

@@ -2,7 +2,7 @@
 
 use super::settings::Settings;
 use crate::dose::OwnSpoon;
-use crate::pantry;
+use crate::pantry::{self, ItemName, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Code, Mass, Problem, Range, Volume, Wrong, fixed, plain};
 use crate::recipe;
@@ -39,8 +39,8 @@ pub struct SpoonSheet {
     pub holds: [String; 3],
     /// Only the sum was weighed: 15 % either way is a judgement. Else least and most, with a quarter of the distance beyond.
     pub together: bool,
-    /// What was in it, by the pantry or by the cook.
-    pub name: String,
+    /// What was in it.
+    pub of: ItemName,
     /// What such a spoon of it holds in general in grams, least and most.
     pub general: Option<[String; 2]>,
 }
@@ -111,9 +111,10 @@ pub(super) fn lost() -> Problem {
 pub fn spoon(ask: &AskSpoon) -> Result<SpoonSheet, Vec<Problem>> {
     let mut problems = ask.settings.problems();
     let item = pantry::ingredient(&ask.item);
+    let own = pantry::own_name(&ask.item).filter(|n| recipe::name(n).is_ok());
     let named = item
-        .map(|i| i.name)
-        .or_else(|| pantry::own_name(&ask.item).filter(|n| recipe::name(n).is_ok()));
+        .map(|i| ItemName::of(i.key, ""))
+        .or_else(|| own.map(|name| ItemName::of(OWN, name)));
     if named.is_none() {
         problems.push(Problem::of(Code::Unknown, Wrong::SpoonOfWhat).at("item"));
     }
@@ -137,7 +138,7 @@ pub fn spoon(ask: &AskSpoon) -> Result<SpoonSheet, Vec<Problem>> {
     Ok(SpoonSheet {
         holds: [range.low, range.typical, range.high].map(|g| fixed(g, 2)),
         together: ask.count.is_some(),
-        name: named.to_owned(),
+        of: named,
         general: general.map(|g| [g.low, g.high].map(|g| fixed(g, 1))),
         spoon: OwnSpoon {
             item: ask.item.trim().to_owned(),

@@ -2,7 +2,7 @@
 
 use crate::batch::OddWeight;
 use crate::dose::Measured;
-use crate::pantry::Status;
+use crate::pantry::{ItemName, Status};
 use crate::quantity::Figure;
 use serde::Serialize;
 
@@ -160,7 +160,7 @@ pub enum Remark {
     /// A line is less than the scale can show.
     BelowStep {
         /// What it is called.
-        name: String,
+        of: ItemName,
         /// How much it is.
         weight: String,
     },

@@ -6,7 +6,7 @@ use super::plan::{self, Plan};
 use super::spoon::spoons;
 use crate::batch::{Batch, Tick, portion_of};
 use crate::dose::{self, Portion};
-use crate::pantry::{self, Agent, Group, Made, OWN};
+use crate::pantry::{self, Agent, Group, ItemName, Made};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, Fraction, Mass, Range, fixed, grouped, plain};
 use crate::recipe::{Cure, Line};
@@ -178,13 +178,8 @@ pub fn on_scale(grams: Decimal, step: Decimal) -> Figure {
 }
 
 /// What a line is called.
-pub fn line_name(line: &Line) -> String {
-    if line.item == OWN || !line.name.is_empty() {
-        return line.name.clone();
-    }
-    pantry::ingredient(&line.item)
-        .map(|i| i.name.to_owned())
-        .unwrap_or_default()
+pub fn line_name(line: &Line) -> ItemName {
+    ItemName::of(&line.item, &line.name)
 }
 
 /// What a cure is: by its strength, or as a premix of the list.
@@ -271,7 +266,7 @@ fn cure_line(batch: &Batch, i: usize, cure: &Cured, ends: Option<&[Rounded; 2]>,
             step: batch.tick(&cure_id(i)).map_or_else(|| Mass::new(step).ok(), |t| t.step),
             ..tick(batch, cure_id(i), cure.grams)?
         },
-        ..line(cure_id(i), String::new(), batch, cure.grams, cure.exact, range, step)?
+        ..line(cure_id(i), None, batch, cure.grams, cure.exact, range, step)?
     })
 }
 
@@ -294,7 +289,7 @@ fn plain_line(
             in_cure: format!("{} g", fixed(rounded.cure_salt, 1)),
         }),
         changed: changed(batch.tick(&line_id(i)).is_some(), grams, exact.nearest(step)?, step),
-        ..line(line_id(i), line_name(row), batch, grams, exact, range, step)?
+        ..line(line_id(i), Some(line_name(row)), batch, grams, exact, range, step)?
     })
 }
 
@@ -320,7 +315,7 @@ fn tick(batch: &Batch, id: String, grams: Decimal) -> Option<Tick> {
 
 fn line(
     id: String,
-    name: String,
+    item: Option<ItemName>,
     batch: &Batch,
     grams: Decimal,
     exact: Decimal,
@@ -328,7 +323,7 @@ fn line(
     step: Decimal,
 ) -> Option<WeighLine> {
     Some(WeighLine {
-        name,
+        item,
         cure: None,
         add: on_scale(grams, step),
         weight: format!("{} g", plain(grams)),

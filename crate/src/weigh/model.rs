@@ -3,6 +3,7 @@
 use super::facts::{Changed, CoarseWay, CureOf, LineWhy, Remark, SheetFact, SpoonSource, SpoonUnit};
 use crate::batch::Tick;
 use crate::dose::Verdict;
+use crate::pantry::ItemName;
 use crate::quantity::Figure;
 use crate::recipe::Method;
 use serde::Serialize;
@@ -51,8 +52,8 @@ pub struct WeighSheet {
 pub struct WeighLine {
     /// Id for its tick: `cure:0`, `line:2`.
     pub id: String,
-    /// What it is called, by the cook or in the pantry; empty for a curing agent.
-    pub name: String,
+    /// What it is called; nothing for a curing agent.
+    pub item: Option<ItemName>,
     /// Which curing agent: weigh it, a spoon is too loose. Nothing for any other line.
     pub cure: Option<CureOf>,
     /// What to add, rounded to the scale's step; what was added once ticked.

@@ -32,7 +32,7 @@ impl Work<'_> {
         for ((line, exact), grams) in recipe.lines.iter().zip(&rounded.exact).zip(&rounded.lines) {
             if grams.is_zero() && *exact > Decimal::ZERO {
                 remarks.push(Remark::BelowStep {
-                    name: line_name(line),
+                    of: line_name(line),
                     weight: format!("{} g", plain(exact.half_away(2))),
                 });
             }

@@ -153,7 +153,8 @@ impl Work<'_> {
         let grams = line.tick.weight.map(Mass::base);
         if let (Some(item), Some(grams), true) = (item, grams, line.spoon.is_some() || item == Some(OWN)) {
             // What is the cook's own goes by its name.
-            let is_it = |s: &&OwnSpoon| s.item == item || (item == OWN && own_name(&s.item) == Some(line.name.trim()));
+            let name = line.item.as_ref().map_or("", |of| of.name.trim());
+            let is_it = |s: &&OwnSpoon| s.item == item || (item == OWN && own_name(&s.item) == Some(name));
             let own = self.settings.spoons.iter().find(is_it);
             line.spoon = own.and_then(|own| own_spoons(own, grams)).or(line.spoon.take());
         }

@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { test } from 'node:test';
 import ical from 'ical.js';
+import { GAME } from '../../../web/words/en/game.js';
 import { addPieces, begin, goTo, kept, place, startBatch, startDemo, texts, tick, weighOut } from './steps.mjs';
 
 async function add(page, what, hunters, each, weight) {
@@ -72,13 +73,13 @@ test('what was weighed before takes over, and an animal goes by its dressed weig
   await page.getByText('14 pieces, Gadwall breast').waitFor();
 });
 
-/** Names of the rows by the status that the table gives them, read apart from the page. */
+/** Names of the rows by the status that the table gives them, which is read apart from the page. */
 function byStatus() {
   const table = readFileSync(new URL('../../../crate/tables/game.csv', import.meta.url), 'utf8');
   const rows = table.split('\n').filter((line) => line && !/^#|,finish,/.test(line));
-  const names = rows.slice(1).map((line) => [/^[^,]*,("[^"]*"|[^,]*)/.exec(line)[1].replaceAll('"', ''), line]);
-  const memory = names.filter(([, line]) => line.endsWith(',memory')).map(([name]) => name);
-  return { memory, all: names.map(([name]) => name), keys: rows.slice(1).map((line) => line.split(',', 1)[0]) };
+  const keys = rows.slice(1).map((line) => line.split(',', 1)[0]);
+  const memory = keys.filter((_, at) => rows[at + 1].endsWith(',memory')).map((key) => GAME[key]);
+  return { memory, all: keys.map((key) => GAME[key]), keys };
 }
 
 test('every row from memory is marked, in the list and in the plan, and no other', async (t) => {

@@ -1,6 +1,5 @@
 // The page in a language that nobody speaks: what stands on a screen in plain letters has not come out of the catalogue.
 import assert from 'node:assert/strict';
-import { execFileSync } from 'node:child_process';
 import { readFileSync, readdirSync, writeFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { catalogue, seenIn, unmarked } from '../../../scripts/pseudo.mjs';
@@ -18,7 +17,10 @@ const UNITS =
 const PLAIN = new RegExp(`(?<![\\p{L}])(?!(?:${UNITS})(?![\\p{L}]))[A-Za-z]{2,}(?![\\p{L}])`, 'u');
 
 /** What the tour types, and the mark of a release. */
-const TYPED = ['“much”', '“thick”', '“love”', '2 tsp love', 'love, ', 'Rub for 5 lb meat'];
+const TYPED = [
+  ...['“much”', '“thick”', 'pepper', '“love”', '2 tsp love', 'love, ', '3 tbsp salt', '1 tsp pink salt', 'no garlic'],
+  ...['Rub for 5 lb meat', '30 g salt', '5 g cure no. 1'],
+];
 const RELEASE = /\d+\.\d+\.\d+-[0-9a-f]{8}/;
 /** A tag with the code behind it, as on a label; and the tags that the tour makes. */
 const CODE = /(?<![-\w])[A-Z]{2}\d?-[A-Z0-9]{1,4}(?![-\w])/g;
@@ -33,35 +35,36 @@ const parts = (typed) =>
 const unquoted = (text) =>
   text.replace(/“([^”]+?)…?”/g, (all, said) => (TEXTS.some((typed) => typed.includes(said)) ? '' : all));
 
-/** The cells of a table. @param {string} csv */
-const cells = (csv) =>
-  [...csv.matchAll(/"((?:[^"]|"")*)"|[^,\n]+/g)].map(([plain, quoted]) => quoted?.replaceAll('""', '"') ?? plain);
+/** The columns of a table that say where its figures come from. */
+const SOURCE = ['source', 'rule', 'title', 'status'];
 
-/** All texts of the tables and the starters: names, cautions, sources, notes of recipes. Those are data, in English. */
+/** The rows of a table, each an object. @param {string} csv */
+function rows(csv) {
+  const [head, ...all] = csv
+    .split('\n')
+    .filter((line) => line && !line.startsWith('#'))
+    .map((line) => [...line.matchAll(/(?:^|,)(?:"((?:[^"]|"")*)"|([^,]*))/g)])
+    .map((cells) => cells.map(([, quoted, plain]) => quoted?.replaceAll('""', '"') ?? plain));
+  return all.map((cells) => Object.fromEntries(cells.map((cell, at) => [head[at], cell])));
+}
+
+/** What is data and stays as it is written: sources with their status, and the recipes that come with the page. */
 function data() {
-  const ask = (request) =>
-    JSON.parse(
-      execFileSync(`${root}target/release/examples/reckon`, { input: JSON.stringify(request), encoding: 'utf8' }),
-    );
   const all = new Set();
-  const take = (value) => {
-    if (typeof value === 'string') all.add(value);
-    else if (value && typeof value === 'object') Object.values(value).forEach(take);
-  };
-  take([ask({ tables: {} }), ask({ starters: {} }), ask({ sources: {} })]);
-  take(JSON.parse(readFileSync(`${root}crate/tables/starters.json`, 'utf8')));
-  for (const table of readdirSync(`${root}crate/tables`).filter((name) => name.endsWith('.csv'))) {
-    take(cells(readFileSync(`${root}crate/tables/${table}`, 'utf8')).flatMap((cell) => [cell, ...cell.split('|')]));
+  const folder = `${root}crate/tables/`;
+  for (const table of readdirSync(folder).filter((name) => name.endsWith('.csv'))) {
+    for (const row of rows(readFileSync(folder + table, 'utf8'))) {
+      for (const column of SOURCE) if (row[column]) all.add(row[column]);
+    }
   }
-  return [
-    ...all,
-    ...[...all].map((text) => text.toLowerCase()),
-    ...TYPED,
-    ...TAGS,
-    ...NAMES,
-    ...ODD,
-    ...TEXTS.flatMap(parts),
-  ]
+  const { recipes, demo, plain } = JSON.parse(readFileSync(`${folder}starters.json`, 'utf8'));
+  for (const recipe of [...recipes, ...plain.recipes.map((one) => one.recipe)]) {
+    for (const text of [recipe.name, recipe.tag, recipe.notes, ...recipe.steps.map(({ note }) => note)])
+      if (text) all.add(text);
+  }
+  for (const { name, tag } of [demo, ...demo.pieces]) for (const text of [name, tag]) if (text) all.add(text);
+  const typed = [...TYPED, ...TAGS, ...NAMES, ...ODD, ...TEXTS.flatMap(parts)];
+  return [...all, ...[...all].map((text) => text.toLowerCase()), ...typed]
     .filter((text) => /[A-Za-z]{2}/.test(text))
     .sort((a, b) => b.length - a.length);
 }

@@ -8,6 +8,7 @@ import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { choose, option, pick } from '../widgets/pick.js';
 import { cautions } from '../widgets/verdict.js';
+import { GAME, weighedWords } from '../../words/en/game.js';
 import { bagBasis, houseRoom, isMemory, leftWords, rackRoom, spread, wanted } from '../../words/en/plan.js';
 import { glue } from '../../words/glue.js';
 import { KINDS, UNITS } from '../../words/en/names.js';
@@ -25,7 +26,7 @@ import {
   TITLE,
   each,
   enough,
-  gameName,
+  gameWords,
   inPlan,
   notWritten,
   piecesAnd,
@@ -41,11 +42,11 @@ import {
 /** A row of the plan with the id of the recipe it is for. @typedef {BagAsk & { card?: string }} Row */
 
 /** Where a bird or an animal stands in the list. @param {import('../types').GameName} game */
-function groupOf({ kind, name }) {
+function groupOf({ kind, key }) {
   if (kind === 'boar') return HEADS.large;
   if (kind !== 'bird') return KINDS[kind] ?? kind;
-  if (/goose|brant/i.test(name)) return HEADS.geese;
-  return /pheasant|grouse|chukar|bobwhite|dove|turkey/i.test(name) ? HEADS.land : HEADS.ducks;
+  if (/goose|gander|brant/.test(key)) return HEADS.geese;
+  return /pheasant|grouse|chukar|bobwhite|dove|turkey/.test(key) ? HEADS.land : HEADS.ducks;
 }
 
 /** @param {App} app @returns {import('../app.js').Screen} */
@@ -113,6 +114,10 @@ export function bag(app) {
     if (!values || !of) focusErrors();
   };
 
+  const nameOf = (/** @type {string} */ of) => {
+    const one = game.find(({ key }) => key === of);
+    return one ? GAME[one.key] : '';
+  };
   const kindOf = (/** @type {string} */ of) => game.find(({ key }) => key === of)?.kind;
 
   /** @param {Row[]} inBag */
@@ -120,7 +125,7 @@ export function bag(app) {
     const ids = cards();
     const at = (/** @type {string | undefined} */ card) => (card && ids.includes(card) ? ids.indexOf(card) : null);
     return ask('plan_bag', {
-      rows: inBag.map(({ card, ...row }) => ({ ...row, recipe: at(card) })),
+      rows: inBag.map(({ card, ...row }) => ({ ...row, called: nameOf(row.of), recipe: at(card) })),
       recipes: ids.flatMap((id) => app.shelf.recipes.get(id) ?? []),
       per_pack: Math.min(99, Math.max(1, Math.round(Number(form.text('per', '2'))) || 1)),
       stock: [...app.shelf.stock].map(([id, stock]) => ({ id, stock })),
@@ -155,9 +160,7 @@ export function bag(app) {
                   html`<optgroup label=${head}>
                     ${game
                       .filter((one) => groupOf(one) === head)
-                      .map(({ key, name, weighed, needs_weight, memory }) =>
-                        option(key, gameName(name, needs_weight ? weighed : '', memory), key === chosen()?.key),
-                      )}
+                      .map((one) => option(one.key, gameWords(one), one === chosen()))}
                   </optgroup>`,
               ),
             ],
@@ -202,7 +205,7 @@ export function bag(app) {
                 form,
                 {
                   key: 'weight',
-                  label: weightOfOne(chosen()?.weighed),
+                  label: weightOfOne(weighedWords(chosen()?.weighed ?? '')),
                   hint: weightHint(Boolean(chosen()?.needs_weight)),
                   unit: UNITS[app.settings.units].mass,
                 },
@@ -282,7 +285,7 @@ export function bag(app) {
     };
     const card = rows()[at]?.card ?? '';
     return html`<li>
-      <b class="lead">${piecesOf(row.pieces, row.name)}</b>
+      <b class="lead">${piecesOf(row.pieces, GAME[row.game])}</b>
       <p>${glue(spread(row.all))}</p>
       <p class="small">${each(glue(spread(row.each)))}</p>
       ${
@@ -307,7 +310,7 @@ export function bag(app) {
       )}
       <div class="acts gap noprint">
         <button type="button" class="btn less" @click=${remove}>
-          ${RESULT.off}<span class="vh">: ${row.name}</span>
+          ${RESULT.off}<span class="vh">: ${GAME[row.game]}</span>
         </button>
       </div>
     </li>`;
@@ -384,7 +387,9 @@ export function bag(app) {
     const id = newId();
     const tag = app.shelf.freeTag(recipe.tag);
     const mine = (/** @type {unknown} */ _, /** @type {number} */ n) => rows()[n]?.card === card;
-    const pieces = sheet.rows.filter(mine).map(({ cut, name, pieces: n }) => ({ id: newId(), cut, name, count: n }));
+    const pieces = sheet.rows
+      .filter(mine)
+      .map(({ cut, game: of, pieces: n }) => ({ id: newId(), cut, name: GAME[of], count: n }));
     const batch = { tag, name: recipe.name, recipe, pieces, killed: killed(), premix: false, ticks: [], closed: false };
     const before = rows();
     const kept = await app.act(() => app.shelf.add(`batch/${id}`, batch), {

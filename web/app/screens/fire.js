@@ -18,6 +18,7 @@ import { stageAction } from '../widgets/stage-view.js';
 import { Ticker, onceOnly } from '../widgets/tick.js';
 import { cautionLine } from '../widgets/verdict.js';
 import { why } from '../widgets/why.js';
+import { pieceName } from '../../words/en/cuts.js';
 import { ELSEWHERE } from '../../words/en/batches.js';
 import { FIRE_CAUTIONS } from '../../words/en/fire.js';
 import { glue } from '../../words/glue.js';
@@ -135,14 +136,16 @@ export function fire(app, id) {
   const doOf = ({ recipe }, job) => recipe.steps[Number(job.split(':')[1])]?.do ?? '';
 
   /** @param {import('../types').FireClass} one */
-  function takenOut({ record, name }) {
+  function takenOut({ record, of: piece }) {
+    const name = pieceName(piece);
     const of = `pull:${record.place}`;
     const press = (/** @type {MouseEvent} */ e) => onceOnly(e) && ticker.set(id, { of }, IS.outNow(name));
     return html`<button type="button" class="btn main" @click=${press}>${IS.out(name)}</button>`;
   }
 
   /** @param {import('../types').FireClass} one */
-  function wrappedNow({ record, name }) {
+  function wrappedNow({ record, of: piece }) {
+    const name = pieceName(piece);
     const press = (/** @type {MouseEvent} */ e) =>
       onceOnly(e) && ticker.set(id, { of: `wrap:${record.place}` }, IS.wrappedNow(name));
     return html`<button type="button" class="btn main" @click=${press}>${IS.wrapped(name)}</button>`;

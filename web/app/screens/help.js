@@ -4,7 +4,7 @@ import { ask } from '../ask.js';
 import { statusWords } from '../../words/en/names.js';
 import { demo } from './today.js';
 import { GLOSSARY } from '../../words/en/glossary.js';
-import { HELP, JOB, SOURCES, TITLES, sourcesOf } from '../../words/en/help.js';
+import { HELP, JOB, SOURCES, TABLES, TITLES, sourcesOf } from '../../words/en/help.js';
 import { MORE, PLACES } from '../../words/en/places.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -66,7 +66,7 @@ export function sources(app) {
       <section class="sec">
         <h2>${SOURCES.head}</h2>
         <p class="lead">${SOURCES.lead}</p>
-        ${tables.map(([head, all]) => list(head, all))} ${list(SOURCES.spoons, spoons)}
+        ${tables.map(([of, all]) => list(TABLES[of], all))} ${list(SOURCES.spoons, spoons)}
       </section>
       <section class="sec">
         <h2>${SOURCES.words}</h2>

@@ -16,6 +16,7 @@ import { thickStep } from '../widgets/thick-step.js';
 import { sayVerdict } from '../widgets/verdict.js';
 import { HOW_MUCH, USUAL_NITRITE, weighIn, weightField, weightText } from '../widgets/weight-field.js';
 import { why } from '../widgets/why.js';
+import { cutName } from '../../words/en/cuts.js';
 import { ANSWER, ASKS, MIX, OTHER_WAYS, SAVE, TITLE, WRONG, stays, staysHere } from '../../words/en/how-much.js';
 import { inAll, reason } from '../../words/en/until.js';
 import { initials } from './recipes.js';
@@ -53,7 +54,7 @@ export function howMuch(app) {
     return ask('draft', {
       settings: settings(),
       premix: form.text('premix') === 'yes',
-      ...(cut && { cut }),
+      ...(cut && { cut, called: cutName(cut) ?? '' }),
       ...(values.weight && { weight: values.weight }),
       ...(values.nitrite && { nitrite: values.nitrite }),
       ...(thickness && { thickness }),
@@ -85,14 +86,7 @@ export function howMuch(app) {
         ${problems ? problemStrip(app, problems) : answerRows({ sheet, time: { until, now, under: comes && under(draft, comes, now) } })}
         ${sheet ? [answerVerdict(sheet), scale(sheet)] : problems ? nothing : hint()}
         ${sheet ? action(sheet, draft) : nothing}
-        ${
-          sheet
-            ? why(
-                'how-much',
-                answerWhy({ sheet, clock, now, source: draft?.source ?? '', usual: draft?.thick?.usual ?? false }),
-              )
-            : nothing
-        }
+        ${sheet ? why('how-much', answerWhy({ sheet, clock, now, usual: draft?.thick?.usual ?? false })) : nothing}
       </section>`,
       html`<div class="leaf ways">
         ${doors(OTHER_WAYS.head, [door('#/read', OTHER_WAYS.paste), door('#/dose', OTHER_WAYS.on)])}

@@ -6,6 +6,7 @@ import { LIGHTS, lightNow, setLight } from '../widgets/light.js';
 import { pick } from '../widgets/pick.js';
 import { Transfer } from '../widgets/transfer.js';
 import { strip } from '../widgets/verdict.js';
+import { PROFILES } from '../../words/en/profiles.js';
 import { statusWords } from '../../words/en/names.js';
 import { recordName } from '../../words/en/record.js';
 import { clock, fullDate } from '../../words/time.js';
@@ -69,7 +70,7 @@ export function keep(app) {
           name: 'profile',
           legend: SET.rule,
           look: 'long',
-          options: tables.profiles.map(({ key, name }) => [key, name]),
+          options: tables.profiles.map(({ key }) => [key, PROFILES[key]]),
           value: settings.profile,
         },
         (profile) => change({ profile }),

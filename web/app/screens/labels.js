@@ -1,6 +1,7 @@
 /** Labels and tags of a batch: for the bag before it closes, for the packs, for what is given. */
 import { html, nothing } from 'lit-html';
 import { ask, readFields } from '../ask.js';
+import { pieceName } from '../../words/en/cuts.js';
 import { REGION } from '../../words/locale.js';
 import { answered } from '../widgets/answer.js';
 import { batchHead, stateOf } from '../widgets/batch-head.js';
@@ -13,7 +14,6 @@ import { pick } from '../widgets/pick.js';
 import { strip } from '../widgets/verdict.js';
 import { cautionText } from '../../words/en/cautions.js';
 import { glue } from '../../words/glue.js';
-import { pieceName } from '../../words/en/names.js';
 import { LABELS, TYPED } from '../../words/en/packing.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -184,7 +184,7 @@ export function labels(app, id, part) {
             ${
               paper
                 ? html`<h2 class="noprint block">${LABELS.sheet}</h2>
-                    ${sheetOf({ paper, batch, id, what, count, weights: printed, to: kind === 'gift' ? book.to() : '', stock: how.stock, link, now: app.now(), nameOf: (piece) => pieceName(app, piece) })}
+                    ${sheetOf({ paper, batch, id, what, count, weights: printed, to: kind === 'gift' ? book.to() : '', stock: how.stock, link, now: app.now(), nameOf: pieceName })}
                     <div class="block noprint">
                       <button type="button" class="btn main wide" @click=${() => print()}>${LABELS.print}</button>
                     </div>

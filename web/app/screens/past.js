@@ -5,9 +5,11 @@ import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { stateOf } from '../widgets/batch-head.js';
 import { icon, tagMark } from '../widgets/icon.js';
+import { itemName } from '../../words/en/ingredients.js';
+import { cutName, pieceName } from '../../words/en/cuts.js';
 import { heldWords } from '../../words/en/doubts.js';
 import { markOf } from '../widgets/doubts.js';
-import { UNITS, pieceName, shortCode } from '../../words/en/names.js';
+import { UNITS, shortCode } from '../../words/en/names.js';
 import { cameOut, mayBe, totalOut } from '../../words/en/stock.js';
 import { fullDate } from '../../words/time.js';
 import {
@@ -51,14 +53,11 @@ export function past(app) {
   function wordsOf(id, batch) {
     let all = words.get(batch);
     if (all === undefined) {
-      const cuts = batch.pieces.map(
-        ({ cut, name }) => `${app.tables.cuts.find(({ key }) => key === cut)?.name ?? ''} ${name ?? ''}`,
-      );
+      const cuts = batch.pieces.map(({ cut, name }) => `${cutName(cut) ?? ''} ${name ?? ''}`);
       const { out, cut, taste, change } = batch.after ?? {};
-      const called = (/** @type {string} */ item) => app.tables.ingredients.find(({ key }) => key === item)?.name ?? '';
       const inside = [
-        ...batch.recipe.cures.map(({ item }) => called(item)),
-        ...batch.recipe.lines.map(({ item, name }) => `${called(item)} ${name ?? ''}`),
+        ...batch.recipe.cures.map(({ item }) => itemName({ item })),
+        ...batch.recipe.lines.map(({ item, name }) => `${itemName({ item })} ${name ?? ''}`),
       ];
       const days = [began(batch), ...batch.ticks.map(({ at }) => at)].filter((at) => at !== null);
       const parts = [
@@ -214,8 +213,7 @@ export function past(app) {
         >${tagMark(batch.tag)}<b>${batch.name}</b
         ><span class="p">${underName(shortCode(batch.tag, id), dayOf(batch), batch.closed)}</span></a
       >
-      ${doubtOf(id, batch)}
-      ${book?.why?.map((why) => html`<span>${mayBe(why, batch.pieces, (piece) => pieceName(app, piece))}</span>`)}
+      ${doubtOf(id, batch)} ${book?.why?.map((why) => html`<span>${mayBe(why, batch.pieces, pieceName)}</span>`)}
       ${
         book?.green && !book.why?.length
           ? html`<span>${trimmedAnd(book.green, book.out ? cameOut(book.out) : '')}</span>`
@@ -235,7 +233,7 @@ export function past(app) {
     const doubts = doubted.get(batch) ?? stateOf(app, id, batch)?.doubts ?? [];
     doubted.set(batch, doubts);
     const grave = doubts.find(({ weight, kind }) => weight !== 'warns' && kind !== 'past_keeping');
-    const says = grave ? heldWords([grave], batch, (piece) => pieceName(app, piece)) : '';
+    const says = grave ? heldWords([grave], batch, pieceName) : '';
     return grave && says
       ? html`<span class="flag ${markOf(grave)}">${icon(`s-${markOf(grave)}`, '')}<span>${says}</span></span>`
       : nothing;

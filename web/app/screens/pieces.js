@@ -14,6 +14,7 @@ import { pinned } from '../widgets/pinned.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { strip } from '../widgets/verdict.js';
 import { why } from '../widgets/why.js';
+import { pieceName } from '../../words/en/cuts.js';
 import { cautionText } from '../../words/en/cautions.js';
 import { glue } from '../../words/glue.js';
 import { cutSource, mixedWords, oddWords } from '../../words/en/pieces.js';
@@ -62,7 +63,7 @@ export function pieces(app, id) {
     const next =
       open >= 0
         ? html`<button type="button" class="btn main" @click=${() => form.edit(open)}>
-            ${ANSWER.weigh(sheet.rows[open]?.name)}
+            ${ANSWER.weigh(pieceName(sheet.rows[open]?.of ?? {}))}
           </button>`
         : html`<a class="btn main" href="#/batch/${id}/weigh">${odd ? ANSWER.right : ANSWER.go}</a>`;
     return html`<p class="small">${inAll(sheet.count, sheet.about, sheet.weighed)}</p>
@@ -101,7 +102,7 @@ export function pieces(app, id) {
     const weighed = row.range === null;
     return html`<tr id="class-${at}">
       <td>
-        ${shape(at)}${row.name}<small>${eachOf(row.each.text, weighed, row.thickness?.text)}</small>
+        ${shape(at)}${pieceName(row.of)}<small>${eachOf(row.each.text, weighed, row.thickness?.text)}</small>
         ${row.odd ? html`<p class="flag care">${icon('s-care', '')}<span>${oddWords(row.odd)}</span></p>` : nothing}
       </td>
       <td>
@@ -114,7 +115,7 @@ export function pieces(app, id) {
           <button
             type="button"
             class="btn quiet less"
-            aria-label=${TABLE.changeWhat(row.name)}
+            aria-label=${TABLE.changeWhat(pieceName(row.of))}
             @click=${() => form.edit(at)}
           >
             ${TABLE.change}
@@ -139,7 +140,7 @@ export function pieces(app, id) {
   /** @param {PieceSheet} sheet */
   function reasons(sheet) {
     return html`<p class="near">${WHY}</p>
-      ${sheet.rows.map(({ name, source }) => (source ? html`<p class="src">${sourceOf(name, cutSource(source))}</p>` : nothing))}
+      ${sheet.rows.map(({ of, source }) => (source ? html`<p class="src">${sourceOf(pieceName(of), cutSource(source))}</p>` : nothing))}
       ${sheet.cautions.map(({ source }) => html`<p class="src">${source}</p>`)}`;
   }
 

@@ -7,6 +7,7 @@ import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { choose, option, pick } from '../widgets/pick.js';
 import { advice, strip } from '../widgets/verdict.js';
+import { INGREDIENTS, itemName } from '../../words/en/ingredients.js';
 import { AIM as AIM_WORD, BACK, BAG, MEAT } from '../../words/en/fields.js';
 import {
   ABOUT,
@@ -71,8 +72,7 @@ function ownSpoon(app) {
   };
   const pantry = app.tables.ingredients.filter(({ spoon, key }) => spoon && key !== 'water');
   // What the pantry has not goes by its name: `own/Marsh seed mix`.
-  const nameOf = (/** @type {string} */ item) =>
-    pantry.find(({ key }) => key === item)?.name ?? item.replace(/^own\//, '');
+  const nameOf = (/** @type {string} */ item) => itemName({ item }).replace(/^own\//, '');
   const itemOf = () => {
     const item = form.text('item', 'cure-1');
     return item === 'own' ? `own/${form.text('name').trim()}` : item;
@@ -152,7 +152,7 @@ function ownSpoon(app) {
           label: SPOON.item,
           value: item,
           options: [
-            ...pantry.map(({ key, name }) => option(key, name, key === item)),
+            ...pantry.map(({ key }) => option(key, INGREDIENTS[key], key === item)),
             option('own', SPOON.own, item === 'own'),
           ],
         },

@@ -7,9 +7,11 @@ import { field, wrong } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { choose, option } from '../widgets/pick.js';
+import { INGREDIENTS } from '../../words/en/ingredients.js';
+import { pieceName } from '../../words/en/cuts.js';
 import { doubtWords } from '../../words/en/doubts.js';
 import { markOf } from '../widgets/doubts.js';
-import { shortCode, pieceName } from '../../words/en/names.js';
+import { shortCode } from '../../words/en/names.js';
 import { inHouse } from '../../words/en/stock.js';
 import { fullDate } from '../../words/time.js';
 import { CAME, GOES, HEADS, PACKS, TITLE, useBy } from '../../words/en/larder.js';
@@ -145,8 +147,8 @@ export function stock(app) {
                 value: item,
                 options: html`${app.tables.ingredients
                   .filter(({ group }) => group !== 'liquid')
-                  .map(({ key, name }) =>
-                    option(key, name, key === item),
+                  .map(({ key }) =>
+                    option(key, INGREDIENTS[key], key === item),
                   )}${option('bags', CAME.bags, item === 'bags')}${option('own', CAME.own, item === 'own')}`,
               },
               (value) => ((item = value), app.draw()),
@@ -254,9 +256,7 @@ export function stock(app) {
       ${
         grave && of
           ? html`<span class="flag ${markOf(grave)}"
-              >${icon(`s-${markOf(grave)}`, '')}<span
-                >${doubtWords(grave, of, (piece) => pieceName(app, piece)).says}</span
-              ></span
+              >${icon(`s-${markOf(grave)}`, '')}<span>${doubtWords(grave, of, pieceName).says}</span></span
             >`
           : over
             ? html`<span class="flag care">${icon('s-care', '')}<span>${day}${PACKS.past}</span></span>`

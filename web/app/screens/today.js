@@ -10,9 +10,9 @@ import { icon, tagMark } from '../widgets/icon.js';
 import { jobRow } from '../widgets/job-row.js';
 import { Ticker } from '../widgets/tick.js';
 import { week } from '../widgets/week.js';
+import { pieceName } from '../../words/en/cuts.js';
 import { heldWords } from '../../words/en/doubts.js';
 import { whereWords } from '../../words/en/jobs.js';
-import { pieceName } from '../../words/en/names.js';
 import { clock, longDay } from '../../words/time.js';
 import { BATCHES, DUE, OTHERS, START, held } from '../../words/en/batches.js';
 
@@ -102,12 +102,7 @@ function alarm(app, { batch: id, doubts, stage }) {
   if (!batch) return nothing;
   return html`<a class="alarm" href="#/batch/${id}/${stage}"
     ><span class="mark">${icon('s-stop', '')}</span
-    ><span class="text"
-      >${held(
-        batch.name,
-        heldWords(doubts, batch, (piece) => pieceName(app, piece)),
-      )}</span
-    >${icon('s-go')}</a
+    ><span class="text">${held(batch.name, heldWords(doubts, batch, pieceName))}</span>${icon('s-go')}</a
   >`;
 }
 
@@ -116,7 +111,7 @@ function underWay(app, state) {
   const batch = app.shelf.batches.get(state.batch);
   if (!batch) return nothing;
   // What forbids nothing yet is on the list too, or it is seen only by who opens the batch.
-  const told = heldWords(state.doubts, batch, (piece) => pieceName(app, piece));
+  const told = heldWords(state.doubts, batch, pieceName);
   return html`<li>
     <a class="batch" href="#/batch/${state.batch}/${state.stage}"
       >${tagMark(batch.tag)}<b>${batch.name}</b

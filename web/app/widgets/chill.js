@@ -1,5 +1,6 @@
 /** The chill as an answer: which size has to be how cold by when, and what follows when it is missed. */
 import { html, nothing } from 'lit-html';
+import { pieceName } from '../../words/en/cuts.js';
 import { IN_TIME, LOST, UNSEEN, stageWords } from '../../words/en/chill.js';
 import { dayTime, nearTime } from '../../words/time.js';
 import { shape } from './icon.js';
@@ -33,10 +34,10 @@ export function chillAnswer(sheet, now) {
   const { until, row, then } = stageOf(first.one);
   if (until === null) {
     const late = first.one.record.chill.is === 'late';
-    return html`<p class="say">${late ? CHILL.late(first.one.name) : CHILL.unseen(first.one.name)}</p>
+    return html`<p class="say">${late ? CHILL.late(pieceName(first.one.of)) : CHILL.unseen(pieceName(first.one.of))}</p>
       <p class="reason">${late ? LOST : UNSEEN}</p>`;
   }
-  return html`<p class="say">${CHILL.say(first.one.name, row && stageWords(row.stage))}</p>
+  return html`<p class="say">${CHILL.say(pieceName(first.one.of), row && stageWords(row.stage))}</p>
     <p class="big">${CHILL.by(dayTime(until, now))}</p>
     <p class="under">${CHILL.then(then && stageWords(then.stage))}</p>
     <p class="reason">${IN_TIME}</p>`;
@@ -50,7 +51,7 @@ export function chillRows(sheet, now) {
       const { until, row } = stageOf(one);
       const at = one.points.at(-1);
       return html`<li>
-        <span>${shape(place)}${one.name}</span
+        <span>${shape(place)}${pieceName(one.of)}</span
         >${at && one.last ? html`<span class="small">${ROWS.read(one.last.text, nearTime(at.at, now))}</span>` : nothing}<span
           class="what"
           >${{ done: ROWS.cold, late: ROWS.late }[String(one.record.chill.is)] ?? (until ? CHILL.by(nearTime(until, now)) : ROWS.unseen)}</span

@@ -1,5 +1,6 @@
 /** A wedge over the days: it rises from when one in ten is through to the hour at which nine in ten are. */
 import { html, nothing, svg } from 'lit-html';
+import { countedPieces } from '../../words/en/cuts.js';
 import { about, dayName, dayOf, midnight } from '../../words/time.js';
 import { SIZES } from '../../words/en/cure-clock.js';
 
@@ -25,7 +26,7 @@ export function bars(one, { from, until }, begun, now) {
     class="week cure-bars"
     height="54"
     role="img"
-    aria-label=${SIZES.bar(one.name, about(from, now), about(until, now))}
+    aria-label=${SIZES.bar(countedPieces(one.of), about(from, now), about(until, now))}
   >
     <rect class="lane" x="0" y="2" width="100%" height="26" />
     <svg

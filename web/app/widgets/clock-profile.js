@@ -1,5 +1,6 @@
 /** Salt across a piece, now and at the planned rinse, and the same as a table. */
 import { html, nothing, svg } from 'lit-html';
+import { countedPieces } from '../../words/en/cuts.js';
 import { dayTime } from '../../words/time.js';
 import { ACROSS } from '../../words/en/cure-clock.js';
 
@@ -10,7 +11,8 @@ import { ACROSS } from '../../words/en/cure-clock.js';
 const HEIGHT = 200;
 
 /** @param {Class} one @param {CureClock} clock @param {number} now */
-export function profile({ profile, name, thickness, goal }, { planned, ended }, now) {
+export function profile({ profile, of, thickness, goal }, { planned, ended }, now) {
+  const name = countedPieces(of);
   // With skin on the points go all the way through; else the other half is the same again.
   const through = Number(profile.at(-1)?.at) > 600;
   const whole = through

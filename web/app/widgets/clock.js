@@ -1,5 +1,6 @@
 /** The cure clock: what is to be said of it, and under Why how each size class comes to its hour. */
 import { html, nothing } from 'lit-html';
+import { countedPieces } from '../../words/en/cuts.js';
 import { MIDDLES, THUMBS, notedWords } from '../../words/en/clock.js';
 import { statusWords } from '../../words/en/names.js';
 import { glue } from '../../words/glue.js';
@@ -45,13 +46,13 @@ function sizeClass(one, clock, now) {
   const answered = (span) => (row ? { ...span, earliest: row.from, latest: row.until } : span);
   return html`<div class="class">
     <div class="row-h">
-      <h3>${icon(`k-${one.at % 6}`, 'key')}${TIMES.head(one.name, one.thickness)}</h3>
+      <h3>${icon(`k-${one.at % 6}`, 'key')}${TIMES.head(countedPieces(one.of), one.thickness)}</h3>
       <span class="flag ${one.mark}">${icon(`s-${one.mark}`, '')}<span>${MIDDLES[one.state]}</span></span>
     </div>
     ${one.out === null ? nothing : html`<p class="near">${UNTIL.cameOut(dayTime(one.out, now))}</p>`}
     <table class="tbl times">
       <caption class="vh">
-        ${TIMES.caption(one.name)}
+        ${TIMES.caption(countedPieces(one.of))}
       </caption>
       <thead>
         <tr>
@@ -72,8 +73,8 @@ function sizeClass(one, clock, now) {
 
 /** @param {CureClock} clock */
 export function soaking({ classes }) {
-  return classes.map(({ soak, name }) =>
-    soak ? html`<p class="near">${soakingWords(name, soak.changed, soak.still)}</p>` : nothing,
+  return classes.map(({ soak, of }) =>
+    soak ? html`<p class="near">${soakingWords(countedPieces(of), soak.changed, soak.still)}</p>` : nothing,
   );
 }
 
@@ -86,12 +87,12 @@ function times(what, { earliest, likely, latest }, now) {
 }
 
 /** Rules of thumb, and what the clock says of them. @param {Class} one */
-function rules({ rules, name }) {
+function rules({ rules, of }) {
   return html`<h4>${THUMB.head}</h4>
     <p class="small">${THUMB.says}</p>
     <table class="tbl times">
       <caption class="vh">
-        ${THUMB.caption(name)}
+        ${THUMB.caption(countedPieces(of))}
       </caption>
       <thead>
         <tr>

@@ -1,6 +1,7 @@
 /** What the cut shows, kept for the next clock; and soaking, when it is too salty. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
+import { countedPieces } from '../../words/en/cuts.js';
 import { learntWords } from '../../words/en/clock.js';
 import { KINDS, UNITS } from '../../words/en/names.js';
 import { field } from './field.js';
@@ -68,7 +69,7 @@ export class CutForm {
             id: 'cut-class',
             label: CUT.which,
             value: cut,
-            options: clock.classes.map(({ at, name }) => option(String(at), name, String(at) === cut)),
+            options: clock.classes.map(({ at, of }) => option(String(at), countedPieces(of), String(at) === cut)),
           },
           put('class'),
         )}

@@ -2,6 +2,8 @@
 import { ask } from '../ask.js';
 import { Form } from './form.js';
 import { HOW_MUCH, USUAL_NITRITE, weightText } from './weight-field.js';
+import { cureOf } from '../../words/en/put-in.js';
+import { cutName } from '../../words/en/cuts.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Method} Method */
@@ -15,7 +17,6 @@ import { HOW_MUCH, USUAL_NITRITE, weightText } from './weight-field.js';
  */
 export function knownOf(app, id) {
   const batch = app.shelf.batches.get(id);
-  const name = (/** @type {string | undefined} */ cut) => app.tables.cuts.find(({ key }) => key === cut)?.name;
   const told = (/** @type {(string | undefined)[]} */ parts) => parts.filter(Boolean).join(', ');
   if (batch) {
     const sheet = batch.pieces.length ? ask('pieces', { pieces: batch.pieces, settings: app.settings }).ok : undefined;
@@ -29,8 +30,8 @@ export function knownOf(app, id) {
       eaten,
       ...(green && { green }),
       ...(nitrite && { nitrite }),
-      ...(cut && name(cut) && { cut }),
-      says: told([green, batch.name, nitrite && `cure ${nitrite} %`]),
+      ...(cutName(cut) && { cut }),
+      says: told([green, batch.name, nitrite && cureOf(nitrite)]),
     };
   }
   const first = new Form('f', HOW_MUCH);
@@ -38,7 +39,7 @@ export function knownOf(app, id) {
   const typed = weightText(first, units);
   if (!typed) return {};
   const green = units === 'metric' && /^[\d.,]+$/.test(typed) ? `${typed} g` : typed;
-  const cut = name(first.text('cut')) ? first.text('cut') : undefined;
+  const cut = cutName(first.text('cut')) ? first.text('cut') : undefined;
   const nitrite = first.text('nitrite', USUAL_NITRITE);
-  return { green, nitrite, ...(cut && { cut }), says: told([green, name(cut), `cure ${nitrite} %`]) };
+  return { green, nitrite, ...(cut && { cut }), says: told([green, cutName(cut), cureOf(nitrite)]) };
 }

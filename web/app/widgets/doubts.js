@@ -1,7 +1,7 @@
 /** What is in doubt on a batch, under its rail on every screen. It is never folded and has no cross to close it. */
 import { html, nothing } from 'lit-html';
+import { pieceName } from '../../words/en/cuts.js';
 import { doubtWords, underWay } from '../../words/en/doubts.js';
-import { pieceName } from '../../words/en/names.js';
 import { icon } from './icon.js';
 import { DOUBT } from '../../words/en/batches.js';
 
@@ -51,7 +51,7 @@ export function doubtStrip(app, id, batch, doubts, here) {
   const [first, ...rest] = open;
   if (!first) return nothing;
   const mark = markOf(first);
-  const { says, deed } = doubtWords(first, batch, (piece) => pieceName(app, piece));
+  const { says, deed } = doubtWords(first, batch, pieceName);
   // Elsewhere the way to its stage; there, and where nothing clears it, the deed itself.
   const where = WHERE[first.clears];
   const away = where !== undefined && where !== here;
@@ -66,7 +66,7 @@ export function doubtStrip(app, id, batch, doubts, here) {
               <summary>${DOUBT.more(rest.length)}</summary>
               <ul>
                 ${rest.map((doubt) => {
-                  const more = doubtWords(doubt, batch, (piece) => pieceName(app, piece));
+                  const more = doubtWords(doubt, batch, pieceName);
                   return html`<li>${icon(`s-${markOf(doubt)}`, '')}<b>${more.says}</b> ${more.deed}</li>`;
                 })}
               </ul>

@@ -1,5 +1,6 @@
 /** The curing agents of a recipe: which, what the packet says, and what to aim at. */
 import { html, nothing } from 'lit-html';
+import { INGREDIENTS } from '../../words/en/ingredients.js';
 import { mixName, sameMix } from '../../words/en/mixes.js';
 import { field } from './field.js';
 import { choose, option } from './pick.js';
@@ -86,7 +87,7 @@ export function cureFields({ app, form, set, left }) {
           value,
           options: [
             ...[...agents, ...byPacket, ...all.filter(({ key }) => key === value && key.startsWith('pure-'))].map(
-              ({ key: item, name }) => option(item, name, item === value),
+              ({ key: item }) => option(item, INGREDIENTS[item], item === value),
             ),
             ...mixes.map(mixName).map((name) => option(name, name, name === value)),
           ],

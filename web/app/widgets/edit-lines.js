@@ -1,5 +1,6 @@
 /** Everything beside the cure: what, how much, of what. */
 import { html, nothing } from 'lit-html';
+import { allergenNames, INGREDIENTS, itemName } from '../../words/en/ingredients.js';
 import { HOLDS } from '../../words/en/may-hold.js';
 import { BASES, GROUPS, UNITS } from '../../words/en/names.js';
 import { field } from './field.js';
@@ -21,9 +22,6 @@ const MOST_FOUND = 8;
 export function lineFields({ app, form, set, left }) {
   const rows = new Rows(form, 'lines');
   const pantry = app.tables.ingredients;
-
-  /** @param {Line} line */
-  const nameOf = (line) => line.name || pantry.find(({ key }) => key === line.item)?.name || line.item;
 
   /** @param {number} at @param {Share} share @returns {(recipe: Recipe) => Recipe} */
   const put = (at, share) => (recipe) => ({
@@ -62,7 +60,7 @@ export function lineFields({ app, form, set, left }) {
     const { share } = line;
     const byPiece = share.of === 'piece';
     const unit = byPiece ? UNITS[app.settings.units].mass : '%';
-    const name = nameOf(line);
+    const name = itemName(line);
     return html`<div class="group line-group" role="group" aria-label=${name}>
       <h3>${name}</h3>
       <div class="twofold">
@@ -145,7 +143,9 @@ export function lineFields({ app, form, set, left }) {
     const found = wanted
       ? pantry
           .filter(({ group }) => group !== 'cure')
-          .filter(({ name, others }) => [name, ...others].some((word) => word.toLocaleLowerCase('en').includes(wanted)))
+          .filter(({ key, names }) =>
+            [INGREDIENTS[key], ...names].some((word) => word.toLocaleLowerCase('en').includes(wanted)),
+          )
           .slice(0, MOST_FOUND)
       : [];
     return html`<div class="group">
@@ -164,9 +164,12 @@ export function lineFields({ app, form, set, left }) {
           ? html`${found.length ? nothing : html`<p class="gap">${LINES.notFound}</p>`}
               <div class="doors" role="group" aria-label=${LINES.found}>
                 ${found.map(
-                  ({ key, name, others, group, allergen }) =>
+                  ({ key, group, allergens: holds }) =>
                     html`<button type="button" @click=${() => add({ item: key }, group === 'liquid')}>
-                      <span><b>${name}</b><span class="small">${foundAs(GROUPS[group], others, allergen)}</span></span>
+                      <span
+                        ><b>${INGREDIENTS[key]}</b
+                        ><span class="small">${foundAs(GROUPS[group], allergenNames(holds))}</span></span
+                      >
                     </button>`,
                 )}
                 <button type="button" @click=${() => add({ item: 'own', name: text }, false)}>

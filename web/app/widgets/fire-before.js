@@ -1,5 +1,6 @@
 /** Before the fire: the smoker, who will eat, when to take out, by which rule. */
 import { html, nothing } from 'lit-html';
+import { pieceName } from '../../words/en/cuts.js';
 import { ASKED, noLower, ruleWords } from '../../words/en/fire.js';
 import { glue } from '../../words/glue.js';
 import { field } from './field.js';
@@ -175,12 +176,12 @@ function probes(fire, { classes }, set) {
       return choose(
         {
           id: `probe-${place}`,
-          label: PROBES.of(one.name),
+          label: PROBES.of(pieceName(one.of)),
           value: by,
           options: [
             option('', PROBES.own, by === ''),
             ...classes.flatMap((other, at) =>
-              at === place ? [] : [option(String(at), PROBES.other(other.name), by === String(at))],
+              at === place ? [] : [option(String(at), PROBES.other(pieceName(other.of)), by === String(at))],
             ),
           ],
         },

@@ -1,5 +1,6 @@
 /** Readings, where they are going, the target and the cabinet. The figures stand in the tables beside it. */
 import { html, nothing, svg } from 'lit-html';
+import { pieceName } from '../../words/en/cuts.js';
 import { clock } from '../../words/time.js';
 import { CHART } from '../../words/en/at-the-fire.js';
 
@@ -80,7 +81,8 @@ const anchor = (x) => (x > 880 ? 'end' : x < 90 ? 'start' : 'middle');
 
 /** @param {FireSheet} sheet @param {string} unit */
 function finding({ classes }, unit) {
-  const each = classes.map(({ name, points, outlook, pulled }) => {
+  const each = classes.map(({ of, points, outlook, pulled }) => {
+    const name = pieceName(of);
     const last = points.at(-1);
     const read = last ? CHART.read(name, `${last.tenths / 10} ${unit}`, clock(last.at)) : CHART.unread(name);
     if (pulled) return CHART.out(read, clock(pulled));

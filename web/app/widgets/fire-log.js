@@ -4,6 +4,7 @@ import { FireAfter } from './fire-after.js';
 import { FireBefore, UNLIT } from './fire-before.js';
 import { span } from './fire-next.js';
 import { FirePad } from './fire-pad.js';
+import { pieceName } from '../../words/en/cuts.js';
 import { SMOKER, logged } from '../../words/en/fire-readings.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -85,7 +86,11 @@ export class FireLog {
     const one = reading.class === undefined ? undefined : sheet?.classes[reading.class];
     const window = one?.outlook?.window;
     this.app.say(
-      logged(one?.name ?? SMOKER, Boolean(sheet?.doubts.length), window ? span(window, this.app.now()) : undefined),
+      logged(
+        one ? pieceName(one.of) : SMOKER,
+        Boolean(sheet?.doubts.length),
+        window ? span(window, this.app.now()) : undefined,
+      ),
     );
     return true;
   }

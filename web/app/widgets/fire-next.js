@@ -1,5 +1,6 @@
 /** Who comes out of the fire next, and when: the answer of its screen; and all of them in a table. */
 import { html, nothing } from 'lit-html';
+import { pieceName } from '../../words/en/cuts.js';
 import { FIRE_STATES, NOT_MEASURED, NO_OUTLOOK, outlookBasis, outlookNote, wayUp } from '../../words/en/fire.js';
 import { glue } from '../../words/glue.js';
 import { clock, dayTime, midnight, nearTime } from '../../words/time.js';
@@ -24,26 +25,28 @@ export function nextOut(sheet, now) {
   const window = one.outlook?.window;
   const take = NEXT.take(one.target.text, one.hold);
   if (one.reached) {
-    return html`<p class="say">${NEXT.now(one.name)}</p>
+    return html`<p class="say">${NEXT.now(pieceName(one.of))}</p>
       <p class="under">${NEXT.since(nearTime(one.reached, now), lastRead(one, now))}</p>`;
   }
   const wrap = firstWrap(sheet);
   if (wrap && wrapDue(wrap)) {
-    return html`<p class="say">${NEXT.wrapNow(wrap.one.name)}</p>
+    return html`<p class="say">${NEXT.wrapNow(pieceName(wrap.one.of))}</p>
       <p class="under">${lastRead(wrap.one, now)} ${take}</p>`;
   }
   if (!isLit(sheet)) {
-    return html`<p class="say">${NEXT.first(one.name)}</p>
+    return html`<p class="say">${NEXT.first(pieceName(one.of))}</p>
       <p class="under">${window ? NEXT.usually(long(window[0] - now), long(window[2] - now)) : nothing}${take}</p>`;
   }
   if (one.outlook?.fire_out) {
     return html`<p class="say">${NEXT.fireOut}</p>
-      <p class="under">${NEXT.fallen(one.name, lastRead(one, now), window ? span(window, now) : undefined)}</p>`;
+      <p class="under">
+        ${NEXT.fallen(pieceName(one.of), lastRead(one, now), window ? span(window, now) : undefined)}
+      </p>`;
   }
-  return html`<p class="say">${NEXT.out(one.name, window ? span(window, now) : undefined)}</p>
+  return html`<p class="say">${NEXT.out(pieceName(one.of), window ? span(window, now) : undefined)}</p>
     <p class="under">
       ${window ? NEXT.likelyThen(nearTime(window[1], now)) : NEXT.noTime(one.no_outlook ? NO_OUTLOOK[one.no_outlook] : undefined)}${
-        wrap ? NEXT.wrap(wrap.one.name, nearTime(wrap.at, now)) : nothing
+        wrap ? NEXT.wrap(pieceName(wrap.one.of), nearTime(wrap.at, now)) : nothing
       }${take}
       ${lastRead(one, now)}
     </p>`;
@@ -95,10 +98,10 @@ export function outTable(sheet, now, out, back, wraps) {
           const one = classes[place];
           if (!one) return nothing;
           const of = `pull:${place}`;
-          const act = one.pulled ? () => back(of) : () => out(of, one.name);
+          const act = one.pulled ? () => back(of) : () => out(of, pieceName(one.of));
           return html`<tr>
             <td>
-              ${shape(place)}${one.name}<small
+              ${shape(place)}${pieceName(one.of)}<small
                 >${one.pulled ? nothing : lastRead(one, now)}
                 ${wordOf(one)}${one.wrapped ? TABLE.wrappedAt(nearTime(one.wrapped, now)) : nothing}</small
               >
@@ -108,7 +111,7 @@ export function outTable(sheet, now, out, back, wraps) {
               ${
                 lit || one.pulled
                   ? html`<button type="button" class="btn quiet less noprint near" @click=${act}>
-                      ${one.pulled ? TABLE.notOut : TABLE.isOut}<span class="vh">: ${one.name}</span>
+                      ${one.pulled ? TABLE.notOut : TABLE.isOut}<span class="vh">: ${pieceName(one.of)}</span>
                     </button>`
                   : nothing
               }
@@ -117,9 +120,9 @@ export function outTable(sheet, now, out, back, wraps) {
                   ? html`<button
                       type="button"
                       class="btn quiet less noprint near"
-                      @click=${() => (one.wrapped ? back(`wrap:${place}`) : out(`wrap:${place}`, one.name))}
+                      @click=${() => (one.wrapped ? back(`wrap:${place}`) : out(`wrap:${place}`, pieceName(one.of)))}
                     >
-                      ${one.wrapped ? TABLE.notWrapped : TABLE.isWrapped}<span class="vh">: ${one.name}</span>
+                      ${one.wrapped ? TABLE.notWrapped : TABLE.isWrapped}<span class="vh">: ${pieceName(one.of)}</span>
                     </button>`
                   : nothing
               }
@@ -128,8 +131,8 @@ export function outTable(sheet, now, out, back, wraps) {
         })}
       </tbody>
     </table>
-    ${classes.map(({ come_up: up, name }, place) =>
-      up ? html`<p class="reason">${shape(place)}<b>${name}.</b> ${glue(wayUp(up))}</p>` : nothing,
+    ${classes.map(({ come_up: up, of }, place) =>
+      up ? html`<p class="reason">${shape(place)}<b>${pieceName(of)}.</b> ${glue(wayUp(up))}</p>` : nothing,
     )}`;
 }
 
@@ -151,10 +154,10 @@ function when(one, lit, now) {
 
 /** What each time is worked from, and what to know. @param {FireSheet} sheet */
 export function outlooks({ classes }) {
-  return classes.map(({ outlook, name, reached, pulled }, place) =>
+  return classes.map(({ outlook, of, reached, pulled }, place) =>
     outlook && !reached && !pulled
       ? html`<div class="near">
-          <p>${shape(place)}<b>${name}.</b> ${outlookBasis(outlook.from)}</p>
+          <p>${shape(place)}<b>${pieceName(of)}.</b> ${outlookBasis(outlook.from)}</p>
           <ul class="dots">
             ${outlook.notes.map((note) => html`<li class="small">${glue(outlookNote(note))}</li>`)}
           </ul>

@@ -1,6 +1,7 @@
 /** A reading in two taps with a cold thumb: which piece, the keys, and log. */
 import { html, nothing } from 'lit-html';
 import { readFields } from '../ask.js';
+import { pieceName } from '../../words/en/cuts.js';
 import { clock, dayTime } from '../../words/time.js';
 import { icon } from './icon.js';
 import { pinned } from './pinned.js';
@@ -138,7 +139,7 @@ export class FirePad {
     return html`<fieldset class="probe noprint">
       <legend>${PAD.where}</legend>
       <div class="pick pieces">
-        ${sheet.classes.map((one, place) => this.#choice(place, one.name, `k-${place % 6}`))}
+        ${sheet.classes.map((one, place) => this.#choice(place, pieceName(one.of), `k-${place % 6}`))}
         ${this.#choice(null, SMOKER, '')}
       </div>
     </fieldset>`;
@@ -200,7 +201,7 @@ export class FirePad {
   #chosen({ classes, cabinet }) {
     const of = this.#place();
     const one = of === null ? undefined : classes[of];
-    return { last: (one ? one.points : cabinet).at(-1), name: one?.name ?? SMOKER };
+    return { last: (one ? one.points : cabinet).at(-1), name: one ? pieceName(one.of) : SMOKER };
   }
 
   /** @param {string} name @param {import('../types').FirePoint | undefined} last @param {boolean} pin @param {boolean} steps */

@@ -1,6 +1,7 @@
 /** Every reading of a log, and the questions about them. */
 import { html, nothing } from 'lit-html';
 import { newId } from '../shelf.js';
+import { pieceName } from '../../words/en/cuts.js';
 import { ODD } from '../../words/en/fire.js';
 import { glue } from '../../words/glue.js';
 import { clock, dayTime } from '../../words/time.js';
@@ -26,7 +27,8 @@ export function doubts(batch, sheet, acts) {
   return sheet.doubts.map(({ reading: place, odd, choices }) => {
     const reading = all[place];
     if (!reading) return nothing;
-    const name = reading.class === undefined ? SMOKER : sheet.classes[reading.class]?.name;
+    const one = reading.class === undefined ? undefined : sheet.classes[reading.class];
+    const name = reading.class === undefined ? SMOKER : one && pieceName(one.of);
     const meant = (/** @type {string} */ temperature) =>
       acts.change((fire) => ({
         ...fire,
@@ -85,7 +87,8 @@ export function readings(batch, sheet, now, acts) {
       </thead>
       <tbody>
         ${rows.map(({ reading, place }, at) => {
-          const name = reading.class === undefined ? SMOKER : (sheet.classes[reading.class]?.name ?? LIST.gone);
+          const one = reading.class === undefined ? undefined : sheet.classes[reading.class];
+          const name = reading.class === undefined ? SMOKER : one ? pieceName(one.of) : LIST.gone;
           const which = LIST.which(name, reading.temperature, clock(reading.at));
           return html`<tr class="${reading.struck ? 'struck' : ''} ${at < IN_SIGHT ? '' : 'older'}">
             <td>

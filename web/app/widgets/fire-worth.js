@@ -1,5 +1,6 @@
 /** What the readings are worth: by which rule it is cooked, chilled in time, and what else is published. */
 import { html, nothing, svg } from 'lit-html';
+import { pieceName } from '../../words/en/cuts.js';
 import { aboutWords, leftWords, rowWords, stageWords, wayWords } from '../../words/en/chill.js';
 import { FIRE_STATES, TABLES, conditionWords, heatWords, ruleWords } from '../../words/en/fire.js';
 import { glue } from '../../words/glue.js';
@@ -27,7 +28,7 @@ export function worth(one, place) {
   const { credit } = one;
   return html`<section class="block">
     <div class="row-h">
-      <h2>${shape(place)}${one.name}</h2>
+      <h2>${shape(place)}${pieceName(one.of)}</h2>
       ${credit ? html`<span class="num credit-num">${credit.num}<span class="u">${CREDIT.of(credit.of)}</span></span>` : nothing}
     </div>
     ${
@@ -59,7 +60,7 @@ export function rules({ classes }) {
 export function chillWays(one, place, now) {
   if (one.chill.length === 0) return nothing;
   return html`<section class="block">
-    <h2>${shape(place)}${CHILL_WAYS.head(one.name)}</h2>
+    <h2>${shape(place)}${CHILL_WAYS.head(pieceName(one.of))}</h2>
     ${stages(CHILL_WAYS.caption, one.chill, now)}
     <p class="small">${CHILL_WAYS.note}</p>
   </section>`;

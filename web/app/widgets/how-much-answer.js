@@ -81,7 +81,7 @@ export function peek({ bowl, verdict, coarse }, until, now) {
   // What is not plainly in range has more to say than fits there.
   if (verdict.mark !== 'ok' || coarse) return nothing;
   return html`<p class="peek" aria-hidden="true">
-    ${bowl.slice(0, 2).map(({ name, cure, add }) => html`<span>${cure ? ANSWER.cure : name} <b>${add.text}</b></span>`)}
+    ${bowl.slice(0, 2).map((line) => html`<span>${line.cure ? ANSWER.cure : lineName(line)} <b>${line.add.text}</b></span>`)}
     ${until === null ? nothing : html`<b>${dayTime(until, now)}</b>`}
   </p>`;
 }
@@ -104,9 +104,9 @@ export function answerVerdict({ verdict, coarse }) {
 
 /**
  * Where the figures come from.
- * @param {{ sheet: WeighSheet, clock: CureClock | undefined, source: string, usual: boolean, now: number }} spec
+ * @param {{ sheet: WeighSheet, clock: CureClock | undefined, usual: boolean, now: number }} spec
  */
-export function answerWhy({ sheet, clock, source, usual, now }) {
+export function answerWhy({ sheet, clock, usual, now }) {
   const { verdict } = sheet;
   const [size] = clock?.classes ?? [];
   const ready = size?.colour ?? size?.even;
@@ -124,6 +124,6 @@ export function answerWhy({ sheet, clock, source, usual, now }) {
         ? html`<p>${WHY.time(size.thickness, about(ready.likely, now), about(ready.latest, now))}</p>`
         : nothing
     }
-    ${usual && ready ? html`<p class="src">${source}.</p>` : nothing}
+    ${usual && ready ? html`<p class="src">${WHY.usual}</p>` : nothing}
     <p class="src">${verdictSource(verdict)}</p>`;
 }

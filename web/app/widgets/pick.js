@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { wrong } from './field.js';
+import { CUTS } from '../../words/en/cuts.js';
 import { CUT } from '../../words/en/controls.js';
 import { KINDS } from '../../words/en/names.js';
 import { icon } from './icon.js';
@@ -78,7 +79,7 @@ export function chooseCut(app, value, put) {
       value,
       options: [
         option('', CUT.notSaid, value === ''),
-        ...app.tables.cuts.map(({ key, name }) => option(key, name, key === value)),
+        ...app.tables.cuts.map(({ key }) => option(key, CUTS[key], key === value)),
       ],
     },
     put,
@@ -91,7 +92,7 @@ export function chooseCut(app, value, put) {
  * @param {string} value
  */
 export function cutOptions({ tables }, value) {
-  const of = (/** @type {typeof tables.cuts} */ cuts) => cuts.map(({ key, name }) => option(key, name, key === value));
+  const of = (/** @type {typeof tables.cuts} */ cuts) => cuts.map(({ key }) => option(key, CUTS[key], key === value));
   return [
     option('', CUT.choose, value === ''),
     Object.entries(KINDS).map(([kind, word]) => {

@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { newId } from '../shelf.js';
+import { CUTS } from '../../words/en/cuts.js';
 import { KINDS, UNITS, statusWords } from '../../words/en/names.js';
 import { oddWords } from '../../words/en/pieces.js';
 import { field } from './field.js';
@@ -90,14 +91,12 @@ export class PieceForm {
             Object.entries(KINDS).map(([kind, word]) => {
               const cuts = this.app.tables.cuts.filter((one) => one.kind === kind);
               return cuts.length
-                ? html`<optgroup label=${word}>
-                    ${cuts.map(({ key, name }) => option(key, name, key === cut))}
-                  </optgroup>`
+                ? html`<optgroup label=${word}>${cuts.map(({ key }) => option(key, CUTS[key], key === cut))}</optgroup>`
                 : nothing;
             }),
             this.app.tables.cuts
               .filter(({ kind }) => !(kind in KINDS))
-              .map(({ key, name }) => option(key, name, key === cut)),
+              .map(({ key }) => option(key, CUTS[key], key === cut)),
             option(OWN, ASK.other, own),
           ],
         },
@@ -225,7 +224,7 @@ export class PieceForm {
   /** The range of a piece that is not weighed, with where it comes from. @param {import('../types').Cut | undefined} cut */
   #ofTable(cut) {
     if (!cut?.grams || !cut.status) return nothing;
-    return html`<p class="small near">${usualOf(cut.name, cut.grams, cut.source, statusWords(cut.status))}</p>`;
+    return html`<p class="small near">${usualOf(CUTS[cut.key], cut.grams, cut.source, statusWords(cut.status))}</p>`;
   }
 
   /** @param {Event} event @param {Batch} batch @param {string} cut */

@@ -1,6 +1,6 @@
 /** Until when it stays in its cure: the hour, one reason, what is asked, and each size where sizes differ. */
 import { html, nothing } from 'lit-html';
-import { pieceName } from '../../words/en/names.js';
+import { countedPieces, pieceName } from '../../words/en/cuts.js';
 import { about, dayTime } from '../../words/time.js';
 import { inAll, reason } from '../../words/en/until.js';
 import { bars } from './clock-bars.js';
@@ -34,7 +34,7 @@ export function untilAnswer(app, id, batch, { until, begun, ended }) {
 export function thickness(app, id, batch, missing, edit) {
   const [first] = missing;
   if (first === undefined) return nothing;
-  const names = missing.flatMap((at) => batch.pieces[at] ?? []).map((piece) => pieceName(app, piece));
+  const names = missing.flatMap((at) => batch.pieces[at] ?? []).map(pieceName);
   return strip(
     'ask',
     UNTIL.thick,
@@ -85,7 +85,7 @@ export function sizes({ until, classes, begun }, now) {
       const one = classes.find(({ at }) => at === row.class);
       return html`<div class="size">
         <div class="row-h">
-          <h3>${icon(`k-${row.class % 6}`, 'key')}${row.name}</h3>
+          <h3>${icon(`k-${row.class % 6}`, 'key')}${countedPieces(row.of)}</h3>
           <b class="nowrap">${about(row.until, now)}</b>
         </div>
         ${row.until <= now ? html`<p class="small">${SIZES.now}</p>` : nothing}

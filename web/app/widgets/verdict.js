@@ -1,5 +1,6 @@
 /** Verdict strip, its evidence, and what to do next. */
 import { html, nothing } from 'lit-html';
+import { PROFILES } from '../../words/en/profiles.js';
 import { CARE, NEXT, nitrateIn } from '../../words/en/dose-picture.js';
 import { cautionText, cautionTexts } from '../../words/en/cautions.js';
 import { glue } from '../../words/glue.js';
@@ -37,7 +38,8 @@ export function dosePicture(verdict) {
 }
 
 /** Basis, rule and source, as one text. @param {Verdict} verdict */
-export const source = (verdict) => `${verdictBasis(verdict)} ${verdict.profile}. ${glue(verdictSource(verdict))}`;
+export const source = (verdict) =>
+  `${verdictBasis(verdict)} ${PROFILES[verdict.profile]}. ${glue(verdictSource(verdict))}`;
 
 /** What it stands on: basis, rule and source. @param {Verdict} verdict */
 export function basedOn(verdict) {

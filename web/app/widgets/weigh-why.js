@@ -37,8 +37,8 @@ function lines({ bowl, vessel }) {
   if (rows.length === 0) return nothing;
   return html`<dl class="sums">
       ${rows.map(
-        ({ name, cure, why: how, spoon, range, add }) =>
-          html`<dt>${lineName({ name, cure })}</dt>
+        ({ item, cure, why: how, spoon, range, add }) =>
+          html`<dt>${lineName({ item, cure })}</dt>
             <dd>
               ${range ? html`${WHY.usually(add)} ` : nothing}${how ? html`${glue(lineWhy(how))} ` : nothing}${
                 spoon

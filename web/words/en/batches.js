@@ -1,6 +1,7 @@
 /** Batches: the list of all, the head of each, the jobs of the week, and what is done with a batch as a whole. */
 import { html, nothing } from 'lit-html';
 import { count } from './names.js';
+import { allergenWords } from './ingredients.js';
 
 export const BATCHES = 'Batches';
 /** The rows at the foot of a screen, to a screen reader. */
@@ -155,10 +156,10 @@ export const CARD = {
   /** @param {string} aim */
   aim: (aim) => `aim ${aim}`,
   withCure: 'with what is in the cure',
-  /** @param {string[]} allergens */
+  /** @param {import('../../app/types').Allergen[]} allergens */
   contains: (allergens) =>
     allergens.length
-      ? html`<b>Contains, by the allergen list:</b> ${allergens.join(', ')}.`
+      ? html`<b>Contains, by the allergen list:</b> ${allergenWords(allergens)}.`
       : 'Nothing on the allergen list is named in this recipe. Read the bags of what you use.',
   /** @param {string[]} unknown */
   unknown: (unknown) =>

@@ -18,7 +18,7 @@ const WORDS = {
   'weigh-it': () => 'A level teaspoon of cure may hold 4.2 to 8.3 g. Weigh it, do not guess.',
   'keep-cold': () =>
     `Keep it at ${degrees('2 to 4', '36 to 40')} the whole time. Above ${COLD()} the times no longer hold.`,
-  'birds-165': () => `Birds, wild ones too: ${BIRDS()} in the middle of the thickest piece.`,
+  'birds-165': () => `Cook every bird, wild ones too, to ${BIRDS()} in the middle of the thickest piece.`,
   'red-160': () =>
     `Red game: ${RED()} in the middle. ${degrees(62.8, 145)} and 3 minutes of rest only for whole cuts, where it is chosen and nobody at risk eats it.`,
   'mince-heat': () =>

@@ -1,6 +1,7 @@
 /** The cure clock in words, for facts of the core. */
 import { E } from './english.js';
 import { say } from '../fact.js';
+import { countedPieces } from './cuts.js';
 
 /** @typedef {import('../../app/types').Noted} Noted */
 
@@ -56,9 +57,9 @@ const NOTES = {
     'Longer than planned',
     'A weighed dose only evens out, it gets no saltier. How long it keeps is another question: cold all the time, and smell it.',
   ],
-  rinse_early: ({ name, perhaps, cut }) => [
+  rinse_early: ({ of, perhaps, cut }) => [
     perhaps ? 'The planned rinse may be early' : 'The planned rinse is early',
-    `${name} may not be through by then. Leave it in the cold longer: a weighed dose only evens out. ${
+    `${countedPieces(of)} may not be through by then. Leave it in the cold longer: a weighed dose only evens out. ${
       cut ? `If the date stands: pieces no thicker than ${cut}, or inject a measured brine. ` : ''
     }Never more cure to go faster.`,
   ],

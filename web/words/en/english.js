@@ -32,6 +32,8 @@ const BRITISH = {
   aluminium: 'aluminium',
   pourAway: 'pour it away',
   aroundBullet: '10 cm (4 in)',
+  haunch: 'haunch',
+  WildBoar: 'Wild boar',
 };
 
 /** @type {typeof BRITISH} */
@@ -66,6 +68,11 @@ const AMERICAN = {
   aluminium: 'aluminum',
   pourAway: 'pour it out',
   aroundBullet: '4 in (10 cm)',
+  haunch: 'haunch (hind leg)',
+  WildBoar: 'Wild boar (feral hog)',
 };
 
 export const E = REGION === 'US' ? AMERICAN : BRITISH;
+
+/** What is said in one place alone. @param {string} british @param {string} american */
+export const either = (british, american) => (REGION === 'US' ? american : british);

@@ -2,6 +2,7 @@
 import { E } from './english.js';
 import { say } from '../fact.js';
 import { count, statusWords } from './names.js';
+import { pieceName } from './cuts.js';
 
 /** @typedef {import('../../app/types').FireClass} FireClass */
 /** @typedef {import('../../app/types').Degrees} Degrees */
@@ -127,10 +128,10 @@ export const NO_OUTLOOK = {
 
 /** @type {import('../fact.js').Words<import('../../app/types').OutlookBasis>} */
 const BASES = {
-  shared: ({ readings, name }) =>
-    `${NOT_MEASURED} Worked out by its own thickness and this smoker as fitted to ${count(readings, 'reading')} of ${name}.`,
-  hung_with: ({ name }) =>
-    `${NOT_MEASURED} Worked out by its own thickness and what is usual for this smoker, hung when ${name} was.`,
+  shared: ({ readings, of }) =>
+    `${NOT_MEASURED} Worked out by its own thickness and this smoker as fitted to ${count(readings, 'reading')} of ${pieceName(of)}.`,
+  hung_with: ({ of }) =>
+    `${NOT_MEASURED} Worked out by its own thickness and what is usual for this smoker, hung when ${pieceName(of)} was.`,
   fitted: ({ readings }) => `Fitted to ${count(readings, 'reading')} of it.`,
   usual: () => 'By what is usual for its thickness and this smoker: from three readings on it is fitted to them.',
 };

@@ -65,5 +65,26 @@ export const SOURCES = {
   words: 'Words of the trade',
 };
 
+/** What the tables are of. @type {Record<import('../../app/types').TableKey, string>} */
+export const TABLES = {
+  limits: 'Limits for cure',
+  cuts: 'Weights of cuts',
+  game: 'What a bird or an animal gives',
+  diffusion: 'How fast salt goes',
+  equalise: 'How soon a piece is equal with a brine',
+  measures: 'What a measure holds',
+  spoons: 'Spoons and cups by country',
+  accelerators: 'Cure accelerators',
+  targets: 'What it is cooked to',
+  heat: 'Time at a temperature',
+  'parasite-heat': 'Parasites and heat',
+  'parasite-cold': 'Parasites and cold',
+  cooling: 'Chilling',
+  'cure-cap': 'How long meat may stay in the cure',
+  'usual-hours': 'How long a step usually takes',
+  keeping: 'How long a pack keeps',
+  'trouble-sources': 'When something went wrong',
+};
+
 /** @param {string} head @param {number} sources */
 export const sourcesOf = (head, sources) => `${head}: ${count(sources, 'source')}`;

@@ -1,5 +1,6 @@
 /** How much: the weight, the cut and the bag; what they come to, and where the figures come from. */
 import { html } from 'lit-html';
+import { E } from './english.js';
 
 export const TITLE = 'How much cure?';
 
@@ -61,4 +62,6 @@ export const WHY = {
   /** @param {string} thickness @param {string} half @param {string} most when 9 in 10 are */
   time: (thickness, half, most) =>
     html`<b>Time:</b> ${thickness} thick. Half of such pieces are cured to the middle by ${half}, 9 in 10 by ${most}.`,
+  /** What the thickness of a piece rests on that nobody has measured. */
+  usual: `Thickness of a trimmed piece of this cut, before it is measured: our own ${E.judgement}, no source.`,
 };

@@ -1,9 +1,9 @@
 /** What is to be done, and where a batch is, in words. */
 import { say } from '../fact.js';
-import { pieceName } from './names.js';
 import { DOING, STARTS, STEPS, TURNS, stepText } from './steps.js';
 import { dayTime } from '../time.js';
 import { worded } from './wrong.js';
+import { pieceName } from './cuts.js';
 
 /** @typedef {import('../../app/types').Batch} Batch */
 /** @typedef {import('../../app/types').Job} Job */
@@ -28,7 +28,7 @@ const HEADS = {
   turn: ({ method }) => TURNS[method][0],
   take_out: (fact, { app, batch }) => {
     const piece = batch.pieces[fact.class];
-    return piece ? `Take out ${piece.about ? 'about ' : ''}${piece.count} ${pieceName(app, piece)}` : 'Take it out';
+    return piece ? `Take out ${piece.about ? 'about ' : ''}${piece.count} ${pieceName(piece)}` : 'Take it out';
   },
   finish: () => 'Finish the batch',
 };

@@ -2,6 +2,9 @@
 import { say } from '../fact.js';
 import { statusWords } from './names.js';
 import { fullDate } from '../time.js';
+import { cutName } from './cuts.js';
+import { allergenWords, itemWithin } from './ingredients.js';
+import { KEEPS } from './keeping.js';
 
 /** @typedef {import('../../app/types').Meat} Meat */
 /** @typedef {import('../../app/types').Inside} Inside */
@@ -28,24 +31,29 @@ export const BLANKS = {
 /** @type {Record<import('../../app/types').CureSalt, string>} */
 const SALTS = { nitrite: 'sodium nitrite', nitrate: 'sodium nitrate' };
 
-/** A table's name in the middle of a sentence; a person's own word stays as it was typed. @param {{ name: string, own: boolean }} of */
-const named = ({ name, own }) => (own ? name : name.toLowerCase());
+/** In the middle of a sentence; a person's own word stays as it was typed. @param {Meat} meat */
+const cutOf = ({ cut, name }) => cutName(cut)?.toLowerCase() ?? name;
 
 /** `8 mallard breast, 8 teal breast` @param {Meat[]} meats */
 export const meatWords = (meats) =>
-  meats.map((meat) => (meat.count === null ? named(meat) : `${meat.count} ${named(meat)}`)).join(', ');
+  meats.map((meat) => (meat.count === null ? cutOf(meat) : `${meat.count} ${cutOf(meat)}`)).join(', ');
 
-/** `cure no. 1 (salt, sodium nitrite)` @param {Inside} inside */
-const ingredient = (inside) =>
-  inside.cure.length
-    ? `${named(inside) || 'cure'} (${['salt', ...inside.cure.map((salt) => SALTS[salt])].join(', ')})`
-    : named(inside);
+/** @type {import('../fact.js').Words<Inside>} */
+const INSIDE = {
+  meat: ({ of }) => cutOf(of),
+  item: ({ of }) => itemWithin(of),
+  // `cure no. 1 (salt, sodium nitrite)`; what stands in brackets in its name gives way.
+  cure: ({ item, salts }) => {
+    const name = item ? itemWithin({ item, name: '' }).replace(/ \(.*\)$/, '') : 'cure';
+    return `${name} (${['salt', ...salts.map((salt) => SALTS[salt])].join(', ')})`;
+  },
+};
 
-/** @param {string[]} allergens @param {string[]} unread */
-function allergenWords(allergens, unread) {
+/** @param {import('../../app/types').Allergen[]} allergens @param {string[]} unread */
+function contains(allergens, unread) {
   if (!allergens.length && !unread.length) return 'The recipe names no listed allergen; the bags were not read.';
   return [
-    ...(allergens.length ? [`Contains: ${allergens.join(', ')}.`] : []),
+    ...(allergens.length ? [`Contains: ${allergenWords(allergens)}.`] : []),
     ...(unread.length ? [`Not known, read the bag: ${unread.join(', ')}.`] : []),
   ].join(' ');
 }
@@ -70,7 +78,7 @@ const FACTS = {
   not_cooked: () => ['Cooked', 'no'],
   contents: ({ inside, allergens, unread }) => [
     'Ingredients',
-    `${inside.map(ingredient).join(', ')}. ${allergenWords(allergens, unread)}`,
+    `${inside.map((one) => say(INSIDE, one)).join(', ')}. ${contains(allergens, unread)}`,
   ],
 };
 
@@ -78,4 +86,4 @@ const FACTS = {
 export const paperFact = (fact) => say(FACTS, fact);
 
 /** What a date rests on, with its source. @param {import('../../app/types').KeptBy} by */
-export const keptBy = ({ says, source, status }) => `${says} (${source}, ${statusWords(status)})`;
+export const keptBy = ({ row, source, status }) => `${KEEPS[row]} (${source}, ${statusWords(status)})`;

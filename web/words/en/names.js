@@ -48,7 +48,7 @@ export const BASES = {
 };
 
 /** @type {Record<string, string>} */
-export const KINDS = { bird: 'Birds', red: 'Deer and other red game', boar: 'Wild boar', hare: 'Hare and rabbit' };
+export const KINDS = { bird: 'Birds', red: 'Deer and other red game', boar: E.WildBoar, hare: 'Hare and rabbit' };
 
 /** @type {Record<import('../../app/types').Group, string>} */
 export const GROUPS = {
@@ -66,14 +66,6 @@ export const UNITS = {
   // A US weight is pounds and ounces together, so a bare number there means nothing.
   us: { length: 'in', temperature: '°F' },
 };
-
-/**
- * What a size class is called: the cook's own word, or the table's.
- * @param {{ tables: { cuts: { key: string, name: string }[] } }} app
- * @param {import('../../app/types').Piece} piece
- */
-export const pieceName = ({ tables }, { cut, name }) =>
-  name || (tables.cuts.find(({ key }) => key === cut)?.name ?? 'it');
 
 /**
  * @param {number} n

@@ -1,14 +1,15 @@
 /** Pieces in words, for facts of the core. */
 import { say } from '../fact.js';
+import { pieceName } from './cuts.js';
 import { statusWords } from './names.js';
 
 /** A weight that is far from the usual. @param {import('../../app/types').OddWeight} odd */
-export const oddWords = ({ name, each, usual: [low, high] }) =>
-  `${name} weighs ${each} a piece; ${low} to ${high} is usual. One zero too many or too few?`;
+export const oddWords = ({ of, each, usual: [low, high] }) =>
+  `${pieceName(of)} weighs ${each} a piece; ${low} to ${high} is usual. One zero too many or too few?`;
 
 /** Sizes that one time will not do for. @param {import('../../app/types').Mixed} mixed */
 export const mixedWords = ({ thick, thickness, thin, thinness }) =>
-  `${thick} is ${thickness} thick and ${thin} ${thinness}. The thin ones are ready first: give each size a bag of its own, or take them out early.`;
+  `${pieceName(thick)} is ${thickness} thick and ${pieceName(thin)} ${thinness}. The thin ones are ready first: give each size a bag of its own, or take them out early.`;
 
 /** @type {import('../fact.js').Words<import('../../app/types').CutSource>} */
 const SOURCES = {

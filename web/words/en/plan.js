@@ -3,6 +3,8 @@ import { E } from './english.js';
 import { say } from '../fact.js';
 import { count, statusWords } from './names.js';
 import { STARTS, STEPS, TURNS } from './steps.js';
+import { FINISHES } from './game.js';
+import { itemName } from './ingredients.js';
 
 /** @typedef {import('../../app/types').Spread} Spread */
 /** @typedef {import('../../app/types').Area} Area */
@@ -97,8 +99,8 @@ export const bagBasis = (basis) => say(BASES, basis);
 export const isMemory = (basis) => basis.is === 'table' && basis.status === 'memory';
 
 /** What is left at the end. @param {import('../../app/types').LeftOf} left */
-export const leftWords = ({ name, weight, source, status }) =>
-  `${name}: ${spread(weight)}. ${source} (${statusWords(status)}).`;
+export const leftWords = ({ finish, weight, source, status }) =>
+  `${FINISHES[finish]}: ${spread(weight)}. ${source} (${statusWords(status)}).`;
 
 /** @param {Area} area */
 const area = ({ number, units }) => `${number} ${units === 'us' ? 'sq in' : 'cm²'}`;
@@ -128,7 +130,7 @@ const WANTED = {
 
 /** How much of a thing is wanted, and what it is. @param {import('../../app/types').Buy} buy */
 export const wanted = (buy) => ({
-  name: buy.wanted.is === 'bags' ? 'Bags' : buy.name,
+  name: buy.of ? itemName(buy.of) : 'Bags',
   range: say(WANTED, buy.wanted),
   short: Boolean(buy.has?.missing),
   has: buy.has && `${buy.has.left} in the house: ${buy.has.missing === null ? 'enough' : `${buy.has.missing} to buy`}.`,

@@ -47,6 +47,10 @@ export const judgedOn = ({ amount, nitrite }, second) =>
 
 /** The screen where cure is on and no batch asks for it. */
 export const TITLE = 'Cure already on';
+
+/** What is known of the cure, in a row with the meat. @param {string} nitrite per cent */
+export const cureOf = (nitrite) => `cure ${nitrite} %`;
+
 export const VERDICT = {
   head: 'Verdict',
   notYet: 'Cannot say yet.',

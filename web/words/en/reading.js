@@ -3,6 +3,7 @@ import { E } from './english.js';
 import { say } from '../fact.js';
 import { STEPS } from './steps.js';
 import { worded } from './wrong.js';
+import { INGREDIENTS } from './ingredients.js';
 
 /** @typedef {import('../../app/types').ReadLine} ReadLine */
 /** @typedef {import('../../app/types').ReadStep} ReadStep */
@@ -12,17 +13,84 @@ import { worded } from './wrong.js';
 export const UNTITLED = 'Recipe as read';
 
 /** A row of the pantry; a cure with what is printed on its bag. @param {import('../../app/types').RowOf} row */
-function row({ name, cure, no_cure: noCure }) {
+function row({ item, cure, no_cure: noCure }) {
+  const name = INGREDIENTS[item];
   if (noCure) return `${name}: no cure`;
   const [nitrite, nitrate] = cure ?? ['', ''];
   const printed = [nitrite && `${nitrite} % nitrite`, nitrate && nitrate !== '0' && `${nitrate} % nitrate`];
   return [name, printed.filter(Boolean).join(' and ')].filter(Boolean).join(', ');
 }
 
+/** Measures that have one name in several places. @type {Record<import('../../app/types').MeasureKey, string>} */
+const MEASURES = {
+  australian_tablespoon: 'Australian tablespoon',
+  clove: 'clove',
+  cup_250_ml: '250 ml cup',
+  dessertspoon: 'dessertspoon',
+  fl_oz_1_5: '1½ fl oz',
+  fl_oz_us_4: '4 US fl oz',
+  gill: 'a gill',
+  imperial_cup: 'imperial cup',
+  imperial_fluid_ounce: 'Imperial fluid ounce',
+  imperial_gallon: 'Imperial gallon',
+  imperial_gill: 'Imperial gill',
+  imperial_pint: 'Imperial pint',
+  imperial_quart: 'Imperial quart',
+  loose: 'Loose',
+  metric_cup: 'metric cup',
+  metric_tablespoon: 'metric tablespoon',
+  metric_teaspoon: 'metric teaspoon',
+  ml_190: '190 ml',
+  ml_25: '25 ml',
+  ml_30: '30 ml',
+  packed: 'Packed',
+  spoon_15_ml: '15 ml spoon',
+  spoon_5_ml: '5 ml spoon',
+  tablespoon: 'Tablespoon',
+  teaspoon: 'Teaspoon',
+  us_cup: 'US cup',
+  us_fluid_ounce: 'US fluid ounce',
+  us_gallon: 'US gallon',
+  us_gill: 'US gill',
+  us_pint: 'US pint',
+  us_quart: 'US quart',
+};
+
+/** Which of several things of one name. @type {Record<import('../../app/types').WhichKey, string>} */
+const WHICH = {
+  which_kosher_salt: 'Which kosher salt?',
+  which_sea_salt: 'Which sea salt?',
+  which_coarse_salt: 'Which coarse salt?',
+  which_flake_salt: 'Which flake salt?',
+  which_pink_salt: 'Which pink salt? One is a cure, one is only salt.',
+  which_cure: 'Which cure? Read the packet.',
+  which_nitrite_salt: 'Which nitrite salt? Read the packet.',
+  which_e250: 'Which of those with E 250? Read the packet.',
+  which_nitrate: 'Which nitrate? Read the packet.',
+  which_pepper: 'Which pepper?',
+  crushed_or_whole: 'Crushed or whole?',
+  which_mustard: 'Which mustard?',
+  whole_or_crushed: 'Whole or crushed?',
+  fresh_or_powder: 'Fresh or powder?',
+  ground_or_whole: 'Ground or whole?',
+  ground_or_fresh: 'Ground or fresh?',
+  dried_fresh_or_ground: 'Dried, fresh or ground?',
+  dried_or_fresh: 'Dried or fresh?',
+  seed_or_leaf: 'Seed or leaf?',
+  weed_or_seed: 'Weed or seed?',
+  leaves_or_ground: 'Leaves or ground?',
+  which_vinegar: 'Which vinegar?',
+  red_or_white: 'Red or white?',
+  ground_mixed_or_flakes: 'Ground, mixed or flakes?',
+  ground_or_flakes: 'Ground or flakes?',
+  ground_or_stick: 'Ground or stick?',
+  which_salt: 'Which salt?',
+};
+
 /** @type {import('../fact.js').Words<import('../../app/types').Thing>} */
 const THINGS = {
   row: (fact) => row(fact.row),
-  open: ({ names }) => `Not settled: ${names.join('; ')}`,
+  open: ({ items }) => `Not settled: ${items.map((item) => INGREDIENTS[item]).join('; ')}`,
   food: ({ name }) => name,
   own: ({ name }) => `${name}, not on the list`,
 };
@@ -41,7 +109,7 @@ const LASTS = {
 
 /** @type {Record<import('../../app/types').Taken, (line: ReadLine, thing: string) => string>} */
 const TAKEN = {
-  item: ({ each, by }, thing) => (each ? `${thing}, each ${each}` : by ? `${thing}, by the ${by}` : thing),
+  item: ({ each, by }, thing) => (each ? `${thing}, each ${each}` : by ? `${thing}, by the ${MEASURES[by]}` : thing),
   taste: (line, thing) => (thing ? `${thing}: no amount` : 'No amount'),
   meat: (line, thing) => thing || 'The meat',
   step: ({ steps }) => {
@@ -87,13 +155,13 @@ const QUESTIONS = {
   strength: ({ of }) => `How much nitrite does the bag of “${of}” say, in per cent? Zero where it does not say.`,
   either: () => 'One or the other: which?',
   letter: () => 'Which c is meant?',
-  measure: ({ word }) => `Which ${word} is meant?`,
+  measure: () => 'Which measure is meant?',
   amounts: () => 'Two amounts stand here. Which?',
   grams: () => 'How much of it is missing. How much?',
   number: () => 'Which number?',
   shared: ({ base }) => `Is this ${base} as well?`,
   packed: () => 'Packed into the spoon, or loose?',
-  which: ({ ask }) => ask,
+  which: ({ ask }) => WHICH[ask],
 };
 
 /** A question. @param {Question} asked */
@@ -120,6 +188,7 @@ const PERCENT_OF = {
 /** @type {import('../fact.js').Words<import('../../app/types').Offer, string, Question>} */
 const OFFERS = {
   said: ({ text }) => text,
+  measure: ({ of }) => MEASURES[of],
   row: (offer) => row(offer.row),
   method: ({ method }) => METHODS[method],
   percent_of: ({ of }) => PERCENT_OF[of],

@@ -136,14 +136,8 @@ export const LINES = {
   own: 'Add it as your own, and say what its bag names',
 };
 
-/**
- * What a find is.
- * @param {string} group
- * @param {string[]} others names that it goes by as well
- * @param {string | null | undefined} allergen
- */
-export const foundAs = (group, others, allergen) =>
-  `${group}${others.length ? `. Also ${others.join(', ')}` : ''}${allergen ? `. Allergen: ${allergen}` : ''}`;
+/** What is found. @param {string} group @param {string} allergens */
+export const foundAs = (group, allergens) => `${group}${allergens ? `. Allergen: ${allergens}` : ''}`;
 
 /** Its steps. */
 export const STEPS = {

@@ -1,6 +1,7 @@
 /** Shopping list: what birds or an animal will give, what to buy for it, the room it takes. */
 import { html } from 'lit-html';
 import { count } from './names.js';
+import { GAME, weighedWords } from './game.js';
 
 export const TITLE = 'Shopping list';
 export const BEFORE = 'Before anything is weighed: what it will give, what to buy, and the room it takes.';
@@ -49,13 +50,11 @@ export const weightHint = (needed) =>
   needed ? 'There is no figure without it.' : 'Empty: what is usual, with a wider range.';
 
 /**
- * A bird or an animal in the list.
- * @param {string} name
- * @param {string | null | undefined} weighed how it is weighed, where there is no figure without
- * @param {boolean | undefined} memory
+ * A bird or an animal in the list; how it is weighed where there is no figure without.
+ * @param {import('../../app/types').GameName} game
  */
-export const gameName = (name, weighed, memory) =>
-  `${name}${weighed ? `, by weight ${weighed}` : ''}${memory ? ' (from memory)' : ''}`;
+export const gameWords = ({ key, needs_weight: needed, weighed, memory }) =>
+  `${GAME[key]}${needed ? `, by weight ${weighedWords(weighed)}` : ''}${memory ? ' (from memory)' : ''}`;
 
 export const SAYS = {
   chooseIt: 'Choose what it is from the list.',

@@ -1,6 +1,7 @@
 /** Spoons, scale and thinned cure of the cook's own in words, for facts of the core. */
 import { E } from './english.js';
 import { strengthWords } from './weigh.js';
+import { itemWithin } from './ingredients.js';
 
 /** @typedef {import('../../app/types').StockSheet} StockSheet */
 
@@ -8,14 +9,14 @@ import { strengthWords } from './weigh.js';
 export const spoonHolds = ({ holds: [low, usual, high] }) => `${low} to ${high} g, usually ${usual} g`;
 
 /** What that rests on, and what such a spoon holds in general. @param {import('../../app/types').SpoonSheet} sheet */
-export function spoonWhy({ together, name, general, spoon }) {
+export function spoonWhy({ together, of, general, spoon }) {
   const from = together
     ? `One weighing of all together shows no spread: 15 % either way is our own ${E.judgement}.`
     : 'The least and the most that were weighed, with a quarter of the distance beyond each.';
   if (!general) return from;
   const [low, high] = general;
   const level = spoon.tablespoon ? 'tablespoon' : 'teaspoon';
-  return `${from} In general a level ${level} of ${name.toLowerCase()} is ${low} to ${high} g.`;
+  return `${from} In general a level ${level} of ${itemWithin(of)} is ${low} to ${high} g.`;
 }
 
 /** Whether a scale fits: its word, and what to do. @param {boolean} fits @returns {[string, string]} */

@@ -1,5 +1,6 @@
 /** What is in the house and what a batch came to, in words for facts of the core. */
 import { say } from '../fact.js';
+import { itemName } from './ingredients.js';
 
 /** @typedef {import('../../app/types').Held} Held */
 
@@ -19,8 +20,8 @@ const WENT = {
 };
 
 /** @param {import('../../app/types').LarderRow} row @returns {{ name: string, left: string, went: string }} */
-export const inHouse = ({ name, held, short }) => ({
-  name: held.is === 'bags' ? 'Bags' : name,
+export const inHouse = ({ of, held, short }) => ({
+  name: of ? itemName(of) : 'Bags',
   left: say(LEFT, held),
   went: `${say(WENT, held)}${short ? ' More was ticked than came in: write down what is missing.' : ''}`,
 });

@@ -1,6 +1,7 @@
 /** A verdict on a dose in words: its word, what is said beside it, what it is counted on and where its limit comes from. */
 import { E } from './english.js';
 import { say } from '../fact.js';
+import { SLIPS } from './slips.js';
 
 /** @typedef {import('../../app/types').Verdict} Verdict */
 /** @typedef {import('../../app/types').PpmEnds} PpmEnds */
@@ -86,7 +87,7 @@ const REMARKS = {
     `No piece is equal with the brine before ${time}: take all of it out on time, and not later.`,
   equal_unknown: () =>
     'Whether pick-up is a basis cannot be said without the thickest part of every size and the time in the brine.',
-  slip: ({ asks }) => asks,
+  slip: ({ key }) => SLIPS[key],
   may_hold: ({ why, name }) => MAY_HOLD[why](name),
   counted_without: ({ range }) => `What is counted comes to ${range.low} to ${range.high} ppm without it.`,
 };

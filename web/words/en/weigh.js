@@ -4,6 +4,7 @@ import { say } from '../fact.js';
 import { count, statusWords } from './names.js';
 import { oddWords } from './pieces.js';
 import { measured } from './verdict.js';
+import { itemName } from './ingredients.js';
 
 /** @typedef {import('../../app/types').CureOf} CureOf */
 /** @typedef {import('../../app/types').Method} Method */
@@ -23,8 +24,8 @@ const CURES = {
   stock: ({ strength }) => `Stock, ${strengthWords(strength)}`,
 };
 
-/** What a line is called. @param {{ name: string, cure: CureOf | null }} line */
-export const lineName = ({ name, cure }) => (cure ? say(CURES, cure) : name);
+/** What a line is called. @param {{ item: import('../../app/types').ItemName | null, cure: CureOf | null }} line */
+export const lineName = ({ item, cure }) => (cure ? say(CURES, cure) : item ? itemName(item) : '');
 
 /** @type {import('../fact.js').Words<import('../../app/types').LineWhy>} */
 const WHYS = {
@@ -116,8 +117,8 @@ const BACON =
 
 /** @type {import('../fact.js').Words<import('../../app/types').Remark>} */
 const REMARKS = {
-  below_step: ({ name, weight }) =>
-    `${name}: ${weight} is less than this scale can show. Take it by the spoon, or weigh it on a finer scale.`,
+  below_step: ({ of, weight }) =>
+    `${itemName(of)}: ${weight} is less than this scale can show. Take it by the spoon, or weigh it on a finer scale.`,
   salt_in_cure: ({ premix, brings, aimed }) =>
     `The ${premix ? 'premix' : 'cure'} alone brings ${brings} of salt, more than the ${aimed} aimed at. No more salt is needed.`,
   no_salt_line: ({ brings }) => `The recipe has no salt of its own; the cure brings ${brings}.`,

@@ -2,6 +2,7 @@
 import { E } from './english.js';
 import { grouped } from '../numbers.js';
 import { say } from '../fact.js';
+import { weighedWords } from './game.js';
 
 /** @type {Record<import('../../app/types').RecipeList, string>} */
 const LISTS = { cures: 'cures', lines: 'lines', steps: 'steps', unread: 'texts that were not read' };
@@ -45,7 +46,8 @@ const WRONG = {
   bag_too_heavy: () => 'All together weigh more than a tonne (2200 lb). Check the numbers.',
   no_such_game: () => 'This is not in the table. Choose it from the list.',
   bag_count: ({ most }) => `Type hunters and birds: 1 to ${grouped(most)} in all.`,
-  animal_unweighed: ({ weighed }) => `Type what the animal weighs ${weighed}: there is no figure without.`,
+  animal_unweighed: ({ weighed }) =>
+    `Type what the animal weighs ${weighedWords(weighed)}: there is no figure without.`,
   too_far_apart: () => 'These weights are too far apart to work with. Check each of them.',
   cure_not_read: ({ typed }) =>
     `“${typed}” is not read. Type spoons, a packet or a weight, such as 1 tbsp, 1 ${E.heaped} tsp, 1 packet of 25 g or 3.5 g.`,

@@ -37,8 +37,9 @@ pub enum BagBasis {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct LeftOf {
-    /// How it was finished, as the table has it: `Dried as jerky`.
-    pub name: &'static str,
+    /// How it was finished: the key of a row of the table of game.
+    #[cfg_attr(feature = "types", ts(type = "FinishKey"))]
+    pub finish: &'static str,
     /// What is left.
     pub weight: Spread,
     /// Where the figure is from.

@@ -9,10 +9,8 @@ use serde::Serialize;
 /// What a bird or an animal gives: grams a piece, or a share of the animal's weight.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Game {
-    /// Key, `mule-deer-buck`.
+    /// Key, `mule-deer-buck`; the page has its name.
     pub key: &'static str,
-    /// `Mallard breast`.
-    pub name: &'static str,
     /// The kind of meat; nothing for what is left of green weight at the end.
     pub kind: Option<MeatKind>,
     /// Key in the table of cuts, or `own`.
@@ -23,7 +21,7 @@ pub struct Game {
     pub mm: u32,
     /// Grams of the animal where none are typed: low, typical, high.
     pub whole: Option<[u32; 3]>,
-    /// How the animal is weighed for the share: `field-dressed`; empty where the row has grams a piece.
+    /// How the animal is weighed for the share: `field_dressed`; empty where the row has grams a piece.
     pub weighed: &'static str,
     /// Share of that weight: low, typical, high.
     pub share: Option<[Decimal; 3]>,
@@ -35,17 +33,17 @@ pub struct Game {
     pub status: Status,
 }
 
-/// A row for a picker.
+/// A row for a picker. The page has its name.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct GameName {
     /// Key to ask by.
+    #[cfg_attr(feature = "types", ts(type = "GameKey"))]
     pub key: &'static str,
-    /// `Mallard breast`.
-    pub name: &'static str,
     /// The kind of meat.
     pub kind: MeatKind,
-    /// How the animal is weighed, `field-dressed`; empty where no weight is asked for.
+    /// How the animal is weighed, `field_dressed`; empty where no weight is asked for.
+    #[cfg_attr(feature = "types", ts(type = "WeighedKey | ''"))]
     pub weighed: &'static str,
     /// True where there is no figure without a weight.
     pub needs_weight: bool,
@@ -68,7 +66,6 @@ pub fn names() -> Vec<GameName> {
     let name = |g: &Game| {
         Some(GameName {
             key: g.key,
-            name: g.name,
             kind: g.kind?,
             weighed: g.weighed,
             needs_weight: g.share.is_some() && g.whole.is_none(),

@@ -4,6 +4,7 @@ use super::facts::{BagBasis, HouseRoom, InHouse, LeftOf, RackRoom, Spread, Wante
 use crate::batch::Batch;
 use crate::dose::Caution;
 use crate::pack::Kept;
+use crate::pantry::ItemName;
 use crate::quantity::Mass;
 use crate::recipe::Recipe;
 use crate::weigh::Settings;
@@ -43,6 +44,10 @@ pub struct AskBag {
 pub struct BagAsk {
     /// Key of a row of the table of game.
     pub of: String,
+    /// What the page calls that row: pieces of before of that name are of it.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<String>"))]
+    pub called: String,
     /// Hunters, 1 for what is there already.
     pub hunters: u32,
     /// Birds or animals for each.
@@ -89,9 +94,11 @@ pub struct BagSheet {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct BagRow {
-    /// `Mallard breast`.
-    pub name: &'static str,
+    /// Key of its row in the table of game.
+    #[cfg_attr(feature = "types", ts(type = "GameKey"))]
+    pub game: &'static str,
     /// Key of its cut, or `own`.
+    #[cfg_attr(feature = "types", ts(type = "CutKey | 'own'"))]
     pub cut: &'static str,
     /// Pieces.
     pub pieces: u32,
@@ -107,8 +114,8 @@ pub struct BagRow {
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Buy {
-    /// The table's name, or the user's own word; empty for bags.
-    pub name: String,
+    /// What it is called; nothing for bags.
+    pub of: Option<ItemName>,
     /// How much of it.
     pub wanted: Wanted,
     /// Enough for the high end.

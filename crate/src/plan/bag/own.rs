@@ -13,12 +13,13 @@ const ENOUGH: u32 = 3;
 /// Least spread of an own mean either way: our own judgement, since a class weighed together hides it.
 const SPREAD: Decimal = dec!(0.15);
 
-/// Grams of one piece by what was weighed before, and how many pieces that were; `None` under three animals.
-pub fn own(game: &Game, batches: &[Batch]) -> Option<(Range, u32)> {
+/// Grams of one piece by what was weighed before, and how many pieces that were; `None` under three animals. `called` is
+/// what the page calls the row.
+pub fn own(game: &Game, called: &str, batches: &[Batch]) -> Option<(Range, u32)> {
     let (mut count, mut sum) = (0_u32, Decimal::ZERO);
     let (mut low, mut high) = (Decimal::MAX, Decimal::ZERO);
     for piece in batches.iter().flat_map(|b| &b.pieces) {
-        let Some(weight) = piece.weight.filter(|_| is_it(game, &piece.cut, &piece.name)) else {
+        let Some(weight) = piece.weight.filter(|_| is_it(game, called, &piece.cut, &piece.name)) else {
             continue;
         };
         let pieces = Decimal::from(piece.count);
@@ -43,8 +44,8 @@ pub fn own(game: &Game, batches: &[Batch]) -> Option<(Range, u32)> {
 }
 
 /// True where a piece of a batch is of this row: by its cut where no other row has it, else by its name.
-fn is_it(game: &Game, cut: &str, name: &str) -> bool {
-    let named = name.eq_ignore_ascii_case(game.name);
+fn is_it(game: &Game, called: &str, cut: &str, name: &str) -> bool {
+    let named = !called.is_empty() && name.to_lowercase() == called.to_lowercase();
     let alone = games().filter(|g| g.cut == game.cut).count() == 1;
     named || (cut == game.cut && game.cut != OWN && alone)
 }

@@ -128,7 +128,7 @@ fn worked(row: &BagAsk, batches: &[Batch]) -> Result<Work, Problem> {
         return Err(Problem::of(code, Wrong::BagCount { most: MOST }).at(field));
     }
     // A weight that was typed is of this very animal; the own weights are of others.
-    let own = own(game, batches).filter(|_| row.weight.is_none());
+    let own = own(game, &row.called, batches).filter(|_| row.weight.is_none());
     let each = own
         .map(|(each, _)| each)
         .or_else(|| game.piece(row.weight.map(Mass::base)));
@@ -151,7 +151,7 @@ fn worked(row: &BagAsk, batches: &[Batch]) -> Result<Work, Problem> {
 impl Work {
     fn row(&self, all: Range, units: System) -> BagRow {
         let Game {
-            name,
+            key,
             cut,
             source,
             status,
@@ -162,7 +162,7 @@ impl Work {
             None => BagBasis::Table { source, status },
         };
         BagRow {
-            name,
+            game: key,
             cut,
             pieces: self.pieces,
             each: ends(self.each, units),
@@ -183,7 +183,7 @@ fn left(recipe: &Recipe, green: Range, units: System) -> Option<LeftOf> {
     };
     let finish = game(key)?;
     Some(LeftOf {
-        name: finish.name,
+        finish: finish.key,
         weight: ends(finish.of(green)?, units),
         source: finish.source,
         status: finish.status,

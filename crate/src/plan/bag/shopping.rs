@@ -4,7 +4,7 @@ use super::facts::{InHouse, Wanted};
 use super::model::{AskBag, Buy};
 use super::show::{ends, show};
 use crate::pack::{BAGS, came_and_went, named};
-use crate::pantry;
+use crate::pantry::ItemName;
 use crate::quantity::exact::Exact;
 use crate::quantity::{Problem, Range};
 use crate::recipe::Recipe;
@@ -46,12 +46,14 @@ pub fn shopping(shares: &[Share], ask: &AskBag) -> Result<Vec<Buy>, Problem> {
         .into_iter()
         .map(|(item, name, range)| {
             let units = ask.settings.units;
-            let shown = match pantry::ingredient(item) {
-                Some(found) if name.is_empty() => found.name,
-                _ => name,
-            };
             let weight = ends(range, units);
-            one(shown, Wanted::Weight { weight }, range.high, named(item, name), ask)
+            one(
+                Some(ItemName::of(item, name)),
+                Wanted::Weight { weight },
+                range.high,
+                named(item, name),
+                ask,
+            )
         })
         .collect();
     buy.extend(ask.per_pack.filter(|_| !shares.is_empty()).map(|per| {
@@ -65,13 +67,13 @@ pub fn shopping(shares: &[Share], ask: &AskBag) -> Result<Vec<Buy>, Problem> {
         let all = Decimal::from(packs)
             .plus(Decimal::from(shares.len()))
             .unwrap_or_default();
-        one("", wanted, all, (BAGS, ""), ask)
+        one(None, wanted, all, (BAGS, ""), ask)
     }));
     Ok(buy)
 }
 
 /// Beside what is in the house: bags are counted, the rest is weighed.
-fn one(name: &str, wanted: Wanted, most: Decimal, of: (&str, &str), ask: &AskBag) -> Buy {
+fn one(item: Option<ItemName>, wanted: Wanted, most: Decimal, of: (&str, &str), ask: &AskBag) -> Buy {
     let said = |of_it: Decimal| {
         if of.0 == BAGS {
             of_it.normalize().to_string()
@@ -84,7 +86,7 @@ fn one(name: &str, wanted: Wanted, most: Decimal, of: (&str, &str), ask: &AskBag
     let left = left.map(|l| l.max(Decimal::ZERO));
     let missing = left.and_then(|left| most.less(left)).filter(|m| *m > Decimal::ZERO);
     Buy {
-        name: name.to_owned(),
+        of: item,
         wanted,
         most: said(most),
         has: left.map(|left| InHouse {
