@@ -66,7 +66,7 @@ test('who gets no lower temperature is told why; a credit is told on its conditi
   assert.equal(noLower(duck), '');
   assert.match(
     conditionWords(duck.credit.conditions),
-    /90 % humidity.*less 1\.1 °C \(2 °F\).*30 minutes.*Below 60 °C \(140 °F\)/,
+    /90 % humidity.*every 30 minutes.*1\.1 °C \(2 °F\) is taken off.*Below 60 °C \(140 °F\)/,
   );
 });
 

@@ -161,7 +161,7 @@ test('a store that cannot be read is no empty one: shown, not exported short, an
   let downloads = 0;
   blind.on('download', () => downloads++);
   await blind.getByRole('button', { name: 'Export everything' }).click();
-  await blind.getByText('does not give out what it has stored').first().waitFor();
+  await blind.getByText('No file made: the browser gave nothing').first().waitFor();
   assert.equal(downloads, 0);
   assert.equal(
     JSON.stringify((await kept2(blind)).sort()),

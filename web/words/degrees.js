@@ -1,12 +1,18 @@
-/** Temperatures in a sentence: in the person's scale first, with the other in brackets. */
+/** What a sentence says in the person's own units; the other scale of degrees stands only on labels and under Why. */
 import { REGION } from './locale.js';
 
 let us = REGION === 'US';
 
-/** Which scale stands first, by the settings. @param {import('../app/types').System} units */
+/** Which units are the person's, by the settings. @param {import('../app/types').System} units */
 export function speakIn(units) {
   us = units === 'us';
 }
 
-/** `4 °C (40 °F)`, `2 to 4 °C (36 to 40 °F)`. @param {number | string} c @param {number | string} f */
-export const degrees = (c, f) => (us ? `${f} °F (${c} °C)` : `${c} °C (${f} °F)`);
+/** Whichever is in the person's units. @param {string} metric @param {string} pounds */
+export const inUnits = (metric, pounds) => (us ? pounds : metric);
+
+/** `4 °C` or `40 °F`, `2 to 4 °C`. @param {number | string} c @param {number | string} f */
+export const degrees = (c, f) => inUnits(`${c} °C`, `${f} °F`);
+
+/** The person's scale, with the other in brackets. @param {number | string} c @param {number | string} f */
+export const bothDegrees = (c, f) => inUnits(`${c} °C (${f} °F)`, `${f} °F (${c} °C)`);

@@ -49,6 +49,10 @@ function place() {
   /** @type {[string, string][]} */
   const zones = [
     ['Europe/London', 'GB'],
+    ['Europe/Belfast', 'GB'],
+    ['Europe/Jersey', 'GB'],
+    ['Europe/Guernsey', 'GB'],
+    ['Europe/Isle_of_Man', 'GB'],
     ['Europe/', [...UNION, 'US', 'GB'].includes(REGION) ? 'EU' : REGION],
     ['Australia/', 'AU'],
     ['Pacific/Auckland', 'NZ'],

@@ -117,7 +117,7 @@ test('the bench works out a pot, and a hydrometer comes with its caution', async
   await page.getByLabel('Inside, across').fill('240');
   await page.getByLabel('Depth of the brine').fill('150');
   await page.getByLabel('Meat, trimmed').fill('2220');
-  await page.getByLabel('For an aim').tap();
+  await page.getByLabel('Work out how much').tap();
   assert.match(await verdict(page), /Cannot say yet/);
   await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('Aim, going in').fill('150');
@@ -135,9 +135,9 @@ test('the bench holds a belly to its own limits, with a cure that has nitrate to
   const page = await begin(t, { at: '#/keep' });
   await page.getByLabel('US, inspected plants (reference)').tap();
   await goTo(page, '#/brine');
-  await page.getByLabel('So much water').tap();
+  await page.getByLabel('I know the water').tap();
   await page.getByLabel('Water', { exact: true }).fill('1200');
-  await page.getByLabel('So much, judge it').tap();
+  await page.getByLabel('I know how much').tap();
   await page.getByLabel('Meat, trimmed').fill('2000');
   await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('Cure', { exact: true }).fill('6.5');

@@ -25,15 +25,15 @@ test('the demo batch from the board to the label, and then put away', async (t) 
     await page.waitForFunction((n) => document.querySelectorAll('.line:not(.done)').length === n, left - 1);
   }
   // All is on: into the cold with it, and the clock counts from the rub all the same.
-  await page.getByRole('heading', { name: 'In the fridge, 4 °C or colder' }).waitFor();
+  await page.getByRole('heading', { name: 'Put it in the fridge, 4 °C or colder' }).waitFor();
   await page.getByText('The clock counts from Sat 18:00').waitFor();
   await today();
-  assert.match((await texts(page.locator('.day')))[0], /^Next In the fridge, 4 °C or colder/);
+  assert.match((await texts(page.locator('.day')))[0], /^Next Put it in the fridge, 4 °C or colder/);
   await goTo(page, `#/batch/${batch}/cure`);
   // In sight beside the hour it comes out, not only in the list.
   assert.match(
     (await texts(page.locator('.answer > p')))[0],
-    /^In the fridge, 4 °C or colder\. The clock counts from Sat 18:00/,
+    /^Put it in the fridge, 4 °C or colder\. The clock counts from Sat 18:00/,
   );
   await weighOut(page, batch);
   await page.getByRole('button', { name: 'It is in the fridge' }).click();
@@ -95,11 +95,11 @@ test('the demo batch from the board to the label, and then put away', async (t) 
     assert.ok(await boxes.count());
     if (stage !== 'pack') await page.getByRole('link', { name: /^Go to (Fire|Pack)$/ }).waitFor();
   }
-  await page.getByRole('button', { name: 'Put the batch away' }).click();
-  await page.getByText('is put away.').waitFor();
+  await page.getByRole('button', { name: 'Close the batch' }).click();
+  await page.getByText('is closed.').waitFor();
   assert.equal((await kept(page, 'batch/'))[0].data.closed, true);
-  await page.getByRole('link', { name: /^Put away/ }).click();
-  await page.getByRole('heading', { name: 'Put away', exact: true }).waitFor();
+  await page.getByRole('link', { name: /^Closed/ }).click();
+  await page.getByRole('heading', { name: 'Closed', exact: true }).waitFor();
   assert.equal(await page.locator('a.batch').count(), 1);
 });
 

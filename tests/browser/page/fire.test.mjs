@@ -316,16 +316,16 @@ test('a fire teaches the smoker: kept, seen before the next, forgotten by a touc
   const part = page.locator('[data-smoker]');
   assert.equal(await part.count(), 0);
   await page.getByRole('button', { name: /^Is out ?: Mallard, large/ }).tap();
-  await page.getByRole('button', { name: 'Save what this fire told' }).tap();
+  await page.getByRole('button', { name: 'Save how this fire warmed' }).tap();
   await part.getByText('From 1 fire: Its air brings heat').waitFor();
   assert.equal((await kept(page, 'settings'))[0].data.smoked.length, 1);
   assert.deepEqual(await violations(page), []);
   if (process.env.SHOTS) await part.screenshot({ path: `${process.env.SHOTS}/smoker.png` });
-  await page.getByRole('button', { name: 'Forget what the fires told' }).tap();
+  await page.getByRole('button', { name: 'Forget how the fires warmed' }).tap();
   await page.getByRole('button', { name: 'Undo' }).tap();
   await part.getByText('From 1 fire: Its air brings heat').waitFor();
-  await page.getByRole('button', { name: 'Forget what the fires told' }).tap();
-  await page.getByRole('button', { name: 'Save what this fire told' }).waitFor();
+  await page.getByRole('button', { name: 'Forget how the fires warmed' }).tap();
+  await page.getByRole('button', { name: 'Save how this fire warmed' }).waitFor();
   assert.deepEqual((await kept(page, 'settings'))[0].data.smoked, []);
 });
 

@@ -25,7 +25,7 @@ async function linkOfDeleted(page) {
 test('the square on the screen reads as the link beside it', async (t) => {
   const page = await begin(t);
   await openCard(page);
-  assert.deepEqual((await texts(page.locator('.tbl thead th'))).slice(0, 2), ['On trimmed weight', 'Per cent']);
+  assert.deepEqual((await texts(page.locator('.tbl thead th'))).slice(0, 2), ['On trimmed weight', '%']);
   const link = await page.locator('#link-text').innerText();
   assert.match(link, /^http:\/\/localhost:\d+\/#r1\.[\w-]+$/);
   assert.equal(await scan(page.locator('.qr')), link);

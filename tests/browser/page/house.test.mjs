@@ -115,7 +115,7 @@ test('after a start what is put away is counted at once and opens at once', asyn
   await page.reload();
   await usable(page);
   await goTo(page, '#/today');
-  await page.getByText('120 batches finished or thrown out').waitFor();
+  await page.getByText('120 batches finished or thrown away').waitFor();
   await goTo(page, '#/past');
   await page.getByText('120 still being read').waitFor();
   await goTo(page, '#/batch/old-7/pieces');

@@ -57,7 +57,7 @@ test('everything goes out as one file and comes back into an empty browser', asy
   await other.getByRole('heading', { name: 'What is in the file' }).waitFor();
   assert.match((await texts(other.locator('.rows'))).join(' '), /Batch SD Saltmarsh duck breasts, .*?: new here/);
   assert.deepEqual(await kept(other, 'batch/'), [], 'nothing is stored before the person says so');
-  await other.getByRole('button', { name: 'Store what is chosen' }).click();
+  await other.getByRole('button', { name: 'Save what is chosen' }).click();
   await other.getByText('and 1 batch').waitFor();
   assert.deepEqual((await kept(other, 'batch/'))[0].data, (await kept(page, 'batch/'))[0].data);
 });

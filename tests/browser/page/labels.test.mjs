@@ -150,7 +150,7 @@ test('packs that lie in the freezer are printed again as frozen, with the day th
   const page = await onFinished(t);
   await page.getByLabel('How many packs').fill('2');
   await page.getByLabel('Frozen', { exact: true }).check();
-  const until = async () => /Best by ([^]*?) smoked/.exec((await texts(page.locator('.lbl')))[0])?.[1];
+  const until = async () => /Best before ([^]*?) smoked/.exec((await texts(page.locator('.lbl')))[0])?.[1];
   await page.locator('.lbl', { hasText: 'Keep frozen' }).first().waitFor();
   const first = await until();
   assert.match(String(first), /\d{4}$/);
@@ -158,7 +158,7 @@ test('packs that lie in the freezer are printed again as frozen, with the day th
   await page.getByText('2 packs of this batch are on the list.').waitFor();
   const labels = new URL(page.url()).hash;
   await goTo(page, '#/stock');
-  assert.equal(await page.getByText(`Frozen. Best by ${first}.`).count(), 2);
+  assert.equal(await page.getByText(`Frozen. Best before ${first}.`).count(), 2);
   await goTo(page, labels);
   await page.locator('.lbl').nth(1).waitFor();
   assert.equal(await until(), first, (await texts(page.locator('.lbl')))[0]);
@@ -167,7 +167,7 @@ test('packs that lie in the freezer are printed again as frozen, with the day th
   const now = await page.evaluate(() => Date.now());
   await page.clock.setFixedTime(now + 20 * 86_400_000);
   await goTo(page, '#/stock');
-  assert.equal(await page.getByText(`Frozen. Best by ${first}.`).count(), 2);
+  assert.equal(await page.getByText(`Frozen. Best before ${first}.`).count(), 2);
   for (const stage of ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels']) {
     await goTo(page, `#/batch/done/${stage}`);
     assert.equal(await page.getByText('its keeping time is over').count(), 0, stage);

@@ -52,8 +52,8 @@ test(`a file of ${MANY} batches is read in slices, says how far it is, and is st
   await page.getByRole('heading', { name: 'What is in the file' }).waitFor({ timeout: 120_000 });
   const reading = await page.evaluate(() => ({ ...frames2 }));
   assert.ok((await page.locator('.rows li').count()) < 200, 'what is out of sight is not drawn');
-  await page.getByRole('button', { name: 'Store what is chosen' }).click();
-  await page.getByText(`${MANY} records stored.`).first().waitFor({ timeout: 120_000 });
+  await page.getByRole('button', { name: 'Save what is chosen' }).click();
+  await page.getByText(`${MANY} records saved.`).first().waitFor({ timeout: 120_000 });
   const storing = await page.evaluate(() => ({ ...frames2 }));
   assert.equal((await kept(page, 'batch/')).length, MANY);
   t.diagnostic(

@@ -58,12 +58,12 @@ test('a season into a fresh browser, twice, and into one in use', async (t) => {
 
   const fresh = await begin(t, { at: '#/keep' });
   await imported(fresh, file);
-  await fresh.getByRole('button', { name: 'Store what is chosen' }).click();
+  await fresh.getByRole('button', { name: 'Save what is chosen' }).click();
   await fresh.getByText('and 3 batches').waitFor();
   assert.deepEqual(await all(fresh), season, 'record by record, settings included');
   await imported(fresh, file);
   await settled(fresh);
-  assert.equal(await fresh.getByRole('button', { name: 'Store what is chosen' }).count(), 0, 'nothing left to store');
+  assert.equal(await fresh.getByRole('button', { name: 'Save what is chosen' }).count(), 0, 'nothing left to store');
   assert.deepEqual(await all(fresh), season, 'the second time changes nothing');
 
   const used = await begin(t);
@@ -73,7 +73,7 @@ test('a season into a fresh browser, twice, and into one in use', async (t) => {
   await imported(used, file);
   if (process.env.SHOTS) await used.screenshot({ path: `${process.env.SHOTS}/import-used.png`, fullPage: true });
   for (const radio of await used.getByRole('radio', { name: /file/i }).all()) await radio.check();
-  await used.getByRole('button', { name: 'Store what is chosen' }).click();
+  await used.getByRole('button', { name: 'Save what is chosen' }).click();
   await used.getByText('and 4 batches').waitFor();
   const both = await all(used);
   for (const [key, data] of season) assert.deepEqual(both.get(key), data, key);

@@ -39,9 +39,9 @@ export async function tour(page, look) {
   await tick(page, 'cure:0');
   await tick(page, 'line:0');
   await page.locator('[data-tick="cure:0"]').click();
-  await page.getByRole('group', { name: 'Take the tick away' }).waitFor();
+  await page.getByRole('group', { name: 'Undo it' }).waitFor();
   await look('weigh-out, a tick in question');
-  await page.getByRole('button', { name: 'Keep it' }).click();
+  await page.getByRole('button', { name: 'Leave it' }).click();
   for (const of of ['line:1', 'line:2', 'line:3', 'rub', 'label']) {
     await tick(page, of);
   }
@@ -116,7 +116,7 @@ export async function tour(page, look) {
   await page.getByRole('button', { name: 'Work it out' }).click();
   await look('brine, wrong');
   await page.getByLabel('Meat, trimmed').fill('2220 g');
-  await page.getByLabel('For an aim').check();
+  await page.getByLabel('Work out how much').check();
   await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('Aim, going in').fill('150');
   await page.getByLabel('Strength in').selectOption('gravity');

@@ -88,7 +88,7 @@ test('what a card has thrown out leaves the jobs, is never blessed again, and ca
   }
   await page.locator('.verdict.stop').getByText('Throw it away').waitFor();
   await page.getByRole('button', { name: /I threw it out: put it away/ }).click();
-  await page.getByText(/put away as thrown out/).waitFor();
+  await page.getByText(/closed as thrown away/).waitFor();
   const [{ data }] = await kept(page, 'batch/');
   assert.ok(data.closed && data.thrown_out > 0);
   assert.match(data.notes, /It got warm: Throw it (out|away)/);
@@ -98,22 +98,23 @@ test('what a card has thrown out leaves the jobs, is never blessed again, and ca
   await page.locator('.flag.stop', { hasText: 'Thrown out' }).waitFor();
   for (const stage of ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels']) {
     await goTo(page, `#/batch/${batch}/${stage}`);
-    await page.getByText('Do not eat: it was thrown out.').first().waitFor();
+    await page.getByText('Do not eat: it was thrown away.').first().waitFor();
     assert.equal(await page.getByText(/Use by|Leave it in until|Hot enough/).count(), 0, stage);
   }
   await goTo(page, `#/batch/${batch}/pieces`);
   await page.getByText(/^About this batch/).click();
-  await page.getByRole('button', { name: 'Take it up again' }).click();
-  await page.getByText('Do not eat: it was thrown out.').first().waitFor({ state: 'detached' });
+  await page.getByRole('button', { name: 'Open it again' }).click();
+  await page.getByText('Do not eat: it was thrown away.').first().waitFor({ state: 'detached' });
   assert.equal((await kept(page, 'batch/'))[0].data.thrown_out, undefined);
 });
 
 test('whom to call goes by where the device is, and no number of another country stands anywhere', async (t) => {
   for (const [locale, timezoneId, emergency, poison] of [
     ['en-US', 'America/New_York', '911', '1-800-222-1222'],
-    ['en-GB', 'Europe/London', '999', 'NHS 111'],
+    ['en-GB', 'Europe/London', '999', 'NHS 111 or a doctor'],
     // A browser that speaks the English of the States, in London.
-    ['en-US', 'Europe/London', '999', 'NHS 111'],
+    ['en-US', 'Europe/London', '999', 'NHS 111 or a doctor'],
+    ['en-GB', 'Europe/Jersey', '999', 'NHS 111 or a doctor'],
     ['de-DE', 'Europe/Berlin', '112', 'your poison centre'],
     ['en-AU', 'Australia/Sydney', '000', 'your poison centre'],
     ['en-ZA', 'Africa/Johannesburg', 'your emergency number', 'your poison centre'],
@@ -127,8 +128,7 @@ test('whom to call goes by where the device is, and no number of another country
     const batch = await startDemo(page);
     await weighOut(page, batch);
     const [caution] = await texts(page.locator('.caution'));
-    const centre = locale === 'en-US' ? 'center' : 'centre';
-    assert.ok(caution.includes(`call the poison ${centre} at once, symptoms or not.`), caution);
+    assert.ok(caution.includes(`call ${poison} at once, signs or not.`), caution);
     assert.equal(/\d{3}/.test(caution), /\d{3}/.test(poison), caution);
     await putIn(page, '2', 'tablespoon');
     await page.locator('.verdict.stop').first().waitFor();

@@ -137,13 +137,13 @@ test('remarks that are being typed are not replaced by those of another tab, and
   const { tabs } = await twoTabs(t);
   for (const page of tabs) await page.getByText('About this batch').click();
   const [one, two] = tabs;
-  await two.getByLabel('Remarks').pressSequentially('Geese over the flats.');
-  await one.getByLabel('Remarks').fill('Wind from the north.');
-  await one.getByLabel('Remarks').blur();
+  await two.getByLabel('Notes').pressSequentially('Geese over the flats.');
+  await one.getByLabel('Notes').fill('Wind from the north.');
+  await one.getByLabel('Notes').blur();
   await one.waitForFunction(() => document.activeElement?.id !== 'about-notes');
   await two.waitForTimeout(300);
-  assert.equal(await two.getByLabel('Remarks').inputValue(), 'Geese over the flats.');
-  await two.getByLabel('Remarks').blur();
+  assert.equal(await two.getByLabel('Notes').inputValue(), 'Geese over the flats.');
+  await two.getByLabel('Notes').blur();
   await one.waitForFunction(() => document.getElementById('about-notes').value.includes('Geese'));
   assert.deepEqual((await only(one)).notes.split('\n').sort(), ['Geese over the flats.', 'Wind from the north.']);
 });
@@ -161,11 +161,11 @@ test('what is being typed survives a reload and a kill, and no other tab has it'
   assert.equal(await two.getByLabel('Weight of all of them').inputValue(), '');
 
   await one.getByText('About this batch').click();
-  await one.getByLabel('Remarks').pressSequentially('Half a sen');
+  await one.getByLabel('Notes').pressSequentially('Half a sen');
   while (!JSON.stringify(await kept(one, 'meta/draft-')).includes('Half a sen')) await pause(10);
   await cutPower(context, profile);
   const after = await visit(await open(t, { profile }), `${address}#/batch/${batch}/pieces`);
   assert.equal(await after.getByLabel('Weight of all of them').inputValue(), '1 480,5');
-  assert.equal(await after.getByLabel('Remarks').inputValue(), 'Half a sen');
+  assert.equal(await after.getByLabel('Notes').inputValue(), 'Half a sen');
   await goTo(after, '#/today');
 });

@@ -335,8 +335,8 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await page.getByLabel('Taste, in three words').fill('salt, smoke, marsh');
   await page.getByLabel('What to change').fill('Less juniper');
   await page.getByLabel('What to change').blur();
-  await button(page, 'Put the batch away').tap();
-  await page.getByText('is put away.').waitFor();
+  await button(page, 'Close the batch').tap();
+  await page.getByText('is closed.').waitFor();
   const [duck] = (await kept(page, 'batch/')).map(({ data }) => data).filter(({ closed }) => closed);
   assert.deepEqual(duck.after, { out: '2485 g', taste: 'salt, smoke, marsh', change: 'Less juniper' });
   assert.equal(duck.killed, '2026-11-14', 'the day of the kill came along from the bag');

@@ -88,12 +88,12 @@ test('ticks are stamped, kept over a reload, undone at a touch, and later only a
   await page.locator('[data-tick="line:1"]:not(:checked)').waitFor();
   await page.locator('[data-tick="cure:0"]').click();
   const question = page.getByRole('group', { name: 'Take the tick away' });
-  assert.match(await question.innerText(), /Cure.*was ticked/);
+  assert.match(await question.innerText(), /Cure.*was marked/);
   assert.equal(await ticked.count(), 2);
-  await question.getByRole('button', { name: 'Keep it' }).click();
+  await question.getByRole('button', { name: 'Leave it' }).click();
   assert.equal(await ticked.count(), 2);
   await page.locator('[data-tick="cure:0"]').click();
-  await question.getByRole('button', { name: 'Take it away' }).click();
+  await question.getByRole('button', { name: 'Undo it' }).click();
   await page.locator('[data-tick="cure:0"]:not(:checked)').waitFor();
   assert.equal(await ticked.count(), 1);
 });

@@ -158,7 +158,7 @@ export function brine(app) {
                 {
                   key: 'at',
                   label: STRENGTH.warm,
-                  hint: STRENGTH.warmHint,
+                  hint: STRENGTH.warmHint(),
                   unit: units.temperature,
                   look: 'small',
                   optional: true,

@@ -3,8 +3,8 @@ import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { statusWords } from '../../words/en/names.js';
 import { demo } from './today.js';
-import { GLOSSARY } from '../../words/en/glossary.js';
-import { HELP, JOB, SOURCES, TABLES, TITLES, sourcesOf } from '../../words/en/help.js';
+import { glossary } from '../../words/en/glossary.js';
+import { HELP, SOURCES, TABLES, TITLES, job, sourcesOf } from '../../words/en/help.js';
 import { MORE, PLACES } from '../../words/en/places.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -37,7 +37,7 @@ export function help(app) {
       <section class="sec">
         <h2>${HELP.head}</h2>
         <ol class="steps">
-          ${JOB.map(
+          ${job().map(
             ([head, says]) =>
               html`<li>
                 <span><b>${head}</b>${says}</span>
@@ -71,7 +71,7 @@ export function sources(app) {
       <section class="sec">
         <h2>${SOURCES.words}</h2>
         <dl class="words">
-          ${GLOSSARY.map(
+          ${glossary().map(
             ([word, says]) =>
               html`<dt>${word}</dt>
                 <dd>${says}</dd>`,

@@ -134,7 +134,8 @@ export function howMuch(app) {
   }
 
   function hint() {
-    return html`<p class="near">${ASKS.hint}</p>`;
+    const bag = weightText(form, units()) && form.wrong.every(({ field }) => field === 'nitrite');
+    return html`<p class="near">${bag ? ASKS.noBag : ASKS.hint}</p>`;
   }
 
   /** How long that is and what comes after; and where raw meat keeps no longer, that. @param {Draft | undefined} draft @param {Until} until @param {number} now */

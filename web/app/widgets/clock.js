@@ -105,7 +105,7 @@ function rules({ rules, of }) {
         ${rules.map(
           (rule) =>
             html`<tr>
-              <th scope="row">${THUMBS[rule.rule]}</th>
+              <th scope="row">${THUMBS[rule.rule]()}</th>
               <td>${rule.gives}</td>
               <td>${THUMB.ofFinal(rule.centre)}</td>
             </tr>`,

@@ -42,7 +42,7 @@ export function doseStrip(verdict) {
       close
         ? nothing
         : svg`<svg x="4" y=${TOP + 6} width="70" height="22"><rect class="bare" width="70" height="22"/><text x="4" y="16">${MARKS.tooLittle}</text></svg>
-      <svg x="100%" y=${TOP + 6} overflow="visible"><rect class="bare" x="-44" width="40" height="22"/><text x="-8" y="16" text-anchor="end">${MARKS.over}</text></svg>`
+      <svg x="100%" y=${TOP + 6} overflow="visible"><rect class="bare" x="-78" width="74" height="22"/><text x="-8" y="16" text-anchor="end">${MARKS.over}</text></svg>`
     }
     <line class="at" x1=${at(least)} x2=${at(least)} y1=${TOP - 6} y2=${TOP + HIGH + 6}/>
     <line class="at" x1=${at(limit)} x2=${at(limit)} y1=${TOP - 6} y2=${TOP + HIGH + 6}/>

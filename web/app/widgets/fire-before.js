@@ -141,7 +141,7 @@ export class FireBefore {
               ${field(this.#target, {
                 key: 'target',
                 label: AIM.out,
-                hint: AIM.outHint,
+                hint: AIM.outHint(),
                 unit,
                 stored: fire.target ?? '',
                 optional: true,

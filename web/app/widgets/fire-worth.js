@@ -62,7 +62,7 @@ export function chillWays(one, place, now) {
   return html`<section class="block">
     <h2>${shape(place)}${CHILL_WAYS.head(pieceName(one.of))}</h2>
     ${stages(CHILL_WAYS.caption, one.chill, now)}
-    <p class="small">${CHILL_WAYS.note}</p>
+    <p class="small">${CHILL_WAYS.note()}</p>
   </section>`;
 }
 

@@ -48,7 +48,7 @@ export class FridgeForm {
           {
             id: 'fridge-what',
             label: FRIDGE.saw,
-            hint: FRIDGE.hint(units.temperature === '°C'),
+            hint: FRIDGE.hint(),
             value: what,
             options: Object.entries(SEEN).map(([key, word]) => option(key, word, key === what)),
           },

@@ -17,7 +17,7 @@ export const yearWith = (year, batches) => `${year}, ${count(batches, 'batch', '
 /** A bag whose label is gone. */
 export const BAG = {
   head: 'A bag without a label',
-  says: 'Weigh it and measure it: those that it may be of are listed, the nearest on top.',
+  says: 'Weigh and measure it. The likeliest batch is on top.',
   weight: 'What it weighs',
   hint: 'For example 7 oz.',
   thickness: 'Thickest part',
@@ -46,12 +46,12 @@ export const trimmedAnd = (weight, out) => `${weight} trimmed${out ? `, ${out} c
  * @param {string} day
  * @param {boolean} away
  */
-export const underName = (code, day, away) => `${code}, ${day}${away ? ', put away' : ''}`;
+export const underName = (code, day, away) => `${code}, ${day}${away ? ', closed' : ''}`;
 
 /** @param {string} change */
 export const toChange = (change) => `To change: ${change}`;
 
-export const ROW = { back: 'Put back', beside: 'Side by side', notStarted: 'not started', year: 'Not started' };
+export const ROW = { back: 'Open again', beside: 'Side by side', notStarted: 'not started', year: 'Not started' };
 
 /** Two batches side by side. */
 export const BESIDE = {
@@ -65,5 +65,5 @@ export const BESIDE = {
   cut: 'Cut',
   taste: 'Taste',
   change: 'To change',
-  notes: 'Remarks',
+  notes: 'Notes',
 };

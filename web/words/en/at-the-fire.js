@@ -1,12 +1,13 @@
-/** The screen of the fire: who comes out next, what the readings are worth, and what this smoker does. */
+/** The screen of the fire: what comes out next, what the readings are worth, and what this smoker does. */
 import { html, nothing } from 'lit-html';
+import { degrees } from '../degrees.js';
 import { count } from './names.js';
 
 /** @param {string} name of the batch */
 export const title = (name) => `Fire, ${name}`;
 export const HEADS = {
   screen: 'Fire',
-  out: 'Who comes out when',
+  out: 'What comes out when',
   rules: 'By which rule',
   smoker: 'Your smoker',
 };
@@ -30,7 +31,7 @@ export const IS = {
 /** The answer: what it is, and the line below it. Times come as they are written, with their day where that matters. */
 export const NEXT = {
   allOut: 'All are out',
-  inCure: 'By what is ticked it is still in its cure. Tick what was done since: till then the jobs keep their hours.',
+  inCure: 'It is marked as still in the cure. Mark what was done since.',
   /** @param {string} target @param {string | null | undefined} hold so long, by a table */
   take: (target, hold) =>
     html`Take out at <b class="nowrap">${target}</b>${hold ? `, held ${hold} by the table` : nothing}.`,
@@ -47,7 +48,7 @@ export const NEXT = {
   fireOut: 'The fire is out',
   /** @param {string} name @param {unknown} read @param {string | undefined} span when it is out if the fire is lit now */
   fallen: (name, read, span) =>
-    html`The smoker falls, and ${name} no longer warms. ${read} Light it now, or finish it in an
+    html`The smoker is cooling. ${name} is not getting hotter. ${read} Light it now, or finish it in an
     oven.${span ? html` Lit now, it is out <span class="nowrap">${span}</span>.` : nothing}`,
   /** @param {string} name @param {string | undefined} span */
   out: (name, span) => html`Next out: ${name}${span ? html`, <span class="nowrap">${span}</span>` : nothing}`,
@@ -96,8 +97,7 @@ export const LONG = {
 export const CHART = {
   /** @param {string} at */
   now: (at) => `${at} now`,
-  legend:
-    'Solid: read. Dashed: where it should go; the band reaches the target line between its earliest and latest time. Dotted: the smoker.',
+  legend: 'Solid: read. Dashed: forecast. Band: earliest to latest. Dotted: the smoker.',
   /** @param {string} name @param {string} what @param {string} at */
   read: (name, what, at) => `${name} ${what} at ${at}`,
   /** @param {string} name */
@@ -111,20 +111,20 @@ export const CHART = {
 /** What the readings count for. */
 export const CREDIT = {
   /** @param {string} of */
-  of: (of) => `of ${of} log`,
+  of: (of) => `of ${of}`,
   /** @param {string} num @param {string} of */
-  says: (num, of) => `${num} of ${of} log counted so far`,
+  says: (num, of) => `${num} of ${of} so far by the time table`,
 };
 
 /** What fires told of this smoker. */
 export const SMOKER = {
   /** @param {number} fires @param {string} air */
   from: (fires, air) => `From ${count(fires, 'fire')}: ${air}`,
-  fresh: 'This fire tells how your smoker warms. Saved, the next forecast starts there.',
-  save: 'Save what this fire told',
-  saved: 'Saved. The next forecast starts there.',
-  forget: 'Forget what the fires told',
-  forgotten: 'What the fires told is forgotten.',
+  fresh: 'Save how this fire warmed: the next times start from it.',
+  save: 'Save how this fire warmed',
+  saved: 'Saved. The next times start from it.',
+  forget: 'Forget how the fires warmed',
+  forgotten: 'How the fires warmed is forgotten.',
 };
 
 /** The published ways to chill, as a table. */
@@ -138,5 +138,6 @@ export const CHILL_WAYS = {
   until: (at) => `until ${at}`,
   /** @param {string} at */
   expected: (at) => `expected ${at}`,
-  note: 'One way that holds to its end is enough. Expected: in a fridge at 3 °C, alone on its shelf, by a model; the readings decide.',
+  note: () =>
+    `Meeting one of them is enough. Expected: worked out for a fridge at ${degrees(3, 37)}, alone on its shelf. The readings decide.`,
 };

@@ -6,14 +6,12 @@ import { count } from './names.js';
 
 /** Why no file was made. */
 export const NOT_MADE = {
-  unread:
-    'The browser does not give out what it has stored, so no file was made: it would be empty. ' +
-    'Close other tabs of this page, then press Try again at the head of the page.',
+  unread: 'No file made: the browser gave nothing. Close other tabs of this page, then press Try again at the top.',
   /** @param {Counts} shown @param {Counts} holds */
   incomplete: (shown, holds) =>
     `The file would hold ${holds.batches} of ${shown.batches} batches, ${holds.recipes} of ${shown.recipes} recipes ` +
-    `and ${holds.stock} of ${shown.stock} entries of the stock, so it was not made. Press Try again at the head ` +
-    'of the page, or reload it; then export once more.',
+    `and ${holds.stock} of ${shown.stock} entries of the stock, so it was not made. Press Try again at the ` +
+    'top of the page, or reload it. Then export again.',
 };
 
 /** Why a file is not taken. @type {Record<import('../../app/backup.js').Refusal['code'], string>} */
@@ -32,15 +30,15 @@ export const recordOf = (name, n) => `${name} (record ${n})`;
 
 /** @type {Record<import('../../app/backup.js').Plan['sum'], string>} */
 export const SUMS = {
-  matches: 'Its checksum is right.',
-  differs: 'Its checksum is wrong: the file was changed or damaged after it was made. Look at each record.',
-  unchecked: 'Its checksum could not be checked here.',
+  matches: 'The file is whole.',
+  differs: 'The file was changed or damaged after it was made. Look at each record.',
+  unchecked: 'Whether the file is whole could not be checked.',
 };
 
 export const FILE = {
   export: 'Export everything',
   import: 'Import a file',
-  importHint: 'You see what is in it before anything is stored.',
+  importHint: 'You see what is in it before anything is saved.',
   notDone: 'Not done',
   done: 'Done',
   cancel: 'Cancel',
@@ -56,7 +54,7 @@ export const PLAN = {
   head: 'What is in the file',
   more: 'Show more of them',
   leave: 'Leave all as it is',
-  store: 'Store what is chosen',
+  store: 'Save what is chosen',
   mine: 'Mine',
   noDate: 'no date',
   /** @param {string} when */
@@ -80,7 +78,7 @@ export const inFile = (made, sum, { fresh, same, asked, unreadable }) =>
 
 /** @param {string} name @param {boolean} inPlace of a starter */
 export const comes = (name, inPlace) =>
-  html`<b>${name}</b>: ${inPlace ? 'in place of the starter here.' : 'new here, will be stored.'}`;
+  html`<b>${name}</b>: ${inPlace ? 'in place of the starter here.' : 'new here, will be saved.'}`;
 
 /** @param {string} name @param {string | undefined} reason */
 export const leftOut = (name, reason) => html`<b>${name}</b>: cannot be read, since ${reason}. It is left out.`;
@@ -95,7 +93,7 @@ export const exported = ({ batches, recipes, stock }, shown) =>
 
 /** @param {number} written @param {number} skipped */
 export const imported = (written, skipped) =>
-  `${count(written, 'record')} stored.${skipped ? ` ${skipped} left, since they have changed here meanwhile.` : ''}`;
+  `${count(written, 'record')} saved.${skipped ? ` ${skipped} left, since they have changed here meanwhile.` : ''}`;
 
 /** @param {string} day @param {string} time */
 export const dayAndTime = (day, time) => `${day}, ${time}`;
@@ -103,7 +101,7 @@ export const dayAndTime = (day, time) => `${day}, ${time}`;
 /** What stands in the settings about it. */
 export const COPY = {
   head: 'Everything as one file',
-  why: 'Recipes and batches are kept in this browser only. A browser can lose them: the file is your copy.',
+  why: 'Recipes and batches are in this browser only. A browser can lose them: the file is your copy.',
   never: html`<b>Nothing has been exported from this browser yet.</b>`,
   /** @param {string} when */
   last: (when) => html`Last export: <b>${when}</b>.`,

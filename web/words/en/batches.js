@@ -1,5 +1,6 @@
 /** Batches: the list of all, the head of each, the jobs of the week, and what is done with a batch as a whole. */
 import { html, nothing } from 'lit-html';
+import { E } from './english.js';
 import { count } from './names.js';
 import { allergenWords } from './ingredients.js';
 
@@ -19,14 +20,14 @@ export const DUE = {
   /** @param {number} jobs */
   showAll: (jobs) => `Show all ${jobs} jobs`,
   underWay: 'Under way',
-  finished: 'Finished, to put away',
+  finished: 'Finished, to close',
   next: 'Next',
   /** @param {string | null} day none: today */
   due: (day) => (day === null ? 'Due today' : `Due ${day}`),
   /** @param {string} job @param {string} batch */
   label: (job, batch) => `${job}, ${batch}`,
   /** @param {string} job */
-  ticked: (job) => `${job}: ticked.`,
+  ticked: (job) => `${job}: done.`,
 };
 
 /** @param {string} batch @param {string} doubt */
@@ -39,9 +40,9 @@ export const OTHERS = {
   stockSays: 'what to eat first, who got what',
   all: 'All batches',
   allSays: 'side by side, what to change next time',
-  away: 'Put away',
+  away: 'Closed',
   /** @param {number} n */
-  awaySays: (n) => `${count(n, 'batch', 'batches')} finished or thrown out`,
+  awaySays: (n) => `${count(n, 'batch', 'batches')} finished or ${E.thrownAway}`,
   start: 'Start from a recipe',
 };
 
@@ -77,7 +78,7 @@ export const HEAD = {
   pieces: (n, about) => `${about ? 'About ' : ''}${count(n, 'piece')}. `,
   /** @param {string} day */
   killed: (day) => `Killed ${day}. `,
-  away: ' Put away.',
+  away: ' Closed.',
   /** @param {string} day @param {string} at */
   printed: (day, at) => `Printed ${day}, ${at}.`,
 };
@@ -90,7 +91,7 @@ export const DOUBT = {
   clearDoubt: 'Clear the doubt',
 };
 
-/** Its name, tag and remarks. */
+/** Its name, tag and notes. */
 export const ABOUT = {
   head: 'About this batch: name, tag, day of the kill',
   name: 'Name',
@@ -101,17 +102,17 @@ export const ABOUT = {
   /** @param {string} what */
   wrongTag: (what) => `The tag: ${what}`,
   killed: 'Day of the kill',
-  remarks: 'Remarks',
+  remarks: 'Notes',
   empty: ' (may be left empty)',
-  takeUp: 'Take it up again',
-  notThrown: 'It was not thrown out: take it up again',
+  takeUp: 'Open it again',
+  notThrown: `It was not ${E.thrownAway}: open it again`,
   remove: 'Delete this batch',
   /** @param {string} name */
   removed: (name) => `${name} is deleted.`,
 };
 
 /** @param {string | undefined} name */
-export const thrownOut = (name) => `${name ?? 'The batch'} is put away as thrown out.`;
+export const thrownOut = (name) => `${name ?? 'The batch'} is closed as ${E.thrownAway}.`;
 
 /** The week as a picture. */
 export const WEEK = {
@@ -140,7 +141,7 @@ export const FILE = {
   /** @param {number} jobs @param {number} off no longer to do */
   says: (jobs, off) =>
     jobs
-      ? `A file for the calendar of this phone, with an alarm at each job. Open it again after a change: it replaces the jobs of before.${off ? ` ${count(off, 'job')} no longer to do ${off === 1 ? 'is' : 'are'} taken off.` : ''}`
+      ? `A file for the calendar of this phone, with an alarm at each job. Open it again after a change: it replaces the old jobs.${off ? ` ${count(off, 'old job')} ${off === 1 ? 'comes' : 'come'} off.` : ''}`
       : 'A file for the calendar of this phone: open it, and their alarms are gone.',
   /** @param {number} jobs */
   takeOff: (jobs) => `Take ${count(jobs, 'job')} off the calendar`,
@@ -150,7 +151,7 @@ export const FILE = {
 export const CARD = {
   caption: 'What goes in',
   of: 'On trimmed weight',
-  perCent: 'Per cent',
+  perCent: '%',
   /** @param {string} weight */
   weight: (weight) => html`For <span class="nowrap">${weight}</span>`,
   /** @param {string} aim */
@@ -164,5 +165,5 @@ export const CARD = {
   /** @param {string[]} unknown */
   unknown: (unknown) =>
     unknown.length ? html`<b>Allergens not known, read the bag:</b> ${unknown.join(', ')}.` : nothing,
-  remarks: html`<b>Remarks:</b>`,
+  remarks: html`<b>Notes:</b>`,
 };

@@ -1,12 +1,13 @@
-/** The brine bench: what it asks of the tub, the strength and the cure, and the heads of its answer. */
+/** Brine: what it asks of the tub, the strength and the cure, and the heads of its answer. */
+import { degrees } from '../degrees.js';
 import { E } from './english.js';
 
-export const TITLE = 'The brine bench';
+export const TITLE = 'Brine';
 export const ABOUT = 'Water for a tub or for the meat, how strong it is, and the salt and cure for it.';
 
 export const VESSEL = {
-  asks: 'Where does it stand',
-  kinds: { bag: 'A bag', box: 'A box', round: 'A round pot', water: 'So much water' },
+  asks: 'What holds the brine?',
+  kinds: { bag: 'A bag', box: 'A tub', round: 'A round pot', water: 'I know the water' },
 };
 
 /** Inside measures. */
@@ -30,16 +31,16 @@ export const STRENGTH = {
   },
   how: 'How strong',
   warm: 'How warm the brine was',
-  warmHint: 'Empty: 16 °C (60 °F).',
+  warmHint: () => `Empty: ${degrees(16, 60)}.`,
 };
 
 export const MEAT_COUNTS = 'It takes up room, and the cure counts over meat and brine together.';
 
 export const CURE = {
   asks: 'Cure in it',
-  ways: { none: 'None', aim: 'For an aim', weight: 'So much, judge it' },
+  ways: { none: 'None', aim: 'Work out how much', weight: 'I know how much' },
   bagHint: `Read it off the bag. ${E.Saltpetre} has none: type 0.`,
-  aimHint: 'Of nitrite, such as 150 ppm; of nitrate where the bag has no nitrite.',
+  aimHint: 'In ppm of nitrite; of nitrate where the bag has no nitrite.',
 };
 
 /** What is weighed. */

@@ -13,7 +13,8 @@ import { PLACE } from '../locale.js';
 const CALLS = {
   US: ['911', '1-800-222-1222'],
   CA: ['911'],
-  GB: ['999', 'NHS 111'],
+  // A doctor in Northern Ireland, which NHS 111 does not serve: the clock cannot tell the two apart.
+  GB: ['999', 'NHS 111 or a doctor'],
   EU: ['112'],
   AU: ['000'],
   NZ: ['111'],
@@ -22,6 +23,3 @@ const [EMERGENCY = 'your emergency number', POISON = `your poison ${E.centre}`] 
 
 /** `{emergency}` and `{poison}` become those of this place. @param {string} text */
 export const called = (text) => text.replaceAll('{emergency}', EMERGENCY).replaceAll('{poison}', POISON);
-
-/** The caution of the cure ends in whom to ask, where that is known. */
-export const POISON_ADVICE = CALLS[PLACE]?.[1] ? ` Poison advice: ${POISON}.` : '';

@@ -1,4 +1,6 @@
 /** The chill in words, and the published tables that nothing is judged by. */
+import { inUnits } from '../degrees.js';
+import { E } from './english.js';
 import { say } from '../fact.js';
 import { both } from './fire.js';
 import { statusWords } from './names.js';
@@ -6,12 +8,10 @@ import { statusWords } from './names.js';
 /** @typedef {import('../../app/types').ChillStage} ChillStage */
 
 /** What follows where the chill was too slow, or nobody read it. The rule is that of the published options. */
-export const LOST = 'Throw it out. Heating it again does not take away what grew.';
-export const UNSEEN =
-  'If a reading was taken in time, log it at its hour. Else throw it out: heating it again mends nothing.';
+export const LOST = `${E.throwAwayHead}. Heating it again does not undo it.`;
+export const UNSEEN = `Read in time? Log it with the time it was read. If not, ${E.throwAway}: heating it again does not undo it.`;
 /** How it is in time. */
-export const IN_TIME =
-  'Missed: throw it out. Heating it again does not take away what grew. One layer, no stacking, a fan or an ice bath.';
+export const IN_TIME = `Missed: ${E.throwAway}. Heating it again does not undo it. One layer, no stacking, a fan or an ice bath.`;
 
 /** `57.2 °C to 21.1 °C in 2 h` @param {ChillStage} stage */
 export const stageWords = ({ start, end, within }) =>
@@ -50,11 +50,11 @@ export const wayWords = (stage) =>
 
 /** @type {import('../fact.js').Words<import('../../app/types').StageLeft>} */
 const LEFT = {
-  not_begun: () => 'not begun',
+  not_begun: () => 'not started',
   running: ({ left }) => `${left} left`,
   done: ({ took }) => `done in ${took}`,
   late: ({ least, most }) => `too slow: ${least} at least, ${most} allowed`,
-  unseen: ({ took, most }) => `its time is over and nobody saw it met: up to ${took}, ${most} allowed`,
+  unseen: ({ took, most }) => `its time is over and no reading shows it was met: up to ${took}, ${most} allowed`,
 };
 
 /** Where a stage stands. @param {import('../../app/types').StageLeft} left */
@@ -99,8 +99,12 @@ const ABOUT = {
 /** @param {import('../../app/types').Published} table */
 export const aboutWords = ({ about }) => say(ABOUT, about);
 
-/** @type {Record<import('../../app/types').Frozen, string>} */
-const PIECES = { to6_in: 'up to 6 in thick', to27_in: '6 to 27 in thick', middle: 'read in its middle' };
+/** @type {Record<import('../../app/types').Frozen, () => string>} */
+const PIECES = {
+  to6_in: () => `up to ${inUnits('152 mm', '6 in')} thick`,
+  to27_in: () => inUnits('152 to 685 mm thick', '6 to 27 in thick'),
+  middle: () => 'read in its middle',
+};
 
 /** @type {import('../fact.js').Words<import('../../app/types').PublishedRow, [string, string]>} */
 const ROWS = {
@@ -120,7 +124,7 @@ const ROWS = {
     return [WAYS[stage.of](stage), `${parts.filter(Boolean).join('; ')}. ${published(stage)}`];
   },
   heat: ({ at, held }) => [at.text, held ?? 'at once'],
-  frost: ({ at, piece, held }) => [`${at.text}, ${PIECES[piece]}`, held],
+  frost: ({ at, piece, held }) => [`${at.text}, ${PIECES[piece]()}`, held],
 };
 
 /** A row: what, and the figure. @param {import('../../app/types').PublishedRow} row */

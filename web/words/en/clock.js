@@ -1,49 +1,52 @@
 /** The cure clock in words, for facts of the core. */
+import { degrees, inUnits } from '../degrees.js';
 import { E } from './english.js';
 import { say } from '../fact.js';
 import { countedPieces } from './cuts.js';
 
 /** @typedef {import('../../app/types').Noted} Noted */
 
-/** @type {Record<import('../../app/types').Fate, string>} */
+const COLD = () => degrees(4, 40);
+/** Two hours hold only where it is not hot. */
+const HOT = () => `1 hour where it was hotter than ${degrees(32, 90)}`;
+
+/** @type {Record<import('../../app/types').Fate, () => string>} */
 const FATES = {
-  kept: 'It stayed at 4 °C (40 °F) or colder: go on.',
-  use_now:
-    'Up to 2 hours above 4 °C (40 °F) in all it can still be used: cool it at once, cook it through. If in doubt, throw it out.',
-  discard: 'Meat above 4 °C (40 °F) for more than 2 hours is thrown out (FoodSafety.gov, quoted), cured or not.',
+  kept: () => `It stayed at ${COLD()} or colder: go on.`,
+  use_now: () =>
+    `Under 2 hours above ${COLD()} in all (${HOT()}): chill it now, cook it through. Not sure? ${E.throwAwayHead}.`,
+  discard: () =>
+    `Above ${COLD()} for 2 hours or more, ${HOT()}: ${E.throwAway}, cured or not (FoodSafety.gov, quoted).`,
 };
 
 /** Each with its word and what it means. @type {import('../fact.js').Words<Noted, [string, string]>} */
 const NOTES = {
   too_warm: ({ warm, unread, discard }) => {
-    const known = warm ? `${warm} above 4 °C (40 °F) by the log` : 'Above 4 °C (40 °F) now';
+    const known = warm ? `${warm} above ${COLD()} by the log.` : `Above ${COLD()} now.`;
     const before = unread
-      ? `, and up to ${unread} more before it that was not read: if it was read cold in between, put that in the log with its time`
+      ? ` It may have been warm up to ${unread} longer. Was it read cold in between? Log that, with its time.`
       : '';
     const then = discard
-      ? 'Meat above 4 °C (40 °F) for 2 hours or more, or for a time that is not known, is thrown out (FoodSafety.gov, quoted), unless the meat itself was measured and was colder.'
-      : 'Under 2 hours in all it can still be used: cool it now, and look at the thermometer within the hour.';
-    return [
-      'It was too warm',
-      `${known}${before}. ${then} Salt runs faster in the warmth, and so does what spoils meat: more cure does not undo it.`,
-    ];
+      ? `2 hours or more above ${COLD()}, ${HOT()}, or not known: ${E.throwAway}, unless the meat itself read colder (FoodSafety.gov, quoted).`
+      : `Under 2 hours in all (${HOT()}): cool it now, and read it within the hour.`;
+    return ['It was too warm', `${known}${before} ${then} More cure does not undo it.`];
   },
   stood: ({ time }) => [
-    'The clock stood',
-    `${time} frozen or below 1 °C (34 °F) do not count. The times below have moved by as much.`,
+    'The clock stopped',
+    `${time} frozen or below ${degrees(1, 34)} do not count. The times below have moved by as much.`,
   ],
   power_off: ({ time, highest, warm, fate, guessed }) => [
     'The power was off',
-    `${time} without power, up to ${highest}; ${warm} of it above 4 °C (40 °F). ${FATES[fate]} ${
+    `${time} without power, up to ${highest}; ${warm} of it above ${COLD()}. ${FATES[fate]()} ${
       guessed
-        ? 'It was not read when it came back, so this is worked out for a shut door in a room at 22 °C (72 °F), which keeps cold for about 4 hours (FoodSafety.gov, quoted). Opened, or in a warmer room, it was sooner. Type what the thermometer and the meat read.'
+        ? `Not read when the power came back. Worked out for a shut door and a room at ${degrees(22, 72)}: cold for about 4 hours (FoodSafety.gov, quoted). Opened, or warmer, it was sooner. Type what the thermometer and the meat read.`
         : 'Taken as a straight line between what was read before and after it.'
     }`,
   ],
   no_reading: ({ at }) => ['No reading yet', `The times are for a fridge at ${at}. Put a thermometer in it.`],
   stay_sets_dose: () => [
     'The stay sets the dose',
-    `By pick-up, more cure goes in with every hour. Take it out when the recipe says, ${E.coloured} through or not, and never leave it in longer for the ${E.colour}.`,
+    'In a strong brine, more cure goes in every hour. Take it out on time, cured to the middle or not.',
   ],
   in_the_middle: () => [
     'In the middle from the start',
@@ -59,7 +62,7 @@ const NOTES = {
   ],
   rinse_early: ({ of, perhaps, cut }) => [
     perhaps ? 'The planned rinse may be early' : 'The planned rinse is early',
-    `${countedPieces(of)} may not be through by then. Leave it in the cold longer: a weighed dose only evens out. ${
+    `${countedPieces(of)} may not be cured to the middle by then. Leave it in the cold longer: a weighed dose only evens out. ${
       cut ? `If the date stands: pieces no thicker than ${cut}, or inject a measured brine. ` : ''
     }Never more cure to go faster.`,
   ],
@@ -71,11 +74,11 @@ export const notedWords = (noted) => say(NOTES, noted);
 /** How far a middle has come. @type {Record<import('../../app/types').Middle, string>} */
 export const MIDDLES = { not_yet: 'Not yet', likely: 'Likely', coloured: E.colouredHead, even: 'Even' };
 
-/** @type {Record<import('../../app/types').Thumb, string>} */
+/** @type {Record<import('../../app/types').Thumb, () => string>} */
 export const THUMBS = {
-  seven_days_an_inch: '7 days per inch',
-  quarter_inch_a_day: 'a quarter-inch a day',
-  two_days_a_pound: '2 days per lb',
+  seven_days_an_inch: () => inUnits('7 days per inch (25 mm)', '7 days per inch'),
+  quarter_inch_a_day: () => inUnits('a quarter-inch (6 mm) a day', 'a quarter-inch a day'),
+  two_days_a_pound: () => inUnits('2 days per lb (450 g)', '2 days per lb'),
 };
 
 /** What cuts have taught of a kind of meat. @param {import('../../app/types').Learnt} learnt */

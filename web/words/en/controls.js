@@ -24,8 +24,8 @@ export const FIELD = {
 export const toPutRight = (n) => `${count(n, 'thing')} to put right`;
 
 export const CUT = {
-  asks: 'Which cut',
-  hint: 'A belly has limits of its own; the cautions go by the kind.',
+  asks: 'Which cut?',
+  hint: 'Belly (bacon) has its own limits.',
   notSaid: 'Not said',
   choose: 'Choose',
   other: 'Something else',
@@ -52,9 +52,9 @@ export const TIME = 'Time';
 /** Before an older tick goes. */
 export const UNTICK = {
   /** @param {string} what @param {string} when */
-  asks: (what, when) => `${what} was ticked ${when}, and other things since. Take the tick away?`,
-  no: 'Keep it',
-  yes: 'Take it away',
+  asks: (what, when) => `${what} was marked ${when}, and other things since. Undo it? What came after stays.`,
+  no: 'Leave it',
+  yes: 'Undo it',
 };
 
 /** Before a job is done ahead of its time. */
@@ -69,12 +69,12 @@ export const NO_FIGURES = { head: 'No figures', again: 'Work it out again' };
 
 /** Where a screen cannot be drawn. */
 export const FAILED = {
-  how: 'What is stored in this browser is not touched. Reload the page. If that does not help, export the file.',
+  how: 'What is saved in this browser is not touched. Reload the page. If that does not help, export the file.',
   reload: 'Reload',
   export: 'Export the file',
   batches: 'Batches',
   made: 'The file is made.',
-  refused: 'The browser does not give out what it has stored. Close its other tabs, then try again.',
+  refused: 'No file made: the browser gave nothing. Close other tabs of this page, then try again.',
 };
 
 /** What in a recipe may be a cure. */

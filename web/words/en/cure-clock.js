@@ -1,5 +1,6 @@
 /** The clock of the cure: until when, each size, how salt lies in it, and what the fridge read. */
 import { html, nothing } from 'lit-html';
+import { degrees } from '../degrees.js';
 import { E } from './english.js';
 
 /** Until when it stays in. */
@@ -34,19 +35,19 @@ export const SIZES = {
   sooner: 'Smaller pieces can come out sooner',
   each: 'Each size',
   now: 'can come out now',
-  slope: 'Slope: may be cured. Full height: 9 in 10 are.',
+  slope: 'Rising: may be cured. Full: 9 in 10 are cured.',
   /** @param {string} name @param {string} from @param {string} until */
-  bar: (name, from, until) => `${name}: may be through from ${from}, out by ${until}`,
+  bar: (name, from, until) => `${name}: may be cured from ${from}, out by ${until}`,
 };
 
 /** Under Why. */
 export const REASONS = {
-  how: 'The answer is the 9 in 10 hour of your thickest piece, beyond 3 days up to whole days. Thickness sets the time; weight sets the dose. More cure never makes it faster. A forecast, never a guarantee: the cut has the last word.',
+  how: 'Worked out for your thickest piece: by then 9 in 10 are cured to the middle. Over 3 days it is rounded up to whole days. Thickness sets the time, weight the dose. More cure never makes it faster. Cut one to be sure.',
   /** @param {string} until */
   recipe: (until) => `By your recipe: ${until}.`,
   /** @param {string} last @param {string} source @param {string} status */
   capped: (last, source, status) => `Raw meat stays in its cure until ${last} at most. ${source} (${status}).`,
-  middle: `A ${E.grey} middle is a matter of looks only if it was kept cold and is cooked through. Raw or cold-smoked it is not acceptable.`,
+  middle: `Kept cold and cooked through, a ${E.grey} middle only looks odd. Do not eat it raw or cold-smoked.`,
 };
 
 /** The forecast of one size. */
@@ -128,11 +129,8 @@ const IN = { fridge: ', in the fridge', meat: ', in the meat', room: ', in the r
 export const FRIDGE = {
   head: 'Fridge',
   saw: 'What you saw',
-  /** @param {boolean} metric */
-  hint: (metric) =>
-    metric
-      ? 'Below 1 °C the clock stands. Above 4 °C it warns.'
-      : 'Below 34 °F the clock stands. Above 40 °F it warns.',
+
+  hint: () => `Below ${degrees(1, 34)} the cure stops, and so does the clock. Above ${degrees(4, 40)} it warns.`,
   temperature: 'Temperature',
   where: 'Where the thermometer was',
   when: 'When',

@@ -1,10 +1,11 @@
 /** Words for the dangers that a text tells to do, each with its figure and the rule's. */
+import { degrees as own } from '../degrees.js';
 
 /** @typedef {import('../../app/types').Danger} Danger */
 
-/** Degrees of both scales, of °F as they come. @param {string | null} fahrenheit */
+/** In the person's scale, of °F as they come. @param {string | null} fahrenheit */
 const degrees = (fahrenheit) =>
-  fahrenheit === null ? '' : `${Math.round(Number(fahrenheit))} °F (${Math.round((Number(fahrenheit) - 32) / 1.8)} °C)`;
+  fahrenheit === null ? '' : own(Math.round((Number(fahrenheit) - 32) / 1.8), Math.round(Number(fahrenheit)));
 
 /** @type {Record<import('../../app/types').DangerKey, (danger: Danger) => string>} */
 export const DANGERS = {
@@ -16,7 +17,7 @@ export const DANGERS = {
   cure_under: ({ figure, rule }) => `${figure} ppm: it needs ${rule}.`,
   two_agents: () => 'More than one cure in it: all of it counts.',
   pure_agent: () => 'Pure nitrite: one gram too much can poison. Use a cure mix with its % printed on the bag.',
-  nitrate_present: () => 'Nitrate works slowly, and the rule gives no least for it. Nitrite is not the same.',
+  nitrate_present: () => 'Nitrate works slowly, and the rule names no minimum for it. Nitrite is not the same.',
   not_cooked: () => 'Nothing in it cooks the meat. Cook it through before anyone eats it.',
   parasite: () => 'This meat can hold parasites. Only heat is sure to kill them.',
   cold_smoke: ({ figure }) =>
@@ -27,7 +28,7 @@ export const DANGERS = {
 /** @type {Record<import('../../app/types').Tongue, string>} */
 export const TONGUES = {
   english: '',
-  german: 'This text is German. What could be read stands below; nothing is assured of it. Check each line.',
-  french: 'This text is French. What could be read stands below; nothing is assured of it. Check each line.',
-  other: 'This text is not English. What could be read stands below; nothing is assured of it. Check each line.',
+  german: 'This text is German. Some of it may be read wrongly. Check every line.',
+  french: 'This text is French. Some of it may be read wrongly. Check every line.',
+  other: 'This text is not English. Some of it may be read wrongly. Check every line.',
 };

@@ -4,13 +4,13 @@ import { html } from 'lit-html';
 /** The marks of the axis. */
 export const MARKS = {
   /** @param {number} ppm */
-  least: (ppm) => `Least ${ppm}`,
+  least: (ppm) => `Needs ${ppm}`,
   /** @param {number} ppm */
   limit: (ppm) => `Limit ${ppm}`,
   /** @param {number} ppm */
   end: (ppm) => `${ppm} ppm`,
   tooLittle: 'too little',
-  over: 'over',
+  over: 'too much',
   unit: 'ppm',
 };
 
@@ -21,7 +21,7 @@ export const MARKS = {
  * @param {import('../../app/types').Ppm} ppm
  */
 export const picture = (basis, { least, limit }, { low, typical, high }) =>
-  `${basis}: ${low} to ${high} ppm, usually ${typical}. Least ${least}, limit ${limit} ppm.`;
+  `${basis}: ${low} to ${high} ppm, usually ${typical}. Needs ${least}, limit ${limit} ppm.`;
 
 /** @param {import('../../app/types').Ppm} ppm */
 export const nitrateIn = ({ low, high }) => html`Nitrate going in: <b class="nowrap">${low} – ${high} ppm</b>`;

@@ -1,4 +1,6 @@
 /** Words for what is in doubt on a batch. The core gives keys and figures; here they become what is said and done. */
+import { degrees } from '../degrees.js';
+import { E } from './english.js';
 
 /** @typedef {import('../../app/types').Batch} Batch */
 /** @typedef {import('../../app/types').Doubt} Doubt */
@@ -8,43 +10,42 @@
 
 /**
  * What a doubt says: a fact in a few words. `who` is the size class, or nothing.
- * @typedef {{ who: string, time: string, read: string, needed: string, line: string }} Told
+ * @typedef {{ who: string, time: string, read: string, needed: string, line: string, on: boolean }} Told
  */
 
 /** @type {Record<Kind, (told: Told) => string>} */
 const SAYS = {
-  thrown_out: () => 'it was thrown out',
-  eaten_raw: () => 'Bird, hare, boar and bear are never eaten raw: no cure kills what lives in them',
-  hanging_unproven: () => 'Hung for months and eaten raw: whether that is sound cannot be said here',
-  recipe_too_warm: () => 'The recipe cures it above 4 °C (40 °F)',
+  thrown_out: () => `it was ${E.thrownAway}`,
+  eaten_raw: () => 'birds, hare, rabbit, boar and bear are never eaten raw: no cure kills what lives in them',
+  hanging_unproven: () => 'hung for months and eaten raw, which this page cannot judge',
+  recipe_too_warm: () => `the recipe cures it above ${degrees(4, 40)}`,
   not_weighed: () => 'not all pieces are weighed',
-  not_reckoned: () => 'the dose cannot be reckoned',
-  cure_not_in: () => 'it is in the bag, and no cure is ticked',
+  not_reckoned: () => 'the dose cannot be worked out',
+  cure_not_in: () => 'it is in the bag, and no cure is marked in',
   may_be_cure: ({ line }) => `${line || 'a line of the recipe'} may be a cure that nobody counted`,
-  dose_over: () => 'Too much cure',
+  dose_over: ({ on }) => `too much cure${on ? '. Do not eat it' : ''}`,
   dose_may_be_over: ({ who }) => `${who} may have too much cure`,
   dose_low: () => 'too little cure to count as cured',
   dose_may_be_low: ({ who }) => `${who} may have too little cure`,
   dose_unknown: () => 'the dose cannot be judged',
-  too_warm: ({ time }) => `${time} above 4 °C (40 °F)`,
-  may_be_too_warm: ({ time }) => `perhaps ${time} above 4 °C (40 °F): nobody read it in between`,
-  warm: ({ time }) => `${time} above 4 °C (40 °F) so far`,
+  too_warm: ({ time }) => `${time} above ${degrees(4, 40)}`,
+  may_be_too_warm: ({ time }) => `perhaps ${time} above ${degrees(4, 40)}, not read in between`,
+  warm: ({ time }) => `${time} above ${degrees(4, 40)} so far`,
   power_off: ({ time }) => `${time} without power`,
   frozen: () => 'it is frozen',
-  not_rinsed: () => 'it is not ticked as rinsed',
+  not_rinsed: () => 'it is not marked as rinsed',
   in_cure: () => 'it is still in the cure',
-  over_stayed: () => 'it is in the cure longer than raw meat keeps there',
-  out_early: ({ who }) => `${who}: its least of cure may not have gone in, so it keeps as cooked meat does`,
+  over_stayed: () => 'it has been in the cure longer than raw meat keeps',
+  out_early: ({ who }) => `${who} came out early and may have too little cure: keep it as cooked meat`,
   not_read: ({ who, needed }) => `${who} was not read at ${needed}`,
   reading_in_question: ({ who }) => `a reading of ${who} is in question`,
-  in_fire: ({ who }) => `${who} is not ticked as out of the fire`,
+  in_fire: ({ who }) => `${who} is not marked as out of the fire`,
   not_hot: ({ who, read, needed }) => `${who} read ${read}, needs ${needed}`,
   dried_first: ({ who, needed }) => `${who} was dried before it read ${needed}`,
-  colder_since: ({ who, read, needed }) => `${who} read ${read} after it was hot, needs ${needed}`,
+  colder_since: ({ who, read, needed }) => `${who} read ${read} later, needs ${needed}`,
   partly_cooked: ({ who, read, needed }) => `${who} came out at ${read}, needs ${needed}`,
-  partly_abandoned: ({ who, needed }) =>
-    `${who} cooled or stood before it read ${needed}; half cooked it is not finished`,
-  slow_up: ({ who, time }) => `${who}: ${time} between 4 and 60 °C (40 and 140 °F), 4 h is the most`,
+  partly_abandoned: ({ who, needed }) => `${who} cooled or stood before it read ${needed}: do not finish it later`,
+  slow_up: ({ who, time }) => `${who}: ${time} between ${degrees('4 and 60', '40 and 140')}, limit 4 h`,
   up_unseen: ({ who, read }) => `${who} was first read at ${read}: how long it was warm is not known`,
   chilling: ({ who }) => `${who} was not read cold yet`,
   chill_late: ({ who, time }) => `${who} cooled too slowly, ${time}`,
@@ -55,25 +56,28 @@ const SAYS = {
 
 /** @type {Record<Clears, (told: Told) => string>} */
 const DEEDS = {
-  nothing: () => 'Throw it out. Do not taste it.',
+  nothing: () => `${E.throwAwayHead}. Do not taste it.`,
   next_time: () => 'Next time read it before it warms.',
   eat_soon: () => 'Eat it yourself soon, or freeze it. Give none away.',
   change_recipe: () => 'Choose cooked, or another recipe.',
   weigh_pieces: () => 'Weigh every size.',
   say_cure: () => 'Say whether cure went in, and how much. Add none before you know.',
-  read_packet: () => 'Read its packet: nitrite, nitrate, E249 to E252?',
+  read_packet: () => `Read the bag: does it say ${E.nitriteOn}?`,
   mend_dose: () => 'Read what to do under Weigh.',
-  say_cold: () => 'Type when it was last read cold. If nobody knows, throw it out.',
+  say_cold: () => `Type when it last read cold. Not known? ${E.throwAwayHead}.`,
   cool_now: () => 'Cool it now, and read it within the hour.',
   thaw: () => 'Thaw it in the fridge, then log it.',
-  rinse: () => 'Rinse it, or tick that it is rinsed.',
-  take_out: () => 'Take it out and tick it.',
+  rinse: () => 'Rinse it, or mark it rinsed.',
+  take_out: () => 'Take it out. Mark it out.',
   cook_through: ({ needed }) => `Cook it to ${needed}.`,
   answer_reading: () => 'Answer the question at the reading.',
   read_hot: ({ needed }) => `Read the coldest piece at ${needed}, or heat it through before anyone eats it.`,
   finish_now: ({ needed }) => `Cook it to ${needed} now, without a pause. Do not chill it first.`,
   chill: () => 'Chill it, and read the warmest piece cold.',
 };
+
+/** Nothing is in doubt about these: what holds the batch is known. @type {Partial<Record<Kind, true>>} */
+const SURE = { dose_over: true, recipe_too_warm: true };
 
 /** What is still to be done and is no doubt to be told at the head of a batch. @type {Partial<Record<Kind, true>>} */
 const UNDER_WAY = {
@@ -112,13 +116,14 @@ export function doubtWords(doubt, batch, nameOf) {
     read: doubt.read?.text ?? '',
     needed: doubt.needed?.text ?? '',
     line: line?.name ?? '',
+    on: Boolean(batch.put_in) || batch.ticks.some(({ of }) => of.startsWith('cure:')),
   };
   const fact = SAYS[doubt.kind](told);
   const says =
     doubt.weight === 'forbids'
       ? `Do not eat: ${fact}.`
       : doubt.weight === 'holds'
-        ? `In doubt: ${fact}.`
+        ? `${SURE[doubt.kind] ? 'Stop' : 'In doubt'}: ${fact}.`
         : `${fact.charAt(0).toUpperCase()}${fact.slice(1)}.`;
   // What is thrown out already asks for no deed.
   return { says, deed: doubt.kind === 'thrown_out' ? '' : DEEDS[doubt.clears](told) };

@@ -13,6 +13,7 @@ const BRITISH = {
   heaped: 'heaped',
   judgement: 'judgement',
   throwAway: 'throw it away',
+  thrownAway: 'thrown away',
   cure1: 'cure no. 1',
   cure2: 'cure no. 2',
   Saltpetre: 'Saltpetre',
@@ -34,6 +35,19 @@ const BRITISH = {
   aroundBullet: '10 cm (4 in)',
   haunch: 'haunch',
   WildBoar: 'Wild boar',
+  Litres: 'Litres',
+  bestBy: 'Best before',
+  flavours: 'flavours',
+  cures: 'Cure no. 1, no. 2',
+  second: 'No. 2',
+  equalise: 'Equalise',
+  sums: 'sums',
+  board: 'chopping board',
+  nitriteOn: 'nitrite, nitrate or E249 to E252',
+  redGame: 'Deer and other red game',
+  redGameIn: 'red game',
+  wholeRed: 'red game',
+  deerHead: 'Deer',
 };
 
 /** @type {typeof BRITISH} */
@@ -49,6 +63,7 @@ const AMERICAN = {
   heaped: 'heaping',
   judgement: 'judgment',
   throwAway: 'throw it out',
+  thrownAway: 'thrown out',
   cure1: 'Cure #1',
   cure2: 'Cure #2',
   Saltpetre: 'Saltpeter',
@@ -70,6 +85,20 @@ const AMERICAN = {
   aroundBullet: '4 in (10 cm)',
   haunch: 'haunch (hind leg)',
   WildBoar: 'Wild boar (feral hog)',
+  Litres: 'Liters',
+  bestBy: 'Best by',
+  flavours: 'flavors',
+  cures: 'Cure #1, #2',
+  second: '#2',
+  equalise: 'Equalize',
+  sums: 'math',
+  board: 'cutting board',
+  // No bag in the States has E numbers.
+  nitriteOn: 'nitrite or nitrate',
+  redGame: 'Deer, elk, moose',
+  redGameIn: 'deer, elk and moose',
+  wholeRed: 'deer, elk or moose',
+  deerHead: 'Deer, elk, moose',
 };
 
 export const E = REGION === 'US' ? AMERICAN : BRITISH;

@@ -1,5 +1,7 @@
 /** A reading at the fire or of the chill: the keys, what is asked of it, and the list of all. */
 import { html, nothing } from 'lit-html';
+import { degrees } from '../degrees.js';
+import { E } from './english.js';
 
 /** What the air beside the meat is called. */
 export const SMOKER = 'Smoker';
@@ -95,7 +97,7 @@ export const BEFORE = {
   wrapped: 'Wrapped',
   fromNow: 'A pan or a wrap put on now counts from now.',
   eats: 'Who will eat it?',
-  risk: 'At risk: under 5, old, pregnant or ill.',
+  risk: 'At risk: a child, or anyone pregnant, old or ill.',
   someone: 'Someone at risk',
   nobody: 'Nobody at risk',
 };
@@ -106,8 +108,8 @@ export const AIM = {
   wrapHint: 'Empty: it stays bare. The times go by it.',
   setWrap: 'Set when to wrap',
   out: 'Take out at',
-  outHint:
-    'Empty: the consumer temperature. Below it only time at temperature counts, by the table and on its conditions. Whole red game: from 62.8 °C (145 °F) on, with 3 minutes of rest.',
+  outHint: () =>
+    `Empty: the rule for this meat. Lower only by the time table (see Why). Whole ${E.wholeRed}: from ${degrees(62.8, 145)}, with 3 minutes of rest.`,
   setOut: 'Set the target',
 };
 

@@ -1,4 +1,6 @@
 /** The fire and what its log shows, in words for facts of the core. */
+import { degrees } from '../degrees.js';
+import { LOCAL_RULES } from './cautions.js';
 import { E } from './english.js';
 import { say } from '../fact.js';
 import { count, statusWords } from './names.js';
@@ -12,7 +14,7 @@ export const both = ({ own, other }) => `${own} (${other})`;
 
 /** Who asks for what has to be read. @type {Record<import('../../app/types').Demand, string>} */
 export const ASKED = {
-  consumer: 'The consumer temperature.',
+  consumer: 'What this meat needs.',
   choice: 'Chosen for whole cuts, with nobody at risk: 3 minutes of rest at least before it is cut.',
   jerky: 'Strips are that hot before they are dried. USDA FSIS, Jerky and Food Safety (published).',
   recipe: 'The recipe asks for more than the rule.',
@@ -34,10 +36,10 @@ export const NOT_MEASURED = 'Not measured: put the probe in before it comes out.
 
 /** @type {Record<import('../../app/types').Demand, (one: FireClass) => string>} */
 const BY = {
-  consumer: ({ record }) => `the consumer temperature${record.needed.before_drying ? ', before it is dried' : ''}`,
-  choice: ({ consumer }) => `chosen, with nobody at risk; the consumer temperature is ${consumer.text}`,
+  consumer: ({ record }) => `what this meat needs${record.needed.before_drying ? ' before it is dried' : ''}`,
+  choice: ({ consumer }) => `chosen, with nobody at risk; the usual rule is ${consumer.text}`,
   jerky: () => 'what strips need before they are dried',
-  recipe: ({ consumer }) => `the recipe’s own; the consumer temperature is ${consumer.text}`,
+  recipe: ({ consumer }) => `the recipe’s own; the usual rule is ${consumer.text}`,
 };
 
 /** @param {FireClass} one */
@@ -51,7 +53,7 @@ const HEAT = {
   in_question: () => 'A reading of it is in question. Answer that first.',
   not_yet: (_, one) => notHot(one),
   colder: (_, one) =>
-    `${one.colder?.text} was read after it was hot. ${needed(one)} The coldest piece counts. If it was out of the heat by then, tick it as out at the time it came out.`,
+    `${one.colder?.text} was read after it was hot. ${needed(one)} The coldest piece counts. If it was out of the heat by then, mark it out, with the time it came out.`,
   dried_first: (_, one) =>
     `${one.needed.text} is needed before drying begins: ${BY[one.record.needed.by](one)}. What dries first lives through the heat after it. Do not eat it by this log.`,
   hot: (_, one) => {
@@ -66,12 +68,12 @@ export const heatWords = (one) => say(HEAT, one.record.heat, one);
 
 /** @type {Record<import('../../app/types').NoLower, (one: FireClass) => string>} */
 const NO_LOWER = {
-  not_asked: () => 'First say who will eat it: nothing below the consumer temperature for guests at risk.',
-  at_risk: () => 'Guests at risk: the consumer temperature, nothing below it.',
-  minced: () => `${E.mincedHead} or pumped: the consumer temperature, nothing below it.`,
-  dried: () => 'Strips to be dried: the consumer temperature before they are, nothing below it.',
+  not_asked: () => 'First say who will eat it. Nothing lower for anyone at risk.',
+  at_risk: ({ consumer }) => `Someone at risk eats it: nothing lower than ${consumer.text}.`,
+  minced: ({ consumer }) => `${E.mincedHead} or injected: nothing lower than ${consumer.text}.`,
+  dried: ({ consumer }) => `Strips to be dried: ${consumer.text} first. Nothing lower.`,
   parasites: ({ consumer }) => `Bear, wild boar and their kin: ${consumer.text} everywhere, no table.`,
-  no_table: () => 'No table is known for this meat: the consumer temperature, nothing below it.',
+  no_table: ({ consumer }) => `No table is known for this meat: nothing lower than ${consumer.text}.`,
 };
 
 /** Why no lower one may be set; nothing where one may. @param {FireClass} one */
@@ -84,10 +86,10 @@ export function noLower(one) {
 const RULES = {
   bird: ({ at }) => `Every bird, wild ones too, whole or ${E.minced}: ${both(at)}.`,
   red: ({ at, choice, rest }) =>
-    `Red game, whole or ${E.minced}: ${both(at)}.${choice ? ` ${both(choice)} and ${rest} minutes of rest is the chart for farmed whole cuts: a choice, never for guests at risk.` : ''}`,
+    `${E.redGame}, whole or ${E.minced}: ${both(at)}.${choice ? ` ${both(choice)} and ${rest} minutes of rest is the US chart for farmed whole cuts: a choice, never for anyone at risk.` : ''}`,
   boar: ({ at }) =>
-    `Wild boar, bear, cougar and their kin: ${both(at)} all through, every piece. Freezing, curing, drying and smoking do not kill the parasites. Older pages say 160 °F; they are superseded.`,
-  hare: ({ at }) => `Hare and other wild game: ${both(at)}, as wild game animals in the Food Code.`,
+    `${E.WildBoar}, bear, cougar and their kin: ${both(at)} all through, every piece. Freezing, curing, drying and smoking do not kill the parasites. Older pages say ${degrees(71, 160)}; they are superseded.`,
+  hare: ({ at }) => `Hare, rabbit and other small game: ${both(at)}, as wild game animals in the Food Code.`,
   own: ({ at }) => `Not in the table of cuts: ${both(at)}, the most that any rule asks, until it is known what it is.`,
 };
 
@@ -103,14 +105,14 @@ export const TABLES = {
 
 /** On what conditions such a table gives credit. @param {import('../../app/types').Conditions} conditions */
 export const conditionWords = ({ less, gap, short_below: below }) =>
-  `A plant’s table, for moist cooking: 90 % humidity for an hour or a quarter of the cook, or a sealed or steamed oven. A dry smoker may give less than it says. The lowest reading of the coldest piece counts, less ${both(less)} for the thermometer; nothing below its floor, nothing between readings more than ${gap} minutes apart. Below ${both(below)} one study found its rows short (McMinn 2018, published).`;
+  `This table is for moist heat: 90 % humidity for an hour or a quarter of the cook, or a sealed or steamed oven. A dry smoker may do less. Only the coldest piece counts, read at least every ${gap} minutes. ${both(less)} is taken off for the thermometer, and nothing counts below the table’s floor. Below ${both(below)} one study found it short (McMinn 2018, published).`;
 
 /** @type {import('../fact.js').Words<import('../../app/types').WayStands, [string, string]>} before and after the limit */
 const WAY_UP = {
-  slow: ({ took }) => [`Too slow: ${took} on its way.`, ' Heat to a figure does not mend that: do not eat it.'],
+  slow: ({ took }) => [`Too slow: ${took} on its way.`, ' More heat does not make it good. Do not eat it.'],
   running: ({ took }) => [`On its way for ${took}.`, ' If it will not: into the hotter oven now.'],
   fine: ({ took }) => [`It came up in ${took}.`, ''],
-  unseen: ({ first }) => [`Its first reading was ${first}: how long it had been on its way nobody saw.`, ''],
+  unseen: ({ first }) => [`Its first reading was ${first}: how long it had been on its way is not known.`, ''],
 };
 
 /** How long it is between cold and hot. @param {import('../../app/types').WayUp} up */
@@ -160,19 +162,18 @@ export const ODD = {
   to_come: 'This time is still to come. Correct the time, or look at the clock of this device.',
   earlier:
     'This is earlier than the reading logged before it. Keep it if its time is right; if the clock was changed, correct the time.',
-  boiling: 'Hotter than boiling water inside a piece: a slip of the decimal point, or a probe in the air.',
-  above_cabinet: 'Warmer than the smoker: a probe in the air, or the other scale of degrees.',
-  fell: 'Colder than the last one: another piece, a probe that slipped, or the other scale of degrees. A colder piece counts: keep it.',
-  too_fast: 'It cannot have warmed so fast: a probe in the air or at a bone, or a slip of the keys.',
+  boiling: 'Hotter than boiling water. Correct it, or check that the probe is in the meat.',
+  above_cabinet: 'Warmer than the smoker. Correct it, or check that the probe is in the meat. °C and °F mixed up?',
+  fell: 'Colder than the last one. Another piece, or did the probe slip? A colder piece counts: leave it in. °C and °F mixed up? Correct it.',
+  too_fast: 'Too fast. Correct it, or check that the probe is in the meat and off the bone.',
 };
 
 /** What stands beside every figure. @type {Record<import('../../app/types').FireCaution, string>} */
 export const FIRE_CAUTIONS = {
-  local_code: 'Your local code and the food-safety authority decide. This log informs; it does not license.',
+  local_code: LOCAL_RULES,
   probe_thickest:
     'Probe the thickest part of the coldest piece, away from bone. A shot breast is not an intact muscle: pellets carry feather and gut inwards.',
-  chill_missed:
-    'A chill whose time is over in every option, or that nobody watched: throw it out. Heating again does not take away what grew. To be faster: one layer, an ice bath for bags, a fan, no stacking.',
+  chill_missed: `Too slow, or not read: ${E.throwAway}. Heating it again does not undo it. To be faster: one layer, an ice bath for bags, a fan, no stacking.`,
 };
 
 /** What fires told of a smoker. @param {import('../../app/types').AirHabit} air */

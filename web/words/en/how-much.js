@@ -10,6 +10,8 @@ export const ASKS = {
   bag: 'Cure bag says',
   scale: 'Scale shows steps of',
   hint: 'Type the weight. The figures appear as you type.',
+  /** The weight is there, and what the bag says cannot be read. */
+  noBag: 'Cannot say yet: type the % on the bag.',
 };
 
 /** What a weight and a percentage are called where they cannot be read. */

@@ -1,4 +1,5 @@
 /** What is to be done, and where a batch is, in words. */
+import { degrees } from '../degrees.js';
 import { say } from '../fact.js';
 import { DOING, STARTS, STEPS, TURNS, stepText } from './steps.js';
 import { dayTime } from '../time.js';
@@ -23,7 +24,7 @@ const HEADS = {
   weigh_salt: () => 'Weigh out the salt and spice',
   start: ({ method }) => STARTS[method][0],
   ask_cure: () => 'Say whether the cure is in',
-  into_fridge: (_, { app }) => `In the fridge, ${app.settings.units === 'us' ? '40 °F' : '4 °C'} or colder`,
+  into_fridge: () => `Put it in the fridge, ${degrees(4, 40)} or colder`,
   step: ({ step }) => STEPS[step.do],
   turn: ({ method }) => TURNS[method][0],
   take_out: (fact, { app, batch }) => {
@@ -41,7 +42,7 @@ const TEXTS = {
   weigh_rest: () => 'The cure is in already: add no more of it.',
   weigh_salt: () => 'This recipe has no cure.',
   start: ({ method }) => STARTS[method][1],
-  ask_cure: () => 'It is in the bag, and no cure is ticked. Add none before you know.',
+  ask_cure: () => 'It is in the bag, and no cure is marked in. Add none before you know.',
   into_fridge: (_, { app, batch }) => {
     const begun = batch.ticks.find(({ of }) => of === 'rub')?.at;
     return begun === undefined ? '' : COLD.counts(begun, app.now());
@@ -49,7 +50,7 @@ const TEXTS = {
   step: ({ step }) => stepText(step),
   turn: ({ method }) => TURNS[method][1],
   take_out: () => '',
-  finish: () => 'The last step is over. Put the batch away.',
+  finish: () => 'The last step is over. Close the batch.',
 };
 
 /** The way into the cold once all of it is on: what is true once it is pressed, and what the clock makes of it. */
@@ -86,8 +87,12 @@ export function whereWords({ whereabouts, green, problem }) {
 
 /** Words for the calendar file: of the jobs, and of what is no job and stands in it all the same. */
 export const CALENDAR = {
-  two_hours: 'Below 21 °C (70 °F) by now?',
-  cold: 'Below 5 °C (41 °F) by now?',
+  get two_hours() {
+    return `Is it at ${degrees(21, 70)} or colder?`;
+  },
+  get cold() {
+    return `Is it at ${degrees(5, 41)} or colder?`;
+  },
   ready: 'Ready',
   done: 'Done',
   gone: 'No longer to do',

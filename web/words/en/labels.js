@@ -1,4 +1,6 @@
 /** Words on labels and tags for facts of the core. */
+import { bothDegrees } from '../degrees.js';
+import { E } from './english.js';
 import { say } from '../fact.js';
 import { statusWords } from './names.js';
 import { fullDate } from '../time.js';
@@ -11,10 +13,10 @@ import { KEEPS } from './keeping.js';
 
 /** How a pack is kept, before its date; `date` is true where there is one. @type {Record<import('../../app/types').KeepWord, (date: boolean) => string>} */
 export const KEEP = {
-  in_cure: (date) => `Keep at 2 to 4 °C (36 to 40 °F).${date ? ' In the cure until' : ' In the cure.'}`,
-  cold: (date) => `Keep cold, 4 °C (40 °F) or colder.${date ? ' Use by' : ''}`,
-  cold_vacuum: (date) => `Vacuum pack: keep at 3 °C (37 °F) or colder.${date ? ' Use by' : ''}`,
-  frozen: (date) => `Keep frozen, −18 °C (0 °F).${date ? ' Best by' : ''}`,
+  in_cure: (date) => `Keep at ${bothDegrees('2 to 4', '36 to 40')}.${date ? ' In the cure until' : ' In the cure.'}`,
+  cold: (date) => `Keep cold, ${bothDegrees(4, 40)} or colder.${date ? ' Use by' : ''}`,
+  cold_vacuum: (date) => `Vacuum pack: keep at ${bothDegrees(3, 37)} or colder.${date ? ' Use by' : ''}`,
+  frozen: (date) => `Keep frozen, ${bothDegrees('−18', 0)}.${date ? ` ${E.bestBy}` : ''}`,
   not_yet: () => 'Do not eat it yet.',
   do_not_eat: () => 'DO NOT EAT.',
 };

@@ -1,8 +1,10 @@
-/** Stock: what came in and what is left of it, packs first in first out, and who got what. */
+/** Freezer and stock: what came in and what is left of it, packs first in first out, and who got what. */
 
-export const TITLE = 'Stock';
+import { E } from './english.js';
 
-export const HEADS = { goods: 'Cure, salt, spice', packs: 'Freezer and larder', gone: 'Who got what' };
+export const TITLE = 'Freezer and stock';
+
+export const HEADS = { goods: 'Cure, salt, spice', packs: 'Freezer and fridge', gone: 'Who got what' };
 
 /** What came in. */
 export const CAME = {
@@ -28,7 +30,7 @@ export const CAME = {
 export const PACKS = {
   lead: 'The one to eat first stands on top.',
   nothing: 'No pack is on the list.',
-  fromLabels: 'Packs of a batch come in by one touch from its labels: on the Pack stage, Labels and tags.',
+  fromLabels: 'To add the packs of a batch: Pack stage, Labels and tags.',
   head: 'Put another pack in',
   what: 'What is in it',
   weight: 'Weight',
@@ -46,7 +48,7 @@ export const PACKS = {
 };
 
 /** Until when a pack keeps. @param {boolean} frozen @param {string} day */
-export const useBy = (frozen, day) => (frozen ? `Frozen. Best by ${day}.` : `Use by ${day}.`);
+export const useBy = (frozen, day) => (frozen ? `Frozen. ${E.bestBy} ${day}.` : `Use by ${day}.`);
 
 /** Where a pack goes. */
 export const GOES = {

@@ -11,10 +11,10 @@ export const beforeThat = (job) => `Before that: ${job}.`;
 
 /** What is left once all is ticked. */
 export const END = {
-  ticked: 'Every step is ticked',
-  away: 'Put the batch away',
+  ticked: 'Every step is done',
+  away: 'Close the batch',
   /** @param {string} name */
-  isAway: (name) => `${name} is put away.`,
+  isAway: (name) => `${name} is closed.`,
   label: 'Label the packs and put them on the list',
 };
 
@@ -49,7 +49,7 @@ export const PUT = {
   /** @param {number} n */
   onList: (n) => `${count(n, 'pack')} of this batch ${n === 1 ? 'is' : 'are'} on the list.`,
   give: 'Give one away',
-  see: 'See the list in Stock',
+  see: 'See the list in Freezer and stock',
   /** @param {number} n @param {boolean} frozen */
   went: (n, frozen) => `${n === 1 ? 'This pack' : `These ${n} packs`} went into the ${place(frozen)}`,
   /** @param {number} n @param {boolean} frozen */

@@ -68,7 +68,7 @@ export const MORE = {
 
 /** Batches that are finished or thrown out. */
 export const AWAY = {
-  title: 'Put away',
+  title: 'Closed',
   /** @param {number} n */
   lead: (n) => `${count(n, 'batch', 'batches')} finished or thrown out. Open one to take it up again.`,
   thrownOut: 'Thrown out',
