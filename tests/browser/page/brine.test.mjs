@@ -126,7 +126,7 @@ test('the bench works out a pot, and a hydrometer comes with its caution', async
   assert.doesNotMatch(await told(), /takes sugar and cure for salt/);
   await page.getByLabel('Strength in').selectOption('salometer');
   await page.getByLabel('How strong').fill('60');
-  assert.match(await told(), /15\.84 %.*takes sugar and cure for salt/);
+  assert.match(await told(), /15\.84 %.*counts sugar and cure as salt/);
   await page.getByLabel('How strong').fill('160');
   assert.match(await verdict(page), /No salt brine is that strong/);
 });

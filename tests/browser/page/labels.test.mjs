@@ -183,7 +183,7 @@ test('a gift of birds has a line to sign under US rules, and under another law n
   await page.goBack();
   await choose(page, 'Gift tag');
   assert.doesNotMatch(await page.locator('.lbl').innerText(), /signature/);
-  assert.match(await page.locator('.cautions').innerText(), /Check your law/);
+  assert.match(await page.locator('.cautions').innerText(), /Check the law where you live/);
 });
 
 /** What forbids it: readings of each class, and what the label then says. */

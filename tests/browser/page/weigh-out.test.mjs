@@ -87,7 +87,7 @@ test('ticks are stamped, kept over a reload, undone at a touch, and later only a
   await page.getByRole('button', { name: /^Undo: Brown sugar/ }).click();
   await page.locator('[data-tick="line:1"]:not(:checked)').waitFor();
   await page.locator('[data-tick="cure:0"]').click();
-  const question = page.getByRole('group', { name: 'Take the tick away' });
+  const question = page.getByRole('group', { name: 'Undo it' });
   assert.match(await question.innerText(), /Cure.*was marked/);
   assert.equal(await ticked.count(), 2);
   await question.getByRole('button', { name: 'Leave it' }).click();
