@@ -9,12 +9,10 @@ const MOST = 6;
 /**
  * @param {import('../types').Class} one
  * @param {import('../types').ClassUntil} row
- * @param {number} begun
- * @param {number} now
+ * @param {{ begun: number, last: number, now: number }} over what the days run
  */
-export function bars(one, { from, until }, begun, now) {
+export function bars(one, { from, until }, { begun, last, now }) {
   const begin = midnight(begun);
-  const last = Math.max(until, now);
   const day = (/** @type {number} */ n) => new Date(begin).setDate(new Date(begin).getDate() + n);
   const days = Math.ceil((last - begin) / 86_400_000) + 1;
   const end = day(days);

@@ -23,7 +23,7 @@ export function jobRow({ app, ticker, job, batch, tickable, first }) {
   return html`<li class="day ${first ? 'first' : ''}">
     <span class="when">${when(job, app.now())}</span>
     <a class="job" href="#/batch/${job.batch}/${job.stage}"
-      ><b>${head}</b><span class="p">${tagMark(batch.tag, true)}${batch.name}</span></a
+      ><b>${glue(head)}</b><span class="p">${tagMark(batch.tag, true)}${batch.name}</span></a
     >
     ${boxed ? ticker.box({ id: job.batch, batch, mark: { of: job.id }, label: DUE.label(head, batch.name), says: DUE.ticked(head) }) : icon('s-go')}
   </li>`;

@@ -9,6 +9,7 @@ import { dayTime } from '../../words/time.js';
 import { running } from './batch-head.js';
 import { cardSteps } from './card.js';
 import { forbidden } from './doubts.js';
+import { dialled } from './dial.js';
 import { icon } from './icon.js';
 import { tickButton } from './pinned.js';
 import { boxId } from './tick.js';
@@ -99,15 +100,17 @@ export class StageJobs {
       ${
         given
           ? html`<span class="box given">${icon('s-tick', '')}</span>
-              <div class="nm"><b>${head}</b><span class="stamp">${dayTime(job.ticked ?? 0, app.now())}</span></div>`
+              <div class="nm">
+                <b>${glue(head)}</b><span class="stamp">${dayTime(job.ticked ?? 0, app.now())}</span>
+              </div>`
           : html`${ticker.box({ id, batch, mark: { of: job.id }, label: head, disabled: held, early: job.early })}
-              <div class="nm"><label for=${boxId(id, job.id)}>${head}</label>${ticker.stamp(batch, job.id)}</div>`
+              <div class="nm"><label for=${boxId(id, job.id)}>${glue(head)}</label>${ticker.stamp(batch, job.id)}</div>`
       }
       ${job === runs ? html`<p class="text">${JOB.ends(dayTime(Number(job.ends), app.now()))}</p>` : nothing}
       ${job.passed ? html`<p class="flag care">${icon('s-care', '')}<span>${JOB.passed}</span></p>` : nothing}
       ${job.ticked === null && !job.passed && job.due !== null ? this.#due(job, whole || now) : nothing}
       ${text ? html`<p class="text ${more}">${glue(text)}</p>` : nothing}
-      ${job.cautions.length ? html`<p class="caution ${whole ? '' : 'paper-only'}">${glue(cautionTexts(job.cautions))}</p>` : nothing}
+      ${job.cautions.length ? html`<p class="caution ${whole ? '' : 'paper-only'}">${dialled(cautionTexts(job.cautions))}</p>` : nothing}
       ${ticker.wayBack(id, batch, job.id, head)} ${ticker.ahead(id, batch, job)}
     </li>`;
   }
@@ -130,7 +133,7 @@ export class StageJobs {
     const at = this.app.now();
     const seen = { app: this.app, batch };
     const text = how ? jobText(job, seen) : '';
-    return html`<p class="say">${jobHead(job, seen)}</p>
+    return html`<p class="say">${glue(jobHead(job, seen))}</p>
       ${due === null ? nothing : html`<p class="big">${JOB.at(dayTime(due, at), now)}</p>`}
       ${ends !== null && ends !== due ? html`<p class="under">${JOB.endsAt(dayTime(ends, at))}</p>` : nothing}
       ${text ? html`<p class="reason">${glue(text)}</p>` : nothing}`;

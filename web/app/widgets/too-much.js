@@ -4,6 +4,7 @@ import { ATE } from '../../words/en/put-in.js';
 import { CARDS } from '../../words/en/trouble.js';
 import { NO_WEIGHT, WAYS, spread } from '../../words/en/trouble-ways.js';
 import { verdictSays, verdictWord } from '../../words/en/verdict.js';
+import { dialled } from './dial.js';
 import { cautions, evidence, nextSteps, strip } from './verdict.js';
 import { why } from './why.js';
 
@@ -23,7 +24,7 @@ export function tooMuch(flow, verdict, spooned) {
   const { say } = flow;
   const [first, second] = CARDS.dose.now;
   // Once it is known what to do, what held until then is no longer said.
-  return html`${ok?.remedy ? flow.end(ok.remedy, { judged: true }) : strip('stop', verdictWord(verdict), say(first), html`<p>${say(second)}</p>`)}
+  return html`${ok?.remedy ? flow.end(ok.remedy, { judged: true }) : strip('stop', verdictWord(verdict), dialled(say(first)), html`<p>${dialled(say(second))}</p>`)}
   ${ok?.remedy?.act === 'thin_now' && more ? html`<p class="near"><b>${spread(more, verdict)}</b></p>` : nothing}
   ${ok?.remedy && spooned && !more ? html`<p class="near">${NO_WEIGHT}</p>` : nothing}
   ${ok?.remedy ? nothing : html`<p class="near"><b>${verdictSays(verdict)}</b></p>`} ${someoneAte(say)}
@@ -39,7 +40,7 @@ export function tooMuch(flow, verdict, spooned) {
 export function someoneAte(say) {
   const [signs = '', poison = ''] = CARDS.eaten.now;
   return html`<div class="caution gap">
-    <p><b>${ATE}</b> ${say(signs)}</p>
-    <p>${say(poison)}</p>
+    <p><b>${ATE}</b> ${dialled(say(signs))}</p>
+    <p>${dialled(say(poison))}</p>
   </div>`;
 }

@@ -7,6 +7,7 @@ import { glue } from '../../words/glue.js';
 import { statusWords } from '../../words/en/names.js';
 import { DOSE_WAYS, WAYS } from '../../words/en/trouble-ways.js';
 import { ACTS, CHOICES, CONDITIONS, HAZARDS, QUESTIONS, inUnits } from '../../words/en/trouble.js';
+import { dialled } from './dial.js';
 import { cautions, strip } from './verdict.js';
 import { why } from './why.js';
 import { ASK } from '../../words/en/troubles.js';
@@ -60,7 +61,7 @@ export class TroubleFlow {
   /** The box with the two lines. @param {import('../types').Mark} mark @param {string} word @param {[string, string]} lines */
   box(mark, word, [first, second]) {
     return html`<div class="gap">
-      ${strip(mark, this.say(word), this.say(first), html`<p>${this.say(second)}</p>`)}
+      ${strip(mark, this.say(word), dialled(this.say(first)), html`<p>${dialled(this.say(second))}</p>`)}
     </div>`;
   }
 
@@ -115,7 +116,7 @@ export class TroubleFlow {
             </section>`
           : nothing
       }
-      ${remedy.hazard ? html`<p class="caution gap">${this.say(HAZARDS[remedy.hazard])}</p>` : nothing}
+      ${remedy.hazard ? html`<p class="caution gap">${dialled(this.say(HAZARDS[remedy.hazard]))}</p>` : nothing}
       ${
         DOSE_WAYS.has(remedy.way) && !judged
           ? html`<div class="gap noprint"><a class="btn wide" href="#/dose">${ASK.dose}</a></div>`

@@ -68,10 +68,11 @@ function which(app, id, batch, { clock, recipe, differs }) {
     WHICH.recipe(dayTime(recipe, now)),
     WHICH.asks(dayTime(clock, now)),
     html`<div class="acts noprint">
-      <button type="button" class="btn less" @click=${by('clock')}>${WHICH.byClock}</button>
-      <button type="button" class="btn less" @click=${by('recipe')}>${WHICH.byRecipe}</button>
-      <button type="button" class="btn quiet less" @click=${by('clock')}>${WHICH.notSure}</button>
-    </div>`,
+        <button type="button" class="btn less" @click=${by('clock')}>${WHICH.byClock}</button>
+        <button type="button" class="btn less" @click=${by('recipe')}>${WHICH.byRecipe}</button>
+        <button type="button" class="btn quiet less" @click=${by('clock')}>${WHICH.notSure}</button>
+      </div>
+      <p class="small near noprint">${WHICH.notSureThen(dayTime(clock, now))}</p>`,
   );
 }
 
@@ -79,6 +80,8 @@ function which(app, id, batch, { clock, recipe, differs }) {
 export function sizes({ until, classes, begun }, now) {
   const rows = until?.classes ?? [];
   if (rows.length < 2) return nothing;
+  // All on one scale, so that a longer bar is a longer time.
+  const last = Math.max(now, ...rows.map((row) => row.until));
   return html`<section class="block">
     <h2>${rows.some(({ first }) => first) ? SIZES.sooner : SIZES.each}</h2>
     ${rows.map((row) => {
@@ -89,7 +92,7 @@ export function sizes({ until, classes, begun }, now) {
           <b class="nowrap">${about(row.until, now)}</b>
         </div>
         ${row.until <= now ? html`<p class="small">${SIZES.now}</p>` : nothing}
-        ${one ? bars(one, row, Number(begun), now) : nothing}
+        ${one ? bars(one, row, { begun: Number(begun), last, now }) : nothing}
       </div>`;
     })}
     <p class="small">${SIZES.slope}</p>

@@ -6,6 +6,7 @@ import { cautionText, cautionTexts } from '../../words/en/cautions.js';
 import { glue } from '../../words/glue.js';
 import { nextWords } from '../../words/en/next-steps.js';
 import { verdictBasis, verdictSays, verdictSource, verdictWord } from '../../words/en/verdict.js';
+import { dialled } from './dial.js';
 import { doseStrip } from './dose-strip.js';
 import { icon } from './icon.js';
 
@@ -67,7 +68,7 @@ export function advice(list) {
     ${list.map(
       ({ head, text }) =>
         html`<li>
-          <span><b>${glue(head)}</b>${glue(text)}</span>
+          <span><b>${dialled(head)}</b>${dialled(text)}</span>
         </li>`,
     )}
   </ol>`;
@@ -92,7 +93,7 @@ export function cautions(list) {
       ${list.map(
         (one) =>
           html`<li class="caution">
-            <p>${glue(cautionText(one.key))}</p>
+            <p>${dialled(cautionText(one.key))}</p>
             <small>${one.source}</small>
           </li>`,
       )}
@@ -102,7 +103,7 @@ export function cautions(list) {
 
 /** Beside a job, in one line; nothing where there is none. @param {import('../types').CautionKey[]} keys */
 export function cautionLine(keys) {
-  return keys.length ? html`<p class="caution gap noprint">${glue(cautionTexts(keys))}</p>` : nothing;
+  return keys.length ? html`<p class="caution gap noprint">${dialled(cautionTexts(keys))}</p>` : nothing;
 }
 
 /**

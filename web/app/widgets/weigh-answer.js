@@ -2,7 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { BAG, HAND, doseAndLimit } from '../../words/en/weigh-out.js';
 import { cautionText } from '../../words/en/cautions.js';
-import { glue } from '../../words/glue.js';
+import { dialled } from './dial.js';
 import { verdictWord } from '../../words/en/verdict.js';
 import { lineName } from '../../words/en/weigh.js';
 import { ends, num } from './figure.js';
@@ -105,5 +105,5 @@ export function doseLine(verdict, doubts) {
 /** The one caution that stands where the cure is in hand. @param {Verdict} verdict */
 export function poison({ cautions }) {
   const one = cautions.find(({ key }) => key === 'nitrite-locked');
-  return one ? html`<p class="caution gap noprint">${glue(cautionText(one.key))}</p>` : nothing;
+  return one ? html`<p class="caution gap noprint">${dialled(cautionText(one.key))}</p>` : nothing;
 }

@@ -28,6 +28,8 @@ export const WHICH = {
   byClock: 'The clock',
   byRecipe: 'The recipe',
   notSure: 'Not sure',
+  /** @param {string} until */
+  notSureThen: (until) => `Not sure: leave it in until ${until}.`,
 };
 
 /** Each size. */
