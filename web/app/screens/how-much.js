@@ -18,6 +18,7 @@ import { HOW_MUCH, USUAL_NITRITE, weighIn, weightField, weightText } from '../wi
 import { why } from '../widgets/why.js';
 import { cutName } from '../../words/en/cuts.js';
 import { ANSWER, ASKS, MIX, OTHER_WAYS, SAVE, TITLE, WRONG, stays, staysHere } from '../../words/en/how-much.js';
+import { glue } from '../../words/glue.js';
 import { inAll, reason } from '../../words/en/until.js';
 import { initials } from './recipes.js';
 
@@ -142,7 +143,7 @@ export function howMuch(app) {
   function under(draft, until, now) {
     const fridge = units() === 'us' ? '36–40 °F' : '2–4 °C';
     const capped = until.capped ? reason(until, now) : '';
-    return stays(inAll(now, until.at, now), fridge, draft?.cook?.text, capped);
+    return glue(stays(inAll(now, until.at, now), fridge, draft?.cook?.text, capped));
   }
 
   /** A fourth question, only where its answer moves the dose. @param {WeighSheet} sheet */

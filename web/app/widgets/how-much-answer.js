@@ -42,7 +42,7 @@ function hour({ until, under, now }) {
         ? html`<span class="num until none"
             ><span class="vh">${ANSWER.notYet}</span><span aria-hidden="true">–</span></span
           >`
-        : html`<span class="num until">${dayTime(until, now)}</span><small>${under && glue(under)}</small>`
+        : html`<span class="num until">${dayTime(until, now)}</span><small>${under}</small>`
     }
   </div>`;
 }

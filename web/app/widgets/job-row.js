@@ -1,5 +1,6 @@
 /** One job on the clock rail: when on the left, what on the right, and a box to tick it. */
 import { html } from 'lit-html';
+import { glue } from '../../words/glue.js';
 import { jobHead } from '../../words/en/jobs.js';
 import { clock, dayWord, midnight } from '../../words/time.js';
 import { icon, tagMark } from './icon.js';
