@@ -73,13 +73,16 @@ const released = release();
 await rm(dist, { recursive: true, force: true });
 await mkdir(dist, { recursive: true });
 await writeHosted();
-await writeSingle();
-await writeFile(join(dist, 'licences.txt'), licences());
-await packAll(dist);
+// What nobody speaks nobody downloads.
+if (!language.isDialect) {
+  await writeSingle();
+  await writeFile(join(dist, 'licences.txt'), licences());
+  await packAll(dist);
+}
 
 async function writeHosted() {
   const [bundled, wasm] = await bundle('app/main.js', { as: 'app', format: 'esm', hosted: true });
-  const app = named('app', await shorten(bundled.text));
+  const app = named('app', language.isDialect ? bundled.text : await shorten(bundled.text));
   const [theme] = await bundle('app/theme-first.js', { as: 'theme-first' });
   const [style] = await bundle('style/main.css', { as: 'style' });
   const files = [app, wasm, theme, style];

@@ -50,5 +50,13 @@ export async function languageOf(name) {
       }
     },
   };
-  return { lang: locale(''), dir: DIRECTION, description: DESCRIPTION, noScripts: NO_SCRIPTS, source, plugin };
+  return {
+    isDialect,
+    lang: locale(''),
+    dir: DIRECTION,
+    description: DESCRIPTION,
+    noScripts: NO_SCRIPTS,
+    source,
+    plugin,
+  };
 }
