@@ -1,5 +1,5 @@
 /** Cuts, birds and animals by their keys in the core. */
-import { E } from './english.js';
+import { E, either } from './english.js';
 
 /** @type {Record<import('../../app/types').CutKey, string>} */
 export const CUTS = {
@@ -26,17 +26,18 @@ export const CUTS = {
   'dove-breast': 'Dove breast',
   'deer-haunch': `Deer ${E.haunch}`,
   'deer-shoulder': 'Deer shoulder',
-  'deer-backstrap': 'Deer backstrap',
-  'deer-top-round': 'Deer top round',
-  'deer-bottom-round': 'Deer bottom round',
-  'deer-eye-of-round': 'Deer eye of round',
-  'deer-sirloin-tip': 'Deer sirloin tip',
-  'roe-backstrap': 'Roe deer backstrap',
-  'elk-backstrap': 'Elk backstrap',
-  'elk-round': 'Elk round',
-  'moose-backstrap': 'Moose backstrap',
-  'moose-round': 'Moose round',
-  'antelope-backstrap': 'Antelope backstrap',
+  'deer-backstrap': either('Deer loin', 'Deer backstrap'),
+  'deer-top-round': either('Deer topside', 'Deer top round'),
+  'deer-bottom-round': either('Deer silverside', 'Deer bottom round'),
+  'deer-eye-of-round': either('Deer salmon cut', 'Deer eye of round'),
+  'deer-sirloin-tip': either('Deer thick flank', 'Deer sirloin tip'),
+  'roe-backstrap': either('Roe deer loin', 'Roe deer backstrap'),
+  // In Britain an elk is a moose.
+  'elk-backstrap': either('Wapiti (American elk) loin', 'Elk backstrap'),
+  'elk-round': either('Wapiti (American elk) round', 'Elk round'),
+  'moose-backstrap': either('Elk (moose) loin', 'Moose backstrap'),
+  'moose-round': either('Elk (moose) round', 'Moose round'),
+  'antelope-backstrap': either('Antelope loin', 'Antelope backstrap'),
   'antelope-haunch': `Antelope ${E.haunch}`,
   'rabbit-saddle': 'Rabbit saddle (both loins)',
   'rabbit-legs': 'Rabbit hind leg',

@@ -1,4 +1,5 @@
 /** What a bird or an animal gives, by its key in the core. */
+import { either } from './english.js';
 
 /** @typedef {import('../../app/types').GameKey} GameKey */
 
@@ -98,8 +99,8 @@ export const FINISHES = {
 const WEIGHED = {
   live: 'live',
   carcass: 'as a carcass',
-  field_dressed: 'field-dressed',
-  hide_on: 'field-dressed, head and hide on',
+  field_dressed: either('gralloched', 'field-dressed'),
+  hide_on: either('gralloched, head and skin on', 'field-dressed, head and hide on'),
   skinned: 'skinned, head off',
 };
 

@@ -25,7 +25,7 @@ export const INGREDIENTS = {
   'salt-flake-large': 'Large flake salt',
   'sugar-brown': 'Brown sugar',
   'sugar-white': 'White sugar',
-  'sugar-turbinado': 'Raw cane sugar',
+  'sugar-turbinado': either('Demerara sugar', 'Raw cane sugar'),
   'sugar-maple': 'Maple sugar',
   honey: 'Honey',
   'syrup-maple': 'Maple syrup',
@@ -40,7 +40,7 @@ export const INGREDIENTS = {
   'mustard-seed': 'Mustard seed, whole',
   'mustard-ground': 'Mustard, ground',
   'garlic-powder': 'Garlic powder',
-  'garlic-fresh': 'Garlic, fresh, minced',
+  'garlic-fresh': either('Garlic, fresh, chopped', 'Garlic, fresh, minced'),
   'onion-powder': 'Onion powder',
   paprika: 'Paprika',
   'coriander-seed': 'Coriander seed',
@@ -68,7 +68,7 @@ export const INGREDIENTS = {
   'sugar-powdered': either('Icing sugar', 'Powdered sugar'),
   'syrup-corn-dark': 'Dark corn syrup',
   'syrup-corn': 'Light corn syrup',
-  'anise-seed': 'Anise seed',
+  'anise-seed': either('Aniseed', 'Anise seed'),
   'basil-dried': 'Basil, dried',
   'basil-ground': 'Basil, ground',
   'caraway-seed': 'Caraway seed',
@@ -84,7 +84,7 @@ export const INGREDIENTS = {
   'parsley-dried': 'Parsley, dried',
   'poppy-seed': 'Poppy seed',
   'poultry-seasoning': 'Poultry seasoning',
-  'pumpkin-spice': 'Pumpkin pie spice',
+  'pumpkin-spice': either('Mixed spice', 'Pumpkin pie spice'),
   saffron: 'Saffron',
   'savory-ground': 'Savory, ground',
   'tarragon-dried': 'Tarragon, dried',
@@ -162,6 +162,6 @@ const ALLERGENS = {
 /** @param {import('../../app/types').AllergenKey[]} keys */
 export const allergenNames = (keys) => keys.map((key) => ALLERGENS[key]).join(', ');
 
-/** Those of the list, and what a person read on a packet. @param {Allergen[]} allergens */
+/** Those of the list, and what a person read on a bag. @param {Allergen[]} allergens */
 export const allergenWords = (allergens) =>
   allergens.map((one) => ('of' in one ? ALLERGENS[one.of] : one.read)).join(', ');
