@@ -133,7 +133,7 @@ test('the one file tells that other files may read its records, the hosted page 
   const { address } = await host(t);
   const context = await open(t);
   const one = await visit(context, `${single}#/keep`);
-  await one.locator('[data-one-file]', { hasText: 'can read what this one keeps' }).waitFor();
+  await one.locator('[data-one-file]', { hasText: 'can read what this one saves' }).waitFor();
   const hosted = await visit(context, `${address}#/keep`);
   await hosted.getByText('Ready offline').waitFor();
   assert.match(await hosted.locator('[data-release]').innerText(), /^Version \d+\.\d+\.\d+-[0-9a-f]{8}$/);

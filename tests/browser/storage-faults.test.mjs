@@ -156,7 +156,7 @@ test('a store that cannot be read is no empty one: shown, not exported short, an
     };
   });
   const blind = await visit(context, `${address}#/keep`);
-  await blind.getByText('could not read or store').first().waitFor();
+  await blind.getByText('could not read or save').first().waitFor();
   const stored = JSON.stringify((await kept2(blind)).sort());
   let downloads = 0;
   blind.on('download', () => downloads++);

@@ -48,7 +48,9 @@ const said = {
   'weigh-out-brine': list(facts('weigh-out-brine')),
   'dose-over': dose(facts('dose-over')),
   'cure-clock': facts('cure-clock').notes.map(({ what }) => clock.notedWords(what)),
-  'standing-warm': facts('standing-warm').doubts.map((doubt) => doubts.doubtWords(doubt, { pieces: [] }, String)),
+  'standing-warm': facts('standing-warm').doubts.map((doubt) =>
+    doubts.doubtWords(doubt, { pieces: [], ticks: [] }, String),
+  ),
   'fire-log': facts('fire-log').classes.map((one) => ({
     state: fire.FIRE_STATES[one.state],
     heat: fire.heatWords(one),

@@ -37,6 +37,28 @@ fn without_a_weight_both_ranges_count() {
     assert_eq!(grams(&sheet["range"]), [15_603.0, 19_826.0, 25_446.0]);
 }
 
+/// Cure, salt and spice are grams for everybody; meat is in the person's units.
+#[test]
+fn what_is_bought_is_grams() {
+    let mut us = settings("0.1 g");
+    us["units"] = json!("us");
+    let recipes = json!([rub("6.25 %", "150 ppm", "2.2 %")]);
+    let row = json!([{"of": "mallard-breast", "hunters": 3, "each": 4, "recipe": 0}]);
+    let of = |settings: Value| plan(row.clone(), &[("recipes", recipes.clone()), ("settings", settings)]);
+    let (metric, us) = (of(settings("0.1 g")), of(us));
+    assert_eq!(us["buy"], metric["buy"]);
+    assert!(
+        us["buy"][0]["most"].as_str().is_some_and(|most| most.ends_with(" g")),
+        "{us}"
+    );
+    assert!(
+        us["green"]
+            .as_str()
+            .is_some_and(|green| green.ends_with("oz") || green.ends_with("lb")),
+        "{us}"
+    );
+}
+
 #[test]
 fn hunters_times_limit_gives_pieces_and_memory_is_marked() {
     let sheet = plan(

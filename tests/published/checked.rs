@@ -122,6 +122,7 @@ fn packets() {
         "{one:?}"
     );
     assert_eq!(one, dose("packet 25 g"));
+    assert_eq!(one, dose("1 bag of 25 g"));
     assert!((dose("2 packets of 25 g")[1] - 312.5).abs() < 1e-9);
     let refused = json!({"check_dose": {"method": "rub", "green": "2 kg", "put_in": put("1 packet", "6.25 %"), "settings": settings("0.1 g")}});
     assert_eq!(problems(&refused)[0]["field"], "put_in.amount");

@@ -130,7 +130,7 @@ impl Kit<'_> {
     };
 }
 
-/// Reads `1 tbsp`, `2½ tsp`, `1 heaped tsp`, `1 packet of 25 g` or `3.5 g` of cure that is in already. Where a
+/// Reads `1 tbsp`, `2½ tsp`, `1 heaped tsp`, `1 bag of 25 g` or `3.5 g` of cure that is in already. Where a
 /// spoon of the user's own was weighed with such a cure, its weighings stand in place of the general range.
 ///
 /// # Errors
@@ -155,7 +155,7 @@ pub fn measured(said: &str, agent: Option<Agent>, kit: Kit<'_>) -> Result<Portio
         })
     };
     let in_packets = word
-        .filter(|m| ["packet", "sachet"].contains(&m.word))
+        .filter(|m| ["packet", "sachet", "bag"].contains(&m.word))
         .and_then(|_| packets(&rest));
     let (weight, unit) = match (in_packets, Mass::read(&rest, None), Volume::read(&rest, None)) {
         (Some((count, one)), _, _) => (times(Range::point(one), count), Unit::Packet),

@@ -6,7 +6,7 @@ use crate::dose::AIM;
 use crate::order::InOrder;
 use crate::pantry::{self, ItemName, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Figure, Mass, Problem, Wrong};
+use crate::quantity::{Code, Figure, Mass, Problem, System, Wrong};
 use crate::recipe::{MOST_NAME, name, text};
 use crate::standing::{Assurance, Doubt, Packing, Standing};
 use crate::weigh::Settings;
@@ -299,7 +299,9 @@ fn row(of: (&str, &str), kept: &[Kept], batches: &[&Batch], settings: &Settings)
     let left = came.less(took)?;
     let short = left < Decimal::ZERO;
     let left = left.max(Decimal::ZERO);
-    let show = |of: Decimal| Mass::new(of).ok().map(|m| m.show(settings.units).text);
+    let shown = |of: Decimal, units: System| Mass::new(of).ok().map(|m| m.show(units).text);
+    // Cure, salt and spice are grams for everybody: a scale shows grams.
+    let show = |of: Decimal| shown(of, System::Metric);
     let held = if bags {
         Held::Bags {
             came: came.to_u32()?,
@@ -307,7 +309,9 @@ fn row(of: (&str, &str), kept: &[Kept], batches: &[&Batch], settings: &Settings)
             left: left.to_u32()?,
         }
     } else {
-        let meat = reach(of.0, left).filter(|_| !short).and_then(show);
+        let meat = reach(of.0, left)
+            .filter(|_| !short)
+            .and_then(|of| shown(of, settings.units));
         Held::Weighed {
             came: show(came)?,
             went: show(took)?,

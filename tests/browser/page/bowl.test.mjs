@@ -79,7 +79,7 @@ test('a bone is no meat: with it in, less cure for the same weight', async (t) =
     .getByRole('button', { name: /^Change / })
     .first()
     .click();
-  await page.getByLabel('in, and weighed along').check();
+  await page.getByLabel('in, and weighed with it').check();
   await page.getByRole('button', { name: 'Save the change' }).click();
   await page.getByText('The size is changed.').waitFor();
   assert.equal((await kept(page, 'batch/'))[0].data.pieces[0].bone_in, true);

@@ -120,7 +120,7 @@ test('the plan goes by the clock: a window for each class, small pieces first, a
     page.locator('.class .times:has(caption:text("forecast")) tbody tr:first-child td:last-child'),
   );
   assert.deepEqual(tables.sort(), sizes.sort());
-  await page.getByText(/^Long enough for slow pieces this thick, 9 in 10, to cure to the middle/).waitFor();
+  await page.getByText(/^By then 9 in 10 pieces this thick are cured to the middle/).waitFor();
   const due = () => texts(page.locator('.line', { hasText: 'Rinse off the cure' }).locator('.text b'));
   const [before] = await due();
   assert.equal(before, answer);
@@ -150,7 +150,7 @@ test('the plan goes by the clock: a window for each class, small pieces first, a
   await log(page, 'The meat is frozen');
   // It has been in the cure for long: what stands still is held, and not without a clock.
   await goTo(page, `#/batch/${batch}/fire`);
-  await page.getByText('Nothing goes on until the doubt is cleared.').waitFor();
+  await page.getByText('Clear the doubt first.').waitFor();
   assert.equal(await page.getByText('No clock yet').count(), 0);
   await pass(40);
   await log(page, 'It is thawed again', '3');
@@ -174,10 +174,10 @@ test('a cut teaches the clock, and is forgotten again', async (t) => {
   const before = await half(page);
   await page.getByLabel('What it shows').selectOption({ label: 'A middle that has not coloured' });
   await page.getByLabel('How wide the grey middle is').fill('90');
-  await page.getByRole('button', { name: 'Keep what the cut shows' }).click();
+  await page.getByRole('button', { name: 'Save what the cut shows' }).click();
   await page.getByText('1 thing to put right').waitFor();
   await page.getByLabel('How wide the grey middle is').fill('12');
-  await page.getByRole('button', { name: 'Keep what the cut shows' }).click();
+  await page.getByRole('button', { name: 'Save what the cut shows' }).click();
   await page.locator('[data-learnt]').waitFor();
   assert.match(
     (await texts(page.locator('[data-learnt]')))[0],
@@ -235,7 +235,7 @@ test('a recipe with hours of its own: the cut is asked, and one line says which 
   const page = await begin(t);
   await page.clock.setFixedTime(RUB);
   const line = page.locator('.which');
-  const holds = /^The recipe says 36 h, the clock \d+ h\. The clock holds\. Long enough for slow pieces this thick/;
+  const holds = /^The recipe says 36 h, the clock \d+ h\. Go by the clock\. By then 9 in 10 pieces this thick/;
   const choose = () => page.getByLabel('Cut', { exact: true }).selectOption({ label: 'Mallard breast' });
   await goTo(page, '#/recipes');
   await page.getByRole('link', { name: /Saltmarsh/ }).click();
@@ -247,10 +247,10 @@ test('a recipe with hours of its own: the cut is asked, and one line says which 
   const [usual] = await texts(line);
   for (let mm = 25; mm < 50; mm += mm < 30 ? 1 : 5) await page.getByRole('button', { name: 'Thicker' }).click();
   const [thick] = await texts(line);
-  assert.match(thick, /the clock [5-9] days\. The clock holds/, `after ${usual}`);
+  assert.match(thick, /the clock [5-9] days\. Go by the clock/, `after ${usual}`);
   // Whoever opens its link is asked the same, and gets the hour.
   await page.goto(await page.locator('#link-text').innerText());
-  await page.getByLabel('How much have you?, grams').fill('1500');
+  await page.getByLabel('How much do you have?, grams').fill('1500');
   await choose();
   assert.match((await texts(line))[0], holds);
   assert.match((await texts(page.locator('.ans.time')))[0], /^Leave it in until \w{3} \d\d:00/);

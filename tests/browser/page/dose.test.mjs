@@ -15,19 +15,19 @@ test('says what is missing, then gives the verdict as it is typed, and more wate
   await page.getByLabel('Meat, trimmed').fill('1480');
   await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('grams').check();
-  await page.getByLabel('I already put in').fill('3.5');
+  await page.getByLabel('Cure I put in').fill('3.5');
   assert.match(await page.locator('.verdict').innerText(), /In range/);
   await page.getByLabel('tablespoon', { exact: true }).check();
-  await page.getByLabel('I already put in').fill('1');
-  assert.match(await page.locator('.verdict').innerText(), /Stop: over the limit/);
+  await page.getByLabel('Cure I put in').fill('1');
+  assert.match(await page.locator('.verdict').innerText(), /Stop: too much cure/);
   assert.match(await page.locator('.verdict').innerText(), /Do not cook or taste it/);
   await page.getByText('Why / Source').click();
-  assert.match((await texts(page.locator('.steps li')))[0], /Do not cook it or taste it/);
+  assert.match((await texts(page.locator('.steps li')))[0], /Do not cook or taste it/);
 
-  await page.getByLabel('In a brine').check();
+  await page.getByLabel('Brine, until even').check();
   assert.match(await page.locator('.verdict').innerText(), /Cannot say yet/);
   await page.getByLabel('Water in the brine').fill('8 kg');
-  assert.doesNotMatch(await page.locator('.verdict').innerText(), /Cannot say yet|Stop: over/);
+  assert.doesNotMatch(await page.locator('.verdict').innerText(), /Cannot say yet|Stop: too much/);
 });
 
 test('an amount that is empty or cannot be is told in the words of its field', async (t) => {
@@ -36,7 +36,7 @@ test('an amount that is empty or cannot be is told in the words of its field', a
   await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   const told = async (measure, amount) => {
     await page.getByLabel(measure, { exact: true }).tap();
-    await page.getByLabel('I already put in').fill(amount);
+    await page.getByLabel('Cure I put in').fill(amount);
     await page.getByRole('button', { name: 'Check it' }).tap();
     const list = await texts(page.locator('.errsum li'));
     assert.equal(list.length, 1, list.join(' '));
@@ -44,12 +44,12 @@ test('an amount that is empty or cannot be is told in the words of its field', a
   };
   assert.equal(
     await told('teaspoon', ''),
-    'I already put in: nothing is typed here. Type how many spoons went in, such as 1 or 2½, or a weight such as 3.5 g.',
+    'Cure I put in: amount is missing. Type how many spoons, such as 1 or 2½, or a weight such as 3.5 g.',
   );
-  assert.match(await told('grams', ''), /nothing is typed here\. Type what the scale showed, such as 3\.5 g\.$/);
+  assert.match(await told('grams', ''), /amount is missing\. Type what the scale showed, such as 3\.5 g\.$/);
   // Nothing typed is not a packet of nothing.
   assert.match(await told('whole bag', ''), /Type the weight that is printed on the bag, such as 25 g\.$/);
-  assert.match(await told('teaspoon', 'a bit'), /: “a bit” is not read\. Type how many spoons went in/);
+  assert.match(await told('teaspoon', 'a bit'), /: “a bit” is not read\. Type how many spoons, such as/);
   for (const amount of ['-3', '0', '99999999']) {
     assert.match(await told('heaped teaspoon', amount), /above zero, and at most 1000 kg\. Type how many spoons/);
   }
@@ -61,7 +61,7 @@ test('an unknown packet is never blessed', async (t) => {
   await page.getByLabel('Meat, trimmed').fill('1480');
   await page.getByLabel('I do not know').check();
   await page.getByLabel('grams').check();
-  await page.getByLabel('I already put in').fill('3.5');
+  await page.getByLabel('Cure I put in').fill('3.5');
   assert.match(await page.locator('.verdict').innerText(), /Cannot say/);
   assert.equal(await page.locator('.verdict.ok').count(), 0);
 });
@@ -73,7 +73,7 @@ test('two agents on one piece: nitrite and nitrate are each summed, and both are
   await page.getByLabel('Meat, trimmed').fill('1000');
   await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('grams', { exact: true }).check();
-  await page.getByLabel('I already put in').fill('2.4');
+  await page.getByLabel('Cure I put in').fill('2.4');
   await page.getByLabel('Yes, another').check();
   assert.match(await page.locator('.verdict').innerText(), /Cannot say yet/);
   await page.getByLabel('How much of the second').fill('0.4');
@@ -84,7 +84,7 @@ test('two agents on one piece: nitrite and nitrate are each summed, and both are
   assert.match((await texts(page.locator('.answered')))[0], /Nitrate going in: 342 – 442 ppm/);
   assert.deepEqual(await violations(page), []);
   await page.getByLabel('How much of the second').fill('0.8');
-  assert.match((await texts(page.locator('.verdict')))[0], /^Stop: over the limit/);
+  assert.match((await texts(page.locator('.verdict')))[0], /^Stop: too much cure/);
   await page.getByLabel('Which batch').selectOption({ index: 1 });
   await page.getByRole('button', { name: 'Save it there' }).click();
   await page.getByText('of a second cure').first().waitFor();
@@ -105,7 +105,7 @@ test('too much by weight: how much more meat, and what that comes to; of a spoon
   await page.getByLabel('Meat, trimmed').fill('1480');
   await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('grams', { exact: true }).check();
-  await page.getByLabel('I already put in').fill('17');
+  await page.getByLabel('Cure I put in').fill('17');
   for (const answer of ['Rubbed on the outside', 'Less than 1 hour', 'Yes']) await choose(answer);
   await page.getByText('Spread it over more meat now').waitFor();
   const advice = (await texts(page.locator('.answered > .near')))[0];
@@ -117,18 +117,18 @@ test('too much by weight: how much more meat, and what that comes to; of a spoon
   assert.ok(low > 150 && high < 170, `half-way between 120 and 200: ${advice}`);
 
   await page.getByLabel('tablespoon', { exact: true }).check();
-  await page.getByLabel('I already put in').fill('1');
-  await page.getByText('Measured by the spoon, no weight of it can be told. Do not guess one.').waitFor();
+  await page.getByLabel('Cure I put in').fill('1');
+  await page.getByText('By the spoon nobody can say how much. Do not guess.').waitFor();
   assert.equal(await page.getByText('Spread it over more meat now').count(), 0);
   // What may have happened is asked, and nobody is told how near it came.
   await page.getByText('Why / Source').click();
   await page.getByText('Was a tablespoon used where a teaspoon was meant?').first().waitFor();
   assert.equal(await page.getByText(/could be in range/).count(), 0);
   // One step up from an empty field is one spoon; from there half spoons.
-  await page.getByLabel('I already put in').fill('');
+  await page.getByLabel('Cure I put in').fill('');
   for (const amount of ['1', '1.5']) {
     await page.getByRole('button', { name: 'More', exact: true }).click();
-    assert.equal(await page.getByLabel('I already put in').inputValue(), amount);
+    assert.equal(await page.getByLabel('Cure I put in').inputValue(), amount);
   }
 });
 
@@ -137,7 +137,7 @@ test('a dose that the scale cannot tell apart names both ends', async (t) => {
   await page.getByLabel('Meat, trimmed').fill('1480');
   await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('grams', { exact: true }).check();
-  await page.getByLabel('I already put in').fill('4.7');
+  await page.getByLabel('Cure I put in').fill('4.7');
   // 4.65 to 4.75 g of 6.25 % on 1479.95 to 1480.05 g.
-  await page.getByText(/The scale steps by 0\.1 g, so the dose is 196 to 201 ppm\./).waitFor();
+  await page.getByText(/The scale shows steps of 0\.1 g, so the dose is 196 to 201 ppm\./).waitFor();
 });

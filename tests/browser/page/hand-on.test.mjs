@@ -44,8 +44,8 @@ test('a link shows the card with its verdict, and keeps it only when told to', a
   assert.equal((await recipes(page)).length, 4);
 
   await page.goto(link);
-  await page.getByRole('button', { name: 'Keep this recipe' }).click();
-  await page.getByText(`${NAME} is kept.`).waitFor();
+  await page.getByRole('button', { name: 'Save this recipe' }).click();
+  await page.getByText(`${NAME} is saved.`).waitFor();
   assert.equal((await recipes(page)).filter(({ name }) => name === NAME).length, 1);
   assert.match(page.url(), /#\/recipe\//);
 });
@@ -55,17 +55,17 @@ test('a card of the same name is never replaced without a word', async (t) => {
   await openCard(page);
   const link = await page.locator('#link-text').innerText();
   await page.goto(link);
-  await page.getByText('You have this very recipe already.').waitFor();
+  await page.getByText('You already have this recipe.').waitFor();
 
   await openCard(page);
   await page.getByRole('link', { name: 'Change the recipe' }).click();
-  await page.getByLabel('Remarks for next time').fill('Less juniper.');
+  await page.getByLabel('Notes for next time').fill('Less juniper.');
   await page.getByLabel('Name').focus();
   await settled(page);
   await page.goto(link);
   await page.getByText('You have another recipe called').waitFor();
-  await page.getByRole('button', { name: 'Keep both' }).click();
-  await page.getByText('is kept.').waitFor();
+  await page.getByRole('button', { name: 'Save both' }).click();
+  await page.getByText('is saved.').waitFor();
   const two = (await recipes(page)).filter(({ name }) => name.startsWith(NAME));
   assert.deepEqual(two.map(({ name }) => name).sort(), [NAME, `${NAME}, copy`]);
   assert.equal(two.find(({ name }) => name === NAME).notes, 'Less juniper.');
@@ -91,8 +91,8 @@ test('a code that is pasted is opened as the link is', async (t) => {
   await page.getByRole('link', { name: 'Open a link from a friend' }).click();
   await page.getByLabel('Paste the link or the code').fill(link.split('#')[1]);
   await page.getByRole('button', { name: 'Look at it' }).click();
-  await page.getByRole('button', { name: 'Keep this recipe' }).click();
-  await page.getByText(`${NAME} is kept.`).waitFor();
+  await page.getByRole('button', { name: 'Save this recipe' }).click();
+  await page.getByText(`${NAME} is saved.`).waitFor();
 });
 
 test('a recipe name is text, whatever is in it', async (t) => {
@@ -129,7 +129,7 @@ test('a recipe for duck warns of duck: boar is named once boar is chosen', async
   const care = () => page.locator('.cautions').innerText();
   assert.doesNotMatch(await care(), /boar|bear|Cold smoke/i);
   await page.getByLabel('Cut', { exact: true }).selectOption({ label: 'Mallard breast' });
-  assert.match(await care(), /Birds, wild ones too/);
+  assert.match(await care(), /every bird, wild ones too/);
   assert.doesNotMatch(await care(), /boar|bear|Cold smoke/i);
   await page.getByLabel('Cut', { exact: true }).selectOption({ label: 'Wild boar belly' });
   assert.match(await care(), /Wild boar, bear and their kin/);

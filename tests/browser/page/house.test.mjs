@@ -158,7 +158,7 @@ test('help names the sources of every table, each with its status', async (t) =>
     ['What a bird or an animal gives', 'Janiszewski 2018, 30 wild birds; live weight from bird guides, published'],
     ['When something went wrong', 'Clemson HGIC 3603, published'],
     ['What it is cooked to', 'CDC, MMWR 73(20), 2024'],
-    ['Weights of a level spoon', 'from memory, not looked up'],
+    ['Weights of a level spoon', 'from memory'],
   ]) {
     const list = page.locator('details').filter({ hasText: head });
     await list.locator('summary').tap();

@@ -32,7 +32,7 @@ test('before any script has run it says its language too, and so does the manife
   const html = readFileSync(`${dist}index.html`, 'utf8');
   assert.match(html, /<html lang="en-GB" dir="ltr">/);
   assert.match(html, /<meta name="description" content="Weighs cure for exactly this weight[^"]+">/);
-  assert.match(html, /<noscript><p class="waiting">Cure Reckoner reckons in this browser[^<]+<\/p><\/noscript>/);
+  assert.match(html, /<noscript><p class="waiting">Cure Reckoner needs JavaScript[^<]+<\/p><\/noscript>/);
   const { lang, dir, description } = JSON.parse(readFileSync(`${dist}manifest.webmanifest`, 'utf8'));
   assert.deepEqual([lang, dir], ['en-GB', 'ltr']);
   assert.ok(html.includes(description));

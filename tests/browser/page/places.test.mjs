@@ -67,10 +67,10 @@ test('old addresses lead where they led', async (t) => {
   for (const [hash, head] of [
     ['#/today', 'Batches'],
     ['#/start', 'Start a batch'],
-    ['#/dose', 'Cure already on'],
+    ['#/dose', 'I already put cure on it'],
     ['#/cards', 'Something went wrong'],
     ['#/cards/warm', 'It got warm'],
-    ['#/cards/dose', 'Cure already on'],
+    ['#/cards/dose', 'I already put cure on it'],
     ['#/read', 'Paste a recipe'],
     ['#/keep', 'Settings and backup'],
     ['#/help', 'How the job goes'],
@@ -111,7 +111,7 @@ test('who opens a link types a weight before anything is kept', async (t) => {
   await page.getByText('is deleted.').waitFor();
   const before = (await kept(page, 'recipe/')).length;
   await page.goto(link);
-  await page.getByLabel('How much have you?, pounds').fill('7');
+  await page.getByLabel('How much do you have?, pounds').fill('7');
   // As on the first screen: 7 lb at 150 ppm with 6.25 %, down to the scale's 0.1 g.
   assert.match((await texts(page.locator('.ans')))[0], /^Cure .* 7\.6 ?g$/);
   assert.match((await texts(page.locator('.inrange')))[0], /^In range if weighed\./);
@@ -123,7 +123,7 @@ test('what is known of a dose is filled in, from How much and from a batch', asy
   const page = await begin(t, US);
   await page.getByLabel('Meat, trimmed, pounds').fill('7');
   await page.getByRole('link', { name: 'I already put cure on it' }).tap();
-  await page.getByLabel('I already put in').tap();
+  await page.getByLabel('Cure I put in').tap();
   await page.keyboard.type('1');
   await page.getByLabel('heaping tablespoon', { exact: true }).tap();
   // Four taps and a key from the first screen: the box, what to do, and whom to call in this country.
@@ -171,7 +171,7 @@ test('no screen has more words than a tired person reads', async (t) => {
   await goTo(page, '#/dose');
   await count('cure already on, meat known', MOST);
   await page.getByLabel('heaping tablespoon', { exact: true }).check();
-  await page.getByLabel('I already put in').fill('1');
+  await page.getByLabel('Cure I put in').fill('1');
   await count('cure already on, too much', MOST);
   await goTo(page, '#/today');
   await count('batches, none', MOST);
@@ -180,7 +180,7 @@ test('no screen has more words than a tired person reads', async (t) => {
     await count(at, MOST);
   }
   await startBatch(page, /Saltmarsh/);
-  await startBatch(page, /Marsh hare/);
+  await startBatch(page, /Hare, cured/);
   await goTo(page, '#/today');
   await count('batches, two', MOST);
   assert.deepEqual(
@@ -225,7 +225,7 @@ test('by the keyboard: past the head to the first field or the action, a ring on
   await heading(page, 'Batches');
   await goTo(page, '#/how-much');
   await page.getByRole('link', { name: 'I already put cure on it' }).click();
-  await heading(page, 'Cure already on');
+  await heading(page, 'I already put cure on it');
   assert.deepEqual(await texts(page.locator('header .back')), ['How much']);
 });
 

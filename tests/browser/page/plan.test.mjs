@@ -14,7 +14,7 @@ const dateIn = (page, days) =>
 test('all that is begun has a latest start, no task falls into the night, and one step is moved by hand', async (t) => {
   const page = await begin(t);
   await startBatch(page, /Saltmarsh duck breasts/);
-  await startBatch(page, /Marsh hare/);
+  await startBatch(page, /Hare, cured/);
   await goTo(page, '#/more');
   await page.getByRole('link', { name: /^Ready by a day/ }).tap();
   await page.getByLabel('Ready by').fill(await dateIn(page, 8));
@@ -25,7 +25,7 @@ test('all that is begun has a latest start, no task falls into the night, and on
   const list = page.getByRole('list', { name: 'Tasks of Saltmarsh duck breasts' });
   const clocks = await texts(list.locator('.when .num'));
   for (const at of clocks) assert.ok(at >= '06:30' && at <= '22:30', at);
-  assert.match((await texts(list))[0], /Must not move: what is hot goes on at once\./);
+  assert.match((await texts(list))[0], /Fixed: hot meat goes straight on\./);
 
   const smoke = list.locator('li').filter({ hasText: 'Somebody stays with it' }).first();
   const before = (await texts(smoke.locator('.when')))[0];

@@ -24,18 +24,18 @@ for (const [name, hand] of HANDS) {
     assert.equal(lines.length, 5, 'four things and the steps');
     assert.match(lines[0], /4 oz salt.*Table salt 113.4 g/);
     assert.match(lines[2], /Not settled: Cure no. 1/);
-    assert.match(lines[4], /On the card: Keep cold in the cure/);
+    assert.match(lines[4], /In the recipe: Keep cold in the cure/);
     await page.getByText('2 things to settle first').waitFor();
-    assert.equal(await page.getByRole('button', { name: 'Keep as a recipe' }).count(), 0);
+    assert.equal(await page.getByRole('button', { name: 'Save as a recipe' }).count(), 0);
 
     await hand.choose(page, page.getByLabel('Packed', { exact: true }));
     await page.getByText('One thing to settle first').waitFor();
     await hand.choose(page, page.getByLabel(/^Cure no. 1,/));
-    assert.match(await page.locator('.verdict').innerText(), /May be over/);
+    assert.match(await page.locator('.verdict').innerText(), /May be too much/);
     assert.deepEqual(await violations(page), []);
 
     await hand.write(page, page.getByLabel('What it is called'), 'Boar belly from a friend');
-    await hand.press(page, page.getByRole('button', { name: 'Keep as a recipe' }));
+    await hand.press(page, page.getByRole('button', { name: 'Save as a recipe' }));
     await page.getByRole('heading', { name: 'Boar belly from a friend' }).waitFor();
     const [card] = (await kept(page, 'recipe/')).map(({ data }) => data).filter(({ name }) => /friend/.test(name));
     assert.match(card.tag, /^B[A-Z]$/);
@@ -77,7 +77,7 @@ test('a recipe whose spoons come to too much is kept with an aim that does; as i
   // 17 g of 6.25 % on 4536 g is 234 ppm.
   await page.getByText('the cure is weighed for 150 ppm').waitFor();
   assert.deepEqual(await violations(page), []);
-  await page.getByRole('button', { name: 'Keep it with the cure at 150 ppm' }).click();
+  await page.getByRole('button', { name: 'Save it with the cure at 150 ppm' }).click();
   await page.locator('#link-text').waitFor();
   assert.match((await texts(page.locator('.plate .verdict')))[0], /^In range/);
   // It came without steps: those of another card are a touch away.
@@ -87,16 +87,16 @@ test('a recipe whose spoons come to too much is kept with an aim that does; as i
   await page.getByText('Rinse off the cure').waitFor();
 
   await paste();
-  await page.getByRole('button', { name: 'Keep it as it is: no batch of it can be weighed' }).click();
+  await page.getByRole('button', { name: 'Save it as it is: no batch of it can be weighed' }).click();
   await page.locator('#link-text').waitFor();
-  assert.match((await texts(page.locator('.verdict')))[0], /^Stop: over the limit.*Nothing of it is on the meat yet/);
+  assert.match((await texts(page.locator('.verdict')))[0], /^Stop: too much cure.*Nothing of it is on the meat yet/);
   await page.getByRole('button', { name: 'Set the recipe to 150 ppm' }).waitFor();
   await page.getByRole('button', { name: 'Start a batch of it' }).click();
   await addPieces(page, { cut: 'Mallard breast', count: '20', weight: '2300' });
   await page.locator('.total').waitFor();
   await goTo(page, new URL(page.url()).hash.replace('pieces', 'weigh'));
   await page.locator('.verdict.stop').waitFor();
-  assert.equal(await page.getByRole('button', { name: 'I threw it out' }).count(), 0, 'nothing is on the meat');
+  assert.equal(await page.getByRole('button', { name: 'I threw it away' }).count(), 0, 'nothing is on the meat');
   await page.getByRole('button', { name: 'Weigh for 150 ppm in this batch' }).click();
   // 2300 g at 150 ppm is 5.52 g of 6.25 %; the 0.1 g scale takes it down to 5.5 g.
   await page.getByRole('button', { name: '5.5 g is in the bowl' }).waitFor();
@@ -109,7 +109,7 @@ test('another text is not settled by the answers to the first', async (t) => {
   const box = page.getByLabel('The recipe, in lines or in prose');
   await box.fill('Rub for 5 lb meat\n1 tsp pink salt');
   await page.getByLabel(/^Cure no. 1,/).check();
-  await page.getByRole('button', { name: 'Keep as a recipe' }).waitFor();
+  await page.getByRole('button', { name: 'Save as a recipe' }).waitFor();
   await box.fill('Rub for 5 lb meat\n1 tbsp pink salt');
   await page.getByText('One thing to settle first').waitFor();
   await box.fill('Rub for 5 lb meat\nno salt at all\n1 tsp cure no. 1');
@@ -122,8 +122,8 @@ test('something of my own is read by my own spoon', async (t) => {
   await page.getByLabel('What is in the spoon').selectOption({ label: 'Something of my own' });
   await page.getByLabel('What it is called').fill('Marsh seed mix');
   await page.getByLabel(/^The weights|^Weights/).fill('2; 2.2; 2.4');
-  await page.getByRole('button', { name: /Keep/ }).first().click();
-  await page.getByText('Your spoon is kept.').first().waitFor();
+  await page.getByRole('button', { name: /Save/ }).first().click();
+  await page.getByText('Your spoon is saved.').first().waitFor();
   await goTo(page, '#/read');
   await page.getByLabel('The recipe, in lines or in prose').fill('Rub for 1 kg of meat\n2 tsp marsh seed mix');
   const lines = await texts(page.locator('.lines-read > li'));
@@ -141,7 +141,7 @@ test('who does not know which salt, sugar or pepper it was says so, and the gram
     const open = page.getByRole('group').filter({ hasNot: page.locator('input:checked') });
     await open.filter({ hasText: 'Not sure' }).first().getByLabel('Not sure').check();
   }
-  await page.getByRole('button', { name: 'Keep as a recipe' }).waitFor();
+  await page.getByRole('button', { name: 'Save as a recipe' }).waitFor();
   const lines = await texts(page.locator('.lines-read > li'));
   for (const line of lines.slice(2)) assert.match(line, / to [\d.]+ g Usually [\d.]+ g\./);
   // Whether pink salt is a cure nobody may pass over.

@@ -114,9 +114,9 @@ async function readings(page, look) {
   for (const cure of ['5 g', '20 g']) {
     await goTo(page, '#/read');
     await box.fill(`Rub for 5 lb meat\n30 g salt\n${cure} cure no. 1`);
-    await page.getByRole('button', { name: /^Keep/ }).first().waitFor();
+    await page.getByRole('button', { name: /^Save/ }).first().waitFor();
     await look(`read, to keep with ${cure}`);
-    await page.getByRole('button', { name: /^Keep/ }).first().click();
+    await page.getByRole('button', { name: /^Save/ }).first().click();
     await settled(page);
     await look(`read, kept with ${cure}`);
   }

@@ -27,7 +27,7 @@ function harm(what) {
 async function change(page, batch) {
   await goTo(page, `#/batch/${batch}/pieces`);
   await page.locator('summary', { hasText: 'About this batch' }).click();
-  await page.getByLabel('Remarks').fill('much');
+  await page.getByLabel('Notes').fill('much');
   await page.getByLabel('Name', { exact: true }).focus();
 }
 

@@ -215,7 +215,7 @@ async function labels(page, look) {
 
 /** Settings in every choice, and the file with everything. */
 async function settings(page, look) {
-  await startBatch(page, /Marsh hare/);
+  await startBatch(page, /Hare, cured/);
   await addPieces(page, { cut: 'Hare hind leg', count: '4', weight: '1200 g', thickness: '40 mm' });
   const hare = new URL(page.url()).hash.replace('pieces', 'weigh');
   await goTo(page, '#/keep');
@@ -286,7 +286,7 @@ async function settings(page, look) {
     await look(`import, ${name}`);
     const mine = page.locator('.plate input[type=radio]');
     if (await mine.count()) await mine.last().evaluate((one) => one.click());
-    const store = button(page, 'Store what is chosen');
+    const store = button(page, 'Save what is chosen');
     if (await store.count()) {
       await store.click();
       await settled(page);

@@ -100,7 +100,7 @@ export async function tour(page, look) {
   await page.getByLabel('The recipe, in lines or in prose').fill('3 tbsp salt\n1 tsp pink salt\n2 tsp love\nno garlic');
   await look('read, to settle');
   await page.getByLabel('The recipe, in lines or in prose').fill('Rub for 5 lb meat\n30 g salt\n5 g cure no. 1');
-  await page.getByRole('button', { name: 'Keep as a recipe' }).waitFor();
+  await page.getByRole('button', { name: 'Save as a recipe' }).waitFor();
   await look('read, settled');
   await goTo(page, '#/dose');
   await page.getByRole('button', { name: 'Check it' }).click();
@@ -110,7 +110,7 @@ export async function tour(page, look) {
   await page.getByLabel('Meat, trimmed').fill('2220 g');
   await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await look('dose, may be over');
-  await page.getByLabel('Short, in a strong brine').check();
+  await page.getByLabel('Strong brine, short').check();
   await look('dose, by pick-up');
   await goTo(page, '#/brine');
   await page.getByRole('button', { name: 'Work it out' }).click();
@@ -124,10 +124,10 @@ export async function tour(page, look) {
   await look('brine');
   await goTo(page, '#/spoons');
   await page.getByLabel('Weights, in grams').fill('5.1; 5.3; 5.0');
-  await page.getByRole('button', { name: 'Keep this spoon' }).click();
-  await page.getByText('Spoons that are kept').waitFor();
+  await page.getByRole('button', { name: 'Save this spoon' }).click();
+  await page.getByText('Saved spoons').waitFor();
   await page.getByLabel('Weights, in grams').fill('much');
-  await page.getByRole('button', { name: 'Keep this spoon' }).click();
+  await page.getByRole('button', { name: 'Save this spoon' }).click();
   await page.getByLabel('What is on it').fill('50 ml');
   await page.getByLabel('What the scale shows').fill('49.9');
   await page.getByLabel('Meat, trimmed').fill('500 g');

@@ -51,11 +51,11 @@ test('a wrong dose has one door: the screen that judges it', async (t) => {
   const page = await begin(t);
   await goTo(page, '#/cards');
   await page.getByRole('link', { name: /^The dose was wrong/ }).tap();
-  await page.getByRole('heading', { name: 'Cure already on' }).waitFor();
+  await page.getByRole('heading', { name: 'I already put cure on it' }).waitFor();
   await page.getByLabel('Meat, trimmed').fill('3175');
   await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await page.getByLabel('heaped tablespoon', { exact: true }).tap();
-  await page.getByLabel('I already put in').fill('1');
+  await page.getByLabel('Cure I put in').fill('1');
   const stop = page.locator('.verdict.stop').first();
   await stop.getByText('Do not cook or taste it.').waitFor();
   assert.deepEqual(await texts(stop.locator('p')), [
@@ -87,7 +87,7 @@ test('what a card has thrown out leaves the jobs, is never blessed again, and ca
     await page.getByRole('button', { name: choice, exact: true }).tap();
   }
   await page.locator('.verdict.stop').getByText('Throw it away').waitFor();
-  await page.getByRole('button', { name: /I threw it out: put it away/ }).click();
+  await page.getByRole('button', { name: /I threw it away. Close this batch/ }).click();
   await page.getByText(/closed as thrown away/).waitFor();
   const [{ data }] = await kept(page, 'batch/');
   assert.ok(data.closed && data.thrown_out > 0);
@@ -95,7 +95,7 @@ test('what a card has thrown out leaves the jobs, is never blessed again, and ca
   await goTo(page, '#/today');
   assert.equal(await page.locator('.day').count(), 0);
   await goTo(page, '#/away');
-  await page.locator('.flag.stop', { hasText: 'Thrown out' }).waitFor();
+  await page.locator('.flag.stop', { hasText: 'Thrown away' }).waitFor();
   for (const stage of ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels']) {
     await goTo(page, `#/batch/${batch}/${stage}`);
     await page.getByText('Do not eat: it was thrown away.').first().waitFor();

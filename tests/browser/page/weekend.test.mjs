@@ -46,8 +46,8 @@ async function toPlan(page, what, hunters, each, recipe) {
   const list = page.locator('.plate .rows').first().locator('> li');
   const before = await list.count();
   await page.getByLabel('What is it').selectOption({ label: what });
-  await page.getByLabel('Hunters', { exact: true }).fill(hunters);
-  await page.getByLabel('Daily limit, or animals for each').fill(each);
+  await page.getByLabel('People', { exact: true }).fill(hunters);
+  await page.getByLabel('Birds or animals for each').fill(each);
   await button(page, 'Add to the plan').tap();
   await list.nth(before).waitFor();
   const choice = list.nth(before).getByLabel('For which recipe');
@@ -122,7 +122,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await toPlan(page, 'Mallard breast (from memory)', '3', '4', 'Saltmarsh duck breasts');
   await toPlan(page, 'Teal breast, green-winged (from memory)', '3', '2', 'Saltmarsh duck breasts');
   await toPlan(page, 'Wild boar belly (from memory)', '1', '1', 'Wild boar belly, smoked');
-  await toPlan(page, 'Brown hare, hind legs', '1', '2', 'Marsh hare, cured and braised');
+  await toPlan(page, 'Brown hare, hind legs', '1', '2', 'Hare, cured and braised');
   await look(page, '02-bag');
   const buy = await texts(page.locator('.plate .rows').nth(1).locator('> li'));
   assert.match(
@@ -144,7 +144,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await button(page, /^Start a batch: Wild boar belly/).tap();
   await button(page, /^Start a batch: Wild boar belly/).waitFor({ state: 'detached' });
   await look(page, '03-bag-two-begun');
-  await button(page, /^Start a batch: Marsh hare/).tap();
+  await button(page, /^Start a batch: Hare, cured/).tap();
   await page.waitForURL(/#\/today$/);
   assert.equal((await kept(page, 'batch/')).length, 3);
   await look(page, '04-today-three-to-weigh');
@@ -177,7 +177,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   // The hare: a tablespoon went in for a teaspoon, and nothing goes on.
   await toToday(page);
   await page
-    .getByRole('link', { name: /Marsh hare, cured and braised/ })
+    .getByRole('link', { name: /Hare, cured and braised/ })
     .last()
     .tap();
   await heading(page, 'Pieces');
@@ -189,7 +189,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await page.locator('.verdict.stop').first().waitFor();
   await look(page, '06-held');
   await toToday(page);
-  await page.getByRole('link', { name: /Marsh hare, cured and braised is held/ }).waitFor();
+  await page.getByRole('link', { name: /Hare, cured and braised is held/ }).waitFor();
   await look(page, '07-today-held');
 
   // In the night the belly froze in the wrong drawer.
@@ -311,7 +311,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await button(page, 'It was given to The neighbour: write it down').tap();
   await page.getByText('Written down: The neighbour has it.').waitFor();
   await door(page, /^Freezer and stock/, 'Batches');
-  assert.equal(await page.locator('section').filter({ hasText: 'Freezer and larder' }).locator('li').count(), 3);
+  assert.equal(await page.locator('section').filter({ hasText: 'Freezer and fridge' }).locator('li').count(), 3);
   await button(page, /^Given away/)
     .first()
     .tap();

@@ -15,7 +15,7 @@ test('a new recipe is written: a cure, a line from the pantry, a step moved; eac
   await page.getByLabel('Tag').focus();
   await page.waitForFunction(() => document.activeElement.value === 'SC');
   await page.getByLabel('Tag').fill('sn');
-  await page.getByRole('button', { name: 'Add a curing agent' }).click();
+  await page.getByRole('button', { name: 'Add a cure' }).click();
   await page.getByLabel('Aim, going in').fill('140');
   await page.getByLabel('Add something').fill('juni');
   await page.getByRole('button', { name: /^Juniper berries, crushed/ }).click();
@@ -79,7 +79,7 @@ test('a rub turned into a brine gets water and back again, with Undo', async (t)
   await goTo(page, '#/recipes');
   await page.getByRole('link', { name: /Saltmarsh/ }).click();
   await page.getByRole('link', { name: 'Change the recipe' }).click();
-  await page.getByLabel('Cover brine').check();
+  await page.getByLabel('Brine, until even').check();
   await page.getByRole('group', { name: 'Water', exact: true }).waitFor();
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await page.getByRole('group', { name: 'Water', exact: true }).waitFor({ state: 'detached' });

@@ -250,7 +250,7 @@ export function bag(app) {
         ${sheet.rows.map((row, at) => line(row, at))}
       </ul>
       <p class="block">
-        <b class="lead">${RESULT.green} <span class="nowrap">${glue(sheet.green)}</span></b
+        <b class="lead">${RESULT.green} <span class="nowrap">${glue(sheet.green)}.</span></b
         ><br />${piecesAnd(sheet.pieces, glue(spread(sheet.range)))}
       </p>
       ${

@@ -176,6 +176,7 @@ export function dose(app, { id }) {
           {
             name: 'method',
             legend: ASKS.method,
+            look: 'long',
             options: Object.entries(ASKS.methods),
             value: method,
           },

@@ -115,7 +115,13 @@ export function edit(app, { id }) {
         })),
       )}
       ${pick(
-        { name: 'method', legend: WRITE.method, options: Object.entries(METHODS), value: recipe.method },
+        {
+          name: 'method',
+          legend: WRITE.method,
+          look: 'long',
+          options: Object.entries(METHODS),
+          value: recipe.method,
+        },
         (method) => turnTo(/** @type {Recipe['method']} */ (method)),
       )}
       ${

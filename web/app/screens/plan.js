@@ -23,6 +23,9 @@ import { ABOUT, ASK, BATCH, EMPTY, PLAN, RACKS, STEP, TITLE, WHERE, atOnce, step
 /** @typedef {import('../types').Rest} Rest */
 
 const HOUR_MS = 3_600_000;
+/** The cure is on. @param {import('../types').Batch} batch */
+const isOn = ({ ticks }) => ticks.some(({ of }) => of === 'rub');
+
 /** @param {App} app @returns {import('../app.js').Screen} */
 export function plan(app) {
   const form = new Form('f', 'plan');
@@ -244,8 +247,8 @@ export function plan(app) {
         plan.steps.length
           ? html`<p class="near">
                 ${plan.fits && plan.start !== null ? BATCH.latest(dayTime(plan.start, now)) : nothing}${
-                  plan.finish === null ? nothing : BATCH.now(dayTime(plan.finish, now))
-                }${plan.slack ? BATCH.spare(glue(plan.slack)) : nothing}
+                  plan.finish === null ? nothing : BATCH[isOn(batch) ? 'ready' : 'now'](dayTime(plan.finish, now))
+                }${plan.slack ? BATCH.spare(plan.slack) : nothing}
               </p>
               <ol class="days gap" aria-label=${BATCH.tasks(batch.name)}>
                 ${plan.steps.map((step) => task(plan, step, now))}

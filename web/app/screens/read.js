@@ -70,7 +70,7 @@ export function read(app) {
       ${problems ? problemStrip(app, problems) : nothing}
       ${
         ok
-          ? html`${settle(ok.questions, ok.lines)} ${warned(ok)} ${keepIt(ok, open)}
+          ? html`${warned(ok)} ${settle(ok.questions, ok.lines)} ${keepIt(ok, open)}
               <section class="block">
                 <h2>${PASTE.read}</h2>
                 <p class="small near">${ok.meat ? PASTE.grams(ok.meat.text) : PASTE.noMeat}</p>

@@ -364,8 +364,8 @@ function keptList(head, rows) {
       ${rows.map(
         ({ name, says, what, remove }) =>
           html`<li>
-            <b>${name}</b><br />${says}
-            <div class="acts">
+            <b>${name}.</b><br />${says}
+            <div class="acts gap">
               <button type="button" class="btn less" aria-label=${removeWord(what)} @click=${remove}>${REMOVE}</button>
             </div>
           </li>`,

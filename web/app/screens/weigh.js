@@ -15,7 +15,7 @@ import { thrownOut } from '../widgets/thrown-out.js';
 import { Ticker } from '../widgets/tick.js';
 import { someoneAte } from '../widgets/too-much.js';
 import { nextWords } from '../../words/en/next-steps.js';
-import { advice, dosePicture, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
+import { advice, dosePicture, nextSteps, sayVerdict, signsSaid, strip, verdictStrip } from '../widgets/verdict.js';
 import { doseLine, inHand, lineAction, lineAnswer, poison } from '../widgets/weigh-answer.js';
 import { todoLine, weighLine } from '../widgets/weigh-line.js';
 import { basis, scale, weighWhy } from '../widgets/weigh-why.js';
@@ -242,11 +242,12 @@ export function weigh(app, id) {
     const on = Boolean(batch.put_in) || batch.ticks.some(({ of }) => of.startsWith('cure:'));
     return html`<div class="leaf answer">
         ${verdictStrip(verdict)} ${putInNote(batch)} ${on && verdict.outcome === 'over' ? someoneAte(called) : nothing}
-        ${settle(verdict.may_hold, (change, says) => settled(batch, change, says))} ${nextSteps(verdict)}
+        ${settle(verdict.may_hold, (change, says) => settled(batch, change, says))}
+        ${nextSteps(on && verdict.outcome === 'over' ? signsSaid(verdict) : verdict)}
       </div>
       <div class="plate rest">
         ${dosePicture(verdict)}
-        <div class="noprint">
+        <div class="noprint block">
           <h2>${HELD.head}</h2>
           <p class="small near">${HELD.says}</p>
           <div class="pair one gap">

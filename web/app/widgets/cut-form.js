@@ -108,7 +108,7 @@ export class CutForm {
             )
           : nothing
       }
-      ${clock.classes.some(({ soak }) => soak) ? html`<p class="near">${CUT.soakHow}</p>` : nothing}
+      ${clock.classes.some(({ soak }) => soak) ? html`<p class="near">${CUT.soakHow()}</p>` : nothing}
     </section>`;
   }
 

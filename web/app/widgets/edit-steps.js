@@ -1,6 +1,7 @@
 /** The steps after weighing: what, how long, how warm. */
 import { html, nothing } from 'lit-html';
-import { DOES, UNITS } from '../../words/en/names.js';
+import { UNITS } from '../../words/en/names.js';
+import { STEPS as DOES } from '../../words/en/steps.js';
 import { field } from './field.js';
 import { choose, option } from './pick.js';
 import { Rows, moved, rowActs } from './rows.js';

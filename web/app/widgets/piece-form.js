@@ -120,7 +120,7 @@ export class PieceForm {
           key: 'count',
           label: ASK.howMany,
           hint: old?.about ? ASK.aboutHint : undefined,
-          unit: ASK.unit,
+          unit: ASK.unit(form.text('count', String(old?.count ?? 1)).trim()),
           keys: 'numeric',
           stored: String(old?.count ?? 1),
           stepper: STEPPERS.count,

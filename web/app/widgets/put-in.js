@@ -35,7 +35,7 @@ export function asked(measure) {
  * @returns {[string, Measure]}
  */
 export function measureOf(amount) {
-  const [, packet] = /^1 packet of (.*?)\s*g$/.exec(amount) ?? [];
+  const [, packet] = /^1 (?:bag|packet) of (.*?)\s*g$/.exec(amount) ?? [];
   if (packet) return [packet, WHOLE_BAG];
   const [, text = amount, unit = 'g'] = /^(.*?)\s*(g|(?:heaped )?tb?sp)$/.exec(amount) ?? [];
   return [text, /** @type {Measure} */ (unit)];
@@ -89,7 +89,7 @@ export class PutInForm {
       ?open=${this.open}
       @toggle=${(/** @type {{ target: HTMLDetailsElement }} */ { target }) => (this.open = target.open)}
     >
-      <summary>${batch.put_in ? PUT_IN.change : PUT_IN.other}</summary>
+      <summary>${batch.put_in ? PUT_IN.was : PUT_IN.other}</summary>
       <form novalidate @submit=${(/** @type {Event} */ e) => this.#send(e, batch, measure)}>
         ${errorSummary(this.#form)}
         <p class="small">${PUT_IN.about}</p>

@@ -5,7 +5,7 @@ import { CARDS } from '../../words/en/trouble.js';
 import { NO_WEIGHT, WAYS, spread } from '../../words/en/trouble-ways.js';
 import { verdictSays, verdictWord } from '../../words/en/verdict.js';
 import { dialled } from './dial.js';
-import { cautions, evidence, nextSteps, strip } from './verdict.js';
+import { cautions, evidence, nextSteps, signsSaid, strip } from './verdict.js';
 import { why } from './why.js';
 
 /**
@@ -31,8 +31,9 @@ export function tooMuch(flow, verdict, spooned) {
   ${ok ? [flow.question(ok), flow.given(ok)] : nothing}
   ${why(
     'dose',
-    html`${ok?.remedy ? html`<p>${verdictSays(verdict)}</p>` : nothing} ${evidence(verdict)} ${nextSteps(verdict)}
-    ${ok?.remedy ? html`<p>${say(WAYS[ok.remedy.way].why)}</p>` : nothing} ${cautions(verdict.cautions)}`,
+    html`${ok?.remedy ? html`<p>${verdictSays(verdict)}</p>` : nothing} ${evidence(verdict)}
+    ${nextSteps(signsSaid(verdict))} ${ok?.remedy ? html`<p>${say(WAYS[ok.remedy.way].why)}</p>` : nothing}
+    ${cautions(verdict.cautions)}`,
   )}`;
 }
 

@@ -74,6 +74,9 @@ export function advice(list) {
   </ol>`;
 }
 
+/** Where it stands above already whom to call. @param {Verdict} verdict @returns {Verdict} */
+export const signsSaid = (verdict) => ({ ...verdict, next: verdict.next.filter(({ is }) => is !== 'someone_ate') });
+
 /** @param {Verdict} verdict @param {string} [head] */
 export function nextSteps(verdict, head = NEXT) {
   if (verdict.next.length === 0) return nothing;

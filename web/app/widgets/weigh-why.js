@@ -3,7 +3,8 @@ import { html, nothing } from 'lit-html';
 import { SCALE, WHY } from '../../words/en/weigh-out.js';
 import { glue } from '../../words/glue.js';
 import { verdictSays } from '../../words/en/verdict.js';
-import { SPOONS, lineName, lineWhy, sheetFacts, spoonSource } from '../../words/en/weigh.js';
+import { lineName, lineWhy, sheetFacts, spoonSource } from '../../words/en/weigh.js';
+import { looksLikeHead } from '../../words/en/weights.js';
 import { factList } from './facts.js';
 import { pick } from './pick.js';
 import { basedOn, cautions, dosePicture, nextSteps } from './verdict.js';
@@ -42,7 +43,7 @@ function lines({ bowl, vessel }) {
             <dd>
               ${range ? html`${WHY.usually(add)} ` : nothing}${how ? html`${glue(lineWhy(how))} ` : nothing}${
                 spoon
-                  ? html`<span class="nowrap">${spoon.low}–${spoon.high} ${SPOONS[spoon.unit]}</span>
+                  ? html`<span class="nowrap">${looksLikeHead(spoon)}.</span>
                       <span class="noprint">${spoonSource(spoon.source)}</span>`
                   : nothing
               }

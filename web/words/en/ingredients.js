@@ -131,7 +131,7 @@ export const INGREDIENTS = {
   'pepper-pink': 'Pink peppercorns',
   'pepper-green': 'Green peppercorns',
   'mustard-crushed': 'Mustard seed, crushed',
-  'salt-mineral-pink': 'Pink mineral salt, fine',
+  'salt-mineral-pink': 'Pink Himalayan salt, fine',
   'salt-rock': 'Rock salt, coarse',
   'fat-pork': 'Pork back fat',
 };

@@ -6,12 +6,12 @@ export const STAGES = { pieces: 'Pieces', weigh: 'Weigh', cure: 'Cure', fire: 'F
 
 /** @type {Record<import('../../app/types').Method, string>} */
 export const METHODS = {
-  rub: 'Dry rub, weighed',
-  cover_brine: 'Cover brine, left until equal',
+  rub: 'Rub',
+  cover_brine: 'Brine, until even',
   ground: `Mixed into ${E.mince}`,
-  pick_up: 'Strong brine, by pick-up',
-  pumped: 'Pumped',
-  pumped_and_covered: 'Pumped, then covered',
+  pick_up: 'Strong brine, short',
+  pumped: 'Injected',
+  pumped_and_covered: 'Injected, then covered',
 };
 
 /** Methods with a brine; of some only a share goes into the meat. @param {string} method */
@@ -22,21 +22,7 @@ export const takesShare = (method) => hasBrine(method) && method !== 'cover_brin
 /** @type {Record<import('../../app/types').Eaten, string>} */
 export const EATEN = {
   cooked: 'Cooked, or eaten within weeks',
-  hung_for_months: 'Whole muscle, hung for months, eaten raw',
-};
-
-/** @type {Record<import('../../app/types').Do, string>} */
-export const DOES = {
-  cure: 'Keep cold in the cure',
-  rinse: 'Rinse',
-  soak: 'Soak out salt',
-  dry: 'Dry to a pellicle',
-  smoke: 'Smoke',
-  cook: 'Cook through',
-  dry_out: 'Dry out, as jerky',
-  rest: 'Rest off the heat',
-  chill: 'Chill',
-  pack: 'Pack and label',
+  hung_for_months: 'Hung for months, eaten raw',
 };
 
 /** @type {Record<import('../../app/types').Share['of'], string>} */
@@ -48,11 +34,11 @@ export const BASES = {
 };
 
 /** @type {Record<string, string>} */
-export const KINDS = { bird: 'Birds', red: 'Deer and other red game', boar: E.WildBoar, hare: 'Hare and rabbit' };
+export const KINDS = { bird: 'Birds', red: E.redMeat, boar: E.WildBoar, hare: 'Hare and rabbit' };
 
 /** @type {Record<import('../../app/types').Group, string>} */
 export const GROUPS = {
-  cure: 'Curing agents',
+  cure: 'Cures',
   salt: 'Salt',
   sugar: 'Sugar',
   liquid: 'Liquids',
@@ -86,9 +72,9 @@ export const statusWords = (status) => STATUSES[status];
 const STATUSES = {
   published: 'published',
   quoted: 'quoted',
-  memory: 'from memory, not looked up',
-  uncontrolled: 'weighed at home, not controlled',
-  judgement: `our own ${E.judgement}`,
+  memory: 'from memory',
+  uncontrolled: 'weighed at home',
+  judgement: 'our own estimate',
   common_practice: 'common practice, no source',
 };
 

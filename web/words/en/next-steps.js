@@ -1,34 +1,37 @@
 /** What to do next about a dose, in words: the deed, then why and with which figures. */
 import { E } from './english.js';
+import { called } from './calls.js';
+import { SIGNS } from './trouble.js';
 import { say } from '../fact.js';
+import { degrees } from '../degrees.js';
 
 /** @typedef {import('../../app/types').Method} Method */
 /** @typedef {import('../../app/types').NextStep} NextStep */
 /** @typedef {[head: string, text: string]} Deed */
 /** @typedef {{ head: string, text: string }} Advice one thing to do: the act, then why */
 
-/** @type {Deed} */
-const BRINE_IT = [
+/** @returns {Deed} */
+const brineIt = () => [
   'Stir until nothing lies on the bottom.',
-  'Chill the brine to 4 °C (40 °F) before the meat goes in, and keep every piece under.',
+  `Chill the brine to ${degrees(4, 40)} before the meat goes in. Keep every piece under it.`,
 ];
-/** @type {Deed} */
-const PUMP_IT = [
+/** @returns {Deed} */
+const injectIt = () => [
   'Stir until nothing lies on the bottom.',
-  'Chill the brine to 4 °C (40 °F). Weigh each piece, pump it in many places until the scale shows its weight and the pump together, and throw away what is left of the brine.',
+  `Chill the brine to ${degrees(4, 40)}. Weigh each piece. Inject it in many places, until the scale shows its weight and its brine together. ${E.pourAwayHead} what is left of the brine.`,
 ];
 
-/** How to use what is weighed. @type {Record<Method, Deed>} */
+/** How to use what is weighed. @type {Record<Method, () => Deed>} */
 const USE_IT = {
-  rub: ['Weigh in this order into one bowl.', 'Mix it, rub all of it in, and keep what falls off with the meat.'],
-  cover_brine: BRINE_IT,
-  ground: [
+  rub: () => ['Weigh in this order into one bowl.', 'Mix it, rub all of it in, and keep what falls off with the meat.'],
+  cover_brine: brineIt,
+  ground: () => [
     'Weigh in this order into one bowl.',
     `Stir the cure into a little ice water, pour it over the ${E.mince} with the rest, and mix until nothing shows.`,
   ],
-  pick_up: BRINE_IT,
-  pumped: PUMP_IT,
-  pumped_and_covered: PUMP_IT,
+  pick_up: brineIt,
+  pumped: injectIt,
+  pumped_and_covered: injectIt,
 };
 
 /** What to do with a dose that is in range. @type {Record<Method, string>} */
@@ -37,8 +40,8 @@ const LEAVE_IT = {
   cover_brine: 'Stir it well, keep every piece under and cold, and do not add more cure.',
   ground: 'Mix it well, keep it cold, and do not add more cure.',
   pick_up: 'Keep every piece under and cold, take it out on time, and do not add more cure.',
-  pumped: 'Keep it cold and do not pump it again.',
-  pumped_and_covered: 'Keep every piece under and cold, do not pump it again, and do not add more cure.',
+  pumped: 'Keep it cold and do not inject it again.',
+  pumped_and_covered: 'Keep every piece under and cold, do not inject it again, and do not add more cure.',
 };
 
 const INTO_BRINE = 'Weighed, stirred into a cup of the brine, and that into the rest.';
@@ -49,7 +52,7 @@ const MORE_CURE = {
   cover_brine: INTO_BRINE,
   ground: 'Weighed, stirred into a little ice water, mixed through all of it.',
   pick_up: INTO_BRINE,
-  pumped: 'Weighed, stirred into the brine before any of it is pumped.',
+  pumped: 'Weighed, stirred into the brine before any of it is injected.',
   pumped_and_covered: INTO_BRINE,
 };
 
@@ -61,12 +64,12 @@ const MORE_MEAT = {
   cover_brine: UNDER_TOO,
   ground: `${E.grind} it and mix it through all there is`,
   pick_up: UNDER_TOO,
-  pumped: 'Pump no more than was planned',
+  pumped: 'Inject no more than planned',
   pumped_and_covered: UNDER_TOO,
 };
 
-const WITHIN_THE_HOUR = 'Put in within the hour?';
-const NOT_PUMPED = 'Nothing pumped yet?';
+const WITHIN_THE_HOUR = 'In for less than 1 hour?';
+const NOT_INJECTED = 'Nothing injected yet?';
 
 /** Until when more water still helps. @type {Record<Method, string>} */
 const MORE_WATER = {
@@ -74,35 +77,36 @@ const MORE_WATER = {
   cover_brine: WITHIN_THE_HOUR,
   ground: WITHIN_THE_HOUR,
   pick_up: 'No meat in it yet?',
-  pumped: NOT_PUMPED,
-  pumped_and_covered: NOT_PUMPED,
+  pumped: NOT_INJECTED,
+  pumped_and_covered: NOT_INJECTED,
 };
 
 /** @type {Record<import('../../app/types').SpoonKind, string>} */
 const SPOONS = { teaspoon: 'teaspoon', tablespoon: 'tablespoon' };
 
 /** @type {Record<import('../../app/types').CureAs, string>} */
-const SAME = { cure: 'cure', premix: 'premix', stock: 'stock' };
+const SAME = { cure: 'cure', premix: 'mix', stock: 'cure water' };
 
 /** @type {Record<import('../../app/types').Why, Deed>} */
 const SETTLE = {
   not_asked: [
-    'Read its packet.',
-    'If it names nitrite, nitrate or E 249 to E 252, it is a cure and goes under cure with its per cent. If not, say so on the card.',
+    'Read its bag.',
+    `If it says ${E.nitriteOn}, put it under Cure, with its %. If not, say so in the recipe.`,
   ],
-  holds: [
-    'Put it under cure.',
-    'With the per cent of nitrite and nitrate on its packet. If the packet does not say how much, nobody can say what is in the meat: leave it out.',
-  ],
+  holds: ['Put it under Cure.', 'Type the % of nitrite and nitrate on its bag. No % on the bag? Leave it out.'],
   name_says_so: [
-    'Read its packet again.',
-    'If it holds any, it goes under cure with its per cent. If not, give it the name on the packet.',
+    'Read its bag again.',
+    'If it holds any, put it under Cure, with its %. If not, give it the name on the bag.',
   ],
-  not_read: ['Settle what was not read.', 'If it calls for cure, put that on the card. If not, say so on the card.'],
+  not_read: [
+    'Settle what was not read.',
+    'If it calls for cure, add that to the recipe. If not, say so in the recipe.',
+  ],
 };
 
 const LABORATORY = "The rule counts what is left in the finished meat; that is a laboratory's figure.";
-const SHUT_IN = 'Wrapped and shut in, away from children and dogs';
+const SHUT_IN = 'Wrap it and shut it in, away from children and dogs';
+const BRINE_DOWN = 'The brine goes down a drain with plenty of water, never on the ground.';
 
 /** @param {import('../../app/types').PpmEnds} within */
 const until = ({ low, high }) => `until all of the range lies between ${low} and ${high} ppm`;
@@ -112,11 +116,11 @@ const NEXT = {
   weigh_pieces: () => ['Weigh the pieces.', 'The list is an estimate until every size has a weight.'],
   cover_brine_instead: () => [
     'Do not weigh this out.',
-    'Choose the cover brine in the recipe: then the cure is counted over meat and brine together, and a longer stay only evens it out.',
+    'Choose “Brine, until even” in the recipe. Then a longer stay does no harm.',
   ],
   say_thickness: () => [
     'Or say how thick and how long.',
-    'With the thickest part of every size and the hours in the brine, thick pieces taken out in time are judged by pick-up.',
+    'With the thickest part of every size and the hours in the brine, only what the meat takes up is counted.',
   ],
   lower_aim: ({ aim, within }) => [
     'Do not weigh this out.',
@@ -129,8 +133,8 @@ const NEXT = {
     'A weight typed too small raises the dose. Weigh the lot together and type that.',
   ],
   finer_scale_or_premix: ({ least }) => [
-    'Use a finer scale, or a premix.',
-    `On this scale's step the dose may fall under the least of ${least} ppm.`,
+    'Use a finer scale, or a 1-in-10 mix.',
+    `On this scale the dose may be under ${least} ppm, what it needs.`,
   ],
   raise_aim: ({ aim, within }) => [
     'Raise the aim or use a finer scale.',
@@ -140,56 +144,50 @@ const NEXT = {
   ],
   keep_fresh: () => [
     'Or keep it as fresh meat.',
-    'Under the least the cure gives no protection worth counting on: keep it cold, cook it through, eat it within days. Do not smoke it cold or hang it.',
+    'Too little cure does not protect: keep it cold, cook it through, eat it within days. Do not smoke it cold or hang it.',
   ],
-  use_it: ({ method }) => USE_IT[method],
+  use_it: ({ method }) => USE_IT[method](),
   treat_as_fresh: ({ put_in }) => [
     'Treat it as fresh meat.',
     `${
       put_in
-        ? 'What went in holds neither nitrite nor nitrate: pink salt for the table is no cure.'
+        ? 'What went in holds neither nitrite nor nitrate: pink Himalayan salt is no cure.'
         : 'Nothing in this recipe holds nitrite or nitrate.'
     } Keep it cold, cook it through and eat it within days; do not smoke it cold or hang it.`,
   ],
   cure_now: ({ least, most, stays }) => [
     `Or cure it now: ${least} to ${most} g of a 6.25 % cure.`,
-    `Weighed, and only where all else that went in is known: ${stays} stays in it. Salt that is in counts on. Have it judged here once it is weighed.`,
+    `Only if you know all that went in. Leave in what is in: ${stays}. The salt in it still counts. Weigh the cure, then type it here.`,
   ],
-  find_packet: () => [
-    'Find the packet.',
-    'The nitrite is printed on it in per cent. Without that figure nobody can say what is in the meat.',
-  ],
+  find_packet: () => ['Find the bag.', 'The % of nitrite is printed on it. Without it the dose cannot be worked out.'],
   no_packet: () => [
-    'No packet, no blessing.',
-    `${E.colourHead} proves nothing: pink salt may be a cure of any strength or none. If the strength stays unknown, start again with fresh meat and a cure you know.`,
+    `No bag? ${E.throwAwayHead}.`,
+    `${E.colourHead} proves nothing: pink salt may be cure of any strength, or none. Start again with fresh meat and a cure you know.`,
   ],
   keep_cold_meanwhile: () => [
     'Keep it cold meanwhile.',
-    `Covered, ${E.labelled} as not to be eaten, at 2 to 4 °C (36 to 40 °F).`,
+    `Covered, ${E.labelled} DO NOT EAT, at ${degrees('2 to 4', '36 to 40')}.`,
   ],
   read_print_again: () => [
-    'Nobody tastes it. Read the packet again.',
-    'Cooking and soaking take nothing out. If the packet says a few per cent, type that, and it is judged anew.',
+    'Do not taste it. Read the bag again.',
+    'Cooking and soaking take nothing out. If the bag says a few %, type that.',
   ],
   throw_out_pure: () => [
-    'If the packet says so: throw all of it out.',
-    `${SHUT_IN}, with the brine down a drain and plenty of water. The packet is no cure for food: lock it away.`,
+    `If the bag says so: ${E.throwAll}.`,
+    `${SHUT_IN}. ${BRINE_DOWN} That bag is not a cure for food: lock it away.`,
   ],
-  ate_pure: () => [
-    'Has someone eaten some?',
-    `Ring the poison ${E.centre} or the emergency number at once, with signs or without, and say nitrite.`,
-  ],
+  ate_pure: () => ['Someone ate some?', called(SIGNS.join(' '))],
   add_ascorbate: ({ ppm }) => [
     `Put ${ppm} ppm of sodium ascorbate or erythorbate into the brine.`,
     'As a line of the recipe, by its name. It goes in last, when the cure is dissolved and the brine cold.',
   ],
   tell_ascorbate: ({ ppm }) => [
     `Is ascorbate in it, ${ppm} ppm?`,
-    'Say how much went in, and it is judged with it. Once the brine is in the meat it cannot be added.',
+    'Say how much went in. Once the brine is in the meat it cannot be added.',
   ],
   fry_gently: () => [
     'Fry it gently, not until it chars.',
-    'Nitrosamines come of nitrite in bacon that is fried very hot; ascorbate holds them down. Poured-off fat holds most of them: do not cook with it.',
+    'Very hot, the nitrite in bacon can turn to nitrosamines; ascorbate holds them down. Most are in the fat: do not cook with it.',
   ],
   aim_at_limit: ({ nitrite, nitrate }) => [
     'Aim at the limit or under.',
@@ -197,52 +195,38 @@ const NEXT = {
   ],
   or_measure: () => ['Or have it measured.', LABORATORY],
   measure_first: () => ['Have it measured before anyone eats it.', LABORATORY],
-  label_unmeasured: () => [
-    'Label it so.',
-    '“Not to be eaten before it is measured”, with the date, in the refrigerator.',
-  ],
+  label_unmeasured: () => ['Label it so.', '“Not to be eaten before it is measured”, with the date, in the fridge.'],
   leave_cure: ({ method }) => ['Leave the cure as it is.', LEAVE_IT[method]],
   write_on_bag: ({ said }) => ['Write it on the bag.', `“${said}, not weighed”, with today's date.`],
   weigh_spoon: ({ spoon, least, most }) => [
     `Weigh one level ${SPOONS[spoon]} of the same cure.`,
     `${least === most ? least : `Between ${least} and ${most}`} g in all is in range. Type the weight here in place of the spoon.`,
   ],
-  do_not_taste: () => [
-    'Do not cook it or taste it.',
-    'Heat does not take the cure out, and neither does soaking: nobody can see how much has gone in.',
-  ],
+  do_not_taste: () => ['Do not cook or taste it.', 'Heat and soaking take out no known amount of cure.'],
   more_meat: ({ method, weight, then }) => [
-    `${WITHIN_THE_HOUR} Bring in ${weight} more raw meat.`,
-    `${MORE_MEAT[method]}: counted over all of it that is ${then.low} to ${then.high} ppm. Type the new weight here. Common practice, no source: what has gone into the first pieces stays there, so when in doubt throw it out.`,
+    `${WITHIN_THE_HOUR} Add ${weight} more raw meat.`,
+    `${MORE_MEAT[method]}: ${then.low} to ${then.high} ppm. Type the new weight here. Not sure? ${E.throwAwayHead}. Common practice, no source.`,
   ],
   more_water: ({ method, weight, then }) => [
     `${MORE_WATER[method]} Stir in ${weight} more water.`,
-    `Weighed, cold, stirred through all of it: that is ${then.low} to ${then.high} ppm. Count it with the water and have it judged again. The salt is thinner by it too: keep it as cold as before, and count what you add. When in doubt throw it out.`,
+    `Weigh it, cold, and stir it through: ${then.low} to ${then.high} ppm. Type the new water here. The salt is thinner too. Not sure? ${E.throwAwayHead}.`,
   ],
   narrow_spoon: ({ spoon }) => [
     `${WITHIN_THE_HOUR} Weigh one level ${SPOONS[spoon]} of the same cure.`,
-    'A spoon leaves the range too wide for any figure. Type its weight here in place of the spoon: then it is seen whether more meat can help.',
+    'Type here what one level spoon weighs. Then it shows if more meat helps.',
   ],
   more_cure: ({ of, grams, method }) => [
     `Add ${grams} g of the same ${SAME[of]}.`,
-    `${MORE_CURE[method]} Then the whole range lies between the least and the limit.`,
+    `${MORE_CURE[method]} Then it is in range.`,
   ],
-  finer_scale: () => [
-    'Use a finer scale.',
-    "On this scale's step no addition lands surely between the least and the limit.",
-  ],
+  finer_scale: () => ['Use a finer scale.', 'On this scale no extra cure is sure to be in range.'],
   throw_out: ({ brine }) => [
-    'Cannot be done, or longer than an hour? Throw it out.',
-    brine
-      ? `${SHUT_IN}; the brine down a drain with plenty of water, never on the ground. Start again with fresh meat and a new brine, and weigh the cure.`
-      : `${SHUT_IN}. Start again with fresh meat and weigh the cure.`,
+    `1 hour or more, or not sure? ${E.throwAwayHead}.`,
+    `${SHUT_IN}. ${brine ? `${BRINE_DOWN} ` : ''}Start again with fresh meat, and weigh the cure.`,
   ],
-  someone_ate: () => [
-    'Has someone eaten some?',
-    'Blue lips, headache, faintness or short breath: ring the emergency number at once and say nitrite.',
-  ],
+  someone_ate: () => ['Someone ate some?', called(SIGNS.join(' '))],
   may_be_more: () => [
-    'Do not weigh this out, and do not eat of it.',
+    'Do not weigh this out. Do not eat any.',
     'What is counted is too much already, and there may be more.',
   ],
   settle: ({ why }) => SETTLE[why],

@@ -1,5 +1,6 @@
 /** Pack: the chill, the packs on their way to the list, what is given, and what came out. */
 import { html, nothing } from 'lit-html';
+import { E } from './english.js';
 import { count } from './names.js';
 
 /** @param {string} batch */
@@ -56,7 +57,7 @@ export const PUT = {
   gone: (n, frozen) => `${count(n, 'pack')} went into the ${place(frozen)}.`,
   /** @param {boolean} weighed each of them */
   says: (weighed) =>
-    `They stand in Stock then, with weight and use-by, and need not be typed again.${weighed ? '' : ' Weigh them first if you can: the weights go along.'}`,
+    `They are then in Freezer and stock, with weight and use-by.${weighed ? '' : ' Weigh them first if you can.'}`,
   /** @param {string} weight */
   inAll: (weight) => `In all ${weight}: noted as what came out.`,
 };
@@ -71,7 +72,7 @@ export const GIVE = {
   pack: (at, of, weight) => `Pack ${at} of ${of}, ${weight ?? 'not weighed'}`,
   other: 'Another, not on the list',
   who: 'Who gets it',
-  whoHint: 'It stands on the tag, and in the list of who got what.',
+  whoHint: 'For the tag, and the list of who got what.',
   noWho: 'Type who gets it.',
   /** @param {string} to */
   given: (to) => `${to ? `It was given to ${to}` : 'It was given away'}: write it down`,
@@ -86,7 +87,7 @@ export const CAME_OUT = {
   cut: 'How the cut looked',
   taste: 'Taste, in three words',
   change: 'What to change',
-  changeHint: 'It stands on the next batch of this recipe.',
+  changeHint: 'The next batch of this recipe shows it.',
 };
 
 /** What was noted last time. */
@@ -113,10 +114,10 @@ export const LABELS = {
   kind: 'What for',
   kinds: { bag: 'Bag, before it closes', pack: 'Finished packs', gift: 'Gift tag' },
   stock: 'Printed on',
-  stocks: { a4: 'A4 sheet', letter: 'Letter sheet', tape: 'Tape, 62 mm' },
+  stocks: { a4: 'A4 sheet', letter: 'Letter sheet', tape: E.tape },
   packs: 'How many packs',
   many: 'How many',
-  less: 'One less',
+  less: 'One fewer',
   more: 'One more',
   sheet: 'The sheet',
   print: 'Print',

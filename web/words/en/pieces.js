@@ -5,7 +5,7 @@ import { statusWords } from './names.js';
 
 /** A weight that is far from the usual. @param {import('../../app/types').OddWeight} odd */
 export const oddWords = ({ of, each, usual: [low, high] }) =>
-  `${pieceName(of)} weighs ${each} a piece; ${low} to ${high} is usual. One zero too many or too few?`;
+  `${pieceName(of)}: ${each} each. Usual: ${low} to ${high}. Check the weight and the cut.`;
 
 /** Sizes that one time will not do for. @param {import('../../app/types').Mixed} mixed */
 export const mixedWords = ({ thick, thickness, thin, thinness }) =>

@@ -1,5 +1,6 @@
 /** The four places, and what stands around every screen. */
 import { html } from 'lit-html';
+import { E } from './english.js';
 import { count } from './names.js';
 
 export const NAME = 'Cure Reckoner';
@@ -28,9 +29,9 @@ export const LIGHTS = { day: 'Day', dark: 'Dark', red: 'Red' };
 /** Bars at the head of every screen. */
 export const BARS = {
   newVersion: 'A new version of this page is ready.',
-  old: 'This tab is old. Something that a newer version of this page stored is left alone and not shown here. Reload to see it.',
+  old: 'This tab is old. Reload to see what a newer version of this page saved.',
   /** @param {string} fault */
-  notKept: (fault) => `The last change was not kept. ${fault}`,
+  notKept: (fault) => `The last change was not saved. ${fault}`,
 };
 
 /** What is pressed there. */
@@ -70,8 +71,8 @@ export const MORE = {
 export const AWAY = {
   title: 'Closed',
   /** @param {number} n */
-  lead: (n) => `${count(n, 'batch', 'batches')} finished or thrown out. Open one to take it up again.`,
-  thrownOut: 'Thrown out',
+  lead: (n) => `${count(n, 'batch', 'batches')} finished or thrown ${E.thrown}. Open one to take it up again.`,
+  thrownOut: E.thrownOut,
 };
 
 /** @param {number} n */
@@ -86,5 +87,5 @@ export const windowTitle = (title) => `${title} · ${NAME}`;
 /** Within a page of somebody else nothing is shown. @param {string} href */
 export const framed = (href) =>
   html`<h1>${NAME} opens by itself only</h1>
-    <p>Inside another page a touch could be turned to something else.</p>
+    <p>Inside another page a touch could go to something else.</p>
     <p><a class="btn" href=${href} target="_blank" rel="noopener">Open it by itself</a></p>`;

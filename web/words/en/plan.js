@@ -1,4 +1,5 @@
 /** Planning back from a day, and from a bag, in words for facts of the core. */
+import { inUnits } from '../degrees.js';
 import { E } from './english.js';
 import { say } from '../fact.js';
 import { count, statusWords } from './names.js';
@@ -27,22 +28,25 @@ export const taskWords = (task) => say(TASKS, task);
 
 /** @type {Record<import('../../app/types').Fixed, string>} */
 export const FIXED = {
-  runs: 'It runs already.',
-  hot: 'Must not move: what is hot goes on at once.',
-  rested: 'Must not move: it is chilled as soon as it has rested.',
-  wet: 'Must not move: wet meat does not wait.',
-  in_water: 'Must not move: longer in the water takes out more.',
-  packed: 'Must not move.',
+  runs: 'Under way.',
+  hot: 'Fixed: hot meat goes straight on.',
+  rested: 'Fixed: it is chilled as soon as it has rested.',
+  wet: 'Fixed: wet meat goes straight on.',
+  in_water: 'Fixed: longer in the water takes out more salt.',
+  packed: 'Fixed.',
 };
+
+/** @param {number} cm2 */
+const squares = (cm2) => inUnits(`${cm2} cm²`, `${Math.round(cm2 / 6.4516)} sq in`);
 
 /** @type {import('../fact.js').Words<import('../../app/types').Snag>} */
 const SNAGS = {
-  held: () => 'Clear the doubt at its head. Then it is planned.',
+  held: () => 'Open the batch and clear what is in doubt. Then it is planned.',
   done: () => 'Every step is done.',
   no_steps: () => 'This recipe has no steps to plan by.',
   no_room: ({ place }) => `No batch may be in ${the(place)}.`,
   too_large: ({ place, load, holds }) =>
-    `It lies on ${load} cm² and ${the(place)} has ${holds} cm²: make two batches of it, or stack it.`,
+    `It takes ${squares(load)} and ${the(place)} has ${squares(holds)}. Make two batches, or stack it.`,
   held_steps: () => 'It does not fit with the steps you have put to a time.',
   too_late: () => 'It cannot be ready by then. The times below are the earliest.',
   no_time: () => 'No time was found for it in the hours that are left free.',
@@ -53,14 +57,14 @@ export const snagWords = (snag) => say(SNAGS, snag);
 
 /** @type {Record<import('../../app/types').WouldFit, string>} */
 const REMEDIES = {
-  thinner: 'Thinner: at three quarters of the thickness the cure needs 9 parts in 16 of the time (computed).',
-  half_as_thick: 'Thinner: at half the thickness the cure needs a quarter of the time (computed).',
+  thinner: 'Thinner: 3/4 as thick takes a bit over half the time (computed).',
+  half_as_thick: 'Thinner: half as thick takes a quarter of the time (computed).',
   pump: 'Injection: a recipe of its own, with its own dose, takes about a third of the time (common practice, no source).',
   smaller:
     'A smaller batch: fewer and thinner pieces over the fire come up in about half the time (common practice, no source). Take them out by the thermometer all the same.',
-  more_cold: 'Room for one more batch in the fridge, or one batch less: then it fits.',
-  more_fire: 'A second fire, or one batch less: then it fits.',
-  more_rack: 'A second rack, or one batch less: then it fits.',
+  more_cold: 'Room for one more batch in the fridge, or one batch fewer: then it fits.',
+  more_fire: 'A second fire, or one batch fewer: then it fits.',
+  more_rack: 'A second rack, or one batch fewer: then it fits.',
 };
 
 /** What would make it fit, and what never does. @param {import('../../app/types').WouldFit[]} ways */
@@ -107,16 +111,16 @@ const area = ({ number, units }) => `${number} ${units === 'us' ? 'sq in' : 'cm�
 
 /** What it lies on. @param {import('../../app/types').RackRoom} room */
 export const rackRoom = ({ low, likely, high, racks }) =>
-  `${area(low)} to ${area(high)}, likely ${area(likely)}, laid out side by side: ${count(racks, 'rack')} of 40 by 30 cm (16 by 12 in) hold the most there may be. From the weight and the usual thickness (from memory), with a quarter more for gaps (our own ${E.judgement}).`;
+  `${area(low)} to ${area(high)}, likely ${area(likely)}, side by side. ${count(racks, 'rack')} of ${E.aRack} hold the most it may be. From the weight and the usual thickness (from memory), with a quarter more for gaps (our own ${E.judgement}).`;
 
 /** @type {Record<import('../../app/types').HousePlace, string>} */
 const HOUSE = { fridge: 'Fridge', smoker: 'Smoker' };
 
 /** @type {import('../fact.js').Words<import('../../app/types').HoldsBag>} */
 const HOLDS = {
-  most: () => 'holds the most there may be',
-  likely: () => 'holds what is likely, not the most there may be',
-  part: ({ goes }) => `does not hold what is likely at once: ${goes} goes, or stacked`,
+  most: () => 'holds the most it may be',
+  likely: () => 'holds what is likely, not the most it may be',
+  part: ({ goes }) => `holds only ${goes} of it at once, or stack it`,
 };
 
 /** Whether a place of the house has room. @param {import('../../app/types').HouseRoom} room */

@@ -1,6 +1,7 @@
 /** Cure that is on the meat already: how much went in, of what, on what. */
 import { html, nothing } from 'lit-html';
 import { E } from './english.js';
+import { METHODS, EATEN as HOW_EATEN } from './names.js';
 
 /**
  * Measures of what went in, as the core reads them: in whole words, so that no spoon is taken for another. The number
@@ -12,7 +13,7 @@ export const MEASURES = {
   tbsp: 'tablespoon',
   'heaped tsp': `${E.heaped} teaspoon`,
   'heaped tbsp': `${E.heaped} tablespoon`,
-  '1 packet of # g': 'whole bag',
+  '1 bag of # g': 'whole bag',
 };
 
 export const SPOON = { heaped: E.heaped, level: 'level', less: 'Less', more: 'More' };
@@ -21,16 +22,17 @@ export const MEASURE = 'Measure';
 /** Something else than the weigh-out went in. */
 export const PUT_IN = {
   change: 'Change what was put in',
+  was: 'What was put in',
   other: 'I put in something else',
-  about: 'A spoon in place of the scale, or another weight of cure? Say what went in, and it is judged.',
+  about: 'A spoon in place of the scale, or another weight of cure? Say what went in.',
   amount: 'Cure that went in',
   bagHint: 'Read it off the bag. Empty: I do not know.',
   instead: 'This went in instead',
   beside: 'This went in as well',
-  /** @param {string} weight of the cure that is ticked */
-  ticked: (weight) => `${weight} is ticked as in`,
+  /** @param {string} weight of the cure that is marked as in */
+  ticked: (weight) => `${weight} is marked as in`,
   /** @param {string} weight */
-  say: (weight) => `${weight} is ticked as in. Say whether this went in instead, or as well.`,
+  say: (weight) => `${weight} is marked as in. Say whether this went in instead, or as well.`,
   after: 'It was the weigh-out after all',
   judge: 'Judge what went in',
   asListed: 'Judged now: the weigh-out as listed.',
@@ -46,7 +48,7 @@ export const judgedOn = ({ amount, nitrite }, second) =>
     }${second ? html`, and <b class="nowrap">${second.amount}</b> of a second cure` : nothing}.`;
 
 /** The screen where cure is on and no batch asks for it. */
-export const TITLE = 'Cure already on';
+export const TITLE = 'I already put cure on it';
 
 /** What is known of the cure, in a row with the meat. @param {string} nitrite per cent */
 export const cureOf = (nitrite) => `cure ${nitrite} %`;
@@ -59,34 +61,26 @@ export const VERDICT = {
 };
 
 export const ASKS = {
-  amount: 'I already put in',
+  amount: 'Cure I put in',
   rest: 'The meat and the cure',
-  method: 'How was it put on',
-  /** @type {Record<import('../../app/types').Method, string>} */
-  methods: {
-    rub: 'Rubbed, in a bag',
-    cover_brine: 'In a brine',
-    ground: `Mixed into ${E.mince}`,
-    pick_up: 'Short, in a strong brine',
-    pumped: 'Injected',
-    pumped_and_covered: 'Injected, then covered',
-  },
+  method: 'How was it put on?',
+  methods: METHODS,
   take: 'How much of the brine goes in',
   takeHint: 'Injected or taken up, in % of the trimmed weight; 10 % is usual.',
   thickness: 'Thickest part of the thinnest piece',
-  thicknessHint: 'Thin pieces even out with the brine; then what they take up is no basis.',
+  thicknessHint: 'Thin pieces soon get as strong as the brine. Then the whole brine counts.',
   stays: 'How long in the brine',
   water: 'Water in the brine',
   dissolved: 'Salt and sugar in the brine',
   dissolvedHint: 'All that is dissolved, without the cure.',
-  printed: 'Is the nitrite printed on the bag',
+  printed: 'Is the nitrite printed on the bag?',
   isPrinted: { known: 'Yes, I can read it', unknown: 'I do not know' },
-  bagHint: 'Read it off the bag. Pink salt for the table has none.',
+  bagHint: 'Read it off the bag. Pink Himalayan salt has none.',
   check: 'Check it',
 };
 
 export const SECOND = {
-  asks: 'Did a second cure go in',
+  asks: 'Did a second cure go in?',
   ways: { no: 'No, only that', yes: 'Yes, another' },
   amount: 'How much of the second',
   weighed: 'Weighed.',
@@ -97,16 +91,15 @@ export const SECOND = {
 };
 
 export const EATEN = {
-  asks: 'How is it eaten',
-  /** @type {Record<import('../../app/types').Eaten, string>} */
-  ways: { cooked: 'Cooked, or within weeks', hung_for_months: 'Hung for months, raw' },
+  asks: 'How is it eaten?',
+  ways: HOW_EATEN,
 };
 
 /** Into a batch with it. */
 export const TO_BATCH = {
   head: 'Save it with a batch',
   about: 'The batch is judged by this amount from then on, over its own pieces.',
-  which: 'Which batch',
+  which: 'Which batch?',
   choose: 'Choose one',
   go: 'Save it there',
   done: 'What was put in is saved with the batch.',

@@ -1,6 +1,7 @@
 /** What a pasted text was read as, and what is asked of it, in words for facts of the core. */
 import { E } from './english.js';
 import { say } from '../fact.js';
+import { METHODS } from './names.js';
 import { STEPS } from './steps.js';
 import { worded } from './wrong.js';
 import { INGREDIENTS } from './ingredients.js';
@@ -114,7 +115,7 @@ const TAKEN = {
   meat: (line, thing) => thing || 'The meat',
   step: ({ steps }) => {
     const deeds = steps.filter((step) => step.do).map(deed);
-    return deeds.length ? `On the card: ${deeds.join('; ')}` : 'A step: kept as a note';
+    return deeds.length ? `In the recipe: ${deeds.join('; ')}` : 'A step: kept as a note';
   },
   heading: (line, thing) => thing || 'A heading',
   remark: () => 'A remark: kept as a note',
@@ -138,7 +139,7 @@ const FLAGS = {
 /** What is to be known of a line. @param {ReadLine} line */
 export const flagsOf = ({ flags }) => flags.map((flag) => say(FLAGS, flag)).join(' ');
 
-const PACKET = 'The packet then names it, or E 249 to E 252';
+const BAG = `The bag then says ${E.nitriteOn}`;
 
 /** @type {import('../fact.js').Words<Question>} */
 const QUESTIONS = {
@@ -147,12 +148,12 @@ const QUESTIONS = {
   method: () => 'How does it go on?',
   take: () => 'How much of the brine goes in, as a % of the meat?',
   water: () => `How much water? A ${E.litre} is 1000 g.`,
-  percent_of: () => 'Per cent of what?',
+  percent_of: () => '% of what?',
   holds: ({ names: [one, ...more] }) =>
     more.length
-      ? `Does any of these hold nitrite or nitrate? ${PACKET}: ${[one, ...more].map((name) => `“${name}”`).join(', ')}.`
-      : `Does “${one}” hold nitrite or nitrate? ${PACKET}.`,
-  strength: ({ of }) => `How much nitrite does the bag of “${of}” say, in per cent? Zero where it does not say.`,
+      ? `Does any of these hold nitrite or nitrate? ${BAG}: ${[one, ...more].map((name) => `“${name}”`).join(', ')}.`
+      : `Does “${one}” hold nitrite or nitrate? ${BAG}.`,
+  strength: ({ of }) => `What % nitrite does the bag of “${of}” say? Type 0 if none.`,
   either: () => 'One or the other: which?',
   letter: () => 'Which c is meant?',
   measure: () => 'Which measure is meant?',
@@ -166,16 +167,6 @@ const QUESTIONS = {
 
 /** A question. @param {Question} asked */
 export const questionWords = (asked) => say(QUESTIONS, asked);
-
-/** @type {Record<import('../../app/types').Method, string>} */
-const METHODS = {
-  rub: 'Rubbed on whole pieces',
-  cover_brine: 'Under a brine until both are equal',
-  ground: `Mixed into ${E.mince}`,
-  pick_up: 'A short stay in a strong brine: only what it takes up counts',
-  pumped: 'Injected into the meat',
-  pumped_and_covered: 'Injected, then covered with the rest',
-};
 
 /** @type {Record<import('../../app/types').PercentOf, string>} */
 const PERCENT_OF = {
@@ -207,10 +198,10 @@ export const offers = ({ ask, choices }) => choices.map(([value, offer]) => [val
 
 /** @type {import('../fact.js').Words<import('../../app/types').NoRecipe>} */
 const NO_RECIPE = {
-  open: () => 'Answer what is asked; until then the grams stay ranges.',
+  open: () => 'Answer the questions above. Then the grams are exact.',
   too_far_apart: () => 'These amounts are too far apart to work with. Check each of them.',
   strength_unknown: ({ text, source }) =>
-    `How much nitrite or nitrate is in “${text}” is not known, so there is no way to say what it does: ` +
+    `How much nitrite or nitrate is in “${text}” is not known, so nobody can say what it does: ` +
     `${source.charAt(0).toLowerCase()}${source.slice(1)}. Leave it out, and use a cure with its % printed on the bag.`,
   amount_unsaid: ({ text }) => `How much of “${text}” is missing. Write it into the text above.`,
   nothing: () => 'Nothing here can be weighed.',
@@ -222,7 +213,7 @@ export const noRecipe = (why) => say(NO_RECIPE, why);
 
 /** What is to be known of the recipe that came out. @type {Record<import('../../app/types').Beside, string>} */
 export const BESIDE = {
-  cure_by_weight: 'The card asks for the cure by weight, at the usual figure of the spoon. Weigh it.',
-  notes: 'What is not weighed stands in the notes of the card, as it was written.',
-  no_heat: 'The text says nothing of heat: add to the card how it is cooked and chilled.',
+  cure_by_weight: 'The recipe has the cure in grams, from a usual spoon. Weigh it.',
+  notes: 'What is not weighed stands in the recipe’s notes, as it was written.',
+  no_heat: 'No cooking in the text: add to the recipe how it is cooked and chilled.',
 };

@@ -3,7 +3,7 @@ import { E } from './english.js';
 import { html } from 'lit-html';
 
 export const TITLE = 'Ready by a day';
-export const ABOUT = 'When each batch has to start, beside your sleep, one fridge, one fire and one rack.';
+export const ABOUT = 'When to start each batch, around your sleep, your fridge, your smoker and your rack.';
 
 /** Where a batch lies, in the order of the core. */
 export const WHERE = ['in the fridge', 'over the fire', 'on the rack'];
@@ -13,13 +13,13 @@ export const ASK = {
   day: 'Ready by',
   hour: 'At what time',
   asleep: 'Asleep each night',
-  away: 'In the blind each day',
+  away: E.outAllDay,
   awayHint: 'Both empty: not this time.',
   from: 'From',
   until: 'Until',
   byArea: 'Goes by the area below, where a batch is weighed and measured.',
   sizes: 'Shelves and racks by their size',
-  sizesFor: 'Then room goes by what the pieces lie on, side by side, instead of by the number of batches.',
+  sizesFor: 'Then room is counted by what the pieces lie on, side by side, not by batches.',
   howMany: 'How many',
   wide: 'Wide',
   deep: 'Deep',
@@ -29,7 +29,7 @@ export const ASK = {
 export const atOnce = (where) => `Batches at once ${where}`;
 
 /** @param {string} what @returns {[string, string]} */
-export const stepper = (what) => [`One less: ${what}`, `One more: ${what}`];
+export const stepper = (what) => [`One fewer: ${what}`, `One more: ${what}`];
 
 export const EMPTY = {
   says: 'There is no batch to plan yet.',
@@ -58,9 +58,11 @@ export const BATCH = {
   /** @param {string} time */
   latest: (time) => html`Latest start <b class="nowrap">${time}</b>. `,
   /** @param {string} time */
+  ready: (time) => html`Ready <b class="nowrap">${time}</b>. `,
+  /** @param {string} time */
   now: (time) => html`Started now, it is ready <b class="nowrap">${time}</b>. `,
   /** @param {string} slack */
-  spare: (slack) => html`To spare: ${slack}.`,
+  spare: (slack) => html`To spare: ${slack.replace(/ d$/, ' days')}.`,
   /** @param {string} name */
   tasks: (name) => `Tasks of ${name}`,
   /** @param {string} tag */

@@ -1,7 +1,8 @@
 /** Recipes: the list, one of them for any weight, and what is written into it. */
+import { E } from './english.js';
 import { count } from './names.js';
 
-/** Name of a recipe that is just started; it is stored under this name. */
+/** Name of a recipe that is just started; it is saved under this name. */
 export const NEW = 'New recipe';
 
 /** The list. */
@@ -27,7 +28,7 @@ export const LIST = {
 };
 
 /** @param {string} method @param {number} lines @param {number} steps */
-export const underName = (method, lines, steps) => `${method}, ${count(lines, 'line')}, ${count(steps, 'step')}`;
+export const underName = (method, lines, steps) => `${method}, ${count(lines, 'ingredient')}, ${count(steps, 'step')}`;
 
 /** What stands after the name of a copy: of the first, and of more. @param {number} n */
 export const copyMark = (n) => ['', ', copy'][n] ?? `, copy ${n}`;
@@ -38,7 +39,7 @@ export const ONE = {
   weight: 'For how much meat',
   pieces: 'Pieces',
   grams: 'Trimmed, in grams. Empty: 1 kg.',
-  pounds: 'Trimmed, for example 3 lb 4 oz. Empty: 1 kg.',
+  pounds: 'Trimmed, for example 3 lb 4 oz. Empty: 2 lb 3.3 oz (1 kg).',
   inPieces: 'In how many pieces',
   send: 'Send it',
   start: 'Start a batch of it',
@@ -68,7 +69,7 @@ export const FEWER_MORE = ['One fewer', 'One more'];
 
 /** What is written into a recipe. */
 export const WRITE = {
-  about: 'Every entry is stored when you leave its field. Batches under way keep the recipe they started with.',
+  about: 'Saved as you go. Batches already started do not change.',
   name: 'Name',
   theName: 'The name',
   tag: 'Tag',
@@ -77,11 +78,11 @@ export const WRITE = {
   method: 'Method',
   take: 'How much of the brine goes in',
   takeHint: 'Injected or taken up, as % of the trimmed weight.',
-  eaten: 'How is it eaten',
+  eaten: 'How is it eaten?',
   cure: 'Cure',
   lines: 'What else is weighed',
   steps: 'Steps after weighing',
-  notes: 'Remarks for next time',
+  notes: 'Notes for next time',
   mayBeEmpty: ' (may be left empty)',
   done: 'Done',
   stands: 'The recipe as it stands',
@@ -92,26 +93,26 @@ export const WRITE = {
 
 /** After the method is another. */
 export const TURNED = {
-  cover: 'The method is changed. Salt and sugar now count on meat and water.',
-  share: 'The method is changed. Salt and sugar now count on the water, so that as much of them comes into the meat.',
+  cover: 'The method is changed. Salt and sugar are now % of meat and water.',
+  share: 'The method is changed. Salt and sugar are now % of the water.',
   other: 'The method is changed. Look at what each share is of.',
 };
 
 /** Its cures. */
 export const CURES = {
   none: 'None. This recipe has no nitrite or nitrate in it.',
-  add: 'Add a curing agent',
-  agent: 'Curing agent',
+  add: 'Add a cure',
+  agent: 'Cure',
   /** @param {number} n */
-  nth: (n) => `Curing agent ${n}`,
-  mixHint: 'A 1-in-10 mix that you keep under Spoons and scale stands here too.',
+  nth: (n) => `Cure ${n}`,
+  mixHint: 'A mix that you saved under “Spoons, scale, 1-in-10 mix” is in this list too.',
   nitriteIn: 'Nitrite in it',
   nitritePrinted: 'Nitrite printed',
   nitrateIn: 'Nitrate in it',
   nitratePrinted: 'Nitrate printed',
   aim: 'Aim, going in',
   aimHint: 'Parts per million of the meat, or of meat and water.',
-  remove: 'Remove this agent',
+  remove: 'Remove this cure',
   removed: 'The cure is removed.',
 };
 
@@ -123,8 +124,8 @@ export const LINES = {
   ofWhat: 'Of what',
   /** @param {string} name */
   removed: (name) => `${name} is removed.`,
-  bag: 'Does its bag say nitrite, nitrate, or E249 to E252?',
-  toCures: 'Then it goes under cure, with its %. Remove it here.',
+  bag: `Does its bag say ${E.nitriteOn}?`,
+  toCures: 'Then put it under Cure, with its %. Remove it here.',
   /** @param {string} name @param {string} holds */
   holds: (name, holds) => `${name}: ${holds}.`,
   allergens: 'Allergens on its bag',

@@ -30,12 +30,12 @@ export const OPEN = {
   title: 'A recipe from a friend',
   unreadable: 'This link cannot be opened',
   notWhole: 'Not a whole recipe',
-  once: 'Nothing was kept or changed. Ask for the link once more, whole, or scan the QR code from the other screen.',
+  once: 'Nothing was saved or changed. Ask for the link once more, whole, or scan the QR code from the other screen.',
   batches: 'Go to Batches',
   paste: 'Paste the link or the code',
   look: 'Look at it',
   meat: 'Meat',
-  howMuch: 'How much have you?',
+  howMuch: 'How much do you have?',
   dose: 'Dose it aims at',
   doseFrom: 'Worked out here and now from the figures of the recipe, by your rule and on your scale.',
 };
@@ -43,21 +43,21 @@ export const OPEN = {
 /** Under its name. @param {string} method @param {string} eaten */
 export const sentTo = (method, eaten) => `Sent to you. ${method}. ${eaten}.`;
 
-/** Before it is kept. */
+/** Before it is saved. */
 export const KEEP = {
-  have: 'You have this very recipe already.',
+  have: 'You already have this recipe.',
   mine: 'Open mine',
   notNow: 'Not now',
   /** @param {string} name */
-  another: (name) => html`You have another recipe called <b>${name}</b>. What shall become of it?`,
-  both: 'Keep both',
+  another: (name) => html`You have another recipe called <b>${name}</b>. Save both, or replace yours?`,
+  both: 'Save both',
   replace: 'Replace mine',
-  nothing: 'Nothing is kept until you say so.',
-  keep: 'Keep this recipe',
+  nothing: 'Nothing is saved until you say so.',
+  keep: 'Save this recipe',
   /** @param {string} name */
   replaced: (name) => `${name} is replaced.`,
   /** @param {string} name */
-  kept: (name) => `${name} is kept.`,
+  kept: (name) => `${name} is saved.`,
 };
 
 /** A text that somebody wrote or said. */
@@ -66,7 +66,7 @@ export const PASTE = {
   about:
     'Paste what somebody wrote or said. Each line says what it is taken for; nothing is guessed and nothing is left out.',
   text: 'The recipe, in lines or in prose',
-  example: `For example: for 5 lb of venison take 2 oz salt and a level teaspoon of ${E.cure1}.`,
+  example: `For example: ${E.aRecipe}.`,
   isLink: 'This is a link: look at it',
   read: 'As it was read',
   /** @param {string} meat */
@@ -78,7 +78,7 @@ export const PASTE = {
   settle: 'To settle',
   /** @param {string} line */
   of: (line) => `“${line}”`,
-  weight: 'For example 3 lb 4 oz, or 1480 g.',
+  weight: `For example ${E.aMeat}.`,
   weights: 'Weights in the text',
   care: 'Take care',
   /** @param {string | number} grams */
@@ -90,16 +90,16 @@ export const grams = (low, usual, high) => (low === high ? `${usual} g` : `${low
 
 /** What came out of the text. */
 export const FOUND = {
-  keep: 'Keep it',
+  keep: 'Save it',
   name: 'What it is called',
-  asItIs: 'Keep it as it is',
-  asItIsHeld: 'Keep it as it is: no batch of it can be weighed',
-  asRecipe: 'Keep as a recipe',
+  asItIs: 'Save it as it is',
+  asItIsHeld: 'Save it as it is: no batch of it can be weighed',
+  asRecipe: 'Save as a recipe',
   /** @param {string} aim */
   asksMore: (aim) =>
     `The text asks for more cure than this. Salt and sugar in all, and the spice, stay as they were read; the cure is weighed for ${aim}, and the recipe says so.`,
   /** @param {string} aim */
-  withAim: (aim) => `Keep it with the cure at ${aim}`,
+  withAim: (aim) => `Save it with the cure at ${aim}`,
 };
 
 /** @param {number} open questions without an answer */

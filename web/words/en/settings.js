@@ -20,22 +20,22 @@ export const ASIDE = {
 
 export const STORAGE = {
   head: 'Storage',
-  notStored: 'Not stored',
-  stored: 'Every change is stored as it is made.',
+  notStored: 'Not saved',
+  stored: 'Every change is saved at once.',
   promised: 'The browser has promised not to clear it to make room.',
   mayClear: 'The browser may clear it to make room. Export the file from time to time.',
 };
 
 export const ABOUT = {
   head: 'About',
-  here: 'Cure Reckoner works wholly in this browser. It asks no server for anything and sends nothing anywhere.',
+  here: 'Works in this browser. Sends nothing anywhere.',
   figures:
-    'Its figures come from published rules, handbooks and tables; the source stands beside each. Your local code and your food-safety authority decide, not this page.',
+    'Its figures come from published rules, handbooks and tables; the source stands beside each. Your local food rules decide, not this page.',
   newVersion: 'A new version is ready.',
   oneFile: 'This is the one-file edition. A new version is a new file; export first, then import there if it asks.',
-  announced: 'New versions announce themselves at the head of the page.',
+  announced: 'New versions show at the top of the page.',
   others:
-    'In some browsers other pages that are opened from a file on this device can read what this one keeps. Open no file here that you do not trust, or use the hosted page instead: no other page can read its records.',
+    'In some browsers other pages opened from a file on this device can read what this one saves. Open no file here that you do not trust, or use the hosted page: no other page can read its records.',
   offline: 'Ready offline: it starts with no signal.',
   online: 'Not ready offline yet: it still needs the network to start.',
   /** @param {string} release */

@@ -2,5 +2,4 @@
 
 export const DESCRIPTION =
   'Weighs cure for exactly this weight of wild game, judges the dose and says what to do next. Works offline.';
-export const NO_SCRIPTS =
-  'Cure Reckoner reckons in this browser and needs scripts to be allowed. Nothing leaves the device.';
+export const NO_SCRIPTS = 'Cure Reckoner needs JavaScript. Allow it for this page. Nothing leaves the device.';

@@ -1,5 +1,6 @@
 /** Shopping list: what birds or an animal will give, what to buy for it, the room it takes. */
 import { html } from 'lit-html';
+import { E } from './english.js';
 import { count } from './names.js';
 import { GAME, weighedWords } from './game.js';
 
@@ -8,7 +9,7 @@ export const BEFORE = 'Before anything is weighed: what it will give, what to bu
 
 /** Heads in the list of game, beside the kinds. */
 export const HEADS = {
-  large: 'Wild boar and bear',
+  large: `${E.WildBoar} and bear`,
   geese: 'Geese',
   land: 'Pheasants, grouse, turkeys, doves',
   ducks: 'Ducks',
@@ -16,19 +17,19 @@ export const HEADS = {
 
 /** What is asked. */
 export const ASK = {
-  what: 'What is it',
+  what: 'What is it?',
   choose: 'Choose one',
-  counted: 'Counted',
-  each: 'For each hunter',
+  counted: 'How you count',
+  each: 'For each person',
   all: 'In all',
-  pieces: 'By the piece',
-  hunters: 'Hunters',
+  pieces: 'Pieces',
+  hunters: 'People',
   forEach: 'For each of them',
-  limit: 'Daily limit, or animals for each',
+  limit: E.forMany,
   howMany: 'How many in all',
   howManyPieces: 'How many pieces',
   weightOfOne: 'Weight of one animal',
-  recipe: 'For which recipe',
+  recipe: 'For which recipe?',
   noRecipe: 'No recipe yet',
   perPack: 'Pieces to a pack',
   killed: 'Day of the kill',
@@ -37,9 +38,9 @@ export const ASK = {
 
 /** @type {Record<'one' | 'hunter' | 'piece', [string, string]>} */
 export const STEPPERS = {
-  one: ['One less', 'One more'],
-  hunter: ['One hunter less', 'One hunter more'],
-  piece: ['One piece less', 'One piece more'],
+  one: ['One fewer', 'One more'],
+  hunter: ['One person fewer', 'One person more'],
+  piece: ['One piece fewer', 'One piece more'],
 };
 
 /** @param {string | undefined} weighed how it is weighed, as `feathered` */
@@ -65,7 +66,7 @@ export const SAYS = {
 
 /** @param {number} pieces @param {string} green */
 export const inPlan = (pieces, green) =>
-  html`<b>In the plan: ${count(pieces, 'piece')}, likely ${green}.</b> It stands below.`;
+  html`<b>In the plan: ${count(pieces, 'piece')}, likely ${green}.</b> See below.`;
 
 /** Batches that were started from it. */
 export const STARTED = { head: 'Started from this plan, still to be weighed', label: 'Started from this plan' };
@@ -76,7 +77,7 @@ export const RESULT = {
   green: 'Trimmed weight in all:',
   room: 'Room on a rack',
   sayRoom: 'Say how large your shelves and racks are',
-  memory: 'From memory, not looked up',
+  memory: 'From memory',
   own: 'Your own weights',
   off: 'Take off the plan',
 };
@@ -94,15 +95,15 @@ export const BUY = {
   head: 'What to buy',
   nothing: 'Choose a recipe above and it stands here.',
   atEnd: 'At the end.',
-  notWeigh: 'To buy by, not to weigh by: the weigh-out goes by the meat on the scale.',
-  stock: 'Stock',
+  notWeigh: 'For buying only. Weigh out by the meat on the scale.',
+  stock: 'Freezer and stock',
 };
 
 /** @param {string} range */
 export const enough = (range) => html` is enough. ${range}.`;
 
 export const notWritten = html`What is in the house and not written down yet:
-  <a href="#/stock">write it down in Stock</a>.`;
+  <a href="#/stock">write it down in Freezer and stock</a>.`;
 
 /** @param {string | undefined} recipe @param {number} pieces */
 export const start = (recipe, pieces) => `Start a batch: ${recipe}, ${count(pieces, 'piece')}`;

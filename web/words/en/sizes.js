@@ -1,5 +1,6 @@
 /** Pieces: how much meat, each size of it, and the form that adds or changes one. */
 import { html } from 'lit-html';
+import { degrees, inUnits } from '../degrees.js';
 import { E } from './english.js';
 import { count } from './names.js';
 
@@ -17,7 +18,7 @@ export const ANSWER = {
   go: 'Go to Weigh',
   right: 'The weights are right. Go to Weigh',
   /** @param {unknown} range */
-  until: (range) => html`<b class="nowrap">${range}</b> until all is weighed. Nothing can be ticked before that.`,
+  until: (range) => html`<b class="nowrap">${range}</b> until all is weighed. Nothing can be marked done before that.`,
   from: 'Every figure of this batch is worked from this weight.',
   mixed: 'Mixed sizes',
   elsewhere: 'Elsewhere',
@@ -46,17 +47,18 @@ export const sourceOf = (name, source) => `${name}: ${source}`;
 export const HEADS = { change: 'Change this size', add: 'Add a size', first: 'How much meat' };
 
 export const ASK = {
-  cut: 'What is it',
+  cut: 'What is it?',
   choose: 'Choose',
   other: 'Something else',
   chooseIt: 'Choose what it is from the list.',
   call: 'What you call it',
-  callHint: 'For example: woodpigeon breast.',
+  callHint: `For example: ${E.aSmallBird}.`,
   word: 'Your own word for it',
   wordHint: 'For example: mallard breast, large.',
   name: 'The name',
   howMany: 'How many pieces',
-  unit: 'pieces',
+  /** @param {string} n */
+  unit: (n) => (n === '1' ? 'piece' : 'pieces'),
   aboutHint: 'Worked out from the weight: count them.',
   allWeight: 'Weight of all of them',
   eachWeight: 'Weight of each',
@@ -65,12 +67,12 @@ export const ASK = {
   pounds: 'For example 3 lb 4 oz, or 1480 g. Empty: not weighed yet.',
   weightIs: 'The weight is',
   thickest: 'Thickest part',
-  thickestHint: 'The thumb from its tip to the joint is about 25 mm, an inch.',
+  thickestHint: E.thumb,
   skin: 'Skin or rind',
   bone: 'Bone',
   before: 'Before the cure it was',
   bag: 'Bag',
-  bagIn: 'Bag it lies in',
+  bagIn: 'Which bag is it in?',
   bagHint: 'A size in a bag of its own is weighed out by itself.',
   save: 'Save the change',
   add: 'Add to the batch',
@@ -82,7 +84,7 @@ export const ASK = {
 export const CHOICES = {
   of: { all: 'of all together', each: 'of each' },
   skin: { off: 'off', on: 'on one side' },
-  bone: { out: 'out', in: 'in, and weighed along' },
+  bone: { out: 'out', in: 'in, and weighed with it' },
   thawed: { fresh: 'fresh', thawed: 'frozen, thawed' },
 };
 
@@ -101,7 +103,10 @@ export const STEPPERS = {
  * @param {string} status
  */
 export const usualOf = (cut, [low, usual, high], source, status) =>
-  `${cut}, one piece: ${low} to ${high} g, usually ${usual}. ${source} (${status})`;
+  `${cut}, one piece: ${inUnits(`${low} to ${high} g, usually ${usual} g`, `${ounces(low)} to ${ounces(high)}, usually ${ounces(usual)}`)}. ${source} (${status})`;
+
+/** @param {string | number | undefined} grams */
+const ounces = (grams) => `${(Number(grams) / 28.349523125).toFixed(1)} oz`;
 
 export const SAYS = {
   changed: 'The size is changed.',
@@ -125,20 +130,20 @@ export const FOUND = {
 /** When it is cut. */
 export const CUT = {
   head: 'When it is cut',
-  about: 'What the cut shows teaches the clock how fast salt goes into your meat.',
+  about: 'Tell what the cut shows. Later times go by it.',
   other: 'Other meat',
   /** @param {string} kind @param {number} cuts @param {string} learnt */
   learnt: (kind, cuts, learnt) => html`<b>${kind}</b>, ${count(cuts, 'cut')}: ${learnt}`,
   forget: 'Forget what the cuts taught',
   forgotten: 'What the cuts taught is forgotten.',
-  which: 'Which was cut',
+  which: 'Which was cut?',
   found: 'What it shows',
   ring: `How wide the ${E.grey} middle is`,
-  keep: 'Keep what the cut shows',
-  kept: 'Kept. The clock goes by it from now on.',
+  keep: 'Save what the cut shows',
+  kept: 'Saved. The clock goes by it from now on.',
   soakTo: 'Salt to come down to',
   soak: 'Too salty: soak it down to',
-  soakHint: 'In % of salt. The times appear with each size.',
-  soakHow:
-    'Soak it at 2 to 4 °C (36 to 40 °F). That takes out salt; it does not undo an overdose of cure. Fry a slice and taste it: that is the last word.',
+  soakHint: 'Salt wanted, in %. Soak times appear with each size.',
+  soakHow: () =>
+    `Soak it at ${degrees('2 to 4', '36 to 40')}. That takes out salt; it does not undo an overdose of cure. Fry a slice, taste.`,
 };

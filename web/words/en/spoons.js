@@ -24,7 +24,7 @@ export const scaleWords = (fits) =>
   fits
     ? [
         'Fits',
-        'Within its step and what the known weight may be off. Check it again after a fall, a new battery or a cold night.',
+        'Within its step and what the known weight may be off. Check it again after a drop, a new battery or a cold night.',
       ]
     : [
         'Does not fit',
@@ -51,7 +51,7 @@ export function stockSteps(sheet) {
     ? [
         'Stir until nothing lies on the bottom, and again each time before you weigh from it.',
         `Into the ${E.mince} or the brine, its water counted as water.`,
-        'Closed, in the fridge, for this day’s work. Pour away what is left (common practice, no source).',
+        `Closed, in the fridge, for this day’s work. ${E.pourAwayHead} what is left (common practice, no source).`,
       ]
     : [
         'Shake it in a closed jar for two minutes, and again each time before you weigh from it.',
@@ -63,15 +63,17 @@ export function stockSteps(sheet) {
     { head: `For this meat, weigh ${sheet.take.text} of it.`, text: use },
     {
       head: 'Lock it away with the cure.',
-      text: 'It is poisonous by the spoonful, and in water it looks like nothing at all.',
+      text: isStock(sheet)
+        ? 'It looks like water and is poisonous.'
+        : 'It looks like salt and is poisonous by the spoonful.',
     },
-    { head: 'Keep it no longer than it lasts.', text: keep },
+    { head: 'Use it before it is too old.', text: keep },
   ];
 }
 
 /** Lines of its label. @param {StockSheet} sheet */
 export const stockLabel = (sheet) => [
-  `${isStock(sheet) ? 'Stock solution' : 'Premix'}: 1 part cure in ${sheet.mix.made?.parts}`,
+  `${isStock(sheet) ? 'Cure water' : 'Cure mix'}: 1 in ${sheet.mix.made?.parts}`,
   `${strengthWords(sheet.strength)}, from a cure of ${strengthWords(sheet.neat)}`,
   `${sheet.cure.text} cure, ${sheet.filler.text} ${filler(sheet)}`,
   'Poison by the spoonful. Not table salt, not drinking water.',

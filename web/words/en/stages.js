@@ -20,7 +20,7 @@ export const JOB = {
   /** @param {string} when @param {boolean} due by now */
   at: (when, due) => (due ? `Due ${when}` : when),
   flag: 'due',
-  passed: 'Passed over: a later step is ticked.',
+  passed: 'Skipped: a later step is done.',
   /** @param {string} job @param {boolean} lasts it takes time, so it is not done yet */
   justNow: (job, lasts) => (lasts ? `${job}: started just now` : `${job}: done just now`),
   /** @param {string} stage */
@@ -29,10 +29,10 @@ export const JOB = {
 
 /** Where no job is in hand. */
 export const NO_JOB = {
-  held: 'Nothing goes on until the doubt is cleared.',
+  held: 'Clear the doubt first.',
   head: 'No clock yet',
   says: 'The times start when the meat is in the cure.',
   nothing: 'This recipe has nothing to do in this stage.',
-  heldThen: 'Nothing goes on until the doubt is cleared. Then:',
-  toRead: 'To read, until the meat is in the cure:',
+  heldThen: 'Clear the doubt first. Then:',
+  toRead: 'Not yet: the meat is not in the cure.',
 };

@@ -23,7 +23,7 @@ const WENT = {
 export const inHouse = ({ of, held, short }) => ({
   name: of ? itemName(of) : 'Bags',
   left: say(LEFT, held),
-  went: `${say(WENT, held)}${short ? ' More was ticked than came in: write down what is missing.' : ''}`,
+  went: `${say(WENT, held)}${short ? ' More was used than came in. Write down what you bought.' : ''}`,
 });
 
 /** `1190 g of 1480 g, 80.4 %` @param {import('../../app/types').OutOf} out */

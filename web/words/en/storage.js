@@ -13,16 +13,16 @@ export const TROUBLE = {
     'The records are held by another tab with an older version of this page. ' +
     'Close the other tabs, then press Try again. Until then, export the file before you close this one.',
   full:
-    'The device has no room left, so the last changes are not stored. ' +
+    'The device has no room left, so the last changes are not saved. ' +
     'Export the file, make room on the device, then press Try again.',
   newer:
     'This tab is old: a newer version of this page has the records. Reload to get it. ' +
-    'Until then nothing new is stored; export the file before you reload if you have typed anything.',
+    'Until then nothing new is saved; export the file before you reload if you have typed anything.',
   cleared:
-    'What this browser had stored for this page is gone: site data was cleared. What this tab shows is still here. ' +
+    'What this browser had saved for this page is gone: site data was cleared. What this tab shows is still here. ' +
     'Put it back, or export the file before you close this tab.',
   failed:
-    'The browser could not read or store the records. What this tab shows is still here. Press Try again. ' +
+    'The browser could not read or save the records. What this tab shows is still here. Press Try again. ' +
     'If that does not help, export the file, then reload the page.',
 };
 
@@ -36,18 +36,18 @@ export const REASONS = {
   newer: 'a newer version of this page wrote it; reload the page to get that version',
   odd: 'it holds what this page never writes',
   older: 'an older version of this page wrote it, and it could not be brought forward',
-  form: 'it is not of the form that this page writes',
+  form: 'it is damaged',
   unchecked: 'it could not be checked',
   elsewhere: 'it belongs to the browser that made the file',
   twice: 'the file has two records of this name; the first one counts',
 };
 
 /** @param {string} reason */
-export const refused = (reason) => `It was not stored: ${reason}`;
+export const refused = (reason) => `It was not saved: ${reason}`;
 
 /** @param {string} reason */
 export const unreadable = (reason) =>
-  `What is stored under this name cannot be read: ${reason}. It was not changed, and it is in the exported file.`;
+  `What is saved under this name cannot be read: ${reason}. It was not changed, and it is in the exported file.`;
 
 /** Another tab has changed the same thing. */
 export const OVERTAKEN = {

@@ -1,5 +1,6 @@
 /** Where the cards for when something went wrong end: two lines and a reason, by the core's keys. `[here|there]` as in `trouble.js`. */
 import { E } from './english.js';
+import { SIGNS } from './trouble.js';
 
 const THROW = `Wrap it and ${E.bin} it, away from children and dogs.`;
 const WASH = 'Wash hands and all it touched.';
@@ -10,20 +11,20 @@ const WASH = 'Wash hands and all it touched.';
  */
 export const WAYS = {
   poison_call: {
-    lines: ['Call {poison} now, signs or not.', 'Blue, faint, short of breath: {emergency} first, say nitrite.'],
+    lines: SIGNS,
     why: 'Nitrite acts within an hour, and the first signs may come late. Tell them what the bag says and about how much.',
   },
   poison_baby: {
-    lines: ['Call {poison} now, signs or not.', 'Blue, faint, short of breath: {emergency} first, say nitrite.'],
+    lines: SIGNS,
     why: 'No food cured with nitrite for a baby: its blood is soon short of oxygen.',
   },
   poison_over: {
-    lines: ['Call {poison} now, signs or not.', 'Blue, faint, short of breath: {emergency} first, say nitrite.'],
-    why: 'The limit is 200 ppm. Meat that was not weighed may hold many times that.',
+    lines: SIGNS,
+    why: 'Meat that was not weighed may hold many times the limit.',
   },
   ate_in_range: {
     lines: ['Watch for a day.', 'Any sign: call {poison}.'],
-    why: 'Cured meat in range holds at most 200 ppm.',
+    why: 'In range means at the limit or under it.',
   },
   dose_hold: {
     lines: ['Check the dose now, with what went on.', `Cannot find out what or how much? ${E.throwAwayHead}.`],
@@ -35,11 +36,14 @@ export const WAYS = {
   },
   dose_out: {
     lines: [THROW, 'Start again with fresh meat.'],
-    why: 'What has gone in stays in. Rinsing, soaking and cooking take out no known amount. The limit is 200 ppm.',
+    why: 'What has gone in stays in. Rinsing, soaking and cooking take out no known amount.',
   },
   dose_top_up: {
-    lines: ['Open the dose check: it says what is missing.', 'Mix it with a spoon of salt. Rub it in once.'],
-    why: 'Under 120 ppm a cure does not do its work. Over 200 ppm it harms.',
+    lines: [
+      'Open “I already put cure on it”: it says what is missing.',
+      'Mix it with a spoon of salt. Rub it in once.',
+    ],
+    why: 'With less than it needs, a cure does not do its work. Over the limit it harms.',
   },
   dose_raw: {
     lines: ['Add no cure. Treat it as raw meat.', 'Cook it through today.'],
@@ -47,15 +51,15 @@ export const WAYS = {
   },
   dose_old: {
     lines: [THROW, WASH],
-    why: 'Too little cure, and past the days that raw meat keeps: birds 2, other game 3.',
+    why: 'Too little cure, and past the days that raw meat keeps.',
   },
   power_unknown: { lines: [THROW, WASH], why: 'If it is not known how cold it was, it is not eaten.' },
   power_long: {
     lines: [THROW, WASH],
-    why: 'After 4 hours without power meat from a fridge goes out, whatever it reads when it is cold again. Cure does not change that.',
+    why: `After 4 hours without power ${E.throwReady.toLowerCase()} meat from a fridge, whatever it reads later. Cure does not change that.`,
   },
   power_cold: {
-    lines: ['Keep the door shut till the power is back.', 'Log the gap with the batch.'],
+    lines: ['Keep the door shut until the power is back.', 'Log the gap with the batch.'],
     why: 'A shut fridge stays cold for about 4 hours.',
   },
   power_ice: {
@@ -72,7 +76,7 @@ export const WAYS = {
   },
   power_warm: {
     lines: [THROW, WASH],
-    why: 'Above [4 °C|40 °F] for 2 hours, or 1 hour where it is hotter than [32 °C|90 °F]. Neither cure nor heat mends it.',
+    why: '2 hours or more above [4 °C|40 °F], or 1 hour where it is hotter than [32 °C|90 °F]. Neither cure nor heat mends it.',
   },
   warm_never: {
     lines: ['Keep it at [2 to 4 °C|36 to 40 °F].', 'Leave a thermometer beside it.'],
@@ -84,11 +88,11 @@ export const WAYS = {
   },
   warm_out: {
     lines: [THROW, WASH],
-    why: 'Above [4 °C|40 °F] for 2 hours, or 1 hour where it is hotter than [32 °C|90 °F]. Neither cure nor heat mends it.',
+    why: '2 hours or more above [4 °C|40 °F], or 1 hour where it is hotter than [32 °C|90 °F]. Neither cure nor heat mends it.',
   },
   thaw_old: {
     lines: [THROW, WASH],
-    why: `Raw meat keeps 2 days (birds, hare, ${E.mince}) or 3 (other game), thawed meat no longer.`,
+    why: 'Thawed meat keeps no longer than raw meat.',
   },
   thaw_cold: {
     lines: ['Cook it or freeze it again in time.', 'Write the day on it.'],
@@ -100,11 +104,11 @@ export const WAYS = {
   },
   thaw_room: {
     lines: ['Cook it through now.', 'Next time thaw it in the fridge.'],
-    why: 'Out for under 2 hours, or 1 hour where it is hotter than [32 °C|90 °F].',
+    why: 'Out for under 2 hours, or under 1 hour where it is hotter than [32 °C|90 °F].',
   },
   thaw_out: {
     lines: [THROW, WASH],
-    why: 'The outside is warm for hours while the middle thaws. 2 hours are the most, 1 hour above [32 °C|90 °F].',
+    why: 'The outside is warm for hours while the middle thaws. 2 hours or more is too long, 1 hour above [32 °C|90 °F].',
   },
   froze_cure: {
     lines: ['Thaw it in the fridge. Turn it once more.', 'Add the frozen hours to its time.'],
@@ -116,32 +120,32 @@ export const WAYS = {
   },
   forgot_in: {
     lines: ['Add no more cure.', 'Go by its time in the cure.'],
-    why: 'The tick has its time, and the bag is lighter by as much.',
+    why: 'It is marked with a time, and the bag is that much lighter.',
   },
   forgot_likely: {
     lines: ['Add no more cure.', 'Check the dose with the grams that are gone.'],
-    why: 'A second dose of 150 ppm makes 300. The limit is 200.',
+    why: 'A second dose makes it twice as strong: over the limit.',
   },
   forgot_not_in: {
-    lines: ['Weigh the cure for this meat now.', 'Rub it in, and tick it.'],
+    lines: ['Weigh the cure for this meat now.', 'Rub it in. Mark it in.'],
     why: 'The bag is as heavy as before, so none is in.',
   },
   forgot_both: {
     lines: ['Add no cure.', 'Cook it through today.'],
-    why: `It may hold a dose: a second one makes 300 ppm, limit 200. It may hold none: then it is raw meat. ${E.colourHead} does not tell.`,
+    why: `It may hold a dose: a second one takes it over the limit. It may hold none: then it is raw meat. ${E.colourHead} does not tell.`,
   },
   forgot_old: {
     lines: [THROW, WASH],
-    why: 'It may be raw meat past its days: birds 2, other game 3. More cure could make 300 ppm, limit 200.',
+    why: 'It may be raw meat past its days. More cure could take it over the limit.',
   },
   sat_warm: {
     lines: [THROW, WASH],
-    why: 'Above [4 °C|40 °F] for 2 hours, or not known. Cure does not make up for it.',
+    why: '2 hours or more above [4 °C|40 °F], or not known. Cure does not make up for it.',
   },
   sat_old: { lines: [THROW, WASH], why: 'Cured raw meat keeps 5 to 7 days past its cure. The shorter counts.' },
   sat_strong: {
     lines: ['Take it out of the brine.', 'Check the dose with water, salt, cure and hours.'],
-    why: 'A strong brine goes on giving: small pieces can reach 600 to 1680 ppm. Limit 200. Soaking takes out no known amount.',
+    why: 'A strong brine goes on giving: small pieces can reach 600 to 1680 ppm, far over the limit. Soaking takes out no known amount.',
   },
   sat_even: {
     lines: ['Rinse it. Fry a slice, taste.', `Slimy or sour: ${E.throwAway}.`],
@@ -153,11 +157,11 @@ export const WAYS = {
   },
   leak_late: {
     lines: ['Cook it through today.', 'Do not count it as cured.'],
-    why: 'Most has gone in, but how much is not known. 120 ppm is the least that counts.',
+    why: 'Most has gone in, but it may be less than it needs.',
   },
   leak_raw: {
     lines: ['Add no cure, no new brine.', 'Cook it through today.'],
-    why: 'How much ran out is not known. 120 ppm is the least that counts.',
+    why: 'How much ran out is not known: what is left may be less than it needs.',
   },
   leak_old: { lines: [THROW, WASH], why: 'Too little cure may be in it, and it is past the days raw meat keeps.' },
   brine_pour: {
@@ -170,7 +174,7 @@ export const WAYS = {
   },
   brine_move: {
     lines: ['Move meat and brine to a clean tub.', `${E.greyHead}, green or metallic: ${E.throwAway}.`],
-    why: 'Salt and cure eat aluminium, copper, iron and zinc, and the metal goes into the meat.',
+    why: `Salt and cure eat ${E.aluminium}, copper, iron and zinc, and the metal goes into the meat.`,
   },
   brine_metal: { lines: [THROW, 'Pour the brine down the drain.'], why: 'How much metal went in is not known.' },
   stall_more_heat: {
@@ -195,7 +199,7 @@ export const WAYS = {
   },
   fire_oven: {
     lines: ['Oven at [150 °C|300 °F], now.', 'Read it every 15 minutes.'],
-    why: 'Under 1 hour is the most: a smoker is hotter than [32 °C|90 °F] without its fire.',
+    why: 'Under 1 hour only: a smoker is hotter than [32 °C|90 °F] without its fire.',
   },
   fire_out: { lines: [THROW, WASH], why: 'Lukewarm for 1 hour or more in a box hotter than [32 °C|90 °F].' },
   early_cooled: {
@@ -206,24 +210,24 @@ export const WAYS = {
     lines: ['Back into the heat now.', 'Take it out by the reading.'],
     why: 'Partly cooked meat is finished at once, never chilled and finished later.',
   },
-  early_out: { lines: [THROW, WASH], why: 'Partly cooked and out for 2 hours, or 1 hour above [32 °C|90 °F].' },
+  early_out: { lines: [THROW, WASH], why: 'Partly cooked and out for 2 hours or more, or 1 hour above [32 °C|90 °F].' },
   cool_now: {
     lines: ['Cut it thinner. Ice water, or ice around it.', 'Read the middle of the thickest piece.'],
-    why: 'From [57 °C|135 °F] to [21 °C|70 °F] in 2 hours, to [5 °C|41 °F] in 6.',
+    why: 'From [57 °C|135 °F] to [21 °C|70 °F] in 2 hours, to [5 °C|41 °F] in 6 hours in all.',
   },
   cool_met: { lines: ['Keep it cold.', 'Log both readings with the batch.'], why: 'Both marks were met.' },
   cool_stood: { lines: [THROW, WASH], why: 'Out for 1 hour where it is hotter than [32 °C|90 °F].' },
   cool_slow: {
     lines: [THROW, WASH],
-    why: 'Not at [21 °C|70 °F] in 2 hours, or not at [5 °C|41 °F] in 6. Heating it again does not undo it.',
+    why: 'Not at [21 °C|70 °F] in 2 hours, or not at [5 °C|41 °F] in 6 hours in all. Heating it again does not undo it.',
   },
   pack_doctor: {
     lines: ['Call a doctor or {poison} now.', 'Keep the pack, shut, for them.'],
-    why: 'Signs come after 6 hours to 10 days. Hard to see, speak, swallow or breathe: {emergency}.',
+    why: 'Hard to see, speak, swallow or breathe: call {emergency}. Signs come after 6 hours to 10 days.',
   },
   pack_out: {
     lines: [THROW, WASH],
-    why: `A blown pack may hold botulism. Slime and ${E.mould} on cooked or cured meat: all of it goes.`,
+    why: `A ${E.blown} pack may hold botulism. Slime and ${E.mould} on cooked or cured meat: all of it goes.`,
   },
   vacuum_old: {
     lines: [THROW, WASH],
@@ -249,7 +253,7 @@ export const WAYS = {
     lines: ['Back in the fridge now.', 'Write the day on it.'],
     why: 'Botulism grows under oil, without air.',
   },
-  oil_out: { lines: [THROW, WASH], why: 'Out of the fridge for 2 hours, or 1 hour above [32 °C|90 °F].' },
+  oil_out: { lines: [THROW, WASH], why: 'Out of the fridge for 2 hours or more, or 1 hour above [32 °C|90 °F].' },
 };
 
 /**
@@ -260,7 +264,7 @@ export const spread = ({ weight, then: { low, high } }, { least, limit }) =>
   `Weigh in ${weight.text} more raw meat: then ${low} to ${high} ppm, needs ${least}, limit ${limit}.`;
 
 /** Where the cure was measured by the spoon. */
-export const NO_WEIGHT = 'More meat? Measured by the spoon, no weight of it can be told. Do not guess one.';
+export const NO_WEIGHT = 'More meat? By the spoon nobody can say how much. Do not guess.';
 
 /** The acts after which the one dose screen has the figures. @type {Set<import('../../app/types').Way>} */
 export const DOSE_WAYS = new Set([

@@ -13,6 +13,18 @@ export function inUnits(text, us) {
 }
 
 /**
+ * Signs of nitrite and whom to call, in two lines: the same wherever somebody may have eaten too much of it.
+ * @type {[string, string]}
+ */
+export const SIGNS = [
+  `Blue, faint, short of breath, ${E.fit}: call {emergency}, say nitrite.`,
+  'No signs yet: call {poison} now too.',
+];
+
+const RED_DAYS = `${E.redGame}: 3 to 5 days.`;
+const OTHER_DAYS = `All other game, and ${E.mince}: 1 to 2 days.`;
+
+/**
  * What each card is called, when to open it, and the two lines to do now, before anything is asked.
  * @type {Record<import('../../app/types').Card, { head: string, lead: string, now: [string, string] }>}
  */
@@ -20,10 +32,7 @@ export const CARDS = {
   eaten: {
     head: 'Someone ate cure',
     lead: 'From the bag, or meat with too much of it. Or a baby ate cured meat.',
-    now: [
-      'Blue, faint, short of breath, a fit: call {emergency}, say nitrite.',
-      'No signs yet: call {poison} now too.',
-    ],
+    now: SIGNS,
   },
   dose: {
     head: 'The dose was wrong',
@@ -32,7 +41,7 @@ export const CARDS = {
   },
   power: {
     head: 'The power failed',
-    lead: 'A fridge or a freezer without current.',
+    lead: 'A fridge or freezer without power.',
     now: ['Keep the door shut.', 'Write down when the power went.'],
   },
   warm: {
@@ -42,7 +51,7 @@ export const CARDS = {
   },
   thaw: {
     head: 'It thawed',
-    lead: 'Use it by when, and may it be frozen again?',
+    lead: 'How long is it good? Can it be frozen again?',
     now: ['Put it in the fridge now.', 'Open a vacuum bag before it thaws.'],
   },
   froze: {
@@ -63,11 +72,11 @@ export const CARDS = {
   leak: {
     head: 'The bag leaked',
     lead: 'Liquid on the shelf.',
-    now: ['Put meat and liquid in a new bag.', 'Throw out ready food the raw juice touched.'],
+    now: ['Put meat and liquid in a new bag.', `${E.throwReady} ready-to-eat food the raw juice touched.`],
   },
   brine: {
     head: 'Old brine, or a metal tub',
-    lead: 'Brine used before, or in aluminium, copper, iron or zinc.',
+    lead: `Brine used before, or in ${E.aluminium}, copper, iron or zinc.`,
     now: ['Take the meat out of it.', 'Do not taste meat or brine.'],
   },
   stall: {
@@ -82,7 +91,7 @@ export const CARDS = {
   },
   early: {
     head: 'It came off too early',
-    lead: 'Partly cooked, or pulled by the wrong reading.',
+    lead: 'Partly cooked, or taken out by the wrong reading.',
     now: ['Do not eat it yet.', 'Do not chill it to finish later.'],
   },
   slow_cool: {
@@ -91,7 +100,7 @@ export const CARDS = {
     now: ['Put it on ice or in ice water, bagged.', 'Do not taste it.'],
   },
   pack: {
-    head: `A pack is blown, slimy or ${E.mouldy}`,
+    head: `A pack is ${E.blown}, slimy or ${E.mouldy}`,
     lead: 'Or it leaks, spurts or smells wrong.',
     now: ['Do not open or taste it.', 'Keep people and dogs away from it.'],
   },
@@ -112,13 +121,13 @@ export const QUESTIONS = {
   ate_what: 'What was eaten?',
   by_baby: 'Did a baby eat it?',
   ate_in_range: 'Was its dose in range, by weight?',
-  dose_judged: 'What does the dose check say?',
+  dose_judged: 'What does “I already put cure on it” say?',
   how_on: 'How did the cure go on?',
   on_1h: 'How long has it been on?',
   more_meat: 'Is more raw meat of this kind at hand?',
   first_weighed: 'Was the first amount weighed in grams?',
   since_1d: 'How long ago was it bagged?',
-  raw_days: `Raw for how long? Birds, hare, ${E.mince}: 2 days. Other game: 3. Frozen days do not count.`,
+  raw_days: `Raw for how long? ${RED_DAYS} ${OTHER_DAYS} Frozen days do not count.`,
   power_where: 'Where was it?',
   out_4h: 'How long was the power off?',
   reads_40: 'What does the meat read now?',
@@ -130,13 +139,13 @@ export const QUESTIONS = {
   thaw_fridge: 'Where did it thaw?',
   thaw_quick: 'How did it thaw?',
   froze_where: 'Where was it?',
-  ticked: 'Is the cure ticked, with a time?',
+  ticked: 'Is the cure marked as in, with a time?',
   jar: 'And the cure bag, on the scale?',
   cold_all: 'Was it at [4 °C|40 °F] or colder all the time? (Under 2 hours warmer in all is a yes.)',
   past_5d: 'How far past its day?',
   method: 'How was it cured?',
   lost: 'How much ran out?',
-  cure_time_over: 'Was it past its "leave it in until"?',
+  cure_time_over: 'Was it past its “Leave it in until”?',
   brine_what: 'Which is it?',
   brine_meat: 'Is other meat in it already?',
   metal_1h: 'How long was it in the metal tub?',
@@ -148,7 +157,7 @@ export const QUESTIONS = {
   since_2h: 'How long since it was at [57 °C|135 °F]?',
   at_70_2h: 'Was it at [21 °C|70 °F] or colder within 2 hours?',
   at_41_6h: 'Was it at [5 °C|41 °F] or colder within 6 hours in all?',
-  pack_eaten: 'Has anyone eaten of it?',
+  pack_eaten: 'Has anyone eaten any?',
   vac_days: 'How long in its vacuum bag, days in the freezer not counted?',
   oil_2d: 'When was it made?',
 };
@@ -217,7 +226,7 @@ export const ACTS = {
 /** @type {Record<import('../../app/types').OnlyIf, string>} */
 export const CONDITIONS = {
   no_signs: 'No one is blue, faint, sick or short of breath.',
-  in_range: 'The dose check says "In range", from grams.',
+  in_range: '“I already put cure on it” says “In range”, from grams.',
   on_the_outside: 'The rub still lies on the outside.',
   all_over_all: 'All of the rub goes over all of the meat.',
   to_the_aim: 'Weigh to the aim, not to the limit.',
@@ -230,8 +239,8 @@ export const CONDITIONS = {
   frozen_again: 'It goes back in the freezer, or is cooked, now.',
   cold_within_hour: 'It reads [4 °C|40 °F] or colder within the hour.',
   later_cure: 'Those hours are added to its time in the cure.',
-  cook_through: 'Heat the middle through: birds, hare, boar and bear [74 °C|165 °F], other game [71 °C|160 °F].',
-  within_days: `Cook or freeze it within its days: birds, hare and ${E.mince} 2, other game 3.`,
+  cook_through: `Heat the middle through: ${E.redGame.toLowerCase()} [71 °C|160 °F], all other game [74 °C|165 °F].`,
+  within_days: `Cook or freeze it within its days. ${RED_DAYS} ${OTHER_DAYS}`,
   frozen_once_cooked: 'It is frozen again only once it is cooked.',
   thawed_cold: 'It thaws in the fridge, in its bag.',
   weighed_now: 'The cure is weighed for this meat now. Its time starts now.',
@@ -253,8 +262,7 @@ export const CONDITIONS = {
 /** @type {Record<import('../../app/types').Hazard, string>} */
 export const HAZARDS = {
   nitrite: 'Nitrite: blue lips, headache, faint, short of breath.',
-  parasites: 'Worms in boar and bear live through frost, cure and smoke.',
+  parasites: 'Worms in wild boar and bear live through frost, cure and smoke.',
   perfringens: 'Clostridium perfringens grows in meat that cools slowly.',
-  botulism:
-    'Botulism: double vision, drooping eyelids, slurred speech. Get medical help at once. It gives no smell or taste.',
+  botulism: 'Botulism: double vision, drooping eyelids, slurred speech. Call {emergency}. It gives no smell or taste.',
 };

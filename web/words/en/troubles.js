@@ -8,7 +8,7 @@ export const ASK = {
   now: 'Do this now',
   onlyIf: 'Only if',
   otherwise: `If one of them does not hold: ${E.throwAway}.`,
-  dose: 'Check the dose',
+  dose: 'I already put cure on it',
   answers: 'Your answers',
   change: 'Change',
   thisAnswer: ' this answer',
@@ -23,10 +23,10 @@ export const NOTE = {
   which: 'Which batch was it?',
   write: 'Write it down with its batch',
   gap: 'Log the gap in its fridge log.',
-  stands: 'It stands in its remarks.',
-  threw: 'I threw it out: put it away.',
-  add: 'Add it to the remarks.',
-  done: 'It stands in the remarks of the batch.',
+  stands: 'It stands in its notes.',
+  threw: E.closeThrown,
+  add: 'Add it to the notes.',
+  done: 'It stands in the notes of the batch.',
   /** @param {string} head @param {string} word */
   says: (head, word) => `${head}: ${word}.`,
   /** @param {string} when @param {string} what */

@@ -8,7 +8,7 @@ const HOUR = 3_600_000;
 
 /** What a time rests on, on a bag's label. @type {Record<import('../../app/types').Basis, string>} */
 export const BY = {
-  forecast: 'long enough for slow pieces this thick, 9 in 10, to cure to the middle',
+  forecast: 'by then 9 in 10 pieces this thick are cured to the middle',
   recipe: 'by the time in the recipe',
   usual: 'as is usual: the recipe gives no time',
   published: 'by a published time',
@@ -35,7 +35,7 @@ export function reason({ capped, kind, through }, now) {
     return `Raw meat is kept no longer in it. ${kind === 'forecast' ? `9 in 10 would take until ${dayTime(capped.wants, now)}: its middle may stay ${E.grey}.` : ''}`;
   if (kind === 'recipe') return 'That is the time of the recipe.';
   if (kind === 'usual') return 'The recipe gives no time: this is usual.';
-  return `Long enough for slow pieces this thick, 9 in 10, to ${through === 'even' ? 'salt evenly' : 'cure to the middle'}.`;
+  return `By then 9 in 10 pieces this thick are ${through === 'even' ? 'salted evenly' : 'cured to the middle'}.`;
 }
 
 /** Where a recipe has hours of its own and nobody has said what for. */
@@ -43,6 +43,6 @@ export const ASK_THICK = 'Choose your cut: the hours of the recipe may be too fe
 
 /** The recipe's hours and the clock's differ: which holds, and why. @param {Until} until @param {string} own of the recipe @param {number} begun */
 export function twoTimes(until, own, begun) {
-  const holds = until.kind === 'recipe' ? 'You go by the recipe.' : `The clock holds. ${reason(until, begun)}`;
+  const holds = until.kind === 'recipe' ? 'You go by the recipe.' : `Go by the clock. ${reason(until, begun)}`;
   return `The recipe says ${own}, the clock ${long(Number(until.clock) - begun)}. ${holds}`;
 }

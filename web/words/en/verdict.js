@@ -1,4 +1,5 @@
 /** A verdict on a dose in words: its word, what is said beside it, what it is counted on and where its limit comes from. */
+import { called } from './calls.js';
 import { E } from './english.js';
 import { say } from '../fact.js';
 import { SLIPS } from './slips.js';
@@ -10,13 +11,13 @@ import { SLIPS } from './slips.js';
 /** @type {Record<import('../../app/types').VerdictWord, string>} */
 const WORDS = {
   in_range: 'In range',
-  over: 'Stop: over the limit',
-  may_be_over: 'May be over',
-  too_low: 'Too low',
-  may_be_too_low: 'May be too low',
+  over: 'Stop: too much cure',
+  may_be_over: 'May be too much',
+  too_low: 'Too little',
+  may_be_too_low: 'May be too little',
   needs_ascorbate: 'Needs ascorbate',
   no_cure: 'No cure in it',
-  cannot_tell: 'Cannot tell',
+  cannot_tell: 'Cannot say yet',
   cannot_say_yet: 'Cannot say yet',
 };
 
@@ -29,11 +30,11 @@ export const ppm = ({ low, high }) => (low === high ? `${low} ppm` : `${low} to 
 /** @type {Record<import('../../app/types').CureAs, (neat: string) => string>} */
 const OF = {
   cure: () => ' of cure',
-  premix: (neat) => ` of premix (${neat} g of cure)`,
-  stock: (neat) => ` of stock: ${neat} g of cure`,
+  premix: (neat) => ` of mix (${neat} g of cure)`,
+  stock: (neat) => ` of cure water: ${neat} g of cure`,
 };
 
-/** `3.5 g of cure`, `35.5 g of premix (3.55 g of cure)`, `1 tbsp of cure (12.6 to 24.9 g, usually 17.0 g)` @param {Measured} portion */
+/** `3.5 g of cure`, `35.5 g of mix (3.55 g of cure)`, `1 tbsp of cure (12.6 to 24.9 g, usually 17.0 g)` @param {Measured} portion */
 export function measured({ said, of, neat, grams }) {
   const [low, usual, high] = grams ?? [];
   const spoon = grams ? ` (${low} to ${high} g, usually ${usual} g)` : '';
@@ -43,9 +44,9 @@ export function measured({ said, of, neat, grams }) {
 /** @type {import('../fact.js').Words<import('../../app/types').CountedOn>} */
 const ON = {
   meat: ({ green }) => `on ${green}`,
-  brine: ({ brine, percent }) => `in ${brine} of brine, of which ${percent} % of green weight goes in`,
+  brine: ({ brine, percent }) => `in ${brine} of brine, of which ${percent} % of trimmed weight goes in`,
   pumped: ({ green, brine, percent }) =>
-    `on ${green} of meat and ${brine} of brine, ${percent} % of green weight pumped`,
+    `on ${green} of meat and ${brine} of brine, ${percent} % of trimmed weight injected`,
   both: ({ green, all }) => `on ${green} of meat, ${all} with its brine`,
 };
 
@@ -68,42 +69,58 @@ const REMARKS = {
   nitrate_raw_only: () => 'By this rule nitrate goes only into what is not heat-treated.',
   nitrate_forbidden: () => 'By this rule no nitrate goes into it.',
   pure_salt: ({ nitrite }) =>
-    `${nitrite} % nitrite is the strength of the pure salt and not of a cure for the kitchen: is it a slip of the comma? Read the packet again. If it is true, this meat can kill: nobody tastes it, and whoever ate of it rings the poison ${E.centre} at once, with signs or without.`,
+    called(
+      `${nitrite} % is pure nitrite, not a cure. Read the bag again. If it does say that, this meat can kill: do not taste it. Anyone ate some? Call {emergency}, say nitrite.`,
+    ),
   strength_unknown: () => 'The strength of the cure is not known.',
-  nitrate_alone: () => 'Nitrate alone works only as it slowly turns to nitrite; the rule gives no least for it.',
+  nitrate_alone: () => 'Nitrate alone works slowly. The rule does not say how much it needs.',
   ascorbate_lacks: ({ ppm }) =>
-    `The dose lies between least and limit, and this rule wants ${ppm} ppm of sodium ascorbate or erythorbate with it, which is not in what was told.`,
+    `The cure is in range. This rule also needs ${ppm} ppm of sodium ascorbate or erythorbate.`,
   nitrate_no_figure: () => 'This rule gives no figure for nitrate.',
   finished_decides: ({ limit }) =>
     `Above ${limit} ppm this rule counts the finished meat, and what goes in cannot decide it.`,
-  scale_step: ({ step, range }) => `The scale steps by ${step} g, so the dose is ${range.low} to ${range.high} ppm.`,
+  scale_step: ({ step, range }) =>
+    `The scale shows steps of ${step} g, so the dose is ${range.low} to ${range.high} ppm.`,
   pick_up: ({ percent, taken, equal }) =>
-    `By pick-up at ${percent} % it is ${ppm(taken)}; left until meat and brine are equal, ${ppm(equal)}.`,
-  equal_after: ({ time }) => `Pick-up is no basis here: the thinnest piece can be equal with the brine after ${time}.`,
-  diffuses: ({ range }) =>
-    `By the time it comes out it may be ${ppm(range)}, by the speeds of the cure clock; the larger counts.`,
+    `With ${percent} % of brine taken up: ${ppm(taken)}. Left until even: ${ppm(equal)}.`,
+  equal_after: ({ time }) =>
+    `The thinnest piece can be as strong as the brine after ${time}, so the whole brine counts.`,
+  diffuses: ({ range }) => `By the cure clock it may be ${ppm(range)} when it comes out. The larger figure counts.`,
   surface: ({ most }) => `At the surface it is ${most} ppm until it has evened out.`,
   equal_not_before: ({ time }) =>
-    `No piece is equal with the brine before ${time}: take all of it out on time, and not later.`,
+    `No piece is as strong as the brine before ${time}. Take all of it out on time, not later.`,
   equal_unknown: () =>
-    'Whether pick-up is a basis cannot be said without the thickest part of every size and the time in the brine.',
+    'Type the thickest part of every size and the hours in the brine. Without them the whole brine counts.',
   slip: ({ key }) => SLIPS[key],
   may_hold: ({ why, name }) => MAY_HOLD[why](name),
   counted_without: ({ range }) => `What is counted comes to ${range.low} to ${range.high} ppm without it.`,
 };
 
+/** Out of range the figure comes first. @type {Set<import('../../app/types').VerdictWord>} */
+const OUT = new Set(['over', 'may_be_over', 'too_low', 'may_be_too_low']);
+/** What gives the figure already. @type {Set<import('../../app/types').DoseRemark['is']>} */
+const HAS_FIGURE = new Set(['scale_step', 'counted_without', 'pick_up', 'diffuses']);
+
+/** @param {Verdict} verdict */
+function figure({ word, says, nitrite, limit, least }) {
+  if (!nitrite || !OUT.has(word) || says.some(({ is }) => HAS_FIGURE.has(is))) return [];
+  const bound = word.endsWith('over') ? `limit ${limit}` : `needs ${least}`;
+  return [`${ppm(nitrite)}, ${bound}.`];
+}
+
 /** What stands beside the word. @param {Verdict} verdict */
-export const verdictSays = ({ says }) => says.map((remark) => say(REMARKS, remark)).join(' ');
+export const verdictSays = (verdict) =>
+  [...figure(verdict), ...verdict.says.map((remark) => say(REMARKS, remark))].join(' ');
 
 /** @type {Record<import('../../app/types').Method, string>} */
 const BASIS = {
-  rub: 'Ingoing sodium nitrite, counted on green weight.',
-  cover_brine: 'Ingoing sodium nitrite, counted on green weight and brine together.',
-  ground: `Ingoing sodium nitrite, counted on the green weight of the ${E.mince}.`,
-  pick_up: 'Ingoing sodium nitrite, counted on what the meat takes up of the brine, and on green weight.',
-  pumped: 'Ingoing sodium nitrite, counted on what is pumped in, and on green weight.',
+  rub: 'Sodium nitrite put in, counted on trimmed weight.',
+  cover_brine: 'Sodium nitrite put in, counted on trimmed weight and brine together.',
+  ground: `Sodium nitrite put in, counted on the trimmed weight of the ${E.mince}.`,
+  pick_up: 'Sodium nitrite put in, counted on the brine that the meat takes up, and on trimmed weight.',
+  pumped: 'Sodium nitrite put in, counted on what is injected, and on trimmed weight.',
   pumped_and_covered:
-    'Ingoing sodium nitrite: what is pumped in on green weight, and what comes from the cover on green weight and brine together. The two are summed; the low end is all of it evened out.',
+    'Sodium nitrite put in: what is injected on trimmed weight, and what comes from the cover on trimmed weight and brine together. The two are summed; the low end is all of it evened out.',
 };
 
 /** What is counted on what. @param {Verdict} verdict */
@@ -111,6 +128,4 @@ export const verdictBasis = ({ basis }) => basis.map((method) => BASIS[method]).
 
 /** Where limit and least are published, and how well that is known. @param {Verdict} verdict */
 export const verdictSource = ({ source, status }) =>
-  status === 'memory'
-    ? `${source} Its status is memory: it has not been seen, and “in range” rests on the published US limit for home curing as well.`
-    : source;
+  status === 'memory' ? `${source} This limit is from memory, so the US limit for home curing counts too.` : source;

@@ -62,7 +62,7 @@ export const LIST = {
   /** @param {boolean} bags the sizes are bagged apart @param {boolean} weighed every piece was on the scale */
   sum: (bags, weighed) => `All in, ${bags ? 'the bowls hold' : 'the bowl holds'}${weighed ? '' : ', usually'}`,
   apart: 'In a tub of its own',
-  more: html`Must it cover more? More of the same brine from the <a href="#/brine">brine bench</a>; never plain water.`,
+  more: html`Not enough to cover it? Make more of the same at <a href="#/brine">Brine</a>. Never add plain water.`,
   then: 'Then',
 };
 
@@ -82,21 +82,21 @@ export const MIX = {
   useTo: (parts, [low, high]) => `Use a 1-in-${parts} mix: ${low}–${high} ppm`,
   /** @param {number} parts */
   first: (parts) => `First make the 1-in-${parts} mix`,
-  back: 'Back to the neat cure',
+  back: 'Back to the cure itself',
   on: 'The list works with the mix now.',
-  off: 'The list works with the neat cure now.',
+  off: 'The list works with the cure itself now.',
 };
 
 /** The dose holds the batch. */
 export const HELD = {
   head: 'Ways out',
-  says: 'The batch stays held until its numbers change.',
+  says: 'Nothing can be marked done until its numbers change.',
   /** @param {string} aim */
   aim: (aim) => `Weigh for ${aim} in this batch`,
   /** @param {string} aim */
   aimed: (aim) => `This batch is weighed for ${aim}. The recipe is as it was.`,
   pieces: 'Change the pieces',
-  threw: 'I threw it out',
+  threw: `I threw it ${E.thrown}`,
   list: 'The list, while the batch is held',
   noTicks: 'Nothing can be marked done while the batch is held.',
 };
@@ -105,7 +105,7 @@ export const HELD = {
 export const WHY = {
   /** @param {Figure} add */
   usually: (add) => `Usually ${add.text}.`,
-  spoon: 'A spoon shows a slip. It is never a way to weigh.',
+  spoon: 'The spoon figure shows a mistake. Never measure by it.',
 };
 
 export const SCALE = { head: 'Another scale here?', asks: 'The smallest step your scale shows' };

@@ -1,4 +1,5 @@
 /** The weigh-out in words, for facts of the core. */
+import { degrees } from '../degrees.js';
 import { E } from './english.js';
 import { say } from '../fact.js';
 import { count, statusWords } from './names.js';
@@ -19,9 +20,9 @@ export const strengthWords = ({ nitrite, nitrate }) =>
 /** @type {import('../fact.js').Words<CureOf>} */
 const CURES = {
   neat: ({ strength }) => `Cure, ${strengthWords(strength)}`,
-  one_in: ({ parts }) => `Premix, 1 part cure and ${parts - 1} parts salt`,
-  premix: ({ strength }) => `Premix, ${strengthWords(strength)}`,
-  stock: ({ strength }) => `Stock, ${strengthWords(strength)}`,
+  one_in: ({ parts }) => `1-in-${parts} mix: 1 part cure, ${parts - 1} parts salt`,
+  premix: ({ strength }) => `Mix, ${strengthWords(strength)}`,
+  stock: ({ strength }) => `Cure water, ${strengthWords(strength)}`,
 };
 
 /** What a line is called. @param {{ item: import('../../app/types').ItemName | null, cure: CureOf | null }} line */
@@ -52,14 +53,20 @@ const SPOON_SOURCES = {
 /** Where the weight of a spoon comes from. @param {import('../../app/types').SpoonSource} source */
 export const spoonSource = (source) => say(SPOON_SOURCES, source);
 
-/** @type {Record<Method, [string, string]>} */
+const stir = () => `Stir until clear. Chill to ${degrees(4, 40)}.`;
+/** @returns {[string, string]} */
+const under = () => [`${stir()} Put the meat under`, ': '];
+/** @returns {[string, string]} */
+const inject = () => [`${stir()} Inject by weight, each on the scale`, ': '];
+
+/** @type {Record<Method, () => [string, string]>} */
 const PUT_ON = {
-  rub: ['Rub all of it in', ', '],
-  cover_brine: ['Stir until clear, chill to 4 °C (40 °F), then put under the brine', ': '],
-  ground: [`Mix all of it through the cold ${E.mince}, in two lots`, ', '],
-  pick_up: ['Stir until clear, chill to 4 °C (40 °F), then put under the brine', ': '],
-  pumped: ['Stir until clear, chill to 4 °C (40 °F), then inject by weight, each on the scale', ': '],
-  pumped_and_covered: ['Stir until clear, chill to 4 °C (40 °F), then inject by weight, each on the scale', ': '],
+  rub: () => ['Rub all of it in', ', '],
+  cover_brine: under,
+  ground: () => [`Mix all of it through the cold ${E.mince}, in two parts`, ', '],
+  pick_up: under,
+  pumped: inject,
+  pumped_and_covered: inject,
 };
 
 /** @type {Record<Method, string>} */
@@ -75,7 +82,7 @@ const CLOSE = {
 /** @type {import('../fact.js').Words<import('../../app/types').TodoOf>} */
 const DEEDS_LEFT = {
   put_on: ({ method, pieces, about }) => {
-    const [how, then] = PUT_ON[method];
+    const [how, then] = PUT_ON[method]();
     return `${how}${then}${about && pieces > 1 ? 'about ' : ''}${count(pieces, 'piece')}`;
   },
   close: ({ method }) => CLOSE[method],
@@ -86,18 +93,18 @@ export const todoWords = ({ what }) => say(DEEDS_LEFT, what);
 
 /** @type {Record<import('../../app/types').SaltOf, string>} */
 const SALT_OF = {
-  green: 'Salt, cure included, on green weight',
-  taken_up: 'Salt taken up, cure included, on green weight',
+  green: 'Salt, cure included, on trimmed weight',
+  taken_up: 'Salt taken up, cure included, on trimmed weight',
   meat_and_water: 'Salt, cure included, on meat and water',
 };
 
 /** @type {import('../fact.js').Words<import('../../app/types').SheetFact, Fact>} */
 const FACTS = {
-  green: ({ weight }) => ({ label: 'Green weight', value: weight }),
+  green: ({ weight }) => ({ label: 'Trimmed weight', value: weight }),
   aim: ({ ppm, by_rule }) => ({ label: 'Aim', value: `${ppm}${by_rule ? ', by the rule that is chosen' : ''}` }),
   salt: ({ percent, of }) => ({ label: SALT_OF[of], value: percent }),
-  accelerator: ({ ppm }) => ({ label: 'Accelerator going in', value: `${ppm} ppm` }),
-  scale: ({ step }) => ({ label: 'Scale', value: `${step} steps` }),
+  accelerator: ({ ppm }) => ({ label: 'Ascorbate or erythorbate put in', value: `${ppm} ppm` }),
+  scale: ({ step }) => ({ label: 'Scale shows steps of', value: step }),
 };
 
 /** What the list stands on. @param {import('../../app/types').SheetFact[]} facts @returns {Fact[]} */
@@ -120,18 +127,17 @@ const REMARKS = {
   below_step: ({ of, weight }) =>
     `${itemName(of)}: ${weight} is less than this scale can show. Take it by the spoon, or weigh it on a finer scale.`,
   salt_in_cure: ({ premix, brings, aimed }) =>
-    `The ${premix ? 'premix' : 'cure'} alone brings ${brings} of salt, more than the ${aimed} aimed at. No more salt is needed.`,
+    `The ${premix ? 'mix' : 'cure'} alone brings ${brings} of salt, more than the ${aimed} aimed at. No more salt is needed.`,
   no_salt_line: ({ brings }) => `The recipe has no salt of its own; the cure brings ${brings}.`,
   sweet_cure: () =>
     'All of the cure but nitrite and nitrate is counted as salt. A sugar cure mix holds sugar too: fry a slice, taste.',
-  stock_of_the_day: () =>
-    'A stock in water is made for the day and stirred each time: pour away what is left, and make the next one as its label says.',
+  stock_of_the_day: () => `Make cure water fresh each day. Stir it each time. ${E.pourAwayHead} what is left.`,
   cure_below_step: () => 'This scale cannot show the cure at all. Take one of the ways out before anything is weighed.',
-  accelerator: ({ ppm, lies, rule }) => `Accelerator: ${ppm} ppm goes in. ${ACCELERATED[lies]}. ${rule ?? BACON}.`,
+  accelerator: ({ ppm, lies, rule }) =>
+    `Ascorbate or erythorbate: ${ppm} ppm goes in. ${ACCELERATED[lies]}. ${rule ?? BACON}.`,
   odd_weight: ({ odd }) => oddWords(odd),
   in_already: ({ portion }) => `It is in already: ${measured(portion)}. It is not on this list.`,
-  no_premix: () =>
-    'A premix does not suit this recipe: it wants one cure, and enough salt to stand the salt in the premix.',
+  no_premix: () => 'A 1-in-10 mix does not suit this recipe: it needs one cure, and enough salt in it.',
 };
 
 /** @param {import('../../app/types').Remark} remark */
@@ -146,8 +152,8 @@ export const coarseWords = ({ cure, step, low, high }) =>
 /** @type {import('../fact.js').Words<import('../../app/types').CoarseWay, Advice>} */
 const COARSE_WAYS = {
   premix: ({ low, high }) => ({
-    head: 'Work with a premix.',
-    text: `Cure thinned with salt is weighed in a larger amount. On this scale the dose then lies between ${low} and ${high} ppm.`,
+    head: 'Use a 1-in-10 mix.',
+    text: `You weigh more of it. On this scale the dose is then ${low} to ${high} ppm.`,
   }),
   finer_scale: () => ({
     head: 'Borrow a finer scale.',
@@ -162,7 +168,7 @@ const COARSE_WAYS = {
 /** The ways out of it. @param {import('../../app/types').Coarse} coarse @returns {Advice[]} */
 export const coarseWays = ({ ways }) => ways.map((way) => say(COARSE_WAYS, way));
 
-/** How to make and label a premix. @param {import('../../app/types').Premix} premix @returns {Advice[]} */
+/** How to make and label a mix. @param {import('../../app/types').Premix} premix @returns {Advice[]} */
 export const premixSteps = ({ parts, cure, salt }) => [
   {
     head: `Weigh ${cure.text} of cure and ${salt.text} of salt of the same grain.`,
@@ -173,7 +179,7 @@ export const premixSteps = ({ parts, cure, salt }) => [
     text: 'Shake it again each time before you weigh from it.',
   },
   {
-    head: `Label it: premix, 1 part cure in ${parts}, with the date.`,
+    head: `Label it: 1-in-${parts} cure mix, with the date.`,
     text: 'It is still poisonous by the spoonful. Lock it away with the cure.',
   },
 ];

@@ -10,6 +10,9 @@ function quarters(text) {
   return `${n >= 4 ? Math.floor(n / 4) : ''}${QUARTERS[n % 4] ?? ''}`;
 }
 
+/** `Looks like 1–1¾ level tsp` @param {import('../../app/types').Spoon} spoon */
+export const looksLikeHead = (spoon) => looksLike(spoon).replace('l', 'L');
+
 /** @param {import('../../app/types').Spoon} spoon @returns {string} `looks like 1–1¾ level tsp` */
 export function looksLike({ low, high, unit }) {
   const [from, to] = [quarters(low), quarters(high)];

@@ -166,6 +166,16 @@ fn too_big(plan: &Planned, board: &Board) -> Option<Snag> {
     })
 }
 
+/// Beyond three days what is to spare is said in whole days, never more than there are.
+fn to_the_day(minutes: i64) -> i64 {
+    const DAY: i64 = 24 * 60;
+    if minutes > 3 * DAY {
+        minutes.saturating_sub(minutes.rem_euclid(DAY))
+    } else {
+        minutes
+    }
+}
+
 type Both = (Option<Vec<usize>>, Option<Vec<usize>>);
 
 fn one(
@@ -199,6 +209,7 @@ fn one(
             .map(|t| board.time(*t)),
         finish: end.map(|t| board.time(t)),
         slack: minutes
+            .map(to_the_day)
             .and_then(|m| Span::new(Decimal::from(m)).ok())
             .map(|s| s.show(System::Metric).text),
         snag: full.or(snag),

@@ -6,10 +6,13 @@ use super::show::{ends, show};
 use crate::pack::{BAGS, came_and_went, named};
 use crate::pantry::ItemName;
 use crate::quantity::exact::Exact;
-use crate::quantity::{Problem, Range};
+use crate::quantity::{Problem, Range, System};
 use crate::recipe::Recipe;
 use crate::weigh::{Plan, plan};
 use rust_decimal::Decimal;
+
+/// Cure, salt and spice are grams for everybody: a scale shows grams.
+const KITCHEN: System = System::Metric;
 
 /// A recipe with the green weight and the pieces that are for it.
 pub type Share<'a> = (&'a Recipe, Range, u32);
@@ -45,8 +48,7 @@ pub fn shopping(shares: &[Share], ask: &AskBag) -> Result<Vec<Buy>, Problem> {
     let mut buy: Vec<Buy> = list
         .into_iter()
         .map(|(item, name, range)| {
-            let units = ask.settings.units;
-            let weight = ends(range, units);
+            let weight = ends(range, KITCHEN);
             one(
                 Some(ItemName::of(item, name)),
                 Wanted::Weight { weight },
@@ -78,7 +80,7 @@ fn one(item: Option<ItemName>, wanted: Wanted, most: Decimal, of: (&str, &str), 
         if of.0 == BAGS {
             of_it.normalize().to_string()
         } else {
-            show(of_it, ask.settings.units)
+            show(of_it, KITCHEN)
         }
     };
     let left =
