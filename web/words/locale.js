@@ -21,7 +21,7 @@ export const PLACE = place();
 /** Days and months are in the language of the page; which kind of it is the person's own, where the browser says so. */
 export const LOCALE = own?.language === LANGUAGE && own.region ? language : locale(REGION);
 /** Twelve hours or twenty-four, by the person's own language. */
-export const HOUR12 = new Intl.DateTimeFormat(language, { hour: 'numeric' }).resolvedOptions().hour12 ?? false;
+export const HOUR12 = new Intl.DateTimeFormat(own ?? LOCALE, { hour: 'numeric' }).resolvedOptions().hour12 ?? false;
 
 /**
  * Settings of a new page in this place.
@@ -35,7 +35,7 @@ export function localSettings(settings, profiles) {
   return { ...settings, profile, units: REGION === 'US' ? 'us' : 'metric' };
 }
 
-/** What browsers call a language is no rule of theirs. */
+/** What browsers call a language is no rule of theirs: some say `C`, where the machine speaks none. */
 function known() {
   try {
     return new Intl.Locale(language);

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { dist } from '../harness.mjs';
+import { dist, host, open, phone, visit } from '../harness.mjs';
 import { begin, goTo } from './steps.mjs';
 
 /** What the browser speaks, what the page says that it speaks, and how it spells there. */
@@ -36,4 +36,13 @@ test('before any script has run it says its language too, and so does the manife
   const { lang, dir, description } = JSON.parse(readFileSync(`${dist}manifest.webmanifest`, 'utf8'));
   assert.deepEqual([lang, dir], ['en-GB', 'ltr']);
   assert.ok(html.includes(description));
+});
+
+test('a browser that speaks no language still has the page', async (t) => {
+  const context = await open(t, phone);
+  // As WebKit has it where the machine's place is C; and what is no tag at all.
+  await context.addInitScript(() => Object.defineProperty(navigator, 'language', { get: () => 'C' }));
+  const page = await visit(context, (await host(t)).address);
+  await page.getByLabel('Meat, trimmed, grams').waitFor();
+  assert.equal(await page.locator('html').getAttribute('lang'), 'en-GB');
 });
