@@ -32,6 +32,7 @@ export const BLANKS = {
 
 /** @type {Record<import('../../app/types').CureSalt, string>} */
 const SALTS = { nitrite: 'sodium nitrite', nitrate: 'sodium nitrate' };
+const SALT = 'salt';
 
 /** In the middle of a sentence; a person's own word stays as it was typed. @param {Meat} meat */
 const cutOf = ({ cut, name }) => cutName(cut)?.toLowerCase() ?? name;
@@ -47,7 +48,7 @@ const INSIDE = {
   // `cure no. 1 (salt, sodium nitrite)`; what stands in brackets in its name gives way.
   cure: ({ item, salts }) => {
     const name = item ? itemWithin({ item, name: '' }).replace(/ \(.*\)$/, '') : 'cure';
-    return `${name} (${['salt', ...salts.map((salt) => SALTS[salt])].join(', ')})`;
+    return `${name} (${[SALT, ...salts.map((salt) => SALTS[salt])].join(', ')})`;
   },
 };
 
