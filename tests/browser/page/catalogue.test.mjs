@@ -22,7 +22,7 @@ const TYPED = [
   ...['Rub for 5 lb meat', '30 g salt', '60 g salt', '3/4 cup salt', '5 g cure no. 1', '20 g cure no. 1', 'egg'],
   ...['ascorbate', 'even.', 'x'.repeat(24), `1 ${'x'.repeat(22)}`],
   // What went in as it was told: in the words in which it is typed and stored.
-  ...['1 packet of', '1 packet', '1 heaping tsp'],
+  ...['1 bag of', '1 packet of', '1 packet', '1 heaping tsp'],
 ];
 const RELEASE = /\d+\.\d+\.\d+-[0-9a-f]{8}/;
 /** A tag with the code behind it, as on a label; and the tags that the tour makes. */

@@ -61,8 +61,11 @@ export const BATCH = {
   ready: (time) => html`Ready <b class="nowrap">${time}</b>. `,
   /** @param {string} time */
   now: (time) => html`Started now, it is ready <b class="nowrap">${time}</b>. `,
-  /** @param {string} slack */
-  spare: (slack) => html`To spare: ${slack.replace(/ d$/, ' days')}.`,
+  /** @param {string} slack beyond three days it is whole days */
+  spare: (slack) => {
+    const [, days] = /^(\d+) d$/.exec(slack) ?? [];
+    return days ? html`${days} days to spare.` : html`To spare: ${slack}.`;
+  },
   /** @param {string} name */
   tasks: (name) => `Tasks of ${name}`,
   /** @param {string} tag */
