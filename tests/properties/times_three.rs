@@ -13,7 +13,7 @@ fn the_plan_the_calendar_the_label_and_the_clock_of_three() {
     let three = [
         ("Fallow haunch in brine", "fallow-haunch", 1, "2600 g", "95 mm"),
         ("Wild boar belly, smoked", "boar-belly-rind", 1, "1800 g", "45 mm"),
-        ("Hare, cured and braised", "hare-legs", 4, "1200 g", "45 mm"),
+        ("Marsh hare, cured and braised", "hare-legs", 4, "1200 g", "45 mm"),
     ];
     let nights: Vec<Value> = (-3..90)
         .map(|n| {

@@ -122,7 +122,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await toPlan(page, 'Mallard breast (from memory)', '3', '4', 'Saltmarsh duck breasts');
   await toPlan(page, 'Teal breast, green-winged (from memory)', '3', '2', 'Saltmarsh duck breasts');
   await toPlan(page, 'Wild boar belly (from memory)', '1', '1', 'Wild boar belly, smoked');
-  await toPlan(page, 'Brown hare, hind legs', '1', '2', 'Hare, cured and braised');
+  await toPlan(page, 'Brown hare, hind legs', '1', '2', 'Marsh hare, cured and braised');
   await look(page, '02-bag');
   const buy = await texts(page.locator('.plate .rows').nth(1).locator('> li'));
   assert.match(
@@ -144,7 +144,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await button(page, /^Start a batch: Wild boar belly/).tap();
   await button(page, /^Start a batch: Wild boar belly/).waitFor({ state: 'detached' });
   await look(page, '03-bag-two-begun');
-  await button(page, /^Start a batch: Hare, cured/).tap();
+  await button(page, /^Start a batch: Marsh hare/).tap();
   await page.waitForURL(/#\/today$/);
   assert.equal((await kept(page, 'batch/')).length, 3);
   await look(page, '04-today-three-to-weigh');
@@ -177,7 +177,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   // The hare: a tablespoon went in for a teaspoon, and nothing goes on.
   await toToday(page);
   await page
-    .getByRole('link', { name: /Hare, cured and braised/ })
+    .getByRole('link', { name: /Marsh hare, cured and braised/ })
     .last()
     .tap();
   await heading(page, 'Pieces');
@@ -189,7 +189,7 @@ test('a weekend on the saltmarsh, from the bag to the gift and to the next year'
   await page.locator('.verdict.stop').first().waitFor();
   await look(page, '06-held');
   await toToday(page);
-  await page.getByRole('link', { name: /Hare, cured and braised is held/ }).waitFor();
+  await page.getByRole('link', { name: /Marsh hare, cured and braised is held/ }).waitFor();
   await look(page, '07-today-held');
 
   // In the night the belly froze in the wrong drawer.
