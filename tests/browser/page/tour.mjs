@@ -133,6 +133,12 @@ export async function tour(page, look) {
   await page.getByLabel('Meat, trimmed').fill('500 g');
   await page.getByLabel('Nitrite printed on the bag').fill('6.25');
   await look('spoons');
+  await page.getByRole('button', { name: 'Save this mix' }).click();
+  await page.getByText('Saved mixes').waitFor();
+  await page.getByLabel('Water: cure water').check();
+  await page.getByRole('button', { name: 'Save this cure water' }).click();
+  await page.getByText('My cure water').first().waitFor();
+  await look('spoons, saved mixes');
   await goTo(page, '#/keep');
   await look('keep');
   await goTo(page, `#${code}`);
