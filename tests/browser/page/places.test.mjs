@@ -180,7 +180,7 @@ test('no screen has more words than a tired person reads', async (t) => {
     await count(at, MOST);
   }
   await startBatch(page, /Saltmarsh/);
-  await startBatch(page, /Hare, cured/);
+  await startBatch(page, /Marsh hare/);
   await goTo(page, '#/today');
   await count('batches, two', MOST);
   assert.deepEqual(

@@ -14,7 +14,7 @@ const dateIn = (page, days) =>
 test('all that is begun has a latest start, no task falls into the night, and one step is moved by hand', async (t) => {
   const page = await begin(t);
   await startBatch(page, /Saltmarsh duck breasts/);
-  await startBatch(page, /Hare, cured/);
+  await startBatch(page, /Marsh hare/);
   await goTo(page, '#/more');
   await page.getByRole('link', { name: /^Ready by a day/ }).tap();
   await page.getByLabel('Ready by').fill(await dateIn(page, 8));

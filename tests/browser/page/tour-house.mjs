@@ -215,7 +215,7 @@ async function labels(page, look) {
 
 /** Settings in every choice, and the file with everything. */
 async function settings(page, look) {
-  await startBatch(page, /Hare, cured/);
+  await startBatch(page, /Marsh hare/);
   await addPieces(page, { cut: 'Hare hind leg', count: '4', weight: '1200 g', thickness: '40 mm' });
   const hare = new URL(page.url()).hash.replace('pieces', 'weigh');
   await goTo(page, '#/keep');
