@@ -92,13 +92,18 @@ fn status(cell: &str) -> String {
     format!("crate::pantry::Status::{}", variant(cell))
 }
 
-/// A status, or `None` for `none`.
-fn some_status(cell: &str) -> String {
-    if cell == "none" {
+/// `Some(…)` of a cell, or `None` where it says that there is none.
+fn some_but(none: &str, cell: &str, wrap: impl Fn(&str) -> String) -> String {
+    if cell == none {
         "None".into()
     } else {
-        format!("Some({})", status(cell))
+        format!("Some({})", wrap(cell))
     }
+}
+
+/// A status, or `None` for `none`.
+fn some_status(cell: &str) -> String {
+    some_but("none", cell, status)
 }
 
 /// A cell as a kind of meat; the compiler knows which there are.
@@ -108,11 +113,7 @@ fn meat(cell: &str) -> String {
 
 /// A kind of meat, or `None` for the row that is for any.
 fn any_meat(cell: &str) -> String {
-    if cell == "any" {
-        "None".into()
-    } else {
-        format!("Some({})", meat(cell))
-    }
+    some_but("any", cell, meat)
 }
 
 /// The rows of a table that has one for each kind of meat, so that none is ever looked for in vain.
@@ -132,11 +133,7 @@ fn yes(cell: &str) -> bool {
 
 /// A decimal as a constant expression, or `None` for an empty cell.
 fn decimal(cell: &str) -> String {
-    if cell.is_empty() {
-        "None".into()
-    } else {
-        format!("Some(rust_decimal::dec!({cell}))")
-    }
+    some_but("", cell, |number| format!("rust_decimal::dec!({number})"))
 }
 
 /// A number as a constant of type `f64`; fails where the cell is none.
@@ -146,9 +143,5 @@ fn float(cell: &str) -> String {
 }
 
 fn maybe(cell: &str) -> String {
-    if cell.is_empty() {
-        "None".into()
-    } else {
-        format!("Some({})", float(cell))
-    }
+    some_but("", cell, float)
 }

@@ -1,6 +1,6 @@
 //! Tables of the meat: cuts, game, how fast salt and heat go, keeping, trouble; and where all figures come from.
 
-use super::{Rows, any_meat, by_meat, float, maybe, meat, rows, some_status, status, table, triple, variant};
+use super::{Rows, any_meat, by_meat, float, maybe, meat, rows, some_but, some_status, status, table, triple, variant};
 use std::fmt::Write as _;
 use std::path::Path;
 
@@ -54,13 +54,7 @@ pub fn trouble() -> String {
         });
         format!("&[{}]", pairs.collect::<String>())
     };
-    let hazard = |cell: &str| {
-        if cell.is_empty() {
-            "None".to_owned()
-        } else {
-            format!("Some({})", named("Hazard", cell))
-        }
-    };
+    let hazard = |cell: &str| some_but("", cell, |key| named("Hazard", key));
     [
         table("TROUBLE_CARDS", &format!("{of}::Card"), &rows("trouble-cards.csv", 1), |r| {
             named("Card", &r[0])
@@ -119,11 +113,7 @@ pub fn game() -> String {
              share: {}, grams: {}, source: {:?}, status: {} }}",
             &r[0],
             // An ending is of no kind of meat: what is left of green weight.
-            if &r[1] == "finish" {
-                "None".into()
-            } else {
-                format!("Some({})", meat(&r[1]))
-            },
+            some_but("finish", &r[1], meat),
             &r[2],
             &r[3],
             if r[4].is_empty() { "0" } else { &r[4] },

@@ -230,17 +230,22 @@ fn raw_meat_keeps_from_the_day_of_the_kill() {
     plain["cures"] = json!([]);
     plain["lines"] = json!([]);
     plain["steps"] = json!([{"do": "pack"}]);
-    for (cut, frozen, days, basis) in [
+    let mut minced = plain.clone();
+    minced["method"] = json!("ground");
+    for (cut, recipe, frozen, days, basis) in [
+        // FoodSafety.gov, Cold Food Storage Chart: raw mince 1 to 2 days, published; 3 to 4 months frozen, from memory.
+        ("fallow-haunch", &minced, false, 1, "Cold Food Storage Chart, published"),
+        ("fallow-haunch", &minced, true, 91, "Cold Food Storage Chart, memory"),
         // USDA FSIS cold storage chart, quoted: raw birds 1 to 2 days, raw venison 3 to 5.
-        ("mallard-breast", false, 1, "cold storage chart, quoted"),
-        ("fallow-haunch", false, 3, "cold storage chart, quoted"),
+        ("mallard-breast", &plain, false, 1, "cold storage chart, quoted"),
+        ("fallow-haunch", &plain, false, 3, "cold storage chart, quoted"),
         // Extension charts, quoted: raw wild duck 6 to 12 months frozen, venison 8 to 12.
-        ("mallard-breast", true, 182, "Extension charts, quoted"),
-        ("fallow-haunch", true, 243, "Extension charts, quoted"),
+        ("mallard-breast", &plain, true, 182, "Extension charts, quoted"),
+        ("fallow-haunch", &plain, true, 243, "Extension charts, quoted"),
         // No figure is known for raw boar: the shortest of raw game, and it says so.
-        ("boar-belly", false, 1, "Our own, judgement"),
+        ("boar-belly", &plain, false, 1, "Our own, judgement"),
     ] {
-        let labels = asked(&of_cut(cut, &plain), killed + 12 * HOUR, frozen, false, "us-home");
+        let labels = asked(&of_cut(cut, recipe), killed + 12 * HOUR, frozen, false, "us-home");
         let pack = paper(&labels, "pack");
         assert_eq!(
             pack["until"].as_i64().map(|u| u - killed),
@@ -256,7 +261,7 @@ fn raw_meat_keeps_from_the_day_of_the_kill() {
         assert!(says.contains(basis), "{says} is not by {basis}");
         // What lay longer than it keeps raw is not mended by frost.
         refused(
-            &asked(&of_cut(cut, &plain), killed + 6 * DAY, frozen, false, "us-home"),
+            &asked(&of_cut(cut, recipe), killed + 6 * DAY, frozen, false, "us-home"),
             "do_not_eat",
             "past_keeping",
         );

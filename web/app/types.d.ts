@@ -6540,7 +6540,7 @@ export type AllergenKey = "barley" | "celery" | "egg" | "fish" | "milk" | "musta
 
 export type ProfileKey = "us-home" | "us-plant" | "ca" | "uk" | "eu" | "codex" | "anz";
 
-export type KeepingKey = "smoked-cured-bird-cold" | "smoked-cured-any-cold" | "smoked-any-cold" | "cooked-any-cold" | "raw-red-cold" | "raw-bird-cold" | "raw-any-cold" | "any-any-vacuum" | "smoked-cured-any-frozen" | "smoked-any-frozen" | "cooked-any-frozen" | "raw-red-frozen" | "raw-bird-frozen" | "raw-any-frozen";
+export type KeepingKey = "smoked-cured-bird-cold" | "smoked-cured-any-cold" | "smoked-any-cold" | "cooked-any-cold" | "raw-red-cold" | "raw-bird-cold" | "raw-any-cold" | "raw-minced-any-cold" | "any-any-vacuum" | "smoked-cured-any-frozen" | "smoked-any-frozen" | "cooked-any-frozen" | "raw-red-frozen" | "raw-bird-frozen" | "raw-any-frozen" | "raw-minced-any-frozen";
 
 export type SlipKey = "tablespoon" | "teaspoon" | "ounce" | "gram" | "us-gallon" | "imperial-gallon" | "per-pound" | "per-kilogram" | "no-1-for-sweet" | "sweet-for-no-1";
 

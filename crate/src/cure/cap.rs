@@ -52,7 +52,12 @@ pub fn keeps_until(batch: &Batch) -> Option<i64> {
 pub(super) fn cap(batch: &Batch, piece: &Piece, begun: i64) -> Option<Cap> {
     let kind = kind(piece);
     if batch.recipe.cures.is_empty() && batch.put_in.is_none() && batch.also.is_none() {
-        let row = keeps("raw", &[kind], "cold")?;
+        let state = if batch.recipe.method == Method::Ground {
+            "raw-minced"
+        } else {
+            "raw"
+        };
+        let row = keeps(state, &[kind], "cold")?;
         let from = killed(&batch.killed).unwrap_or(begun);
         return Some(Cap {
             at: moment(from, f64::from(row.low) * 24.0).max(begun),

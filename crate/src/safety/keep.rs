@@ -31,7 +31,7 @@ pub const JERKY: Jerky = Jerky {
 pub struct Keeps {
     /// State, kind and place, as `cooked-any-cold`; the page words the rule.
     pub key: &'static str,
-    /// `smoked-cured`, `smoked`, `cooked`, `raw`, or `any`.
+    /// `smoked-cured`, `smoked`, `cooked`, `raw`, `raw-minced`, or `any`.
     pub state: &'static str,
     /// The kind of meat; nothing for any.
     pub kind: Option<MeatKind>,

@@ -18,6 +18,8 @@ pub enum Done {
     Cooked,
     /// Not cooked, and without cure.
     Raw,
+    /// The same, and minced: what was on the outside is inside.
+    RawMinced,
     /// Cured and not cooked: no keeping time is published for what is cured at home.
     RawCured,
 }
@@ -29,6 +31,7 @@ impl Done {
             Self::Smoked => Some("smoked"),
             Self::Cooked => Some("cooked"),
             Self::Raw => Some("raw"),
+            Self::RawMinced => Some("raw-minced"),
             Self::RawCured => None,
         }
     }
@@ -66,7 +69,7 @@ pub(super) fn keeping(
 ) -> Option<Keeping> {
     let kinds = kinds(&batch.pieces);
     let state = done.key()?;
-    let from = if done == Done::Raw {
+    let from = if matches!(done, Done::Raw | Done::RawMinced) {
         killed(&batch.killed)?
     } else {
         heat_ended?

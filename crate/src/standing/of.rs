@@ -11,7 +11,7 @@ use crate::cure::{through, went_in};
 use crate::dose::{Outcome, Verdict};
 use crate::order::InOrder;
 use crate::quantity::{Problem, Temperature};
-use crate::recipe::{Do, Eaten};
+use crate::recipe::{Do, Eaten, Method};
 use crate::weigh::{self, Settings};
 use rust_decimal::Decimal;
 
@@ -129,7 +129,7 @@ impl Standing {
             Assurance::Chilled(class) => self.heated.is_chilled(class),
             Assurance::Cooked => self.heated.all_hot(),
             Assurance::Keep => match self.done {
-                Done::Raw => self.keeping.is_some() && !self.to_cook,
+                Done::Raw | Done::RawMinced => self.keeping.is_some() && !self.to_cook,
                 _ => self.keeping.is_some() && self.heated.all_hot() && self.heated.all_chilled(),
             },
             // What is to be cooked here is given when that is done.
@@ -171,6 +171,7 @@ fn done(batch: &Batch, heated: &Heated, cure: bool, cured_through: bool) -> Done
         (true, true, _) => Done::Smoked,
         (true, false, _) => Done::Cooked,
         (false, _, true) => Done::RawCured,
+        (false, _, false) if batch.recipe.method == Method::Ground => Done::RawMinced,
         (false, _, false) => Done::Raw,
     }
 }

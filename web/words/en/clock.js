@@ -12,7 +12,7 @@ const HOT = () => `1 hour where it was hotter than ${degrees(32, 90)}`;
 
 /** @type {Record<import('../../app/types').Fate, () => string>} */
 const FATES = {
-  kept: () => `It stayed at ${COLD()} or colder: go on.`,
+  kept: () => `It stayed at ${COLD()} or colder.`,
   use_now: () =>
     `Under 2 hours above ${COLD()} in all (${HOT()}): chill it now, cook it through. Not sure? ${E.throwAwayHead}.`,
   discard: () =>

@@ -36,7 +36,7 @@ const SAYS = {
   not_rinsed: () => 'it is not marked as rinsed',
   in_cure: () => 'it is still in the cure',
   over_stayed: () => 'it has been in the cure longer than raw meat keeps',
-  out_early: ({ who }) => `${who} came out early and may have too little cure: keep it as cooked meat`,
+  out_early: ({ who }) => `${who} came out early and may have too little cure: it keeps only as cooked meat does`,
   not_read: ({ who, needed }) => `${who} was not read at ${needed}`,
   reading_in_question: ({ who }) => `a reading of ${who} is in question`,
   in_fire: ({ who }) => `${who} is not marked as out of the fire`,
@@ -116,7 +116,7 @@ export function doubtWords(doubt, batch, nameOf) {
     read: doubt.read?.text ?? '',
     needed: doubt.needed?.text ?? '',
     line: line?.name ?? '',
-    on: Boolean(batch.put_in) || batch.ticks?.some(({ of }) => of.startsWith('cure:')) === true,
+    on: Boolean(batch.put_in ?? batch.also) || batch.ticks?.some(({ of }) => of.startsWith('cure:')) === true,
   };
   const fact = SAYS[doubt.kind](told);
   const says =

@@ -24,7 +24,7 @@ export const job = () => [
   ],
   [
     'Read the verdict',
-    'A range with its limit. In range: go on. Held: nothing goes on until the numbers change. Never add cure to go faster, and do not count on soaking it out.',
+    'A range with its limit. Held: nothing goes on until the numbers change. Never add cure to go faster, and do not count on soaking it out.',
   ],
   ['Label the bag', 'Print or write the bag label before the bag closes. A bag without a name is a guess later.'],
   [

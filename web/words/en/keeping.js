@@ -1,3 +1,5 @@
+import { E } from './english.js';
+
 /** How long a pack keeps, by the row that decides. @type {Record<import('../../app/types').KeepingKey, string>} */
 export const KEEPS = {
   'smoked-cured-bird-cold': 'cured and smoked birds: 2 weeks at most',
@@ -7,6 +9,7 @@ export const KEEPS = {
   'raw-red-cold': 'raw venison: 3 to 5 days',
   'raw-bird-cold': 'raw birds: 1 to 2 days',
   'raw-any-cold': 'no figure for this raw meat: as raw birds 1 to 2 days',
+  'raw-minced-any-cold': `raw ${E.mince}: 1 to 2 days`,
   'any-any-vacuum': 'vacuum packs on chill alone: 10 days at most, against Clostridium botulinum',
   'smoked-cured-any-frozen': 'smoked and cured: 1 to 2 months for quality; charts differ',
   'smoked-any-frozen': 'no figure without cure: as smoked and cured 1 to 2 months',
@@ -14,4 +17,5 @@ export const KEEPS = {
   'raw-red-frozen': 'raw venison: 8 to 12 months for quality; charts differ',
   'raw-bird-frozen': 'raw wild duck: 6 to 12 months for quality; charts differ',
   'raw-any-frozen': 'no figure for this raw meat: as raw wild duck 6 to 12 months',
+  'raw-minced-any-frozen': `raw ${E.mince}: 3 to 4 months for quality`,
 };
