@@ -9,7 +9,7 @@ const dist = new URL('../dist/', import.meta.url);
 // The budget is what is aimed at. The ceiling is what it weighed when last accepted and a little more, so that nobody
 // adds to it without a word; where it is above the budget, DEVELOPERS.md says why. Lower it whenever it can be.
 export const BUDGETS = [
-  { what: 'everything the page loads, brotli', budget: 300_000, ceiling: 516_000, measure: ({ page }) => page.brotli },
+  { what: 'everything the page loads, brotli', budget: 300_000, ceiling: 516_700, measure: ({ page }) => page.brotli },
   { what: 'the single file', budget: 500_000, ceiling: 516_000, measure: ({ single }) => single.raw },
 ];
 

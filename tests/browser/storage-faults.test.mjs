@@ -3,6 +3,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
+import { harm } from './faults.mjs';
 import { host, open, usable, visit } from './harness.mjs';
 import { goTo, kept, startDemo } from './page/steps.mjs';
 
@@ -31,28 +32,6 @@ async function exported(page) {
 }
 
 const batches = (file) => file.records.filter(({ key }) => key.startsWith('batch/'));
-
-/** In a page: works on the database as another page would. */
-function harm(what) {
-  return new Promise((done, failed) => {
-    if (what === 'delete') {
-      const request = indexedDB.deleteDatabase('cure-reckoner');
-      request.onsuccess = () => done();
-      request.onerror = () => failed(request.error);
-      return;
-    }
-    const request = indexedDB.open('cure-reckoner', what === 'raise' ? 2 : undefined);
-    request.onupgradeneeded = ({ target }) => target.result.createObjectStore('shelves');
-    request.onerror = () => failed(request.error);
-    request.onsuccess = ({ target }) => {
-      const db = target.result;
-      if (what === 'raise') return (db.close(), done());
-      const tx = db.transaction('records', 'readwrite');
-      tx.objectStore('records').clear();
-      tx.oncomplete = () => (db.close(), done());
-    };
-  });
-}
 
 for (const what of ['delete', 'clear', 'site data']) {
   test(`${TIMES} times the records are gone (${what}): told, shown, exported, put back`, async (t) => {

@@ -20,6 +20,28 @@ const COURSE = [
   [300, 9],
   [420, 3],
 ];
+/** Taken out at 60 °C and chilled. */
+export const NOT_HOT = [
+  [0, 3],
+  [30, 22],
+  [60, 45],
+  [121, 60],
+  [140, 52],
+  [210, 19],
+  [300, 9],
+  [420, 3],
+];
+/** Hot enough, and six hours from 45 to 20 °C. */
+export const SLOW = [
+  [0, 3],
+  [30, 22],
+  [60, 45],
+  [90, 62],
+  [120, 76],
+  [150, 45],
+  [330, 30],
+  [450, 20],
+];
 /** It is taken out when it was read hot. */
 const OUT = 122;
 

@@ -2,6 +2,7 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
+import { trapped } from '../faults.mjs';
 import { host, open, single, usable, visit } from '../harness.mjs';
 import { begin, goTo, kept, startDemo, texts, weighOut } from './steps.mjs';
 
@@ -119,26 +120,7 @@ test('with storage switched off the page says so and reckons as usual', async (t
 test('after the core has failed no figure stays; Work it out again brings them back', async (t) => {
   const { address } = await host(t);
   const context = await open(t);
-  // While `trap` is set, every instance of the core traps at every question.
-  await context.addInitScript(() => {
-    const guarded = ({ exports }) => ({
-      exports: {
-        ...exports,
-        reckon(...asked) {
-          if (globalThis.trap) throw new WebAssembly.RuntimeError('unreachable');
-          return exports.reckon(...asked);
-        },
-      },
-    });
-    const { instantiateStreaming, Instance } = WebAssembly;
-    WebAssembly.instantiateStreaming = async (...given) => {
-      const { instance, module } = await instantiateStreaming(...given);
-      return { instance: guarded(instance), module };
-    };
-    WebAssembly.Instance = function (...given) {
-      return guarded(new Instance(...given));
-    };
-  });
+  await context.addInitScript(trapped);
   const page = await visit(context, address);
   const batch = await startDemo(page);
   await weighOut(page, batch);

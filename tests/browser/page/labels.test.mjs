@@ -7,7 +7,7 @@ import jsqr from 'jsqr';
 import { PNG } from 'pngjs';
 import { phone, scan } from '../harness.mjs';
 import { read } from '../paper.mjs';
-import { finished, putLabels } from './finished.mjs';
+import { NOT_HOT, SLOW, finished, putLabels } from './finished.mjs';
 import { begin, goTo, setting, startDemo, texts } from './steps.mjs';
 
 const DPI = 200;
@@ -188,32 +188,8 @@ test('a gift of birds has a line to sign under US rules, and under another law n
 
 /** What forbids it: readings of each class, and what the label then says. */
 const BARRED = {
-  'taken out at 60 °C and chilled': [
-    [
-      [0, 3],
-      [30, 22],
-      [60, 45],
-      [121, 60],
-      [140, 52],
-      [210, 19],
-      [300, 9],
-      [420, 3],
-    ],
-    /DO NOT EAT\./,
-  ],
-  'hot enough, and six hours from 45 to 20 °C': [
-    [
-      [0, 3],
-      [30, 22],
-      [60, 45],
-      [90, 62],
-      [120, 76],
-      [150, 45],
-      [330, 30],
-      [450, 20],
-    ],
-    /DO NOT EAT\./,
-  ],
+  'taken out at 60 °C and chilled': [NOT_HOT, /DO NOT EAT\./],
+  'hot enough, and six hours from 45 to 20 °C': [SLOW, /DO NOT EAT\./],
 };
 
 for (const [what, [course, says]] of Object.entries(BARRED)) {

@@ -1,7 +1,7 @@
 // Batches in the states that a screen has words for, as they are stored: what was ticked, read and logged, hours ago.
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { finished } from './finished.mjs';
+import { NOT_HOT, SLOW, finished } from './finished.mjs';
 
 const reckon = fileURLToPath(new URL('../../../target/release/examples/reckon', import.meta.url));
 const MINUTE = 60_000;
@@ -92,6 +92,10 @@ const over = (now, lit, fire, log, more = {}) =>
     log,
     ...more,
   });
+/** All of them out so many hours ago. */
+const out = (hours) => ({
+  change: ({ ticks }, ago) => [0, 1, 2].forEach((at) => ticks.push({ of: `pull:${at}`, at: ago(hours) })),
+});
 const WARM = [
   [0, null, 85],
   [1, 0, 4],
@@ -485,39 +489,15 @@ export function states(now) {
     ],
     // Out of the fire.
     'all out, chilling': [
-      over(
-        now,
-        150,
-        [...WARM, [120, 0, 75], [121, 1, 76], [122, 2, 76], [145, 2, 40]],
-        {},
-        {
-          change: ({ ticks }, ago) => [0, 1, 2].forEach((at) => ticks.push({ of: `pull:${at}`, at: ago(0.45) })),
-        },
-      ),
+      over(now, 150, [...WARM, [120, 0, 75], [121, 1, 76], [122, 2, 76], [145, 2, 40]], {}, out(0.45)),
       ['fire', 'pack', 'labels', 'today'],
     ],
     'out, and not read since': [
-      over(
-        now,
-        400,
-        [...WARM, [120, 0, 75], [121, 1, 76], [122, 2, 76]],
-        {},
-        {
-          change: ({ ticks }, ago) => [0, 1, 2].forEach((at) => ticks.push({ of: `pull:${at}`, at: ago(4.6) })),
-        },
-      ),
+      over(now, 400, [...WARM, [120, 0, 75], [121, 1, 76], [122, 2, 76]], {}, out(4.6)),
       ['fire', 'pack', 'labels', 'today'],
     ],
     'out too early': [
-      over(
-        now,
-        150,
-        [...WARM, [120, 0, 60], [121, 1, 62], [122, 2, 76]],
-        {},
-        {
-          change: ({ ticks }, ago) => [0, 1, 2].forEach((at) => ticks.push({ of: `pull:${at}`, at: ago(0.45) })),
-        },
-      ),
+      over(now, 150, [...WARM, [120, 0, 60], [121, 1, 62], [122, 2, 76]], {}, out(0.45)),
       ['fire', 'pack', 'labels'],
     ],
     done: [done(), all],
@@ -526,31 +506,13 @@ export function states(now) {
     'done long ago': [done({ now: now - 60 * 24 * HOUR }), ['pack', 'labels', 'today']],
     'done, not hot': [
       done({
-        course: [
-          [0, 3],
-          [30, 22],
-          [60, 45],
-          [121, 60],
-          [140, 52],
-          [210, 19],
-          [300, 9],
-          [420, 3],
-        ],
+        course: NOT_HOT,
       }),
       ['fire', 'pack', 'labels'],
     ],
     'done, cooled slowly': [
       done({
-        course: [
-          [0, 3],
-          [30, 22],
-          [60, 45],
-          [90, 62],
-          [120, 76],
-          [150, 45],
-          [330, 30],
-          [450, 20],
-        ],
+        course: SLOW,
       }),
       ['fire', 'pack', 'labels'],
     ],

@@ -1,27 +1,7 @@
 // What a browser, another tab and a newer page can do to the records and to the page, as far as it is told on a screen.
+import { harm, trapped } from '../faults.mjs';
 import { finished } from './finished.mjs';
 import { goTo, put, settled, startDemo, weighOut } from './steps.mjs';
-
-/** In a page: works on the database as another page would. */
-function harm(what) {
-  return new Promise((done, failed) => {
-    if (what === 'delete') {
-      const request = indexedDB.deleteDatabase('cure-reckoner');
-      request.onsuccess = () => done();
-      request.onerror = () => failed(request.error);
-      return;
-    }
-    const request = indexedDB.open('cure-reckoner', what === 'raise' ? 2 : undefined);
-    request.onupgradeneeded = ({ target }) => target.result.createObjectStore('shelves');
-    request.onerror = () => failed(request.error);
-    request.onsuccess = ({ target: { result: db } }) => {
-      if (what === 'raise') return (db.close(), done());
-      const tx = db.transaction('records', 'readwrite');
-      tx.objectStore('records').clear();
-      tx.oncomplete = () => (db.close(), done());
-    };
-  });
-}
 
 /** Changes a batch, so that the page learns what has become of the store. */
 async function change(page, batch) {
@@ -91,33 +71,13 @@ export async function throughFaults(page, look, { fresh }) {
     await other.context().close();
   }
   // The core fails at every question.
-  const trapped = await fresh((context) =>
-    context.addInitScript(() => {
-      const guarded = ({ exports }) => ({
-        exports: {
-          ...exports,
-          reckon(...asked) {
-            if (globalThis.trap) throw new WebAssembly.RuntimeError('unreachable');
-            return exports.reckon(...asked);
-          },
-        },
-      });
-      const { instantiateStreaming, Instance } = WebAssembly;
-      WebAssembly.instantiateStreaming = async (...given) => {
-        const { instance, module } = await instantiateStreaming(...given);
-        return { instance: guarded(instance), module };
-      };
-      WebAssembly.Instance = function (...given) {
-        return guarded(new Instance(...given));
-      };
-    }),
-  );
-  const batch = await startDemo(trapped);
-  await weighOut(trapped, batch);
-  await trapped.evaluate(() => (globalThis.trap = true));
-  await trapped.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
-  await trapped.getByText('No figures').waitFor();
-  await look('no figures', '', trapped);
-  await settled(trapped);
-  await trapped.context().close();
+  const failing = await fresh((context) => context.addInitScript(trapped));
+  const batch = await startDemo(failing);
+  await weighOut(failing, batch);
+  await failing.evaluate(() => (globalThis.trap = true));
+  await failing.evaluate(() => document.dispatchEvent(new Event('visibilitychange')));
+  await failing.getByText('No figures').waitFor();
+  await look('no figures', '', failing);
+  await settled(failing);
+  await failing.context().close();
 }

@@ -73,7 +73,7 @@ const TRICHINAE =
 const ABOUT = {
   jerky: () => ({
     title: 'Jerky: heat first, then dry',
-    says: 'Strips that are dried before they are hot keep alive what is on them. A moisture to protein ratio of 0.75 is a name on a label, not a test of what lives on it.',
+    says: 'Strips that are dried before they are hot keep alive what is on them. A moisture to protein ratio of 0.75 does not show that it was killed.',
     source:
       'USDA FSIS, jerky and food safety (published); the figure for vacuum packs from memory. Water activity is measured, not worked out.',
   }),

@@ -116,7 +116,7 @@ export function doubtWords(doubt, batch, nameOf) {
     read: doubt.read?.text ?? '',
     needed: doubt.needed?.text ?? '',
     line: line?.name ?? '',
-    on: Boolean(batch.put_in ?? batch.also) || batch.ticks?.some(({ of }) => of.startsWith('cure:')) === true,
+    on: Boolean(batch.put_in ?? batch.also ?? batch.ticks?.find(({ of }) => of.startsWith('cure:'))),
   };
   const fact = SAYS[doubt.kind](told);
   const says =

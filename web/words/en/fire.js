@@ -182,4 +182,4 @@ export const airWords = ({ heat, range }) =>
 
 /** What yield and salt are worked from, and what they are not. @param {import('../../app/types').After} after */
 export const afterBasis = ({ water }) =>
-  `Worked from the recipe’s salt, ${water} of water in lean meat (usual, from memory), and all that was lost taken as water. An estimate, not a measurement: it says nothing of whether it keeps. It is kept cold in any case.`;
+  `Worked from the recipe’s salt, ${water} of water in lean meat (usual, from memory), and all that was lost taken as water. An estimate: it does not say how long it keeps. Keep it cold.`;

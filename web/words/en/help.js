@@ -52,7 +52,7 @@ export const job = () => [
   ],
   [
     'Make a copy',
-    'Every change is saved at once, and Undo takes it back. Settings and backup gives everything as one file: that is the copy. A recipe goes to a friend as a link or a QR code.',
+    'Every change is saved at once, and Undo takes it back. Settings and backup saves all of it as one file. A recipe goes to a friend as a link or a QR code.',
   ],
 ];
 

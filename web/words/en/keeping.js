@@ -3,8 +3,8 @@ import { E } from './english.js';
 /** How long a pack keeps, by the row that decides. @type {Record<import('../../app/types').KeepingKey, string>} */
 export const KEEPS = {
   'smoked-cured-bird-cold': 'cured and smoked birds: 2 weeks at most',
-  'smoked-cured-any-cold': 'no longer time is published for this meat, cured and smoked: 3 to 4 days, as cooked meat',
-  'smoked-any-cold': 'smoked, not surely cured to the middle: no longer than other cooked meat, 3 to 4 days',
+  'smoked-cured-any-cold': 'no figure for this meat, cured and smoked: as cooked meat 3 to 4 days',
+  'smoked-any-cold': 'smoked, not surely cured to the middle: as cooked meat 3 to 4 days',
   'cooked-any-cold': 'cooked meat: 3 to 4 days',
   'raw-red-cold': 'raw venison: 3 to 5 days',
   'raw-bird-cold': 'raw birds: 1 to 2 days',

@@ -116,7 +116,7 @@ const NEXT = {
   weigh_pieces: () => ['Weigh the pieces.', 'The list is an estimate until every size has a weight.'],
   cover_brine_instead: () => [
     'Do not weigh this out.',
-    'Choose “Brine, until even” in the recipe. Then the cure is counted over meat and brine together, and a longer stay cannot take it over.',
+    'Choose “Brine, until even” in the recipe. Then a longer stay cannot make it too much.',
   ],
   say_thickness: () => [
     'Or say how thick and how long.',
