@@ -28,6 +28,10 @@ pub struct FridgeReading {
     #[serde(default, skip_serializing_if = "Option::is_none")]
     #[cfg_attr(feature = "types", ts(type = "string | null", optional))]
     pub reads: Option<Temperature>,
+    /// It was questioned, and the person said that it is right.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<bool>"))]
+    pub sure: bool,
 }
 
 /// What a cold reading was of.

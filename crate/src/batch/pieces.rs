@@ -4,7 +4,7 @@ use super::model::Piece;
 use crate::dose::{Caution, cautions, dressing_keys};
 use crate::pantry::{self, Belly, MeatKind, OWN, Status};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Figure, Kind, Mass, MassKind, Problem, Range, System, Wrong, plain};
+use crate::quantity::{Code, Figure, Kind, Length, Mass, MassKind, Problem, Range, System, Wrong, plain};
 use rust_decimal::{Decimal, dec};
 use serde::Serialize;
 
@@ -73,7 +73,27 @@ pub struct PieceRow {
     pub thickness: Option<Figure>,
     /// Where the weight is so far from the usual that a nought or a unit may be wrong.
     pub odd: Option<OddWeight>,
+    /// Where the thickness is.
+    pub odd_thickness: Option<OddThickness>,
 }
+
+/// A thickness that is rather another unit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum OddThickness {
+    /// As thin as a strip, of a cut that is none.
+    Thin,
+    /// Thicker than a haunch.
+    Thick,
+}
+
+/// Below this a piece is a strip, in millimetres (judgement).
+const STRIP: Decimal = dec!(8);
+/// Above this no haunch is thick, in millimetres (judgement).
+const HAUNCH: Decimal = dec!(250);
+/// What is cut in strips.
+const STRIPS: &str = "venison-strips";
 
 /// A weight that is less than half the least that is usual, or more than twice the most.
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
@@ -294,6 +314,7 @@ pub fn sheet(pieces: &[Piece], units: System) -> Result<PieceSheet, Vec<Problem>
                 },
                 thickness: piece.thickness.map(|t| t.show(units)),
                 odd: odd_weight(piece),
+                odd_thickness: piece.thickness.and_then(|t| odd_thickness(&piece.cut, t)),
             }
         })
         .collect();
@@ -321,6 +342,17 @@ fn odd_weight(piece: &Piece) -> Option<OddWeight> {
         each: gram(each.nearest(dec!(0.1)).unwrap_or(each)),
         usual: [low, high].map(|g| gram(Decimal::from(g))),
     })
+}
+
+/// Whether a piece of a cut is too thin or too thick to be one. `cut`: its key; what is of no known cut may be thin.
+#[must_use]
+pub fn odd_thickness(cut: &str, thickness: Length) -> Option<OddThickness> {
+    let mm = thickness.base();
+    if mm > HAUNCH {
+        Some(OddThickness::Thick)
+    } else {
+        (mm < STRIP && ![STRIPS, OWN].contains(&cut)).then_some(OddThickness::Thin)
+    }
 }
 
 /// Every such weight.

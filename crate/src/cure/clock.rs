@@ -5,9 +5,9 @@ use super::facts::{Middle, Thumb};
 use super::fridge::{hours, moment};
 use super::laid::{Laid, ended, goal};
 use super::learn::learnt;
-use super::model::{AskClock, Class, CureClock, Point, Rule, Soak, Span3, Until};
+use super::model::{AskClock, Class, ColdAsked, CureClock, Point, Rule, Soak, Span3, Until};
 use super::say::{milli, percent, span};
-use crate::batch::{Piece, counted};
+use crate::batch::{Piece, counted, odd_cold};
 use crate::dose::Mark;
 use crate::quantity::{Length, Problem};
 use crate::transport::{Decay, PLACES};
@@ -37,12 +37,17 @@ pub fn clock(ask: &AskClock, until: Option<Until>) -> Result<CureClock, Vec<Prob
         .filter_map(|(at, piece)| course.class(at, piece))
         .collect();
     let mut notes = course.fridge_notes(begun.is_some());
-    notes.extend(course.notes(&classes, ended.is_some()));
+    let early = ended.is_some() && !super::through(batch, ask.now, &ask.settings);
+    notes.extend(course.notes(&classes, ended.is_some(), early));
     Ok(CureClock {
         begun,
         planned: course.planned.map(|h| moment(course.begun, h)),
         ended,
         until,
+        asked: odd_cold(batch)
+            .into_iter()
+            .filter_map(|odd| ColdAsked::of(batch, odd, ask.settings.units))
+            .collect(),
         notes,
         learnt: learnt(batch, course.learned),
         classes,

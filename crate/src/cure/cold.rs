@@ -3,20 +3,24 @@
 
 use super::fridge::{ROOM, STANDS, USUAL, WARMS, hours, moment};
 use super::laid::usual;
-use crate::batch::{Batch, FridgeReading, Seen, Thermometer};
-use crate::order::InOrder;
+use crate::batch::{Batch, FridgeReading, Seen, Thermometer, cold_log};
 use crate::recipe::Do;
 use rust_decimal::prelude::ToPrimitive;
 
 /// Degrees Fahrenheit above which the meat is too warm: 40 °F, USDA Farmers' Bulletin 2265, published.
 pub const WARM: f64 = super::fridge::WARM;
 /// Hours above 40 °F after which meat is thrown out: FoodSafety.gov, quoted.
-const TOO_LONG: f64 = 2.0;
+pub const TOO_LONG: f64 = 2.0;
+/// The same in milliseconds.
+pub const TOO_LONG_MS: i64 = (TOO_LONG * 3_600_000.0) as i64;
 /// Hours without power after which the meat in a refrigerator is thrown out, whatever it reads when it is cold again:
 /// FoodSafety.gov and CDC, food safety in a power outage, quoted.
 const POWER: f64 = 4.0;
 /// Hours after a warm spell in which meat that is read cold was never warm: a piece does not cool so fast (judgement).
 const SOON: f64 = 1.0;
+
+/// Hours in the cure without an entry in the log after which nobody saw how cold it was: three days (judgement).
+const UNSEEN: f64 = 72.0;
 
 /// What the log says, in hours.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -27,10 +31,16 @@ pub struct Cold {
     pub unread: f64,
     /// The longest without power in which nobody read it cold.
     pub dark: f64,
+    /// From the rub until it went into the refrigerator, where that is two hours or more and nobody read it cold.
+    pub out: f64,
     /// When it was first above 40 °F, in milliseconds since 1970.
     pub since: Option<i64>,
+    /// It is above 40 °F now, by the last that was read.
+    pub now: bool,
     /// It lies frozen by the last entry of the log.
     pub frozen: bool,
+    /// The longest in its cure without an entry in the log, where that is too long to count as seen.
+    pub unseen: f64,
 }
 
 /// What that comes to: one word for the doubts and for the notes of the clock.
@@ -52,7 +62,7 @@ impl Cold {
     /// The word for it.
     #[must_use]
     pub fn warmth(&self) -> Warmth {
-        let known = self.warm + self.unread;
+        let known = self.warm + self.unread + self.out;
         if self.warm >= TOO_LONG {
             Warmth::TooWarm
         } else if self.dark >= POWER {
@@ -75,8 +85,7 @@ pub fn cold(batch: &Batch, now: i64) -> Cold {
         return Cold::default();
     };
     let until = hours(heated(batch).unwrap_or(now).min(now).saturating_sub(begun)).max(0.0);
-    let mut log: Vec<&FridgeReading> = batch.fridge.iter().collect();
-    log.order_by_key(|r| r.at);
+    let log = cold_log(batch);
     let steady = usual(&batch.recipe).and_then(|t| t.base().to_f64());
     let mut watch = Watch::new(steady.filter(|f| (STANDS..=WARM).contains(f)).unwrap_or(USUAL));
     for reading in &log {
@@ -90,11 +99,46 @@ pub fn cold(batch: &Batch, now: i64) -> Cold {
     let last = log
         .iter()
         .rfind(|r| matches!(r.what, Seen::Frozen | Seen::Thawed) && r.at <= now);
+    let out = out(batch, begun, &log).unwrap_or_default();
     Cold {
-        since: since.map(|hour| moment(begun, hour)),
+        since: if out > 0.0 {
+            Some(begun)
+        } else {
+            since.map(|hour| moment(begun, hour))
+        },
+        out,
+        unseen: unseen(batch, begun, until, &log),
         frozen: last.is_some_and(|r| r.what == Seen::Frozen),
         ..found
     }
+}
+
+/// The longest from the rub on, until it came out of its cure, without an entry.
+fn unseen(batch: &Batch, begun: i64, until: f64, log: &[FridgeReading]) -> f64 {
+    let ended = super::ended(batch).map_or(until, |at| hours(at.saturating_sub(begun)).min(until));
+    let mut last = 0.0;
+    let mut longest = 0.0_f64;
+    let seen = log.iter().filter(|r| r.of != Thermometer::Room || r.what != Seen::Read);
+    for at in seen
+        .map(|r| hours(r.at.saturating_sub(begun)).clamp(0.0, ended))
+        .chain([ended])
+    {
+        longest = longest.max(at - last);
+        last = at;
+    }
+    if longest > UNSEEN { longest } else { 0.0 }
+}
+
+/// Hours until it went into the refrigerator, where it is ticked that late: nothing where the meat, the room or a
+/// refrigerator was read cold by then.
+fn out(batch: &Batch, begun: i64, log: &[FridgeReading]) -> Option<f64> {
+    let went_in = batch.tick("fridge")?.at;
+    let cold = log.iter().any(|r| {
+        let soon = if r.of == Thermometer::Meat { SOON } else { 0.0 };
+        let by = hours(r.at.saturating_sub(went_in)) <= soon;
+        by && r.at >= begun && r.reads.and_then(|t| t.base().to_f64()).is_some_and(|f| f <= WARM)
+    });
+    Some(hours(went_in.saturating_sub(begun))).filter(|long| *long >= TOO_LONG && !cold)
 }
 
 /// A warm spell, until it is counted, or until the meat is read cold and it never was one.
@@ -207,7 +251,8 @@ impl Watch {
         let cold = reads <= WARM;
         let soon = self.spell.over.is_none_or(|over| at - over <= SOON);
         // Meat that is read cold was not warm before, and neither was a refrigerator that nothing cooled, unless it was read so.
-        let was_cold = of == Thermometer::Meat && soon || self.dark.is_some() && self.spell.warm <= 0.0;
+        let was_cold =
+            of == Thermometer::Meat && soon && !self.meat_is_warm || self.dark.is_some() && self.spell.warm <= 0.0;
         if cold && was_cold {
             self.spell = Spell::default();
         }
@@ -246,6 +291,7 @@ impl Watch {
 
     fn end(mut self, until: f64) -> (Cold, Option<f64>) {
         self.pass(until, None);
+        self.found.now = self.is_warm() || self.dark.is_some();
         if let Some(since) = self.dark {
             self.spell.dark = until - since;
         }

@@ -5,7 +5,7 @@ use super::fridge::{Fridge, hours, moment};
 use super::laid::{COLOUR, Laid, colour_share, ended, usual};
 use super::learn::Speed;
 use super::model::Span3;
-use crate::batch::{Batch, Piece, kind};
+use crate::batch::{Batch, Piece, cold_log, kind};
 use crate::quantity::System;
 use crate::transport::Decay;
 use crate::weigh::{Finding, Settings};
@@ -45,7 +45,7 @@ impl<'a> Course<'a> {
     pub fn new(batch: &'a Batch, now: i64, settings: &'a Settings, soak_to: Option<f64>) -> Self {
         let begun = batch.tick("rub").map(|t| t.at);
         let from = begun.unwrap_or(now);
-        let readings = if begun.is_some() { batch.fridge.as_slice() } else { &[] };
+        let readings = begun.map(|_| cold_log(batch)).unwrap_or_default();
         let stay = batch.recipe.stay().and_then(|minutes| minutes.to_f64());
         let now = ended(batch).unwrap_or(now).min(now);
         let kept = cold(batch, now);
@@ -53,7 +53,7 @@ impl<'a> Course<'a> {
         Self {
             batch,
             cold: kept,
-            fridge: Fridge::new(readings, from, now, usual(&batch.recipe)),
+            fridge: Fridge::new(&readings, from, now, usual(&batch.recipe)),
             begun: from,
             now,
             planned: stay.map(|minutes| minutes / 60.0),

@@ -25,6 +25,8 @@ pub enum Noted {
         warm: Option<String>,
         /// So long before it at the most, which was not read.
         unread: Option<String>,
+        /// So long from the rub until it went into the refrigerator; nothing under two hours, or where it was read cold.
+        out: Option<String>,
         /// Two hours or more, perhaps: it is thrown out, unless the meat itself was read colder.
         discard: bool,
     },
@@ -52,6 +54,13 @@ pub enum Noted {
         /// What the times are for.
         at: String,
     },
+    /// More than half of its turns are not ticked: what is never turned cures unevenly (common practice, no source).
+    TurnsMissed {
+        /// So many are not.
+        missed: u32,
+        /// Of so many that were due.
+        due: u32,
+    },
     /// By pick-up more cure goes in with every hour.
     StaySetsDose,
     /// Mixed or pumped in, the cure need not find its way from outside.
@@ -60,6 +69,8 @@ pub enum Noted {
     ThicknessMissing,
     /// It is in for more than a day longer than planned: a weighed dose only evens out.
     LongerThanPlanned,
+    /// It came out before nine pieces in ten this thick are through.
+    CameOutEarly,
     /// By the planned rinse a class is not through.
     RinseEarly {
         /// The class.

@@ -5,7 +5,7 @@ use super::fridge::{Fridge, hours};
 use super::laid::{COLOUR, Laid, colour_share, ended, usual};
 use super::model::{AskCut, Cutting, Learnt};
 use super::say::percent;
-use crate::batch::{Batch, kind};
+use crate::batch::{Batch, cold_log, kind};
 use crate::order::InOrder;
 use crate::pantry::MeatKind;
 use crate::quantity::{Code, Problem, Wrong};
@@ -131,7 +131,7 @@ pub fn learn(ask: &AskCut) -> Result<Finding, Problem> {
     let out = batch.drawn(ask.class);
     let ended = out.or(ended(batch)).unwrap_or(ask.at).min(ask.at);
     let time = hours(ended.saturating_sub(begun));
-    let fridge = Fridge::new(&batch.fridge, begun, time, usual(&batch.recipe));
+    let fridge = Fridge::new(&cold_log(batch), begun, time, usual(&batch.recipe));
     let counted = fridge.counted(time, time) * 3600.0;
     if counted <= 0.0 {
         return Err(missing(Wrong::NoHourCounts));

@@ -43,12 +43,13 @@ mod went_in;
 use crate::pantry::{MeatKind, Status};
 pub use cap::{CapRow, keeps_until};
 pub use clock::clock;
-pub use cold::{Cold, WARM, Warmth, cold, heated};
+pub use cold::{Cold, TOO_LONG, TOO_LONG_MS, WARM, Warmth, cold, heated};
 pub use facts::{Fate, Middle, Note, Noted, Thumb};
 pub use laid::ended;
 pub use learn::{Speed, learn};
 pub use model::{
-    AskClock, AskCut, Capped, Class, ClassUntil, CureClock, Cutting, Learnt, Point, Rule, Soak, Span3, Through, Until,
+    AskClock, AskCut, Capped, Class, ClassUntil, ColdAsked, CureClock, Cutting, Learnt, Point, Rule, Soak, Span3,
+    Through, Until,
 };
 pub use through::through;
 pub use until::{Stay, stay};

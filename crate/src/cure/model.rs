@@ -1,10 +1,10 @@
 //! What is asked of the clock and what it answers.
 
 use super::facts::{Middle, Note, Thumb};
-use crate::batch::{Batch, Counted};
+use crate::batch::{Batch, Counted, OddCold};
 use crate::dose::Mark;
 use crate::pantry::{MeatKind, Status};
-use crate::quantity::{Fraction, Length, Rest};
+use crate::quantity::{Fraction, Length, Rest, System};
 use crate::recipe::Basis;
 use crate::weigh::Settings;
 use serde::{Deserialize, Serialize};
@@ -82,12 +82,38 @@ pub struct CureClock {
     /// When it comes out of the cure; before the cure is on, as if it went on now. Nothing where there is no stay.
     /// The course of the batch fills it in.
     pub until: Option<Until>,
+    /// Readings of the refrigerator that it can hardly have: to be asked about.
+    pub asked: Vec<ColdAsked>,
     /// What is to be said of the whole: refrigerator, date, order.
     pub notes: Vec<Note>,
     /// One for each size class with a clock, in the order of the batch.
     pub classes: Vec<Class>,
     /// What cuts have taught, one for each kind of meat in the batch.
     pub learnt: Vec<Learnt>,
+}
+
+/// A reading in question; no time goes by it.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct ColdAsked {
+    /// Its place in the list of readings.
+    pub reading: u32,
+    /// What was typed.
+    pub reads: String,
+    /// What may have been meant, to choose from: two at the most.
+    pub choices: Vec<String>,
+}
+
+impl ColdAsked {
+    pub(super) fn of(batch: &Batch, odd: OddCold, units: System) -> Option<Self> {
+        let reads = batch.fridge.get(odd.reading)?.reads?;
+        let own = odd.choices.into_iter().filter(|meant| meant.typed == units);
+        Some(Self {
+            reading: u32::try_from(odd.reading).ok()?,
+            reads: reads.show(units).text,
+            choices: own.map(|meant| meant.value.print(meant.said)).collect(),
+        })
+    }
 }
 
 /// What is through at its centre.
@@ -120,6 +146,8 @@ pub struct Until {
     pub recipe: Option<i64>,
     /// The two differ by more than a tenth of the recipe's hours.
     pub differs: bool,
+    /// The hour makes way for hours of rest: it would have come out in them.
+    pub moved: bool,
     /// Raw meat does not keep as long as what it goes by would have it.
     pub capped: Option<Capped>,
     /// The last moment that raw meat keeps in its cure, where that is known.

@@ -11,12 +11,14 @@ use super::say::{degrees, span};
 use crate::batch::{By, kind};
 use crate::dose::Mark;
 use crate::quantity::Length;
-use crate::recipe::Method;
+use crate::recipe::{Do, Method};
 use rust_decimal::Decimal;
 use rust_decimal::prelude::ToPrimitive;
 
 /// In hours.
 const MINUTE: f64 = 1.0 / 60.0;
+/// Fewer turns than these are nothing to speak of (judgement).
+const MISSED: u32 = 3;
 
 impl Course<'_> {
     pub fn fridge_notes(&self, runs: bool) -> Vec<Note> {
@@ -27,6 +29,7 @@ impl Course<'_> {
             let time = span(stood, self.units);
             notes.push(note(Mark::Care, Noted::Stood { time }));
         }
+        notes.extend(self.turns().filter(|_| runs));
         notes.extend(self.fridge.off.map(|off| self.power(off, cold.warmth())));
         if runs && self.batch.fridge.is_empty() {
             let at =
@@ -39,7 +42,7 @@ impl Course<'_> {
     /// How long it was above 40 °F, so far as anybody knows, and whether that is too long.
     fn warmth(&self, cold: &Cold) -> Option<Note> {
         let (warm, unread) = (cold.warm, cold.unread);
-        if warm + unread <= 0.0 {
+        if warm + unread + cold.out <= 0.0 {
             return None;
         }
         let told = |hours: f64| (hours >= MINUTE).then(|| span(hours, self.units));
@@ -50,13 +53,26 @@ impl Course<'_> {
             Noted::TooWarm {
                 warm: told(warm),
                 unread: told(unread),
+                out: told(cold.out),
                 discard,
             },
         ))
     }
 
-    /// Date, order of the classes, method.
-    pub fn notes(&self, classes: &[Class], ended: bool) -> Vec<Note> {
+    /// Turns that were due by now, or until it came out, where more than half of them are not ticked; what stood frozen is not
+    /// turned.
+    fn turns(&self) -> Option<Note> {
+        let step = self.batch.recipe.steps.first().filter(|s| s.act == Do::Cure)?;
+        let every = step.turn_every?.base().to_f64()? / 60.0;
+        let due = ((self.now - self.fridge.stood(self.now)) / every).floor().to_u32()?;
+        let ticked = self.batch.ticks.iter().filter(|t| t.of.starts_with("turn:0:"));
+        let missed = due.saturating_sub(u32::try_from(ticked.count()).unwrap_or(u32::MAX));
+        let most = missed >= MISSED && missed.saturating_mul(2) > due;
+        most.then(|| note(Mark::Care, Noted::TurnsMissed { missed, due }))
+    }
+
+    /// Date, order of the classes, method. `early`: it came out before it was surely through.
+    pub fn notes(&self, classes: &[Class], ended: bool, early: bool) -> Vec<Note> {
         let mut notes = Vec::new();
         if self.batch.recipe.method == Method::PickUp {
             notes.push(note(Mark::Care, Noted::StaySetsDose));
@@ -72,6 +88,9 @@ impl Course<'_> {
         let thick = self.batch.pieces.iter().any(|p| p.thickness.is_none());
         if thick {
             notes.push(note(Mark::Ask, Noted::ThicknessMissing));
+        }
+        if early && !thick {
+            notes.push(note(Mark::Care, Noted::CameOutEarly));
         }
         let slowest = classes.iter().max_by_key(|c| c.colour.unwrap_or(c.even).likely);
         if let (Some(slow), Some(planned), false) = (slowest, self.planned, ended) {

@@ -125,6 +125,7 @@ pub fn stay<'a>(batch: &'a Batch, now: i64, settings: &'a Settings, awake: &Awak
             clock,
             recipe,
             differs,
+            moved: kind == Basis::Forecast && place.moves(raw),
             capped: place.capped(raw, cap),
             needs_thickness,
             classes,
@@ -212,18 +213,27 @@ impl Place<'_> {
         if self.exact {
             return raw.min(last);
         }
-        let up = if raw.saturating_sub(self.begun) > TO_THE_DAY {
-            let first = hour_up(self.begun);
-            first.saturating_add(up_to(raw.saturating_sub(first), DAY))
-        } else {
-            hour_up(raw)
-        };
-        let at = self.awake.hour_from(up);
+        let at = self.awake.hour_from(self.ready(raw));
         if at > last {
             self.awake.hour_until(last).max(self.begun)
         } else {
             at
         }
+    }
+
+    /// The hour of `raw`, or the day beyond three, whoever sleeps then.
+    fn ready(&self, raw: i64) -> i64 {
+        if raw.saturating_sub(self.begun) > TO_THE_DAY {
+            let first = hour_up(self.begun);
+            first.saturating_add(up_to(raw.saturating_sub(first), DAY))
+        } else {
+            hour_up(raw)
+        }
+    }
+
+    /// What is ready at `raw` is ready in hours of rest.
+    fn moves(&self, raw: i64) -> bool {
+        !self.exact && self.awake.rest_at(self.ready(raw)).is_some()
     }
 
     fn capped(&self, raw: i64, cap: Option<Cap>) -> Option<Capped> {

@@ -161,7 +161,7 @@ pub fn answer(request: Request) -> Answer {
         }
         Request::Next(ask) => {
             let batches: Vec<_> = ask.batches.iter().map(|n| (n.id.as_str(), &n.batch)).collect();
-            schedule::next(&batches, ask.now, &ask.rests, &ask.settings).map(Ok::Next)
+            schedule::next(&batches, ask.now, &ask.rests, ask.east, &ask.settings).map(Ok::Next)
         }
         Request::Brine(ask) => brine::bench(&ask).map(Ok::Brine),
         Request::Spoon(ask) => weigh::spoon(&ask).map(Ok::Spoon),

@@ -2,13 +2,11 @@
 //! number of pieces. It is asked about like any other batch, so the figures are those that it has once it is kept.
 
 use super::starters::{Plain, plain};
-use crate::batch::{Batch, Piece};
-use crate::cure::AskClock;
+use crate::batch::{Batch, OddThickness, Piece, odd_thickness, odd_weights};
 use crate::pantry::{self, MeatKind, OWN};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Figure, Fraction, Length, Mass, Problem, Span, System, Wrong, fixed, plain as spelled};
-use crate::recipe::{Do, Recipe, Step};
-use crate::schedule;
+use crate::quantity::{Code, Figure, Fraction, Length, Mass, Problem, System, Wrong, fixed, plain as spelled};
+use crate::recipe::Recipe;
 use crate::weigh::Settings;
 use rust_decimal::prelude::ToPrimitive;
 use rust_decimal::{Decimal, dec};
@@ -57,12 +55,28 @@ pub struct AskDraft {
 pub struct Draft {
     /// The batch: without pieces while there is no weight.
     pub batch: Batch,
+    /// Where the weight is rather another unit.
+    pub odd: Option<OddMeat>,
+    /// What a bag of cure usually says, where so little was typed that a comma in the wrong place, which gives ten times the
+    /// dose, is likelier than such a bag.
+    pub bag: Option<Figure>,
     /// The weight in both ways of weighing, for a change of units.
     pub weight: Option<BothWays>,
     /// The thickest piece with its neighbours on the way up and down; nothing where it is not known.
     pub thick: Option<Thick>,
     /// The middle at which the recipe has it cooked, `74 °C`; nothing where it does not say.
     pub cook: Option<Figure>,
+}
+
+/// Meat that is rather another unit.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+#[serde(rename_all = "snake_case")]
+pub enum OddMeat {
+    /// Less than one piece of its cut; where no weight of that is known, less than a small breast.
+    Little,
+    /// More than is cured at a time.
+    Much,
 }
 
 /// A weight as it stands in one box or in two.
@@ -89,15 +103,26 @@ pub struct Thick {
     pub thicker: Option<String>,
     /// True while it is the usual one of the cut and nobody has measured.
     pub usual: bool,
+    /// Where it is rather another unit.
+    pub odd: Option<OddThickness>,
 }
 
 /// Millimetres of an inch, grams of a pound and of an ounce: exact by definition.
 const INCH: Decimal = dec!(25.4);
 const POUND: Decimal = dec!(453.59237);
 const OUNCE: Decimal = dec!(28.349523125);
-const HOUR_MS: Decimal = dec!(3_600_000);
 /// Thickest piece that is asked for by steps, in millimetres.
 const THICKEST: Decimal = dec!(200);
+/// A small breast, in grams (judgement).
+const SMALL: Decimal = dec!(30);
+/// More is not cured at a time in a kitchen, in grams (judgement).
+const KITCHEN: Decimal = dec!(100_000);
+/// Below so many per cent a bag is asked about (judgement: of the strengths that are sold none lies near above it).
+const FEW: Decimal = Decimal::ONE;
+/// Where nitrite salt is sold in every shop, by the rule of the settings, and how strong, in per cent: from memory, as its row
+/// in the pantry says.
+const WEAK_IN: &str = "eu";
+const WEAK: (Decimal, Decimal) = (dec!(0.4), dec!(0.9));
 /// Eighths of an inch as they stand on a rule.
 const EIGHTHS: [&str; 8] = ["", "⅛", "¼", "⅜", "½", "⅝", "¾", "⅞"];
 
@@ -123,7 +148,7 @@ pub fn draft(ask: &AskDraft) -> Result<Draft, Vec<Problem>> {
     let thick = ask
         .thickness
         .or(usual)
-        .and_then(|thick| Thick::of(thick, ask.settings.units, ask.thickness.is_none()));
+        .and_then(|thick| Thick::of(thick, key, ask.settings.units, ask.thickness.is_none()));
     let cook = recipe.steps.iter().filter_map(|s| s.until).next_back();
     let name = if ask.recipe.is_none() && !ask.called.is_empty() {
         ask.called.clone()
@@ -150,43 +175,33 @@ pub fn draft(ask: &AskDraft) -> Result<Draft, Vec<Problem>> {
             bag: 0,
         });
     }
-    if ask.recipe.is_none() {
-        stay(&mut batch, &ask.settings)?;
-    }
+    let odd = weight.and_then(|weight| odd_meat(weight, &batch.pieces));
     Ok(Draft {
         batch,
+        odd,
+        bag: ask.nitrite.and_then(|typed| odd_bag(typed, &ask.settings)),
         weight: weight.and_then(BothWays::of),
         thick,
         cook: cook.map(|t| t.show(ask.settings.units)),
     })
 }
 
-/// A plain rub has no hours of its own: it stays in as long as the clock says, until nine in ten pieces of the slowest
-/// size are through. Where the clock cannot say, nothing is said, and there is nothing to turn by.
-fn stay(batch: &mut Batch, settings: &Settings) -> Result<(), Vec<Problem>> {
-    let turns = of_cure(batch).and_then(|step| step.turn_every.take());
-    let clock = schedule::clock(&AskClock {
-        batch: batch.clone(),
-        now: 0,
-        soak_to: None,
-        rests: Vec::new(),
-        settings: settings.clone(),
-    })?;
-    let ready = clock.classes.iter().map(|c| c.colour.unwrap_or(c.even).latest).max();
-    // Never longer than raw meat keeps: the clock says so where it would.
-    let last = clock.until.and_then(|until| until.last);
-    let ready = ready.map(|ms| last.map_or(ms, |last| ms.min(last)));
-    let hours = ready.and_then(|ms| Decimal::from(ms).over(HOUR_MS)?.up_to(Decimal::ONE));
-    let lasts = hours.and_then(|hours| Span::read(&format!("{} h", spelled(hours)), None).ok());
-    if let (Some(lasts), Some(step)) = (lasts, of_cure(batch)) {
-        step.turn_every = turns.filter(|every| every.base() < lasts.base());
-        step.lasts = Some(lasts);
+fn odd_meat(weight: Mass, pieces: &[Piece]) -> Option<OddMeat> {
+    if weight.base() > KITCHEN {
+        return Some(OddMeat::Much);
     }
-    Ok(())
+    // Pieces are as many as the weight makes, so what is odd of one is too little.
+    (weight.base() < SMALL || odd_weights(pieces).next().is_some()).then_some(OddMeat::Little)
 }
 
-fn of_cure(batch: &mut Batch) -> Option<&mut Step> {
-    batch.recipe.steps.iter_mut().find(|step| step.act == Do::Cure)
+/// The usual strength, where what was typed is rather a slip: a tenth of it, or so little as no home cook's bag has where the
+/// user lives.
+fn odd_bag(typed: Fraction, settings: &Settings) -> Option<Figure> {
+    let usual = Fraction::read(&format!("{} %", pantry::ingredient("cure-1")?.nitrite), None).ok()?;
+    let percent = typed.base();
+    let weak = settings.profile == WEAK_IN && (WEAK.0..=WEAK.1).contains(&percent);
+    let slip = percent == usual.base().over(Decimal::TEN)? || (percent < FEW && !weak);
+    slip.then(|| usual.show(settings.units))
 }
 
 /// So many pieces of the usual weight; one where no weight is usual.
@@ -211,14 +226,13 @@ impl BothWays {
 }
 
 impl Thick {
-    fn of(thick: Length, units: System, usual: bool) -> Option<Self> {
+    fn of(thick: Length, cut: &str, units: System, usual: bool) -> Option<Self> {
         let unit = match units {
             System::Metric => Decimal::ONE,
             System::Us => INCH.over(dec!(8))?,
         };
         let steps = thick.base().over(unit)?.half_away(0).max(Decimal::ONE);
         let most = THICKEST.over(unit)?.floor();
-        let steps = steps.min(most);
         // Thin pieces are read to one step, thick ones to fewer.
         let wide = match units {
             System::Metric => (dec!(30), dec!(5)),
@@ -229,9 +243,10 @@ impl Thick {
         let at = |steps: Decimal| (steps >= Decimal::ONE && steps <= most).then(|| ruled(steps, units));
         Some(Self {
             now: ruled(steps, units),
-            thinner: at(steps.less(down)?),
+            thinner: at(steps.less(down)?.min(most)),
             thicker: at(steps.plus(up)?),
             usual,
+            odd: odd_thickness(cut, thick),
         })
     }
 }

@@ -2,9 +2,9 @@
 
 use crate::quantity::{
     Code, Fraction, Kind, LengthKind, Mass, MassKind, Problem, PutInBy, Quantity, System, Temperature, TimeKind,
-    Volume, Wrong, shorten,
+    TypedWrong, Volume, Wrong, shorten,
 };
-use rust_decimal::Decimal;
+use rust_decimal::{Decimal, dec};
 use serde::{Deserialize, Serialize};
 
 /// Content of `read`.
@@ -51,6 +51,8 @@ pub enum FieldKind {
     Length,
     /// A temperature.
     Temperature,
+    /// A temperature of the middle of meat in the heat.
+    Core,
     /// A span of time.
     Time,
     /// A share of a recipe, 0 to 1000 %.
@@ -91,6 +93,10 @@ pub struct ReadValue {
     pub shown: String,
 }
 
+/// The middle of meat that is heated ends between these, in °F: from medium rare to boiling water (judgement). No number is
+/// one in both scales.
+const CORE: (Decimal, Decimal) = (dec!(113), dec!(212));
+
 /// Most fields in one request.
 const MOST_FIELDS: usize = 200;
 
@@ -127,6 +133,7 @@ impl ReadField {
             FieldKind::Mass => self.positive::<MassKind>(units, Wrong::WeightNought),
             FieldKind::Length => self.positive::<LengthKind>(units, Wrong::LengthNought),
             FieldKind::Temperature => self.quantity(Temperature::read(&self.text, self.unit())?, units),
+            FieldKind::Core => self.core(units),
             FieldKind::Time => self.positive::<TimeKind>(units, Wrong::TimeNought),
             FieldKind::Share => self.quantity(Fraction::read(&self.text, self.unit())?, units),
             FieldKind::Printed | FieldKind::PrintedNitrate => self.printed(units),
@@ -170,6 +177,32 @@ impl ReadField {
             return Err(Problem::of(Code::TooSmall, nought));
         }
         self.quantity(quantity, units)
+    }
+
+    /// A bare number that no middle has in the field's scale, and one has in the other, was rather meant in that.
+    fn core(&self, units: System) -> Result<ReadValue, Problem> {
+        let read = |unit| Temperature::read(&self.text, unit);
+        let core = read(self.unit())?;
+        let is_core = |t: Temperature| t.base() >= CORE.0 && t.base() <= CORE.1;
+        let other = match self.unit() {
+            Some("°F") => "°C",
+            _ => "°F",
+        };
+        if read(None).is_err_and(|p| p.code == Code::NoUnit) && !is_core(core) && read(Some(other)).is_ok_and(is_core) {
+            let typed = shorten(self.text.trim());
+            let readings = [other, self.unit().unwrap_or_default()].map(|unit| format!("{typed} {unit}"));
+            return Err(Problem {
+                choices: readings.to_vec(),
+                ..Problem::of(
+                    Code::AmbiguousNumber,
+                    TypedWrong::TwoReadings {
+                        typed,
+                        readings: Box::new(readings),
+                    },
+                )
+            });
+        }
+        self.quantity(core, units)
     }
 
     fn printed(&self, units: System) -> Result<ReadValue, Problem> {

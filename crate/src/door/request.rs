@@ -225,6 +225,10 @@ pub struct AskNext {
     #[serde(default)]
     #[cfg_attr(feature = "types", ts(optional, as = "Option<Vec<Rest>>"))]
     pub rests: Vec<Rest>,
+    /// How far east it is: minutes that its clocks are ahead of Greenwich. Nothing where nobody knows.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional, as = "Option<i32>"))]
+    pub east: Option<i32>,
     /// The user's settings.
     pub settings: Settings,
 }

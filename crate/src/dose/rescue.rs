@@ -111,9 +111,9 @@ pub fn in_range(alone: &Case<'_>, agent: Agent) -> Option<(Decimal, Decimal)> {
 /// What the recipes that come with the page aim at, ppm.
 pub const AIM: u32 = 150;
 
-/// An aim for which the list weighed on this scale is in range: that of all recipes, or in the middle between least and
-/// limit, to ten ppm, or where the steps of the scale miss both, the whole ppm of a weight that it shows. `None` where no weight on it is in range, or
-/// where there is more than one cure.
+/// An aim for which the list weighed on this scale is in range: that of all recipes where it lies under the limit, or in the
+/// middle between least and limit, to ten ppm, or where the steps of the scale miss both, the whole ppm of a weight that it
+/// shows. `None` where no weight on it is in range, or where there is more than one cure.
 pub fn aim(case: &Case<'_>) -> Option<Decimal> {
     let [portion] = case.portions.as_slice() else {
         return None;
@@ -168,7 +168,10 @@ pub fn aim(case: &Case<'_>) -> Option<Decimal> {
         };
         [middle, most, least].into_iter().filter_map(aim_of).find(good)
     };
-    [usual, middle].into_iter().find(|aim| good(aim)).or_else(shown)
+    // At the limit itself this weight may be in range and the next one over it by the scale.
+    let usual = Some(usual).filter(|usual| *usual < case.rule.limit);
+    let found = usual.into_iter().chain([middle]).find(|aim| good(aim));
+    found.or_else(shown)
 }
 
 /// The agent of the first portion that holds nitrite.

@@ -38,7 +38,7 @@ pub(super) fn chill(
     setup: Option<&Setup>,
 ) -> Vec<ChillRow> {
     let points = log.classes.get(place).map_or(&[][..], Vec::as_slice);
-    let row = |StageRecord { stage, left }: StageRecord| {
+    let row = |StageRecord { stage, left, until }: StageRecord| {
         let stands = match left {
             Left::NotBegun => StageLeft::NotBegun,
             Left::Running(left) => StageLeft::Running { left: hours(left) },
@@ -51,10 +51,6 @@ pub(super) fn chill(
                 took: hours(took),
                 most: hours(most),
             },
-        };
-        let until = match left {
-            Left::Running(left) if left.is_finite() => Some(now.saturating_add((left * 3.6e6) as i64)),
-            _ => None,
         };
         let expected = until.and(setup).zip(points.last()).and_then(|(setup, (at, f))| {
             let (from, to) = (celsius(*f), celsius(stage.end));

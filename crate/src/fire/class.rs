@@ -65,6 +65,8 @@ pub struct FireClass {
     pub probe: Option<PieceName>,
     /// Its last reading.
     pub last: Option<Figure>,
+    /// How many readings that is: within two minutes the coldest counts, and once it is out the warmest.
+    pub last_of: usize,
     /// Its readings, in order of time.
     pub points: Vec<FirePoint>,
     /// When it will be done, while it is not pulled and nothing about it is in question.
@@ -180,6 +182,7 @@ pub(super) fn class(
                 figure(p.1, ask.units)
             }
         }),
+        last_of: log.last_of(batch, record.place),
         points: points.iter().map(|p| point(log, *p, ask.units)).collect(),
         pulled,
         wrapped: log.wrapped.get(place).copied().flatten(),

@@ -20,7 +20,12 @@ pub(super) fn doubts(odd: &[OddReading], units: System) -> Vec<Questioned> {
     let one = |reading: &OddReading| Questioned {
         reading: u32::try_from(reading.reading).unwrap_or(u32::MAX),
         odd: reading.odd,
-        choices: reading.choices.iter().map(|t| t.show(units).text).collect(),
+        choices: reading
+            .choices
+            .iter()
+            .filter(|meant| meant.typed == units)
+            .map(|meant| meant.value.show(units).text)
+            .collect(),
     };
     odd.iter().map(one).collect()
 }

@@ -5,7 +5,7 @@ use super::heats::heats;
 use super::show::{FirePoint, celsius, difference, hours, point};
 use crate::batch::{self, Batch, Cover, Fire, PieceName};
 use crate::order::InOrder;
-use crate::pantry::{self, Belly, MeatKind};
+use crate::pantry;
 use crate::quantity::{Figure, System};
 use crate::record::Log;
 use crate::smoke::{Covered, Forecast, Habit, Readings, Setup, forecast, joint};
@@ -44,16 +44,13 @@ const OVEN: (i64, i64) = (120, 250);
 pub(super) fn setup(batch: &Batch, log: &Log, place: usize, fire: &Fire, target: f64, habit: Habit) -> Option<Setup> {
     let piece = batch.pieces.get(place)?;
     let thick = piece.thickness?.base().to_f64()? / 1000.0;
-    let cut = pantry::cut(&piece.cut);
-    // A flat belly and a breast by judgement; a joint as a brick with a square face of its weight. The fit moves it.
-    let (thickness, exponent) = match cut.map(|c| (c.belly, c.kind)) {
-        Some((Belly::Bare | Belly::RindOn, _)) => (thick, 0.1),
-        Some((_, MeatKind::Bird)) => (thick, 0.3),
+    let flat = pantry::cut(&piece.cut).and_then(pantry::Cut::flat);
+    // What is not flat is a joint, as a brick with a square face of its weight. The fit moves it.
+    let (thickness, exponent) = match (flat, piece.one().and_then(|grams| grams.to_f64())) {
+        (Some(flat), _) => (thick, flat),
+        (None, Some(grams)) => joint(thick, grams / 1000.0, fire.fan),
         // A rounder one by judgement where nobody weighed it.
-        _ => match piece.one().and_then(|grams| grams.to_f64()) {
-            Some(grams) => joint(thick, grams / 1000.0, fire.fan),
-            None => (thick, 0.6),
-        },
+        (None, None) => (thick, 0.6),
     };
     Some(Setup {
         thickness,

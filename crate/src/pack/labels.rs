@@ -1,18 +1,17 @@
 //! What stands on a bag label, a pack label and a gift tag. Dates are milliseconds; the page, which knows the calendar
 //! of the person, writes them as days.
 
+use super::heavy::{TooHeavy, in_all, too_heavy};
 use super::ingredients::contents;
 use super::written::{Blank, KeptBy, Meat, PaperFact};
 use crate::batch::{Batch, Piece, kinds};
 use crate::dose::{Caution, Ppm, cautions, pack_keys};
 use crate::pantry::{self, MeatKind, OWN};
-use crate::quantity::exact::Exact;
 use crate::quantity::{Awake, Mass, Problem};
 use crate::recipe::{Basis, Do, Step};
 use crate::schedule;
 use crate::standing::{Assurance, Assured, Doubt, Kind, Leave, Packing, Standing, Weight, cooks, packed};
 use crate::weigh::{self, Settings, WeighSheet};
-use rust_decimal::Decimal;
 use serde::Serialize;
 
 /// Everything to print for a batch.
@@ -28,6 +27,8 @@ pub struct Labels {
     /// Weight of all packs, where each is weighed.
     #[cfg_attr(feature = "types", ts(type = "string | null"))]
     pub out: Option<Mass>,
+    /// The packs are heavier than their meat can be: to be asked about.
+    pub too_heavy: Option<TooHeavy>,
 }
 
 /// What a paper is for.
@@ -137,15 +138,9 @@ pub fn labels(batch: &Batch, settings: &Settings, now: i64, how: &Packed) -> Res
         doubts: work.standing.doubts().to_vec(),
         papers,
         rules: cautions(&work.rules()),
-        out: out(how.packs),
+        out: in_all(how.packs),
+        too_heavy: too_heavy(batch, in_all(how.packs), settings.units),
     })
-}
-
-fn out(packs: &[Mass]) -> Option<Mass> {
-    let sum = packs
-        .iter()
-        .try_fold(Decimal::ZERO, |sum, pack| sum.plus(pack.base()))?;
-    Mass::new(sum).ok().filter(|_| !packs.is_empty())
 }
 
 struct Work<'a> {
@@ -245,9 +240,15 @@ impl Work<'_> {
         let on = self.batch.killed.clone();
         let mut facts = vec![PaperFact::Species, PaperFact::Killed { on }];
         facts.extend(pack.facts);
+        // Whoever gets it may be one who must not eat it so, and may not know how it was made.
+        let mut foot = pack.foot;
+        if self.standing.leave(Assurance::Cooked).is_none() {
+            foot.insert(0, "gift-raw");
+        }
         Paper {
             kind: PaperKind::Gift,
             facts,
+            foot,
             blanks: if self.is_tagged() {
                 vec![Blank::Birds, Blank::Hunter, Blank::Signature, Blank::GivenTo]
             } else {

@@ -186,6 +186,8 @@ pub struct PackRow {
     pub over: bool,
     /// What forbids to keep it or to give it, where its batch is known.
     pub doubts: Vec<Doubt>,
+    /// Its batch is known, and nothing shows that it was cooked: for whom it is not stands where it is given.
+    pub raw: bool,
     /// Who got it.
     pub to: String,
     /// When it went.
@@ -208,7 +210,7 @@ pub fn larder(
         return Err(problems);
     }
     // What forbids each batch that has a pack here; a pack that lies in the freezer was packed for it.
-    let forbids = |frozen: bool| -> Vec<(&str, Vec<Doubt>)> {
+    let forbids = |frozen: bool| -> Vec<(&str, (Vec<Doubt>, bool))> {
         let here = |id: &str| {
             let mut packs = kept
                 .iter()
@@ -217,18 +219,23 @@ pub fn larder(
             packs.any(|s| s.batch == id && s.frozen == frozen)
         };
         let packing = Packing { frozen, vacuum: false };
-        let of = |batch| Standing::of(batch, settings, now, packing).barring(Assurance::Gift);
+        let of = |batch| {
+            let standing = Standing::of(batch, settings, now, packing);
+            let raw = standing.leave(Assurance::Cooked).is_none();
+            (standing.barring(Assurance::Gift), raw)
+        };
         let with = batches.iter().filter(|(id, _)| here(id));
         with.map(|(id, batch)| (*id, of(*batch))).collect()
     };
     let (cold, frozen) = (forbids(false), forbids(true));
-    let doubts = |stock: &Stock| -> Vec<Doubt> {
+    let judged = |stock: &Stock| -> (Vec<Doubt>, bool) {
         let known = if stock.frozen { &frozen } else { &cold };
         let found = known.iter().find(|(id, _)| *id == stock.batch);
-        found.map_or_else(Vec::new, |(_, doubts)| doubts.clone())
+        found.map(|(_, judged)| judged.clone()).unwrap_or_default()
     };
-    let pack = |k: &Kept| PackRow {
-        doubts: doubts(&k.stock),
+    let row_of = |k: &Kept, (doubts, raw): (Vec<Doubt>, bool)| PackRow {
+        doubts,
+        raw,
         id: k.id.clone(),
         name: k.stock.name.clone(),
         weight: (k.stock.weight.base() > Decimal::ZERO).then(|| k.stock.weight.show(settings.units)),
@@ -239,6 +246,7 @@ pub fn larder(
         to: k.stock.to.clone(),
         gone: k.stock.gone,
     };
+    let pack = |k: &Kept| row_of(k, judged(&k.stock));
     let (packs, things): (Vec<&Kept>, Vec<&Kept>) = kept.iter().partition(|k| k.stock.item == PACK);
     let (mut gone, mut here): (Vec<PackRow>, Vec<PackRow>) =
         packs.into_iter().map(pack).partition(|p| p.gone.is_some());

@@ -38,6 +38,19 @@ pub struct Cut {
     pub bone: Option<(u32, u32, u32)>,
 }
 
+impl Cut {
+    /// Exponent of the shape by which it heats, where it is flat: a belly and a breast (judgement). Of a joint it goes by its
+    /// weight, which the cut does not know.
+    #[must_use]
+    pub fn flat(&self) -> Option<f64> {
+        match (self.belly, self.kind) {
+            (Belly::Bare | Belly::RindOn, _) => Some(0.1),
+            (Belly::No, MeatKind::Bird) => Some(0.3),
+            (Belly::No, _) => None,
+        }
+    }
+}
+
 /// The cut of a key that a person chose; nothing where none was said.
 ///
 /// # Errors

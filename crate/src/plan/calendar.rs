@@ -115,7 +115,7 @@ pub fn calendar(
     words: &CalendarWords,
     settings: &Settings,
 ) -> Result<Calendar, Vec<Problem>> {
-    let list = next(batches, now, rests, settings)?;
+    let list = next(batches, now, rests, None, settings)?;
     let mut file = File::default();
     for line in [
         "BEGIN:VCALENDAR",

@@ -4,8 +4,10 @@
 //! row that is still open needs it, so each card asks first what ends the matter soonest. No end leads to another card.
 
 mod keys;
+mod log;
 
 pub use keys::{Act, Ask, Card, Choice, Hazard, OnlyIf, Source, Way};
+pub use log::{AskLog, LogSaid};
 
 use crate::dose::{Caution, cautions};
 use crate::pantry::Status;
@@ -51,6 +53,10 @@ pub struct AskTrouble {
     pub card: String,
     /// What was answered: pairs of question and answer. What the card does not ask now is kept and left alone.
     pub chosen: Vec<(String, String)>,
+    /// The batch it happened to, where that is known: what its log says is not asked.
+    #[serde(default)]
+    #[cfg_attr(feature = "types", ts(optional))]
+    pub log: Option<AskLog>,
 }
 
 /// The cards, and how far the open one is.
@@ -71,6 +77,10 @@ pub struct Trouble {
     pub status: Option<Status>,
     /// Cautions that stand beside an end.
     pub cautions: Vec<Caution>,
+    /// What the log of the batch says of it.
+    pub log: Option<LogSaid>,
+    /// The questions that the log answered, where nobody said otherwise.
+    pub known: Vec<Ask>,
 }
 
 /// What is to be done.
@@ -102,13 +112,22 @@ pub fn trouble(ask: &AskTrouble) -> Result<Trouble, Problem> {
         source: None,
         status: None,
         cautions: Vec::new(),
+        log: None,
+        known: Vec::new(),
     };
     if ask.card.is_empty() {
         return Ok(sheet);
     }
     let card =
         Card::deserialize(text(&ask.card)).map_err(|_| Problem::of(Code::Unknown, Wrong::NoSuchCard).at("card"))?;
-    let chosen = chosen(&ask.chosen)?;
+    let mut chosen = chosen(&ask.chosen)?;
+    if let Some((said, answers)) = ask.log.as_ref().filter(|_| card == Card::Warm).and_then(log::said) {
+        sheet.log = Some(said);
+        let open = |(of, _): &(Ask, Choice)| !chosen.iter().any(|(given, _)| given == of);
+        let known: Vec<(Ask, Choice)> = answers.into_iter().filter(open).collect();
+        sheet.known = known.iter().map(|(of, _)| *of).collect();
+        chosen.extend(known);
+    }
     for row in crate::tables::TROUBLE_ENDS.iter().filter(|row| row.card == card) {
         match sheet.holds(row, &chosen) {
             Some(true) => {

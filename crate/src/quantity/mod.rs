@@ -6,6 +6,7 @@ pub mod exact;
 mod figure;
 mod kind;
 mod kinds;
+mod meant;
 mod number;
 mod print;
 mod problem;
@@ -21,6 +22,7 @@ pub use kinds::{
     Fraction, FractionKind, Length, LengthKind, Mass, MassKind, Span, Temperature, TemperatureKind, TimeKind, Volume,
     VolumeKind,
 };
+pub use meant::Meant;
 pub(crate) use number::{Reading, gap, is_gap, number};
 pub use problem::{Code, Problem};
 pub use range::Range;

@@ -1,21 +1,14 @@
 //! Numbers, ranges of numbers, and amounts with their unit. The grammar stands at the head of this floor.
 
+use super::number::{Number, SHORT, between, figure, fraction, joint, keyword, known_unit, range};
+use super::spelling::unit_meant;
 use super::words::{Sort, Word, take};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Range, Reading, gap, is_gap, number as digits};
-use rust_decimal::{Decimal, dec};
+use crate::quantity::{Range, gap};
+use rust_decimal::Decimal;
 use winnow::combinator::{alt, fail, opt, preceded, repeat};
 use winnow::prelude::*;
 use winnow::token::one_of;
-
-/// A number as said: a range, and the other reading of `1,480`.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Number {
-    /// `2`, `2 to 3`.
-    pub value: Range,
-    /// A thousand in place of one and a half.
-    pub other: Option<Decimal>,
-}
 
 /// `2 tsp`, `2 lb 3 oz`, `a heaping tablespoon`, `2.5 %`.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -88,23 +81,6 @@ impl Amount {
     }
 }
 
-/// How far `about` may be off either way, as a proportion (judgement).
-const ABOUT: Decimal = dec!(0.1);
-
-impl Number {
-    fn widened(&self, about: bool) -> Option<Range> {
-        if !about {
-            return Some(self.value);
-        }
-        let by = |end: Decimal, share: Decimal| end.times(share);
-        Some(Range::new(
-            by(self.value.low, Decimal::ONE.less(ABOUT)?)?,
-            self.value.typical,
-            by(self.value.high, Decimal::ONE.plus(ABOUT)?)?,
-        ))
-    }
-}
-
 impl Amount {
     /// The sum in the base unit of its sort, each unit by the figure chosen of those it can mean, or by all of them.
     pub fn sum(&self, unit: Option<usize>, large: Option<bool>) -> Option<Range> {
@@ -122,7 +98,8 @@ impl Amount {
                 times(value, word.range()?)?
             } else {
                 let figures: Vec<Decimal> = word.figures().collect();
-                let usual = *figures.get(unit.unwrap_or(0))?;
+                // A measure of one meaning is that, whichever was chosen of the other's.
+                let usual = *figures.get(unit.unwrap_or(0)).or(figures.first())?;
                 let (low, high) = match unit {
                     Some(_) => (usual, usual),
                     None => (*figures.iter().min()?, *figures.iter().max()?),
@@ -158,37 +135,47 @@ pub fn amount(input: &mut &str) -> ModalResult<Amount> {
     };
     // "2 lb 3 oz", "1 tbsp plus 1 tsp": the same sort, and the smaller behind.
     let more: Vec<_> = repeat(0..4, |input: &mut &str| {
-        preceded(
-            (
-                gap,
-                opt((alt((one_of(['+', '&']).void(), keyword("plus"), keyword("and"))), gap)),
-            ),
-            one.verify(|(part, _, _, _)| {
-                // One question settles one thing: what can mean several does not make a sum.
-                let plain = |(number, unit): &(Number, &Word)| number.other.is_none() && !unit.note.contains('|');
+        let joint = opt((alt((one_of(['+', '&']).void(), keyword("plus"), keyword("and"))), gap));
+        (preceded(gap, joint), one)
+            .verify(|(joint, (part, _, _, _))| {
+                let plain = |(number, _): &(Number, &Word)| number.other.is_none();
                 let last = amount.parts.last().filter(|last| plain(last) && plain(part));
-                last.is_some_and(|(_, unit)| unit.sort == part.1.sort && figure(part.1) < figure(unit))
-                    && matches!(part.1.sort, Sort::Mass | Sort::Volume)
-            }),
-        )
-        .parse_next(input)
+                // "4 oz 113 g" is the same said twice.
+                last.is_some_and(|(_, unit)| {
+                    unit.sort == part.1.sort
+                        && (unit.sort != Sort::Other || is_time(unit) && is_time(part.1))
+                        && figure(part.1) < figure(unit)
+                        && (joint.is_some() || is_metric(unit) == is_metric(part.1))
+                }) && matches!(part.1.sort, Sort::Mass | Sort::Volume | Sort::Other)
+            })
+            .parse_next(input)
     })
     .parse_next(input)?;
-    for (part, _, heaped, packed) in more {
+    for (_, (part, _, heaped, packed)) in more {
         amount.parts.push(part);
         amount.heap = amount.heap.or(heaped);
         pack = pack.or(packed);
     }
-    // "2 tsp to 3 tsp", "1 oz - 2 oz".
+    // "2 tsp to 3 tsp", "1 oz - 2 oz", "30 minutes to an hour".
     let before = *input;
     let to = opt(preceded(
         (gap, joint, gap),
         one.verify(|(part, _, _, _)| {
-            amount.parts.len() == 1 && amount.parts.first().is_some_and(|(_, unit)| *unit == part.1)
+            amount.parts.len() == 1
+                && amount
+                    .parts
+                    .first()
+                    .is_some_and(|(_, unit)| *unit == part.1 || is_time(unit) && is_time(part.1))
         }),
     ))
     .parse_next(input)?;
-    if let (Some((end, _, _, _)), Some((number, _))) = (to, amount.parts.first_mut()) {
+    if let (Some((mut end, _, _, _)), Some((number, unit))) = (to, amount.parts.first_mut()) {
+        let into = figure(end.1)
+            .zip(figure(unit))
+            .and_then(|(then, first)| then.over(first));
+        if let Some(value) = into.and_then(|by| end.0.value.map(|n| n.times(by))) {
+            end.0.value = value;
+        }
         match between(number, &end.0) {
             Some(range) => *number = range,
             None => *input = before,
@@ -198,8 +185,14 @@ pub fn amount(input: &mut &str) -> ModalResult<Amount> {
     Ok(amount)
 }
 
-fn figure(unit: &Word) -> Option<Decimal> {
-    unit.figures().next()
+fn is_time(unit: &Word) -> bool {
+    unit.note == "time"
+}
+
+/// Pounds and pints do not go on in grams and millilitres.
+fn is_metric(unit: &Word) -> bool {
+    const METRIC: [&str; 8] = ["mg", "g", "kg", "ml", "cl", "dl", "l", "Pfund"];
+    unit.words.first().is_some_and(|w| METRIC.contains(w))
 }
 
 type One = (
@@ -288,23 +281,38 @@ fn read_twofold(number: Number, written: &str, unit: &Word) -> Number {
 
 /// A unit of any sort; the longest word wins.
 fn unit(input: &mut &str) -> ModalResult<&'static Word> {
-    const SORTS: [Sort; 7] = [
-        Sort::Mass,
-        Sort::Volume,
-        Sort::Pinch,
-        Sort::Count,
-        Sort::Percent,
-        Sort::Vague,
-        Sort::Other,
-    ];
-    let found = SORTS.iter().filter_map(|sort| super::words::front(*sort, input));
-    match found.max_by_key(|(_, length)| *length).or_else(|| run_on(input)) {
+    match known_unit(input)
+        .or_else(|| run_on(input))
+        .or_else(|| misread(input))
+        .or_else(|| misspelt(input))
+    {
         Some((word, length)) => {
             *input = input.get(length..).unwrap_or_default();
             Ok(word)
         }
         None => fail.parse_next(input),
     }
+}
+
+/// `tablespoonfuIs`: an l that was read as a capital I or a one, in a word of some length.
+fn misread(input: &str) -> Option<(&'static Word, usize)> {
+    let end = input.find(|c: char| !c.is_alphanumeric()).unwrap_or(input.len());
+    let word = input.get(..end).filter(|w| w.len() > SHORT)?;
+    let meant = word.replace(['I', '1'], "l");
+    let found = [Sort::Mass, Sort::Volume]
+        .iter()
+        .find_map(|sort| super::words::front(*sort, &meant));
+    found.filter(|(_, length)| *length == end && meant != word)
+}
+
+/// `tablspoon`, `teaspon`: a letter amiss in a word of some length.
+pub fn misspelt(input: &str) -> Option<(&'static Word, usize)> {
+    let end = input.find(|c: char| !c.is_alphanumeric()).unwrap_or(input.len());
+    let meant = unit_meant(input.get(..end)?)?;
+    let found = [Sort::Mass, Sort::Volume]
+        .iter()
+        .find_map(|sort| super::words::front(*sort, meant));
+    found.map(|(word, _)| (word, end))
 }
 
 /// The unit of `2lb3oz`: no blank behind it, but another amount.
@@ -314,238 +322,4 @@ fn run_on(input: &str) -> Option<(&'static Word, usize)> {
     let (word, length) = super::words::front(Sort::Mass, letters).filter(|(_, length)| *length == end)?;
     let mut rest = rest;
     (rest.starts_with(|c: char| c.is_ascii_digit()) && one(&mut rest).is_ok()).then_some((word, length))
-}
-
-/// `2`, `2-3`, `2 to 3`, `two or three`, `between 2 and 3`.
-pub fn range(input: &mut &str) -> ModalResult<Number> {
-    let between_words = opt((keyword("between"), gap)).parse_next(input)?.is_some();
-    let first = number.parse_next(input)?;
-    let before = *input;
-    let end = if between_words {
-        opt(preceded((gap, keyword("and"), gap), number)).parse_next(input)?
-    } else {
-        opt(preceded((gap, joint, gap), number)).parse_next(input)?
-    };
-    Ok(match end.map(|end| between(&first, &end)) {
-        Some(Some(range)) => range,
-        Some(None) => {
-            *input = before;
-            first
-        }
-        None => first,
-    })
-}
-
-/// A range from two numbers, the smaller first; nothing where it falls, or where one of them can be read two ways.
-fn between(from: &Number, to: &Number) -> Option<Number> {
-    let (low, high) = (from.value.low, to.value.high);
-    let single = from.value.is_point() && to.value.is_point() && from.other.is_none() && to.other.is_none();
-    let middle = low.plus(high)?.over(Decimal::TWO)?;
-    (single && low < high).then_some(Number {
-        value: Range::new(low, middle, high),
-        other: None,
-    })
-}
-
-fn joint(input: &mut &str) -> ModalResult<()> {
-    alt((one_of(['-', '–', '—']).void(), keyword("to"), keyword("or"))).parse_next(input)
-}
-
-/// A word on its own, whatever the case of its letters.
-pub fn keyword(word: &'static str) -> impl FnMut(&mut &str) -> ModalResult<()> {
-    move |input| {
-        let head = input.get(..word.len()).filter(|h| h.eq_ignore_ascii_case(word));
-        let rest = input.get(word.len()..).unwrap_or_default();
-        if head.is_none() || rest.starts_with(char::is_alphanumeric) {
-            return fail.parse_next(input);
-        }
-        *input = rest;
-        Ok(())
-    }
-}
-
-/// One number, or so many dozen or brace of it.
-fn number(input: &mut &str) -> ModalResult<Number> {
-    let mut number = single.parse_next(input)?;
-    let before = *input;
-    let by = opt(preceded(alt((gap.void(), '-'.void())), take(Sort::Multiple))).parse_next(input)?;
-    let times = |by: Decimal| number.value.map(|n| n.times(by));
-    match by.and_then(figure).filter(|_| number.other.is_none()).and_then(times) {
-        Some(value) => number.value = value,
-        None => *input = before,
-    }
-    Ok(number)
-}
-
-/// Digits, words, or both (`2 and a half`).
-fn single(input: &mut &str) -> ModalResult<Number> {
-    let point = |value| Number {
-        value: Range::point(value),
-        other: None,
-    };
-    if let Some(part) = opt(fraction).parse_next(input)? {
-        return Ok(point(part));
-    }
-    if let Some(number) = opt(alt((unspaced, scanned))).parse_next(input)? {
-        return Ok(number);
-    }
-    let reading = alt((digits, take(Sort::Number).verify_map(|w| figure(w).map(Reading::One)))).parse_next(input)?;
-    let whole = match reading {
-        Reading::One(value) => value,
-        Reading::Either(small, large) => {
-            return Ok(Number {
-                value: Range::point(small),
-                other: Some(large),
-            });
-        }
-        Reading::TooManyDigits => return fail.parse_next(input),
-    };
-    let proper = digits.verify_map(|r| match r {
-        Reading::One(value) if value < Decimal::ONE => Some(value),
-        _ => None,
-    });
-    let part = opt(preceded(
-        (gap, alt((keyword("and"), one_of(['&', '+']).void())), gap),
-        alt((fraction, proper)),
-    ))
-    .parse_next(input)?;
-    Ok(point(part.and_then(|p| whole.plus(p)).unwrap_or(whole)))
-}
-
-/// `21/2 oz`: two and a half with its gap lost, or twenty-one halves. Both, where the part alone is less than one.
-fn unspaced(input: &mut &str) -> ModalResult<Number> {
-    let end = input
-        .find(|c: char| !(c.is_ascii_digit() || c == '/'))
-        .unwrap_or(input.len());
-    let (token, rest) = input.split_at_checked(end).unwrap_or((input, ""));
-    let whole = |text: &str| {
-        let mut text = text;
-        let read = digits.parse_next(&mut text).ok().filter(|_| text.is_empty());
-        read.and_then(|r| match r {
-            Reading::One(value) => Some(value),
-            _ => None,
-        })
-    };
-    let both = token.find('/').and_then(|stroke| {
-        let (units, part) = token.split_at_checked(stroke.checked_sub(1)?)?;
-        let part = whole(part).filter(|p| *p < Decimal::ONE && !p.is_zero())?;
-        Some((whole(units)?.plus(part)?, whole(token)?))
-    });
-    match both.filter(|_| token.bytes().filter(|b| *b == b'/').count() == 1) {
-        Some((mixed, halves)) => {
-            *input = rest;
-            Ok(Number {
-                value: Range::point(mixed),
-                other: Some(halves),
-            })
-        }
-        None => fail.parse_next(input),
-    }
-}
-
-/// `1O`, `25O`, `l lb`, `I½ oz`, `l-2 tsp`: a nought read as the letter o and a one as the letter l or I, beside a digit or
-/// before a unit. What can be two digits is both: an `S`, and the stroke in `2l/2`.
-fn scanned(input: &mut &str) -> ModalResult<Number> {
-    let glyph = |c: char| "½⅓⅔¼¾⅛⅜⅝⅞".contains(c);
-    let end = input
-        .find(|c: char| !(c.is_alphanumeric() || c == '/') || glyph(c))
-        .unwrap_or(input.len());
-    let (token, rest) = input.split_at_checked(end).unwrap_or((input, ""));
-    let like = |c: char| c.is_ascii_digit() || matches!(c, 'O' | 'o' | 'l' | 'I' | '/');
-    let point = |value| Number {
-        value: Range::point(value),
-        other: None,
-    };
-    if token == "S" && before_unit(rest, true) {
-        *input = rest;
-        return Ok(Number {
-            other: Some(dec!(8)),
-            ..point(dec!(5))
-        });
-    }
-    let digit = token.bytes().any(|b| b.is_ascii_digit());
-    let letter = token.bytes().any(|b| b.is_ascii_alphabetic());
-    let one = matches!(token, "l" | "I" | "ll" | "II");
-    let alone = one && (rest.starts_with(glyph) || before_unit(rest, token != "l") || before_range(rest));
-    if token.is_empty() || token.len() > 6 || !token.chars().all(like) || !(digit && letter || alone) {
-        return fail.parse_next(input);
-    }
-    // "5l" is litres.
-    let litres = token.trim_end_matches('l').bytes().all(|b| b.is_ascii_digit());
-    if token.ends_with('l') && litres && !alone {
-        return fail.parse_next(input);
-    }
-    let digits: String = token
-        .chars()
-        .chain(rest.chars().take_while(|c| glyph(*c)))
-        .map(|c| match c {
-            'O' | 'o' => '0',
-            'l' | 'I' => '1',
-            other => other,
-        })
-        .collect();
-    // "2l/2" is two and a half, where it is not twenty-one halves.
-    let mixed = token
-        .find(['l', 'I'])
-        .filter(|at| *at > 0 && token.get(at.saturating_add(1)..).is_some_and(|t| t.starts_with('/')));
-    let whole = |text: &str| {
-        let mut text = text;
-        match self::digits.parse_next(&mut text) {
-            Ok(Reading::One(value)) if text.is_empty() => Some(value),
-            _ => None,
-        }
-    };
-    let number = match mixed.and_then(|at| digits.split_at_checked(at)) {
-        Some((units, part)) => whole(units)
-            .zip(whole(part))
-            .and_then(|(units, part)| units.plus(part))
-            .map(|value| Number {
-                other: whole(&digits),
-                ..point(value)
-            }),
-        None => whole(&digits).map(point),
-    };
-    match number {
-        Some(number) => {
-            let glyphs: usize = rest.chars().take_while(|c| glyph(*c)).map(char::len_utf8).sum();
-            *input = rest.get(glyphs..).unwrap_or_default();
-            Ok(number)
-        }
-        None => fail.parse_next(input),
-    }
-}
-
-/// True where a unit of weight or measure stands behind; `short`, where it is one of few letters: "I pound it" is no number.
-fn before_unit(rest: &str, short: bool) -> bool {
-    let mut behind = rest;
-    let _ = gap(&mut behind);
-    let start = behind;
-    behind.len() < rest.len()
-        && unit(&mut behind).is_ok_and(|u| matches!(u.sort, Sort::Mass | Sort::Volume))
-        && (!short || start.len().saturating_sub(behind.len()) <= SHORT)
-}
-
-/// The letters of `tbsp`.
-const SHORT: usize = 4;
-
-/// `l-2 tsp`: the first end of a range.
-fn before_range(rest: &str) -> bool {
-    let behind = rest.strip_prefix(['-', '–', '—']).unwrap_or_default();
-    behind.starts_with(|c: char| c.is_ascii_digit())
-}
-
-/// A part of another weight: `half`, `a third of`, `twice`.
-pub fn share(input: &mut &str) -> ModalResult<Decimal> {
-    alt((fraction, alt((keyword("twice"), keyword("double"))).value(Decimal::TWO))).parse_next(input)
-}
-
-/// `half a`, `three quarters of a`, `two thirds`.
-fn fraction(input: &mut &str) -> ModalResult<Decimal> {
-    let half = take(Sort::Fraction).verify_map(figure);
-    let third = take(Sort::Third).verify_map(|w| figure(w)?.over(dec!(3)));
-    let value = alt((half, third)).parse_next(input)?;
-    if input.starts_with(|c: char| !is_gap(c) && c != '-') {
-        return fail.parse_next(input);
-    }
-    Ok(value)
 }

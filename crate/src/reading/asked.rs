@@ -18,6 +18,8 @@ pub struct Asked {
     pub typed: bool,
     /// The answer that was given and could be taken.
     pub answer: Option<String>,
+    /// The lines that it settles.
+    pub of: Vec<String>,
 }
 
 /// Answers by key.
@@ -53,6 +55,7 @@ impl Asked {
             ask,
             choices,
             typed: false,
+            of: Vec::new(),
         }
     }
 
@@ -72,6 +75,7 @@ impl Asked {
             choices: offers.into_iter().map(Offer::said).collect(),
             typed: true,
             answer: answer.filter(|_| given.is_some()).map(str::to_owned),
+            of: Vec::new(),
         };
         (asked, given)
     }

@@ -3,8 +3,10 @@
 use super::all::{All, is_water};
 use super::asked::{Answers, Asked};
 use super::facts::{Of, Offer, Question, Taken};
+use super::line::Line;
+use super::scan::speaks_of;
 use super::weigh::Weighed;
-use super::words::{Sort, of, speaks_of};
+use super::words::{Sort, of};
 use crate::pantry::Group;
 use crate::quantity::{Fraction, Mass, Range, System, plain};
 use crate::recipe::{self, Method};
@@ -17,6 +19,19 @@ const KILOGRAM: Decimal = dec!(1000);
 /// A weight that was typed, of more than nothing.
 fn weight(text: &str) -> Option<Mass> {
     Mass::read(text, Some("g")).ok().filter(|m| !m.base().is_zero())
+}
+
+/// True for a figure or a share outside brackets that is no part of what the meat was read to weigh.
+fn leaves_a_figure(line: &Line) -> bool {
+    let bracket = line
+        .text
+        .split_once('(')
+        .and_then(|(_, t)| Some(t.split_once(')')?.0))
+        .unwrap_or_default();
+    line.unused.split(' ').any(|w| {
+        let share = ["half", "third", "quarter", "same", "equal"].contains(&w);
+        !w.is_empty() && (share || w.starts_with(|c: char| c.is_ascii_digit())) && !bracket.contains(w)
+    })
 }
 
 impl All<'_> {
@@ -63,10 +78,15 @@ impl All<'_> {
         let loose = self.lines.iter().filter(|l| l.line.is_partial());
         let loose: Vec<Range> = loose.filter_map(|l| sum(&l.line.base.as_ref()?.0)).collect();
         let needs = self.items().any(|l| l.grams.is_some() && l.base().is_none());
+        // "10 lb venison, 5 pork": a figure of which nothing was made.
+        let unclear = self
+            .lines
+            .iter()
+            .any(|l| l.line.taken == Taken::Meat && leaves_a_figure(l.line));
         let mut said: Vec<Range> = bases.into_iter().chain(weighed).collect();
         said.dedup();
         match said.as_slice() {
-            [one] => self.meat = Some(*one),
+            [one] if !unclear => self.meat = Some(*one),
             // Which number it is, is asked already.
             [] if self.lines.iter().any(|l| {
                 l.line.taken == Taken::Meat && l.asks.iter().any(|a| a.key.starts_with("number") && a.answer.is_none())

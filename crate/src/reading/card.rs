@@ -2,6 +2,7 @@
 
 use super::all::{All, is_beside, is_water};
 use super::facts::{Beside, NoRecipe, Taken};
+use super::said::heads_for;
 use super::weigh::{Weighed, settled};
 use super::words::{Sort, front};
 use crate::dose::Whole;
@@ -57,7 +58,7 @@ impl All<'_> {
     fn title(&self) -> Option<String> {
         let first = self.lines.first().filter(|l| l.line.taken == Taken::Heading)?;
         let text = first.line.text.trim().trim_end_matches([':', '.', ',', ';', '!']);
-        let own = front(Sort::Heading, text).is_none() && text.chars().any(char::is_alphabetic);
+        let own = (front(Sort::Heading, text).is_none() || heads_for(text)) && text.chars().any(char::is_alphabetic);
         (own && recipe::name(text).is_ok()).then(|| text.to_owned())
     }
 

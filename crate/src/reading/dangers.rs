@@ -5,11 +5,11 @@ use super::facts::{Danger, DangerKey};
 use super::steps::Deed;
 use crate::dose::{Outcome, Verdict};
 use crate::pantry::{Group, MeatKind};
+use crate::quantity::Temperature;
 use crate::quantity::exact::Exact;
-use crate::recipe::{Do, Method};
+use crate::recipe::{COLD_SMOKE, Do, Method, Recipe};
 use crate::safety;
 use crate::tables::{AIRLESS, BIRD, BOAR, COOL_SMOKE, HARE, SHELF};
-use rust_decimal::prelude::ToPrimitive;
 use rust_decimal::{Decimal, dec};
 
 /// 40 °F: above it germs grow (USDA FSIS, "Danger Zone", published).
@@ -18,8 +18,6 @@ const COLD: Decimal = dec!(40);
 const HOT: Decimal = dec!(140);
 /// Four hours between the two, minutes: what FDA Food Code 3-501.19 leaves without cold (published).
 const FOUR: Decimal = dec!(240);
-/// Cold smoke stays under 90 °F (common practice, no source).
-const COLD_SMOKE: Decimal = dec!(90);
 
 impl All<'_> {
     /// Every danger, in the order of the text.
@@ -63,7 +61,9 @@ impl All<'_> {
             };
             match (&verdict.nitrite, verdict.outcome) {
                 (Some(n), Outcome::Over) if n.high > verdict.limit => {
-                    list.push(ppm(DangerKey::CureOver, n.typical, verdict.limit))
+                    // The figure that is over: what is likely, or else the most that it may be.
+                    let over = if n.typical > verdict.limit { n.typical } else { n.high };
+                    list.push(ppm(DangerKey::CureOver, over, verdict.limit))
                 }
                 (Some(n), _) if n.high < verdict.least && n.high > 0 => {
                     list.push(ppm(DangerKey::CureUnder, n.typical, verdict.least))
@@ -76,6 +76,18 @@ impl All<'_> {
         }
         self.raw(kind, &mut list);
         list
+    }
+
+    /// The recipe to be kept: a step that ends at too little heat for its meat ends at what is needed.
+    pub(super) fn heated(&self, text: &str, mut recipe: Recipe) -> Recipe {
+        let least = least(kind(&text.to_lowercase()), self.method == Some(Method::Ground));
+        let Some(least) = least.and_then(|f| Temperature::new(f.half_away(1)).ok()) else {
+            return recipe;
+        };
+        for step in &mut recipe.steps {
+            step.until = step.until.map(|t| if heats(step.act) { t.max(least) } else { t });
+        }
+        recipe
     }
 
     /// Steps that end without heat.
@@ -169,14 +181,22 @@ fn kept(deed: &Deed, all: &[Deed]) -> Option<Danger> {
     })
 }
 
+const fn heats(act: Do) -> bool {
+    matches!(act, Do::Smoke | Do::Cook | Do::DryOut)
+}
+
+/// The consumer temperature of a meat, °F.
+fn least(kind: MeatKind, minced: bool) -> Option<Decimal> {
+    Decimal::from_f64_retain(safety::consumer(kind).at(minced))?
+        .half_away(2)
+        .into()
+}
+
 /// Done at less than the consumer temperature of its meat.
 fn low(deed: &Deed, kind: MeatKind, minced: bool) -> Option<Danger> {
-    let until = deed
-        .until
-        .filter(|_| matches!(deed.act, Some(Do::Smoke | Do::Cook | Do::DryOut)))?
-        .base();
-    let least = Decimal::from_f64_retain(safety::consumer(kind).at(minced))?.half_away(2);
-    (until.to_f64()? < safety::consumer(kind).at(minced)).then(|| Danger {
+    let until = deed.until.filter(|_| deed.act.is_some_and(heats))?.base();
+    let least = least(kind, minced)?;
+    (until < least).then(|| Danger {
         key: DangerKey::CookLow,
         text: deed.text.clone(),
         figure: figure(until),

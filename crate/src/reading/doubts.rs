@@ -8,7 +8,7 @@ use super::words::Sort;
 use crate::pantry::{self, Group};
 use crate::quantity::{Fraction, shorten};
 use crate::recipe::{Holds, MOST_NAME, MOST_NOTE, MayHold, Why};
-use crate::tables::BRINE;
+use crate::tables::{BEFORE_ADDED, BRINE, TELLS};
 
 const NONE: &str = "none";
 
@@ -22,7 +22,11 @@ const MOST_OFFERED: usize = 8;
 fn doubt(line: &Weighed<'_>, cured: bool) -> Option<(String, bool)> {
     let read = line.line;
     let whole = || Some((read.text.clone(), false));
-    let weighable = read.amount.as_ref().is_some_and(|a| a.sort() != Sort::Other);
+    let weighable = read.amount.as_ref().is_some_and(|a| {
+        // "Seal in a bag": a vessel, and a per cent of damp, are no amounts of a step.
+        let vessel = ["bag", "jar", "box", "tray"].contains(&a.unit());
+        !(matches!(a.sort(), Sort::Other | Sort::Percent) || vessel) || pantry::names_agent(&read.text)
+    });
     // Of two that are offered either may be the cure.
     if read.either {
         return line
@@ -42,15 +46,23 @@ fn doubt(line: &Weighed<'_>, cured: bool) -> Option<(String, bool)> {
         Taken::Item | Taken::Meat | Taken::Taste => None,
         // "No celery seed": what it is, is known, and it is left out.
         Taken::Unread if read.left_out => None,
+        // "0.03 % dextrose, no": nor does it matter how much of it.
+        Taken::Unread if read.strange.is_empty() && is_food(line) => None,
         Taken::Unread if read.amount.is_none() && read.meaning.is_none() && !adds(read) && !is_name(&read.text) => None,
         Taken::Unread => whole(),
         // Something is weighed there, or nitrite is named and none is weighed anywhere.
         Taken::Step | Taken::Heading if weighable && read.meaning.is_none() && !read.meat => whole(),
         Taken::Step | Taken::Heading if !cured && pantry::names_nitrite(&read.text) => whole(),
-        Taken::Step if !read.strange.is_empty() && adds(read) => whole(),
+        Taken::Step if !read.strange.is_empty() && adds_strange(read) => whole(),
+        Taken::Remark if read.left_out => None,
         Taken::Remark if !cured && pantry::names_nitrite(&read.text) => whole(),
         Taken::Step | Taken::Heading | Taken::Remark => None,
     }
+}
+
+fn is_food(line: &Weighed<'_>) -> bool {
+    let cure = line.items.iter().any(|i| i.group == Group::Cure);
+    line.line.meaning.is_some() && !cure && !pantry::names_agent(&line.line.text)
 }
 
 fn is_brine(read: &super::line::Line) -> bool {
@@ -68,11 +80,34 @@ fn adds(read: &super::line::Line) -> bool {
     })
 }
 
+/// True where what is added is a word that nobody knows: it follows at once, but for articles, figures and measures.
+fn adds_strange(read: &super::line::Line) -> bool {
+    let text = &read.text;
+    let words = super::token::tokens(text);
+    let strange: Vec<&str> = read.strange.split(' ').collect();
+    let at = |t: &super::token::Token| text.get(t.start..).unwrap_or_default();
+    let is = |t: &super::token::Token, sorts: &[Sort]| sorts.iter().any(|s| super::words::front(*s, at(t)).is_some());
+    let skipped = |t: &super::token::Token| {
+        BEFORE_ADDED.contains(&t.text.as_str())
+            || is(t, &[Sort::Number, Sort::Volume, Sort::Mass, Sort::Vague, Sort::Adds])
+    };
+    words.iter().enumerate().any(|(n, t)| {
+        let behind = words.get(n.saturating_add(1)..).unwrap_or_default();
+        let next = behind.iter().find(|t| !skipped(t));
+        is(t, &[Sort::Adds])
+            && next
+                .and_then(|t| text.get(t.start..t.end))
+                .is_some_and(|w| strange.contains(&w))
+    })
+}
+
 /// So many words can be a name without an amount.
 const NAME_WORDS: usize = 6;
 
 fn is_name(text: &str) -> bool {
-    text.split_whitespace().count() <= NAME_WORDS && !text.trim_end().ends_with(['?', '!'])
+    let words = super::token::tokens(text);
+    let tells = words.iter().any(|t| TELLS.contains(&t.text.as_str()));
+    !tells && text.split_whitespace().count() <= NAME_WORDS && !text.trim_end().ends_with(['?', '!'])
 }
 
 impl All<'_> {

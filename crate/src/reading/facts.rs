@@ -176,6 +176,13 @@ pub enum Question {
     Amounts,
     /// How much of a cure, where that is not said.
     Grams,
+    /// Whether words that nothing was made of change how much it is, or of what.
+    Unused {
+        /// As they were written.
+        words: String,
+    },
+    /// In which unit a number is that stands without one.
+    Bare,
     /// Which of two readings of a number.
     Number,
     /// Whether what another thing of the sentence is for, is for this as well.
@@ -238,6 +245,10 @@ pub enum Offer {
     },
     /// It is for all of the meat.
     All,
+    /// They change nothing.
+    AsRead,
+    /// They do: it is not weighed, and stays as it was written.
+    NotAsRead,
     /// Nobody knows.
     Unsure,
 }

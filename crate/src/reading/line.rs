@@ -2,15 +2,15 @@
 
 use super::amount::Amount;
 use super::cased::Cased;
-use super::clause::{What, scan};
 use super::facts::{Of, Taken};
 use super::names::{Meaning, Names};
 use super::said::is_title;
-use super::token::tokens;
-use super::words::Sort;
-use crate::pantry::Group;
+use super::scan::{What, scan};
+use super::token::{Token, tokens};
+use super::words::{Sort, front};
+use crate::pantry::{Group, names_agent};
 use crate::quantity::Range;
-use crate::tables::OR;
+use crate::tables::{DISHES, OR, SAID_TO, TELLS};
 
 /// A clause as read, before any question is answered.
 #[derive(Clone, Debug)]
@@ -53,6 +53,12 @@ pub struct Line {
     pub either: bool,
     /// True for a cure without an amount.
     pub unsaid: bool,
+    /// True for a cure of which its packet says how much.
+    pub by_packet: bool,
+    /// Words that are understood, were not used, and may change how much it is or of what.
+    pub changed: String,
+    /// Those of them that are figures, names or changes in themselves: it is asked what they are.
+    pub unused: String,
     /// Words that are no plain ones, whatever the line is taken for.
     pub strange: String,
     /// True where the meat is named.
@@ -67,12 +73,14 @@ pub struct Line {
     pub each_or_all: bool,
     /// True for what goes on at the fire or the table: not in the brine.
     pub apart: bool,
+    /// True where its amount was put right in the text: another stands there too.
+    pub corrected: bool,
     /// Which cases of letters the text is written in.
     pub cased: Cased,
 }
 
 /// A sentence has more words than a name.
-const SAYING: usize = 6;
+pub(super) const SAYING: usize = 6;
 
 impl Line {
     /// The first line without an amount is a title: `My belly cure`.
@@ -81,8 +89,30 @@ impl Line {
         let words = self.text.split_whitespace().count();
         let named = matches!(self.taken, Taken::Unread | Taken::Remark)
             && self.amount.is_none()
-            && (words > 2 || is_title(&self.text));
-        if bare || named {
+            && (words > 2 || is_title(&self.text) || words == 2 && !names_agent(&self.text));
+        // Nobody is told to do anything: "Rinse the ham" is a step.
+        let tokens = tokens(&self.text);
+        let at = |t: &Token| self.text.get(t.start..).unwrap_or_default();
+        let told = |t: &Token| TELLS.contains(&t.text.as_str()) || SAID_TO.iter().any(|w| at(t).starts_with(w));
+        let short = self.taken == Taken::Step
+            && self.amount.is_none()
+            && words > 1
+            && !self.text.contains(',')
+            && !tokens.iter().any(told);
+        // "Overnight Turkey Brine" is none of its steps.
+        let called = short && is_title(&self.text) && !self.text.contains(|c: char| c.is_ascii_digit());
+        // "Dry cured venison loin", "Three day bacon": a dish is the last word.
+        let last = tokens.last();
+        let ends = last.is_some_and(|t| DISHES.contains(&t.text.as_str()) || front(Sort::Meat, at(t)).is_some());
+        let dish = short && ends && words <= SAYING;
+        // "Deer Bacon (25 lb)".
+        let weighed = self.taken == Taken::Item
+            && self.meaning.as_ref().is_some_and(|m| m.food)
+            && self
+                .text
+                .split_once('(')
+                .is_some_and(|(head, _)| is_title(head) && !head.contains(|c: char| c.is_ascii_digit()));
+        if bare || named || called || weighed || dish {
             self.taken = Taken::Heading;
         }
     }

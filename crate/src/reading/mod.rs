@@ -5,7 +5,7 @@
 //! clause  = { word } [ amount ] { word } [ name ] { word } { base | again | word }     in any order
 //! amount  = [about] [heap] range [heap] [pack] unit { ("+" | "plus" | "and" | blank) smaller amount } [pack]
 //! range   = number [ ("-" | "–" | "to" | "or") number ]  |  "between" number "and" number
-//! number  = digits as in a field (`1/2`, `½`, `1 1/2`, `1½`, `1,5`) or words, [ "and" fraction ]
+//! number  = digits as in a field (`1/2`, `½`, `1 1/2`, `1½`, `1,5`) or words (`two point five`, `a hundred and twenty`), [ "and" fraction ]
 //! heap    = heaping, heaped, rounded, generous, scant, level …       unit = tsp, lb, g, %, pinch, clove …
 //! base    = ("per" | "for each" | "/" …) amount of meat or water  |  ("for" | "into" | "to" …) weight of meat
 //! again   = the same said twice: "(about 30 g)", "or 30 g"
@@ -24,7 +24,10 @@ mod asked;
 mod asks;
 mod card;
 mod cased;
+mod changes;
 mod clause;
+mod compare;
+mod corrected;
 mod dangers;
 mod doubts;
 mod facts;
@@ -32,17 +35,23 @@ mod figures;
 mod line;
 mod model;
 mod names;
+mod number;
+mod numeral;
 mod parse;
 mod read;
 mod recipe;
 mod said;
+mod scan;
 mod settle;
+mod spelling;
 mod steps;
 mod token;
 mod tongue;
 mod unwrap;
+mod warm;
 mod weigh;
 mod weights;
+mod worded;
 mod words;
 
 pub use asked::Asked;

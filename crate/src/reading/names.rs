@@ -1,5 +1,6 @@
 //! Names of what goes in: the pantry's own, their other names, and the words that can mean several things.
 
+use super::compare::is_like_a_cure;
 use super::token::{Token, tokens};
 use super::words::{self, Sort};
 use crate::order::InOrder;
@@ -153,12 +154,13 @@ impl Names {
 }
 
 /// True for a word that says how a thing was treated or how it is done: `paunched`, `lightly`. No cure is called so.
-fn is_done(word: &str) -> bool {
+pub fn is_done(word: &str) -> bool {
     word.chars().count() > 4
-        && (word.ends_with("ed") || word.ends_with("ly"))
-        && !["cur", "pink", "nitr", "salp", "pokel"]
+        && ["ed", "ly", "ing", "wise", "ness"]
             .iter()
-            .any(|w| word.contains(w))
+            .any(|end| word.ends_with(end))
+        && !is_like_a_cure(word)
+        && !["season", "tint", "pickling"].iter().any(|w| word.contains(w))
 }
 
 fn plain(text: &str) -> Vec<String> {

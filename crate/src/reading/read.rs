@@ -9,8 +9,10 @@ use super::model::{AskReading, Reading};
 use super::names::{Meaning, Names};
 use super::parse::line;
 use super::recipe::reading;
+use super::said::is_title;
 use super::tongue::tongue;
 use super::unwrap::{in_one_line, without_leaders};
+use super::words::Sort;
 use crate::pantry;
 use crate::quantity::{Code, Problem, Wrong};
 use crate::tables::OUTSIDE;
@@ -147,11 +149,28 @@ pub fn read(ask: &AskReading) -> Result<Reading, Vec<Problem>> {
     {
         first.title();
     }
+    // "Deer Sausage, 25 lb" over a list that weighs the meat itself.
+    let weighs = |l: &Line| l.taken == Taken::Meat && l.amount.as_ref().is_some_and(|a| a.sort() == Sort::Mass);
+    // "Ham for 12".
+    let counts = |l: &Line| l.taken == Taken::Meat && l.amount.as_ref().is_some_and(|a| a.sort() == Sort::Count);
+    if let Some(((_, first), rest)) = lines.split_first_mut()
+        && (weighs(first) || counts(first))
+        && (is_title(&first.text) || counts(first))
+        && first.text.starts_with(char::is_alphabetic)
+        && rest.iter().filter(|(_, l)| weighs(l)).count() > 0
+    {
+        first.taken = Taken::Heading;
+    }
     let weighs_cure = |l: &Line| {
         let cure = |m: &Meaning| m.items.iter().all(|i| i.group == pantry::Group::Cure) && !m.food;
         l.taken == Taken::Item && l.amount.is_some() && l.meaning.as_ref().is_some_and(cure)
     };
-    if lines.iter().any(|(_, l)| weighs_cure(l)) {
+    if !lines.iter().any(|(_, l)| weighs_cure(l)) {
+        // Of a cure without an amount it is asked how much, where no other line says it.
+        for (_, line) in lines.iter_mut().filter(|(_, l)| l.unsaid) {
+            line.by_packet = true;
+        }
+    } else {
         for (_, line) in lines.iter_mut().filter(|(_, l)| l.said_of_cures()) {
             line.taken = Taken::Remark;
         }
@@ -161,9 +180,9 @@ pub fn read(ask: &AskReading) -> Result<Reading, Vec<Problem>> {
     apart(&mut lines);
     let partial: Vec<(usize, Line)> = lines.iter().filter(|(_, l)| l.is_partial()).cloned().collect();
     // Without a weight of the meat an amount is for nothing but that base.
-    let weighed = lines
-        .iter()
-        .any(|(_, l)| l.taken == Taken::Meat && (l.amount.is_some() || l.base.is_some()));
+    let weighed = lines.iter().any(|(_, l)| {
+        l.taken == Taken::Meat && (l.amount.as_ref().is_some_and(|a| a.sort() != Sort::Percent) || l.base.is_some())
+    });
     for (at, line) in lines.iter_mut() {
         line.cased = cased;
         if line.base.is_some() {

@@ -56,10 +56,23 @@ pub fn reading(
     all.ask_meat(answers);
     all.ask_method(text, answers);
     all.ask_water(answers);
-    for asked in all.lines.iter().flat_map(|l| &l.asks) {
-        // Two lines of the same words are settled together.
-        if !all.questions.contains(asked) {
-            all.questions.push(asked.clone());
+    for line in &all.lines {
+        for asked in &line.asks {
+            // Two lines of the same words, or with a unit that may be two, are settled together.
+            let known = all
+                .questions
+                .iter()
+                .position(|q| q.key == asked.key && q.ask == asked.ask && q.choices == asked.choices);
+            if known.is_none() {
+                all.questions.push(asked.clone());
+            }
+            let question = match known {
+                Some(at) => all.questions.get_mut(at),
+                None => all.questions.last_mut(),
+            };
+            if let Some(question) = question.filter(|q| !q.of.contains(&line.line.text)) {
+                question.of.push(line.line.text.clone());
+            }
         }
     }
     let verdict = all
@@ -68,7 +81,7 @@ pub fn reading(
     let open = all.questions.iter().any(|q| q.answer.is_none());
     let (recipe, bar) = match all.recipe(&ask.untitled) {
         _ if open => (None, Some(NoRecipe::Open)),
-        Ok(recipe) => (Some(recipe), None),
+        Ok(recipe) => (Some(all.heated(text, recipe)), None),
         Err(bar) => (None, Some(bar)),
     };
     let beside = recipe.as_ref().map(|_| all.missing()).unwrap_or_default();
@@ -100,6 +113,9 @@ impl All<'_> {
         for line in self.lines.iter_mut().filter(|l| l.line.taken == Taken::Step) {
             let read = steps::deeds(&line.line.text, names, units, &all);
             line.deeds = read.iter().map(|d| d.fact(units)).collect();
+            let unread = read.iter().map(|d| d.unread.as_str()).filter(|u| !u.is_empty());
+            let words = unread.collect::<Vec<_>>().join(", ");
+            line.note = (!words.is_empty()).then_some(LineFlag::Left { words });
             all.extend(read);
         }
         let cured = self.cures().next().is_some();
@@ -137,16 +153,18 @@ impl All<'_> {
                         dose::Unit::Teaspoon
                     }
                 });
+                // In the text, or in the answer to what its packet says.
+                let said = amount.is_some() || l.grams.is_some();
                 let agent = Self::agent(l);
                 Some(Portion {
                     // Empty where no amount is said.
                     said: amount.map(|_| l.line.measure.clone()).unwrap_or_default(),
-                    agent: agent.filter(|_| amount.is_some()),
-                    weight: match amount {
-                        // What is written as a weight is weighed on this scale; a spoon is a range already.
-                        Some(_) if spoon.is_none() => dose::summed(self.grams(l)?, step, 1)?,
-                        Some(_) => self.grams(l)?,
-                        None => Range::point(Decimal::ZERO),
+                    agent: agent.filter(|_| said),
+                    // What is written as a weight is weighed on this scale; a spoon is a range already.
+                    weight: match (said, spoon) {
+                        (true, None) => dose::summed(self.grams(l)?, step, 1)?,
+                        (true, Some(_)) => self.grams(l)?,
+                        (false, _) => Range::point(Decimal::ZERO),
                     },
                     spread: Decimal::ZERO,
                     parts: None,
@@ -213,15 +231,18 @@ impl All<'_> {
         let mut units = read.amount.iter().flat_map(|a| &a.parts);
         let by = units.find(|(_, u)| is_said(u)).map(|(_, unit)| unit.note);
         let mut flags = Vec::new();
-        if !read.left.is_empty() && !matches!(read.taken, Taken::Step | Taken::Heading | Taken::Unread) {
+        if read.is_told() && !(read.left.is_empty() && read.changed.is_empty()) {
+            let words = [read.left.as_str(), read.changed.as_str()];
             flags.push(LineFlag::Left {
-                words: read.left.clone(),
+                words: words.join(" ").trim().to_owned(),
             });
         }
-        if read.unsaid {
+        if read.unsaid && line.grams.is_none() {
             flags.push(LineFlag::AmountUnsaid);
         }
         flags.extend(line.note.clone());
+        let meant = read.taken == Taken::Meat && read.amount.is_none();
+        let whole = read.base.as_ref().filter(|(_, each)| meant && !each).map(|(a, _)| a);
         let step = |g: Decimal| plain(g.half_away(if g < dec!(10) { 2 } else { 1 }));
         ReadLine {
             text: read.text.clone(),
@@ -235,15 +256,18 @@ impl All<'_> {
                 .unwrap_or_default(),
             flags,
             name: read.called.clone(),
+            // "For 5 lb of meat" says how much of it there is.
             amount: read
                 .amount
                 .iter()
+                .chain(whole)
                 .filter(|a| a.sort() != Sort::Other && (!a.is_guess() || line.large.is_some()))
                 .flat_map(Amount::ends)
                 .collect(),
             unit: read
                 .amount
                 .as_ref()
+                .or(whole)
                 .filter(|a| a.sort() != Sort::Other)
                 .map_or("", Amount::unit),
             per: line.base().and_then(|base| {

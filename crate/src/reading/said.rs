@@ -3,12 +3,14 @@
 use super::names::{Meaning, Names};
 use super::token::{Token, tokens};
 use super::words::{Sort, Word, front};
-use crate::pantry::names_agent;
-use crate::tables::GIVES;
+use crate::pantry::{Group, names_agent};
+use crate::tables::{CHANGES, FOOD_NOUNS, GIVES, HEADS, PRAISE};
 
 pub(super) fn has(sort: Sort, text: &str, rest: &[Token]) -> bool {
+    // Of meat its word as it is compared too: "pheasent".
+    let here = |t: &Token| text.get(t.start..).is_some_and(|at| front(sort, at).is_some());
     rest.iter()
-        .any(|t| text.get(t.start..).is_some_and(|at| front(sort, at).is_some()))
+        .any(|t| here(t) || sort == Sort::Meat && front(sort, &t.text).is_some_and(|(_, l)| l == t.text.len()))
 }
 
 /// What a name and the word behind its comma mean together: `Salt, kosher`.
@@ -23,6 +25,26 @@ pub(super) fn turned(text: &str, rest: &[Token], at: usize, end: usize, names: &
     (from == 0 && length == words.len()).then(|| meaning.clone())
 }
 
+/// What a name and the noun right behind it mean together: `bay salt`, `rye whisky`, `demerara sugar`. A kind of sugar stays that
+/// kind; what a cure or a salt is called before a noun is asked or told elsewhere.
+pub(super) fn headed(text: &str, rest: &[Token], end: usize, first: &Meaning, names: &Names) -> Option<Meaning> {
+    let (last, next) = (rest.get(end.checked_sub(1)?)?, rest.get(end)?);
+    let close = text.get(last.end..next.start)? == " ";
+    let modifies = first.food || !first.items.iter().any(|i| matches!(i.group, Group::Cure | Group::Salt));
+    if !close || !modifies || !HEADS.contains(&next.text.as_str()) {
+        return None;
+    }
+    // "Wild plum jelly", "oatmeal rusk": a food all the same.
+    let Some((_, _, noun)) = names.find(std::slice::from_ref(next)) else {
+        return food_by_its_noun(&next.text).or_else(|| first.food.then(|| first.clone()));
+    };
+    let same = first
+        .items
+        .iter()
+        .any(|i| noun.items.iter().any(|n| n.group == i.group));
+    Some(if same { first.clone() } else { noun.clone() })
+}
+
 /// Without the words before the animal or the cut: `feral pig`, `grain-fed wild boar belly`. No cure is named so.
 pub(super) fn which_meat(text: &str, rest: &[Token]) -> Vec<Token> {
     let meat = rest
@@ -30,7 +52,14 @@ pub(super) fn which_meat(text: &str, rest: &[Token]) -> Vec<Token> {
         .position(|t| text.get(t.start..).is_some_and(|at| front(Sort::Meat, at).is_some()))
         .unwrap_or_default();
     let ahead = rest.get(..meat).unwrap_or_default();
-    let close = |t: &Token| t.text.chars().all(char::is_alphabetic) && !names_agent(&t.text);
+    let counts = |t: &Token| {
+        let at = text.get(t.start..).unwrap_or_default();
+        let unit = [Sort::Mass, Sort::Volume, Sort::Number]
+            .iter()
+            .any(|sort| front(*sort, at).is_some());
+        CHANGES.contains(&t.text.as_str()) || t.text == "each" || unit && t.text.chars().count() > 1
+    };
+    let close = |t: &Token| t.text.chars().all(char::is_alphabetic) && !names_agent(&t.text) && !counts(t);
     let joined = ahead
         .iter()
         .any(|t| ["and", "with", "plu", "plus", "in"].contains(&t.text.as_str()));
@@ -52,6 +81,50 @@ pub(super) fn heading(text: &str) -> bool {
         && letters.clone().all(char::is_uppercase)
         && text.split_whitespace().count() > 1;
     whole || loud
+}
+
+/// `Brine for two hares`: a heading that says what it is for.
+pub(super) fn heads_for(text: &str) -> bool {
+    let behind = front(Sort::Heading, text).and_then(|(_, length)| text.get(length..));
+    behind.is_some_and(|rest| rest.trim_start().to_lowercase().starts_with("for "))
+}
+
+/// `Killer on rye`, `great with crackers`: what it is eaten with. Nothing stands before that but how good it is, and a cure is
+/// not eaten so.
+pub(super) fn praises(text: &str, named: &Meaning, names: &Names) -> bool {
+    let words = tokens(text);
+    let at = words
+        .iter()
+        .position(|t| ["on", "with", "alongside", "over"].contains(&t.text.as_str()));
+    let Some((ahead, behind)) = at.and_then(|at| words.split_at_checked(at)) else {
+        return false;
+    };
+    let plain = named.food
+        || named
+            .items
+            .iter()
+            .all(|i| !matches!(i.group, Group::Cure | Group::Salt));
+    let said = |t: &Token| text.get(t.start..t.end).unwrap_or_default().to_lowercase();
+    let good = ahead.iter().any(|t| PRAISE.contains(&said(t).as_str()));
+    let does = ahead.iter().any(|t| {
+        let at = text.get(t.start..).unwrap_or_default();
+        [Sort::Act, Sort::Adds].iter().any(|sort| front(*sort, at).is_some())
+    });
+    let eaten = behind.first().is_some_and(|t| t.text == "on") && named.food;
+    plain && names.find(ahead).is_none() && (good || eaten && !does && ahead.len() <= MOST_ATTRIBUTES)
+}
+
+/// `Pepperberry`, `quandong jam`: food by its last word, whatever stands before it.
+pub(super) fn food_by_its_noun(name: &str) -> Option<Meaning> {
+    let words = tokens(name);
+    let last = words.last()?;
+    let food = FOOD_NOUNS.iter().any(|noun| last.text.ends_with(noun)) && !names_agent(name);
+    food.then(|| Meaning {
+        items: Vec::new(),
+        spoon_only: false,
+        ask: "",
+        food: true,
+    })
 }
 
 /// True for what is said beside a recipe.

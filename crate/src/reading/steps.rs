@@ -2,19 +2,20 @@
 //!
 //! `cure 24 h in the fridge, rinse, dry 2 h, smoke at 90 °C until 74 °C`. What is not read stays in its place as a note.
 
-use super::amount::{Amount, range};
-use super::clause::{What, next_joint, scan};
+use super::amount::Amount;
+use super::clause::next_joint;
 use super::facts::Lasts;
 use super::model::ReadStep;
 use super::names::Names;
-use super::words::{Sort, Word, front, of};
-use crate::order::InOrder;
+use super::scan::{What, scan};
+use super::warm::{Warm, degrees_in, is, temperatures};
+use super::words::{Sort, Word, front};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Range, Span, System, Temperature, fixed, plain};
 use crate::recipe::{Do, MOST_NOTE, Step};
 use crate::tables::{
-    ACT_JOINTS, AFTER, BARE, BEFORE_DEGREES, BRINE, COLD_PLACE, DAILY, ENDS, EVERY, MIDDLE, MINCED, MOST, NIGHT,
-    PICKLE, TURNS, TWICE_DAILY,
+    ACT_JOINTS, AFTER, BARE, BRINE, BY_WEIGHT, COLD_PLACE, DAILY, ENDS, EVERY, EVERY_OTHER, FROZEN, MIDDLE, MINCED,
+    MOST, MOST_TIME, NIGHT, OFTEN, PICKLE, PREHEAT, STAGE, TURNS, TWICE_DAILY,
 };
 use rust_decimal::{Decimal, dec};
 
@@ -35,6 +36,8 @@ pub struct Deed {
     pub turns: bool,
     /// True where its words say more than its figures.
     pub more: bool,
+    /// Figures of it that no part of the step took: they stand in its note.
+    pub unread: String,
     /// As it was written.
     pub text: String,
 }
@@ -100,6 +103,36 @@ impl Deed {
         self.more = !self.text.is_empty();
     }
 
+    /// A figure that is kept in the note alone, and told.
+    fn unread(&mut self, text: &str, start: usize, end: usize) {
+        self.more = true;
+        if !self.unread.is_empty() {
+            self.unread.push_str(", ");
+        }
+        self.unread.push_str(text.get(start..end).unwrap_or_default().trim());
+    }
+
+    /// Bare figures that may be a temperature and stand in no place of one.
+    fn bare_figures(&mut self, text: &str, names: &Names, degrees: &[(usize, usize)]) {
+        let found = scan(text, names);
+        for (at, digits) in super::number::figures(text) {
+            let end = at.saturating_add(digits.len());
+            let within = |from: usize, to: usize| from <= at && end <= to;
+            let value = Decimal::from_str_exact(digits).ok();
+            let more = text.get(..at).is_some_and(|t| t.ends_with("to "));
+            let may = value.is_some_and(|n| (DEGREES[0] <= n || more) && n <= DEGREES[1]);
+            let unit = text.get(end..).is_some_and(|t| {
+                let t = t.trim_start();
+                t.starts_with(['%', '/', '-']) || super::number::known_unit(t).is_some()
+            });
+            let taken =
+                degrees.iter().any(|(from, to)| within(*from, *to)) || found.iter().any(|f| within(f.start, f.end));
+            if may && !unit && !taken {
+                self.unread(text, at, end);
+            }
+        }
+    }
+
     /// True where a time or a temperature was read.
     pub fn has_figures(&self) -> bool {
         self.minutes.is_some() || self.at.is_some() || self.until.is_some()
@@ -109,14 +142,11 @@ impl Deed {
 /// How long a night is, minutes (judgement).
 const NIGHT_LASTS: (Decimal, Decimal) = (dec!(480), dec!(720));
 
-/// From here on a bare number behind `at` is a temperature of a smoker or an oven in degrees Fahrenheit.
-const BARE_DEGREES: (Decimal, Decimal) = (dec!(100), dec!(600));
-
 /// The deeds of a clause. `before` are those of the text so far.
 pub fn deeds(text: &str, names: &Names, units: System, before: &[Deed]) -> Vec<Deed> {
     let mut list: Vec<Deed> = Vec::new();
     let mut first = None;
-    for part in acts(text, names) {
+    for part in acts(text, names, units) {
         let so_far: Vec<&Deed> = before.iter().chain(&list).collect();
         let deed = deed(part, names, units, &so_far, first);
         first = deed.act.or(first);
@@ -129,7 +159,7 @@ pub fn deeds(text: &str, names: &Names, units: System, before: &[Deed]) -> Vec<D
 }
 
 /// A clause at its joints, where an act begins behind them, or another time after a temperature.
-fn acts<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
+fn acts<'a>(text: &'a str, names: &Names, units: System) -> Vec<&'a str> {
     let mut list = Vec::new();
     let (mut from, mut at, mut seen, mut warm) = (0, 0, 0, false);
     while let Some((cut, joint)) = next_joint(text, at, &ACT_JOINTS) {
@@ -139,14 +169,24 @@ fn acts<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
             .is_some_and(|(word, _)| !(word.value.is_empty() || word.value == "turn" && tail.starts_with("turning")));
         // Each stretch between two joints is looked at once.
         let next = next_joint(text, at, &ACT_JOINTS).map_or(text.len(), |(next, _)| next);
-        warm |= scan(text.get(seen..cut).unwrap_or_default(), names)
-            .iter()
-            .any(|f| degrees_in(&f.what));
+        let so_far = text.get(seen..cut).unwrap_or_default();
+        warm |=
+            scan(so_far, names).iter().any(|f| degrees_in(&f.what)) || !temperatures(so_far, names, units).is_empty();
         seen = cut;
         let ahead = text.get(at..next).unwrap_or_default();
         let staged = warm
             && (tail.starts_with(|c: char| c.is_ascii_digit()) || tail.starts_with("at "))
-            && scan(ahead, names).iter().any(|f| degrees_in(&f.what));
+            && match scan(ahead, names).iter().filter(|f| degrees_in(&f.what)).count() {
+                0 => false,
+                // ", 74 °C at the thigh" is the end of the same stage.
+                1 => tail.starts_with("at ") || !MIDDLE.iter().any(|w| ahead.contains(w)),
+                _ => true,
+            };
+        let lower = ahead.to_lowercase();
+        let bare = temperatures(ahead, names, units);
+        let staged = staged
+            || warm && !bare.is_empty() && STAGE.iter().any(|w| lower.starts_with(w))
+            || warm && bare.first().is_some_and(|t| t.start == 0) && !MIDDLE.iter().any(|w| ahead.contains(w));
         if act || staged {
             list.extend(text.get(from..cut));
             from = at;
@@ -157,12 +197,10 @@ fn acts<'a>(text: &'a str, names: &Names) -> Vec<&'a str> {
     list
 }
 
-fn degrees_in(what: &What) -> bool {
-    matches!(what, What::Amount(a) | What::Again(a) if is(a, &["°F", "°C"]))
-}
-
-fn is(amount: &Amount, notes: &[&str]) -> bool {
-    amount.parts.first().is_some_and(|(_, unit)| notes.contains(&unit.note))
+/// `4 hours, up to a day`: from the one to the other.
+fn wider(from: Range, to: Range) -> Option<Range> {
+    let middle = from.low.plus(to.high)?.over(Decimal::TWO)?;
+    (from.low < to.high).then(|| Range::new(from.low, middle, to.high))
 }
 
 fn minutes(amount: &Amount) -> Option<Range> {
@@ -176,72 +214,17 @@ fn minutes(amount: &Amount) -> Option<Range> {
     number.other.is_none().then_some(sum)
 }
 
-fn degrees(value: Decimal, unit: &str) -> Option<Temperature> {
-    Temperature::read(&format!("{} {unit}", plain(value)), None).ok()
-}
-
-/// A temperature with its place in the text.
-struct Warm {
-    start: usize,
-    end: usize,
-    low: Temperature,
-    high: Temperature,
-}
-
-/// Every temperature, with a degree sign or, behind `at` or `until`, without.
-fn temperatures(text: &str, names: &Names, units: System) -> Vec<Warm> {
-    let mut list: Vec<Warm> = Vec::new();
-    for found in scan(text, names) {
-        if let What::Amount(a) | What::Again(a) = &found.what
-            && is(a, &["°F", "°C"])
-            && let Some((number, unit)) = a.parts.first()
-            && let (Some(low), Some(high)) = (
-                degrees(number.value.low, unit.note),
-                degrees(number.value.high, unit.note),
-            )
-        {
-            list.push(Warm {
-                start: found.start,
-                end: found.end,
-                low,
-                high,
-            });
-        }
-    }
-    if units != System::Us {
-        return list;
-    }
-    let lower = text.to_ascii_lowercase();
-    for word in BEFORE_DEGREES {
-        for (at, _) in lower.match_indices(word) {
-            let start = at.saturating_add(word.len());
-            let mut input = text.get(start..).unwrap_or_default();
-            let whole = input.len();
-            let Ok(number) = range(&mut input) else { continue };
-            let end = start.saturating_add(whole.saturating_sub(input.len()));
-            let bare = input.trim_start().to_ascii_lowercase();
-            let unit = bare.starts_with(['°', '%', '/'])
-                || of(Sort::Other).flat_map(|w| w.words).filter(|w| **w != "in").any(|w| {
-                    bare.strip_prefix(&w.to_ascii_lowercase())
-                        .is_some_and(|r| !r.starts_with(char::is_alphanumeric))
-                });
-            let fits = BARE_DEGREES.0 <= number.value.low && number.value.high <= BARE_DEGREES.1;
-            let known = list.iter().any(|t| t.start < end && start < t.end);
-            if !unit
-                && fits
-                && !known
-                && let (Some(low), Some(high)) = (degrees(number.value.low, "°F"), degrees(number.value.high, "°F"))
-            {
-                list.push(Warm { start, end, low, high });
-            }
-        }
-    }
-    list.order_by_key(|t| t.start);
-    list
-}
-
 /// Minutes in the cold from which on it is a cure, where nothing else is said (judgement).
 const LONG: Decimal = dec!(360);
+
+/// A rest that is no longer is one of what is done, minutes (judgement).
+const REST: Decimal = dec!(180);
+
+/// What is kept no warmer is chilled, °F (judgement).
+const COOL: Decimal = dec!(55);
+
+/// A bare figure between these may be a temperature.
+const DEGREES: [Decimal; 2] = [dec!(30), dec!(600)];
 
 /// The deed of a part of a clause.
 fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Option<Do>) -> Deed {
@@ -256,6 +239,7 @@ fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Optio
         turn: None,
         turns: verb.is_some_and(|w| w.value == "turn"),
         more: false,
+        unread: String::new(),
         text: text.trim().chars().take(MOST_NOTE).collect(),
     };
     let times: Vec<(usize, usize, Amount)> = scan(text, names)
@@ -265,11 +249,26 @@ fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Optio
             _ => None,
         })
         .collect();
+    let mut last = None;
     for (start, end, amount) in &times {
         let ahead = lower.get(..*start).unwrap_or_default().trim_end();
-        let by_weight = lower
-            .get(*end..)
-            .is_some_and(|rest| rest.trim_start().starts_with("per ") || rest.starts_with('/'));
+        let behind = lower.get(*end..).unwrap_or_default().trim_start();
+        // "20 min a pound", "a day per inch": of what is not known here.
+        let by_weight = BY_WEIGHT.iter().any(|w| behind.starts_with(w));
+        // "Once a day", "6 hours a day": how often, and not how long.
+        let said = lower.get(*start..*end).unwrap_or_default();
+        let often = (said.starts_with("a ") || said.starts_with("per ") || said.starts_with("each "))
+            && (OFTEN.iter().any(|w| ahead.ends_with(w)) || last == Some(ahead.len()));
+        last = Some(*end);
+        if often {
+            deed.more = true;
+            continue;
+        }
+        // "Plus 2 days", "up to 24 hours": it goes with the time before it.
+        if deed.more && ["plus", "+"].iter().any(|w| ahead.ends_with(w)) {
+            deed.unread(text, *start, *end);
+            continue;
+        }
         // "After 2 h it is ready": when it begins, and not how long it takes.
         if AFTER.iter().any(|w| ahead.ends_with(w)) {
             deed.more = true;
@@ -279,9 +278,17 @@ fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Optio
         match minutes(amount) {
             Some(every_minutes) if every => deed.turn = Some(every_minutes.typical),
             // A time by the weight of the meat is none until that is known.
-            Some(_) if by_weight => deed.more = true,
-            Some(lasts) if deed.minutes.is_none() => deed.minutes = Some(lasts),
-            _ => deed.more = true,
+            Some(_) if by_weight => deed.unread(text, *start, *end),
+            Some(lasts) if deed.minutes.is_none() => {
+                // "Overnight or up to 24 hours".
+                let night = NIGHT.iter().any(|w| ahead.contains(w)) && MOST_TIME.iter().any(|w| ahead.ends_with(w));
+                let from = Range::point(NIGHT_LASTS.0);
+                deed.minutes = wider(from, lasts).filter(|_| night).or(Some(lasts));
+            }
+            Some(then) if MOST_TIME.iter().any(|w| ahead.ends_with(w)) => {
+                deed.minutes = deed.minutes.and_then(|m| wider(m, then));
+            }
+            _ => deed.unread(text, *start, *end),
         }
         deed.more |= amount.about;
     }
@@ -295,15 +302,29 @@ fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Optio
     }
     let turned = TURNS.iter().any(|w| lower.contains(w));
     if turned && deed.turn.is_none() {
-        deed.turn = if TWICE_DAILY.iter().any(|w| lower.contains(w)) {
+        deed.turn = if EVERY_OTHER.iter().any(|w| lower.contains(w)) {
+            Some(dec!(2880))
+        } else if TWICE_DAILY.iter().any(|w| lower.contains(w)) {
             Some(dec!(720))
         } else {
             DAILY.iter().any(|w| lower.contains(w)).then_some(dec!(1440))
         };
     }
-    warm(&mut deed, &lower, temperatures(text, names, units));
+    let degrees = temperatures(text, names, units);
+    let places: Vec<(usize, usize)> = degrees.iter().map(|t| (t.start, t.end)).collect();
+    warm(&mut deed, text, &lower, degrees);
+    deed.bare_figures(text, names, &places);
+    let fire = PREHEAT.iter().any(|w| lower.starts_with(w));
+    let short = deed.minutes.is_some_and(|m| m.high <= REST);
     deed.act = verb
-        .and_then(|w| act(w.value, &lower, before))
+        .filter(|_| !fire)
+        .and_then(|w| {
+            if w.value == "rest" && short {
+                Some(Do::Rest)
+            } else {
+                act(w.value, &lower, before)
+            }
+        })
         .or(if verb.is_none() { first } else { None });
     // "Breasts in for 36 h in the fridge": what lies so long in the cold and is not said to do anything else cures.
     let cold = COLD_PLACE.iter().any(|place| lower.contains(place));
@@ -314,10 +335,14 @@ fn deed(text: &str, names: &Names, units: System, before: &[&Deed], first: Optio
     if deed.act == Some(Do::Cook) && of_the_brine(&deed, text, &lower) {
         deed.act = None;
     }
-    if deed.act.is_none() && !deed.turns && (deed.until.is_some() || deed.at.is_some()) {
+    if deed.act.is_none() && !deed.turns && !fire && (deed.until.is_some() || deed.at.is_some()) {
         let hot =
             deed.until.is_some_and(|t| t.base() > dec!(120)) || deed.at.is_some_and(|(_, t)| t.base() > dec!(140));
-        deed.act = Some(if hot { Do::Cook } else { Do::Chill });
+        let cold = deed.until.or(deed.at.map(|(_, t)| t)).is_some_and(|t| t.base() <= COOL);
+        deed.act = if hot { Some(Do::Cook) } else { cold.then_some(Do::Chill) };
+    }
+    if deed.act == Some(Do::Cure) && FROZEN.iter().any(|w| lower.contains(w)) {
+        deed.act = Some(Do::Pack);
     }
     if deed.turns && deed.minutes.is_some() {
         deed.act = Some(Do::Cure);
@@ -363,18 +388,34 @@ fn verb(text: &str) -> Option<&'static Word> {
 }
 
 /// Puts the temperatures where they belong: around the meat, or in its middle.
-fn warm(deed: &mut Deed, lower: &str, found: Vec<Warm>) {
+fn warm(deed: &mut Deed, text: &str, lower: &str, found: Vec<Warm>) {
     let mut last = 0;
+    let fire = PREHEAT.iter().any(|w| lower.starts_with(w));
     for (n, Warm { start, end, low, high }) in found.iter().enumerate() {
         let between = lower.get(last..*start).unwrap_or_default();
         let next = found.get(n.saturating_add(1)).map_or(lower.len(), |t| t.start);
         let behind = lower.get(*end..next).unwrap_or_default();
         last = *end;
-        let to = between.trim_end().ends_with(" to")
-            || between.trim() == "to"
-            || between.trim_end().ends_with(" à") && lower.contains("cuire");
+        let says_end = |text: &str| ENDS.iter().any(|w| text.contains(w));
+        // "Up to 225 till 155": the fire, where the meat has a figure of its own.
+        let later = found
+            .iter()
+            .skip(n.saturating_add(1))
+            .any(|t| lower.get(*end..t.start).is_some_and(says_end));
+        let to = !later
+            && !fire
+            && (between.trim_end().ends_with(" to")
+                || between.trim() == "to"
+                || between.trim_end().ends_with(" à") && lower.contains("cuire"));
+        // "225 °F (107 °C)", "180 °C/160 °C fan": the same again.
+        let again = |t: &Temperature| t.base().less(high.base()).is_some_and(|d| d.abs() <= SAME);
+        let fan = behind.trim_start().starts_with("fan");
+        let beside = between.trim().is_empty() || ["(", "/", "=", "or", "c/", "f/"].contains(&between.trim());
+        if fan || beside && (deed.at.is_some_and(|(_, at)| again(&at)) || deed.until.as_ref().is_some_and(again)) {
+            continue;
+        }
         let middle = MIDDLE.iter().any(|w| behind.trim_start().starts_with(w));
-        let ends = middle || to || ENDS.iter().any(|w| between.contains(w));
+        let ends = middle || to || !fire && says_end(between);
         let below = MOST.iter().any(|w| between.trim_end().ends_with(w));
         let most = below && !ends;
         if ends && deed.until.is_none() {
@@ -383,10 +424,13 @@ fn warm(deed: &mut Deed, lower: &str, found: Vec<Warm>) {
         } else if !ends && deed.at.is_none() {
             deed.at = Some((if most { None } else { Some(*low) }, *high));
         } else {
-            deed.more = true;
+            deed.unread(text, *start, *end);
         }
     }
 }
+
+/// Two temperatures no further apart, in degrees Fahrenheit, are one in two scales, rounded (judgement).
+const SAME: Decimal = dec!(5);
 
 /// What is done, by the word and by what has been done before.
 fn act(word: &str, text: &str, before: &[&Deed]) -> Option<Do> {

@@ -1,5 +1,7 @@
 //! The words of a text as they are compared.
 
+use super::compare::compared;
+use super::spelling::meant;
 use crate::pantry;
 
 /// A word of a text, as it is compared: small letters, no plural, `no` for `#`.
@@ -23,7 +25,8 @@ pub fn tokens(text: &str) -> Vec<Token> {
             (true, None) => start = Some(at),
             (false, Some(from)) => {
                 start = None;
-                if let Some(word) = text.get(from..at) {
+                for (from, word) in text.get(from..at).map(|word| apart(word, from)).into_iter().flatten() {
+                    let at = from.saturating_add(word.len());
                     // "No. l": a one that was read as a letter.
                     let one = matches!(word, "l" | "I") && list.last().is_some_and(|t: &Token| t.text == "no");
                     list.push(Token {
@@ -32,7 +35,8 @@ pub fn tokens(text: &str) -> Vec<Token> {
                         text: if one {
                             "1".to_owned()
                         } else {
-                            singular(&pantry::folded(word))
+                            let word = compared(word);
+                            meant(&word).map_or(word, str::to_owned)
                         },
                     });
                 }
@@ -50,41 +54,22 @@ pub fn tokens(text: &str) -> Vec<Token> {
     list
 }
 
-/// Both sides go through this, so that it need not be right, only the same.
-fn singular(word: &str) -> String {
-    if word == "number" {
-        return "no".to_owned();
-    }
-    // As cards and messages shorten them; and the article of a French word.
-    const SHORT: [(&str, &str); 14] = [
-        ("leaves", "leaf"),
-        ("pwdr", "powder"),
-        ("powd", "powder"),
-        ("pdr", "powder"),
-        ("brn", "brown"),
-        ("br", "brown"),
-        ("blk", "black"),
-        ("wht", "white"),
-        ("grnd", "ground"),
-        ("gr", "ground"),
-        ("crsh", "crushed"),
-        ("garl", "garlic"),
-        ("worc", "worcestershire"),
-        ("pkld", "pickled"),
-    ];
-    if let Some((_, long)) = SHORT.iter().find(|(short, _)| *short == word) {
-        return (*long).to_owned();
-    }
-    let word = ["d'", "l'", "d’", "l’"]
+/// `cure1`, `no2`, `springcure`: the number of a cure by itself, and the cure in a maker's name.
+fn apart(word: &str, from: usize) -> Vec<(usize, &str)> {
+    const NUMBERED: [&str; 5] = ["cure", "no", "number", "powder", "pink"];
+    let lower = word.to_ascii_lowercase();
+    let ends = |end: &str| lower.strip_suffix(end).map(str::len);
+    let number = ["1", "2"]
         .iter()
-        .find_map(|article| word.strip_prefix(article))
-        .unwrap_or(word);
-    if let Some(stem) = word.strip_suffix("ies") {
-        return format!("{stem}y");
-    }
-    let keeps = word.len() <= 3 || word.ends_with("ss") || word.ends_with("us");
-    match word.strip_suffix('s') {
-        Some(stem) if !keeps => stem.to_owned(),
-        _ => word.to_owned(),
+        .find_map(|n| ends(n).filter(|at| NUMBERED.iter().any(|w| lower.get(..*at) == Some(w))));
+    let cure = ends("cure")
+        .filter(|at| *at > 0 && !["se", "obs", "pro", "mani", "pedi"].contains(&lower.get(..*at).unwrap_or_default()));
+    match number.or(cure).and_then(|at| Some((at, word.split_at_checked(at)?))) {
+        Some((at, (first, then))) => {
+            let mut parts = apart(first, from);
+            parts.push((from.saturating_add(at), then));
+            parts
+        }
+        None => vec![(from, word)],
     }
 }

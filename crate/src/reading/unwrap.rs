@@ -37,6 +37,9 @@ const WIDE: usize = 45;
 /// From here on it is, whatever the next begins with (judgement).
 const WIDEST: usize = 60;
 
+/// The head of a list has no more words (judgement).
+const HEAD: usize = 3;
+
 /// A sentence that goes on in the next line, in one line. Nothing is lost but the break.
 pub fn in_one_line(text: &str) -> String {
     let lines: Vec<&str> = text.split('\n').collect();
@@ -58,7 +61,11 @@ pub fn in_one_line(text: &str) -> String {
         let length = end.chars().count();
         let stops = end.is_empty() || end.ends_with(['.', '!', '?', ':', ';', ',']);
         let begins = next.trim_start();
-        let letter = begins.starts_with(char::is_alphabetic);
+        // "Rub: 3 tbsp …" begins a list.
+        let list = begins
+            .split_once(": ")
+            .is_some_and(|(head, _)| head.split_whitespace().count() <= HEAD);
+        let letter = begins.starts_with(char::is_alphabetic) && !list;
         let goes_on = !begins.is_empty()
             && (open_bracket(line).is_some() && letter
                 || !stops && letter && small(next) && !habit && length >= WIDE

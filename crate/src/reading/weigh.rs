@@ -80,10 +80,14 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon], profil
         weighed.two_weights(amount, answers);
     }
     let Some(amount) = line.amount.as_ref().filter(|_| line.taken == Taken::Item) else {
+        if line.by_packet {
+            weighed.which(Sort::Mass, answers);
+            weighed.grams_of_cure(answers);
+        }
         return weighed;
     };
     weighed.profile = profile.to_owned();
-    weighed.which(amount, answers);
+    weighed.which(amount.sort(), answers);
     let mut unit = None;
     let mut large = None;
     for (number, word) in &amount.parts {
@@ -139,6 +143,7 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon], profil
             weighed.grams = sum.zip(each).and_then(|(n, each)| times(n, each));
             if weighed.grams.is_none() {
                 weighed.note = Some(LineFlag::PieceUnknown);
+                weighed.bare(amount, answers, own);
             }
         }
         _ => weighed.note = Some(LineFlag::Unweighable),
@@ -147,6 +152,10 @@ pub fn weigh<'a>(line: &'a Line, answers: &Answers<'_>, own: &[OwnSpoon], profil
     weighed.grams = weighed.grams.and_then(|g| g.map(|g| Some(g.half_away(6))));
     weighed.based(answers);
     weighed.again(answers, own);
+    weighed.unused(answers);
+    if line.corrected {
+        weighed.note = weighed.note.or(Some(LineFlag::OneOfTwo));
+    }
     // What nobody need be asked, or nobody knows, is the usual one, with the spoon of any.
     if weighed.unsure || line.meaning.as_ref().is_some_and(|m| m.ask.is_empty() && !m.food) {
         weighed.items.truncate(1);
@@ -235,14 +244,18 @@ impl Weighed<'_> {
         if !cure || !unknown || self.line.again.is_some() || self.line.strength_alone() {
             return;
         }
+        self.grams_of_cure(answers);
+        if self.grams.is_some() {
+            self.note = None;
+        }
+    }
+
+    fn grams_of_cure(&mut self, answers: &Answers<'_>) {
         let read = |text: &str| Mass::read(text, Some("g")).ok().filter(|m| !m.base().is_zero());
         let key = format!("grams:{}", self.line.text);
         let (asked, given) = Asked::typed(&key, Question::Grams, Vec::new(), answers, read);
         self.asks.push(asked);
         self.grams = given.map(|m| Range::point(m.base()));
-        if self.grams.is_some() {
-            self.note = None;
-        }
     }
 
     /// `1,480 g`: which of its two readings.
@@ -324,10 +337,74 @@ impl Weighed<'_> {
         Some((base.sum(self.base_unit, None)?, base.sort(), open))
     }
 
+    /// `25 g sea salt (or 35 of coarse)`: what nothing was made of and may change how much it is. Of a cure only figures: of
+    /// its other words it is asked whether they are a cure.
+    fn unused(&mut self, answers: &Answers<'_>) {
+        let words = &self.line.unused;
+        let cure = self.items.iter().any(|i| i.group == Group::Cure);
+        let figure = words.contains(|c: char| c.is_ascii_digit());
+        let counts = self.grams.is_some() || self.percent.is_some() || self.aim.is_some();
+        let asked = self.asks.iter().any(|a| a.key.starts_with("amount:"));
+        let settled = asked || !counts || self.line.strength.is_some() || self.line.corrected;
+        if words.is_empty() || cure && !figure || settled {
+            return;
+        }
+        let choices = [("as_read", Offer::AsRead), ("not_as_read", Offer::NotAsRead)];
+        let choices = choices.map(|(value, offer)| (value.to_owned(), offer));
+        let ask = Question::Unused { words: words.clone() };
+        if self.pick("unused", ask, choices, answers) == Some(1) {
+            self.grams = None;
+            self.percent = None;
+            self.aim = None;
+            self.note = Some(LineFlag::Unweighable);
+            if cure {
+                self.grams_of_cure(answers);
+            }
+        }
+    }
+
+    /// `salt, 30`: nobody counts salt. In which unit, it is asked.
+    fn bare(&mut self, amount: &Amount, answers: &Answers<'_>, own: &[OwnSpoon]) {
+        let number = matches!(amount.parts.as_slice(), [(_, unit)] if unit.words.contains(&"each"))
+            && !self.line.measure.contains(char::is_alphabetic);
+        let poured = self
+            .items
+            .first()
+            .is_some_and(|i| matches!(i.group, Group::Salt | Group::Sugar));
+        if !number || !poured {
+            return;
+        }
+        let units = ["g", "oz", "tsp", "tbsp", "cup"];
+        let said = units.map(|unit| Offer::said(format!("{} {unit}", self.line.measure)));
+        let chosen = self
+            .pick("amount", Question::Bare, said, answers)
+            .and_then(|at| units.get(at));
+        let unit = chosen.and_then(|unit| {
+            let sorts = [Sort::Mass, Sort::Volume];
+            sorts.iter().find_map(|sort| super::words::front(*sort, unit))
+        });
+        let Some((unit, _)) = unit else { return };
+        let alone = Line {
+            amount: Some(Amount {
+                parts: amount.parts.iter().map(|(number, _)| (number.clone(), unit)).collect(),
+                ..amount.clone()
+            }),
+            ..self.line.clone()
+        };
+        let read = weigh(&alone, answers, own, &self.profile);
+        (self.grams, self.note) = (read.grams, read.note);
+        let asked = read
+            .asks
+            .into_iter()
+            .filter(|a| !self.asks.iter().any(|b| b.key == a.key));
+        let asked: Vec<Asked> = asked.collect();
+        self.asks.extend(asked);
+    }
+
     /// Which row of the pantry, where the name can mean several.
-    fn which(&mut self, amount: &Amount, answers: &Answers<'_>) {
+    fn which(&mut self, sort: Sort, answers: &Answers<'_>) {
         let Some(meaning) = &self.line.meaning else { return };
-        if amount.sort() == Sort::Count {
+        if sort == Sort::Count {
             let counted: Vec<_> = self.items.iter().filter(|i| i.each().is_some()).copied().collect();
             // What is counted is whole: the first that is sold so.
             // What nobody counts stays what it is.
@@ -343,7 +420,7 @@ impl Weighed<'_> {
                 .collect();
             return;
         }
-        let spoon = matches!(amount.sort(), Sort::Volume | Sort::Pinch);
+        let spoon = matches!(sort, Sort::Volume | Sort::Pinch);
         if meaning.items.len() < 2 {
             return;
         }

@@ -1,17 +1,19 @@
 //! What the amounts of a line are: of one piece or of all, of the meat or of its water, or the strength of a cure.
 
 use super::amount::Amount;
-use super::clause::{Found, What};
 use super::facts::{Of, Taken};
-use super::figures::{bracketed, lead};
+use super::figures::{aside, bracketed, lead};
 use super::line::Line;
 use super::names::{Meaning, Names};
 use super::said::MOST_ATTRIBUTES;
+use super::scan::{Found, What};
 use super::token::{Token, tokens};
 use super::words::{Sort, front, of};
-use crate::pantry::{Group, names_agent};
+use crate::pantry::{Group, names_agent, names_nitrite};
 use crate::quantity::exact::Exact;
-use crate::tables::{ALL_MEAT, AND_WATER, APIECE, BEFORE_APIECE, BESIDE_STRENGTH, ENDS_APIECE, PART_OF, TOGETHER};
+use crate::tables::{
+    ALL_MEAT, AND_WATER, APIECE, BEFORE_APIECE, BESIDE_STRENGTH, ENDS_APIECE, PART_OF, PURE, TOGETHER,
+};
 use rust_decimal::Decimal;
 use rust_decimal::dec;
 
@@ -31,23 +33,31 @@ impl Line {
         let first = found
             .iter()
             .find(|f| matches!(f.what, What::Amount(_) | What::Again(_)));
-        let (Some(first), Some((start, end, count))) = (first, lead(text)) else {
+        let Some(first) = first else { return };
+        let ahead = text.get(..first.start).unwrap_or_default();
+        let leads = lead(text).filter(|(_, end, _)| *end <= first.start);
+        let Some((start, end, count)) = leads.or_else(|| aside(ahead)) else {
             return;
         };
-        if end > first.start {
+        let between = text.get(end..first.start).unwrap_or_default();
+        // "6 + 4 lb" is no number of pieces.
+        if between.contains(['+', '&']) {
             return;
         }
-        let between = text.get(end..first.start).unwrap_or_default();
         let behind = text.get(first.end..).unwrap_or_default();
         let next = behind.trim_start_matches([')', ' ', ',']).to_lowercase();
         let close = between.trim().trim_matches(['-', '(', '~']).trim().to_lowercase();
         let vessel = front(Sort::Vague, behind.trim_start_matches([')', ' '])).is_some();
-        let one = close.is_empty()
+        let one = close.is_empty() && leads.is_some()
             || BEFORE_APIECE.contains(&close.as_str())
-            || ENDS_APIECE.iter().any(|w| close.ends_with(w))
+            || ENDS_APIECE.iter().any(|w| format!(" {close}").ends_with(w))
             || vessel
             || APIECE.iter().any(|word| next.starts_with(word));
         let several = count.high > Decimal::ONE;
+        // "Half the pepper: 2 tbsp" is no piece.
+        if !one && count.high < Decimal::ONE {
+            return;
+        }
         let glued = one
             && !close.ends_with(" of")
             && !close.ends_with(" at")
@@ -60,8 +70,8 @@ impl Line {
             }
         } else if several {
             self.count = Some(count);
-            // "2 backstraps (about 4 lb)": nobody says of what.
-            let bracket = between.contains('(') && !between.contains(')');
+            // "2 backstraps (about 4 lb)", "2 backstraps, 4 lb": nobody says of what.
+            let bracket = between.contains('(') && !between.contains(')') || between.contains(',');
             let lower = text.to_lowercase();
             let said = TOGETHER.iter().any(|w| lower.contains(w));
             self.each_or_all = bracket && !said && count.is_point();
@@ -88,12 +98,21 @@ impl Line {
 
     /// Words between an amount and a name that is no salt and no cure say which of it: `sweet Hungarian paprika`.
     pub(super) fn attributes(&self, found: &[Found], name: usize, rest: &mut Vec<Token>, names: &Names) {
-        let plain = |m: &Meaning| m.food || m.items.iter().all(|i| !matches!(i.group, Group::Cure | Group::Salt));
+        // A cure by its number is that, whatever stands before it; and of an open one it is asked which.
+        let numbered = |m: &Meaning| {
+            let open = m.items.len() > 1 && m.items.iter().all(|i| i.group == Group::Cure);
+            open || matches!(m.items.as_slice(), [one] if ["cure-1", "cure-2"].contains(&one.key))
+        };
+        let plain = |m: &Meaning| {
+            m.food || numbered(m) || m.items.iter().all(|i| !matches!(i.group, Group::Cure | Group::Salt))
+        };
         let end = found
             .iter()
             .filter(|f| f.end <= name && matches!(f.what, What::Amount(_)))
             .map(|f| f.end)
             .max();
+        let by_number = self.meaning.as_ref().is_some_and(numbered);
+        let end = end.or(by_number.then_some(0));
         let (Some(from), true) = (end, self.meaning.as_ref().is_some_and(plain)) else {
             return;
         };
@@ -101,6 +120,31 @@ impl Line {
         let letters = |t: &&Token| t.text.chars().all(char::is_alphabetic) && !names_agent(&t.text);
         if between.len() <= MOST_ATTRIBUTES && between.iter().all(letters) {
             rest.retain(|t| t.start < from || t.end > name || names.is_plain(t));
+        }
+    }
+
+    /// `E250 5 g, neat`: the salt itself, and no mix that is called by it.
+    pub(super) fn pure(&mut self, rest: &mut Vec<Token>) {
+        let Some(meaning) = self.meaning.as_mut().filter(|m| m.items.len() > 1) else {
+            return;
+        };
+        let pure = meaning.items.iter().find(|i| i.is_pure()).copied();
+        let says = |t: &Token| PURE.contains(&t.text.as_str());
+        if let Some(pure) = pure.filter(|_| rest.iter().any(says)) {
+            meaning.items = vec![pure];
+            rest.retain(|t| !says(t));
+        }
+    }
+
+    /// `saltpetre (potassium nitrate)`: the same by another name.
+    pub(super) fn said_twice(&self, rest: &mut Vec<Token>, names: &Names) {
+        let Some((at, length, second)) = names.find(rest) else {
+            return;
+        };
+        let keys = |m: &Meaning| m.items.iter().map(|i| i.key).collect::<Vec<_>>();
+        let first = self.meaning.as_ref().map(keys).unwrap_or_default();
+        if !first.is_empty() && first == keys(second) {
+            rest.drain(at..at.saturating_add(length));
         }
     }
 
@@ -160,6 +204,7 @@ impl Line {
 
     /// `cure (6.25 %), 1 tsp`: the per cent is the packet's, not a share of the meat.
     pub(super) fn strength(&mut self) {
+        self.salt_with_nitrite();
         let cure = |m: &Meaning| m.items.first().is_some_and(|i| i.group == Group::Cure);
         if !self.meaning.as_ref().is_some_and(cure) {
             return;
@@ -195,6 +240,19 @@ impl Line {
         }
     }
 
+    /// `60 g salt with 0.6 % nitrite in it`: a cure by its packet.
+    fn salt_with_nitrite(&mut self) {
+        let percent = self.again.as_ref().is_some_and(|a| a.sort() == Sort::Percent);
+        let salt = |m: &Meaning| m.items.first().is_some_and(|i| i.group == Group::Salt);
+        let packet = crate::pantry::ingredient(crate::pantry::PACKET);
+        if let (true, Some(meaning), Some(packet)) = (percent, self.meaning.as_mut().filter(|m| salt(m)), packet)
+            && names_nitrite(&self.text)
+        {
+            meaning.items = vec![packet];
+            self.by_packet();
+        }
+    }
+
     /// With its strength beside it, a cure of any name is what its packet says.
     pub(super) fn by_packet(&mut self) {
         let several = self.meaning.as_ref().is_some_and(|m| m.items.len() > 1);
@@ -205,11 +263,9 @@ impl Line {
         ) {
             meaning.items = vec![packet];
         }
-        let kept: Vec<&str> = self
-            .left
-            .split(' ')
-            .filter(|w| !BESIDE_STRENGTH.contains(&w.to_lowercase().as_str()))
-            .collect();
-        self.left = kept.join(" ");
+        for words in [&mut self.left, &mut self.changed] {
+            let says = |w: &&str| !BESIDE_STRENGTH.contains(&w.to_lowercase().as_str());
+            *words = words.split(' ').filter(says).collect::<Vec<_>>().join(" ");
+        }
     }
 }

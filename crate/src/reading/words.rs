@@ -99,16 +99,6 @@ fn by_letter() -> &'static ByLetter {
     })
 }
 
-/// Where a word of the brine stands that speaks of this method, the last of them.
-pub fn speaks_of(value: &str, text: &str) -> Option<usize> {
-    let here = |at: usize| {
-        let (word, length) = front(Sort::Brine, text.get(at..)?)?;
-        (word.value == value).then_some(at.saturating_add(length))
-    };
-    let starts = super::token::tokens(text);
-    starts.iter().rev().find_map(|t| here(t.start))
-}
-
 /// Takes a word of this sort from the front.
 pub fn take(sort: Sort) -> impl FnMut(&mut &str) -> ModalResult<&'static Word> {
     move |input| match front(sort, input) {

@@ -203,11 +203,14 @@ pub fn take(method: Method, take: Option<Fraction>) -> Option<Problem> {
 impl Step {
     fn problem(&self) -> Option<Problem> {
         text(&self.note, MOST_NOTE).err().map(|p| p.at("note")).or_else(|| {
-            let turned_too_often = self.turn_every.zip(self.lasts).is_some_and(|(every, lasts)| {
-                every.base() < dec!(30) || lasts.base().over(every.base()).is_none_or(|n| n > dec!(200))
-            });
-            let no_length = self.turn_every.is_some() && self.lasts.is_none();
-            (turned_too_often || no_length)
+            let too_soon = self.turn_every.is_some_and(|every| every.base() < dec!(30));
+            let turned_too_often = self
+                .turn_every
+                .zip(self.lasts)
+                .is_some_and(|(every, lasts)| lasts.base().over(every.base()).is_none_or(|n| n > dec!(200)));
+            // A cure without hours of its own lasts as long as the clock says.
+            let no_length = self.turn_every.is_some() && self.lasts.is_none() && self.act != Do::Cure;
+            (too_soon || turned_too_often || no_length)
                 .then(|| Problem::of(Code::Conflict, RecipeWrong::TurnedTooOften).at("turn_every"))
         })
     }
@@ -218,7 +221,7 @@ impl Step {
 /// # Errors
 /// [`Code::Missing`], [`Code::TooLong`] or [`Code::NotRead`].
 pub fn name(value: &str) -> Result<(), Problem> {
-    if value.trim().is_empty() {
+    if value.chars().all(|c| c.is_whitespace() || is_joiner(c)) {
         return Err(Problem::of(Code::Missing, RecipeWrong::NameMissing { most: MOST_NAME }));
     }
     if value.contains('\n') {
@@ -254,9 +257,16 @@ pub fn text(value: &str, most: usize) -> Result<(), Problem> {
     Ok(())
 }
 
-/// Characters that turn or hide the text around them: what is read must be what is there.
+/// Characters that turn or hide the text around them, or that are letters and show nothing: what is read must be what is
+/// there.
 fn is_hidden(c: char) -> bool {
-    matches!(c, '\u{200b}'..='\u{200f}' | '\u{202a}'..='\u{202e}' | '\u{2060}'..='\u{2069}' | '\u{feff}')
+    matches!(c, '\u{ad}' | '\u{34f}' | '\u{115f}' | '\u{1160}' | '\u{180e}' | '\u{200b}' | '\u{200e}'..='\u{200f}'
+        | '\u{202a}'..='\u{202e}' | '\u{2060}'..='\u{2069}' | '\u{2800}' | '\u{3164}' | '\u{feff}' | '\u{ffa0}')
+}
+
+/// What holds an emoji family together, and letters of some scripts together or apart.
+const fn is_joiner(c: char) -> bool {
+    matches!(c, '\u{200c}' | '\u{200d}')
 }
 
 /// Two capital letters, with up to `digits` digits behind them.

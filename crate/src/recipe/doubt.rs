@@ -29,6 +29,15 @@ pub enum Why {
     NameSaysSo,
     /// It was not understood where the recipe was read.
     NotRead,
+    /// The same, and its own words say nitrite, nitrate or cure.
+    NotReadSaysSo,
+}
+
+impl Why {
+    /// Whether it is a text that was not understood, and no line.
+    pub fn is_unread(self) -> bool {
+        matches!(self, Self::NotRead | Self::NotReadSaysSo)
+    }
 }
 
 impl Line {
@@ -60,7 +69,11 @@ impl Recipe {
             })
         });
         let unread = self.unread.iter().enumerate().map(|(at, text)| MayHold {
-            why: Why::NotRead,
+            why: if pantry::names_agent(text) {
+                Why::NotReadSaysSo
+            } else {
+                Why::NotRead
+            },
             at,
             name: text.clone(),
         });

@@ -49,6 +49,11 @@ impl Method {
         matches!(self, Self::PickUp | Self::Pumped | Self::PumpedAndCovered)
     }
 
+    /// Minced or pumped: what was outside is inside.
+    pub const fn through(self) -> bool {
+        matches!(self, Self::Ground | Self::Pumped | Self::PumpedAndCovered)
+    }
+
     /// What the ppm are counted on by this method.
     pub const fn counted(self) -> Counted {
         match self {

@@ -18,4 +18,4 @@ pub use method::{Counted, Method};
 pub use model::{Cure, Do, Eaten, Holds, Line, Recipe, Share, ShareOf, Step};
 pub use told::{Told, told};
 pub use turned::turned;
-pub use usual::{Basis, UsualRow, usual};
+pub use usual::{Basis, COLD_SMOKE, UsualRow, usual};

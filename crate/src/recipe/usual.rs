@@ -4,8 +4,9 @@
 use super::{Do, Step};
 use crate::pantry::{MeatKind, Status};
 use crate::quantity::exact::Exact;
-use rust_decimal::dec;
+use crate::tables::COOL_SMOKE;
 use rust_decimal::prelude::ToPrimitive;
+use rust_decimal::{Decimal, dec};
 use serde::Serialize;
 
 /// What a time rests on.
@@ -50,7 +51,20 @@ pub fn usual(act: Do, kinds: &[MeatKind]) -> Option<&'static UsualRow> {
         .or_else(|| rows().find(|r| r.kind.is_none()))
 }
 
+/// Cold smoke stays under it, 90 °F (common practice, no source).
+pub const COLD_SMOKE: Decimal = dec!(90);
+
 impl Step {
+    /// Smoke that cooks nothing: it is so cold, or is called so, and no middle ends it.
+    #[must_use]
+    pub fn is_cold_smoke(&self) -> bool {
+        let called = || {
+            let note = self.note.to_lowercase();
+            COOL_SMOKE.iter().any(|sign| note.contains(sign))
+        };
+        self.act == Do::Smoke && self.until.is_none() && self.at.map_or_else(called, |at| at.base() < COLD_SMOKE)
+    }
+
     /// How long it takes in milliseconds, by the recipe or as is usual; nothing for what is done in a moment.
     #[must_use]
     pub fn takes(&self, kinds: &[MeatKind]) -> Option<(i64, Basis)> {

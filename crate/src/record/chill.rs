@@ -47,6 +47,8 @@ pub struct StageRecord {
     pub stage: &'static Stage,
     /// Where it stands.
     pub left: Left,
+    /// When its time ends, in milliseconds, while it runs.
+    pub until: Option<i64>,
 }
 
 /// Every stage of the options for a home, at `now` in milliseconds.
@@ -64,7 +66,11 @@ fn stages_of(read: &Read, now: f64) -> Vec<StageRecord> {
                 first = (Some(stage.key), stage.start);
             }
             let left = safety::left(stage, first.1, &read.cooling, &read.chill, now);
-            StageRecord { stage, left }
+            let until = match left {
+                Left::Running(hours) if hours.is_finite() => Some(read.time(now + hours * 3600.0)),
+                _ => None,
+            };
+            StageRecord { stage, left, until }
         })
         .collect()
 }

@@ -1,6 +1,6 @@
 //! The readings of a batch, sorted out by class and in order of time.
 
-use crate::batch::Batch;
+use crate::batch::{AHEAD, Batch};
 use crate::order::InOrder;
 use crate::quantity::Temperature;
 use rust_decimal::Decimal;
@@ -89,6 +89,22 @@ impl Log {
         }
     }
 
+    /// How many readings the last point of a class stands for: those within two minutes of it count as one.
+    #[must_use]
+    pub fn last_of(&self, batch: &Batch, place: u32) -> usize {
+        let points = usize::try_from(place).ok().and_then(|at| self.classes.get(at));
+        let Some((from, _)) = points.and_then(|points| points.last()) else {
+            return 0;
+        };
+        let pulled = self.pulled(Some(place)).map_or(f64::INFINITY, |at| self.at(at));
+        let readings = batch.fire.iter().flat_map(|f| &f.readings);
+        let own = readings
+            .filter(|r| !r.struck && r.class == Some(place))
+            .map(|r| self.at(r.at));
+        own.filter(|at| (0.0..=TOGETHER).contains(&(at - from)) && (*at < pulled) == (*from < pulled))
+            .count()
+    }
+
     /// When a class was pulled.
     #[must_use]
     pub fn pulled(&self, class: Option<u32>) -> Option<i64> {
@@ -116,9 +132,6 @@ impl Log {
         near.map(|p| p.1).reduce(f64::max)
     }
 }
-
-/// Readings later than now by more than this, in milliseconds, are still to come, whatever was said of them.
-pub(super) const AHEAD: i64 = 120_000;
 
 /// The readings of one class as they are judged: seconds of the log, °F, in order of time.
 #[derive(Clone, Debug)]

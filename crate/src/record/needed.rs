@@ -5,7 +5,7 @@ use super::log::{fahrenheit, temperature};
 use crate::batch::{self, Batch};
 use crate::pantry::MeatKind;
 use crate::quantity::Temperature;
-use crate::recipe::{Do, Method};
+use crate::recipe::Do;
 use crate::safety::{self, JERKY, Table, Wish};
 use serde::Serialize;
 
@@ -57,14 +57,6 @@ impl Needed {
     }
 }
 
-/// Minced or pumped: what was outside is inside.
-fn through(batch: &Batch) -> bool {
-    matches!(
-        batch.recipe.method,
-        Method::Ground | Method::Pumped | Method::PumpedAndCovered
-    )
-}
-
 /// Strips, or meat that is dried out.
 fn jerky(batch: &Batch, place: usize) -> bool {
     let strips = batch.pieces.get(place).is_some_and(|p| p.cut.ends_with("-strips"));
@@ -84,7 +76,7 @@ fn of_recipe(batch: &Batch) -> Option<Temperature> {
 pub fn needed(batch: &Batch, place: usize) -> Needed {
     let kind = batch.pieces.get(place).map_or(MeatKind::Own, batch::kind);
     let rule = safety::consumer(kind);
-    let (minced, dried) = (through(batch), jerky(batch, place));
+    let (minced, dried) = (batch.recipe.method.through(), jerky(batch, place));
     let fire = batch.fire.as_ref();
     let wish = Wish {
         at_risk: fire.and_then(|f| f.at_risk),

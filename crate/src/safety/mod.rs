@@ -18,4 +18,4 @@ pub use guard::{COME_UP, ComeUp, WARMING, come_up};
 pub use heat::{GAP, Points, THERMOMETER, Table, credit};
 pub use keep::{JERKY, Jerky, Keeps, VACUUM_COLD, VACUUM_GROWS, keeps};
 pub use parasites::{Frozen, frozen_long_enough, trichinae_seconds};
-pub use target::{Consumer, NoLower, Wish, consumer, least, may_go_lower, most};
+pub use target::{Consumer, NoLower, Wish, consumer, least, lowest, may_go_lower, most};

@@ -66,6 +66,13 @@ pub fn consumer(kind: MeatKind) -> &'static Consumer {
         .unwrap_or(&crate::tables::STRICTEST)
 }
 
+/// What has to be read of any meat at all: the least that a kind asks for, °F.
+#[must_use]
+pub fn lowest(minced: bool) -> f64 {
+    let rows = &crate::tables::TARGETS;
+    rows.iter().map(|c| c.at(minced)).fold(f64::INFINITY, f64::min)
+}
+
 /// What is asked for below the consumer temperature.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Wish {

@@ -73,6 +73,37 @@ fn tail(batch: &Batch, from: usize) -> Vec<Leg> {
 pub fn tick_of(batch: &Batch, i: usize, begun: i64) -> Option<i64> {
     let own = batch.step(i).map(|t| t.at);
     own.or_else(|| (i == 0 && batch.recipe.steps.first().is_some_and(|s| s.act == Do::Cure)).then_some(begun))
+        .or_else(|| by_log(batch, i))
+}
+
+/// What a log says of a step that nobody ticked, where the one before it is done: what was probed lies over the fire, and
+/// what was all taken out of it rests and chills. Out of its cure it is by a tick alone.
+fn by_log(batch: &Batch, i: usize) -> Option<i64> {
+    let steps = &batch.recipe.steps;
+    let heats = |s: &Step| matches!(s.act, Do::Smoke | Do::Cook | Do::DryOut);
+    let last = i.checked_sub(1)?;
+    let before = batch.step(last).map(|t| t.at).or_else(|| by_log(batch, last))?;
+    let (earlier, from) = steps.split_at_checked(i)?;
+    let at = match from.first()?.act {
+        Do::Smoke | Do::Cook if !earlier.iter().any(heats) => {
+            let readings = batch.fire.iter().flat_map(|f| &f.readings);
+            readings.filter(|r| !r.struck && r.class.is_some()).map(|r| r.at).min()
+        }
+        // A second heat was in the first where all of it is hot enough; else it is still to come.
+        Do::Smoke | Do::Cook => all_out(batch).filter(|out| {
+            let classes = crate::record::classes(batch, *out);
+            classes.iter().all(|class| class.heat.enough().is_some())
+        }),
+        Do::Rest | Do::Chill if earlier.iter().any(heats) && !from.iter().any(heats) => all_out(batch),
+        _ => None,
+    };
+    Some(at?.max(before))
+}
+
+/// When the last size was taken out of the heat; nothing while one is in it.
+fn all_out(batch: &Batch) -> Option<i64> {
+    let pulled = (0..batch.pieces.len()).map(|at| batch.tick(&format!("pull:{at}")).map(|t| t.at));
+    pulled.collect::<Option<Vec<i64>>>()?.into_iter().max()
 }
 
 /// The course of a batch whose cure is on; nothing before.
@@ -312,14 +343,24 @@ impl Work<'_> {
                 ..Timed::of(id, step, at)
             };
             out.push(of_class(id, cure, at));
-            // It dries from then on, whatever the rest does.
+            // It is rinsed and dries from then on, whatever the rest does.
             let next = self.steps().iter().enumerate().skip(cure.saturating_add(1));
+            let rinse = next
+                .clone()
+                .find(|(_, s)| s.act == Do::Rinse)
+                .filter(|_| done.is_some());
+            out.extend(rinse.map(|(i, _)| Timed {
+                presence: true,
+                ..of_class(format!("rinse:{k}"), i, at)
+            }));
+            // What was rinsed dries from then on.
+            let rinsed = self.batch.tick(&format!("rinse:{k}")).map_or(at, |t| t.at.max(at));
             let dry = next.clone().find(|(_, s)| s.act == Do::Dry);
             if let Some((i, (lasts, kind))) = dry.and_then(|(i, s)| Some((i, s.takes(&self.kinds)?))) {
                 out.push(Timed {
-                    ends: Some(at.saturating_add(lasts)),
+                    ends: Some(rinsed.saturating_add(lasts)),
                     kind,
-                    ..of_class(format!("dry:{k}"), i, at)
+                    ..of_class(format!("dry:{k}"), i, rinsed)
                 });
             }
         }

@@ -26,10 +26,22 @@ pub enum Deed {
     /// It is in its bag, and no cure is ticked: say whether it is in.
     AskCure,
     /// Into the refrigerator with it.
-    IntoFridge,
+    IntoFridge {
+        /// So long it has been on by now, from two hours on: when did it go in?
+        on: Option<String>,
+    },
     /// A step of the recipe.
     Step {
         /// The step; without its hours where the clock says how long.
+        step: Told,
+    },
+    /// Over the fire, and nothing read yet: read it.
+    ReadFire,
+    /// A step of the recipe for a size class that came out before the rest, which is still in its cure.
+    StepOf {
+        /// Place of the class.
+        class: u32,
+        /// The step.
         step: Told,
     },
     /// Turn what lies in its cure, as the method wants it.

@@ -2,6 +2,7 @@
 
 use super::deed::{Deed, Whereabouts};
 use super::times::Timed;
+use crate::batch::OddTime;
 use crate::cure::Until;
 use crate::quantity::Problem;
 use crate::recipe::Basis;
@@ -24,7 +25,7 @@ pub struct NextList {
 pub struct Job {
     /// The batch's id as it came with the request.
     pub batch: String,
-    /// Id for its tick: `step:1`, `turn:0:2`, `draw:0` for a size class that comes out first, `end`; `fridge` for what has just gone into its cure; `weigh` for a batch that is not in the cure yet, to be opened.
+    /// Id for its tick: `step:1`, `turn:0:2`, `draw:0`, `rinse:0` and `dry:0` for a size class that comes out first, `end`; `read` for what is over the fire and unread; `fridge` for what has just gone into its cure; `weigh` for a batch that is not in the cure yet, to be opened.
     pub id: String,
     /// What is to be done.
     pub does: Deed,
@@ -68,6 +69,8 @@ pub struct State {
     pub held: bool,
     /// All that is in doubt, the gravest first.
     pub doubts: Vec<Doubt>,
+    /// Times of it that cannot be right, or hardly; none of one that is put away.
+    pub odd_times: Vec<OddTime>,
     /// Where it is; nothing where it is held or cannot be reckoned.
     pub whereabouts: Option<Whereabouts>,
     /// Its green weight, once the cure is on.

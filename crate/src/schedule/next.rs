@@ -5,19 +5,21 @@ use super::deed::{Deed, Whereabouts};
 use super::legs::MINUTE;
 use super::model::{Job, NextList, State};
 use super::times::Timed;
-use crate::batch::{Batch, green, kinds};
+use crate::batch::{Batch, green, kinds, odd_times};
+use crate::cure::TOO_LONG_MS;
 use crate::dose::heat_keys;
 use crate::order::InOrder;
 use crate::pantry::MeatKind;
 use crate::quantity::{Awake, Mass, Problem, Rest, Span, System};
 use crate::recipe::{Basis, Do, Recipe, Step, Told, told};
-use crate::standing::{Assurance, Kind, Packing, Stage, Standing};
+use crate::standing::{Assurance, Kind, Packing, Stage, Standing, cooks};
 use crate::weigh::{Settings, verdict};
 use rust_decimal::Decimal;
 
 const DAY: i64 = 1440 * MINUTE;
 
-/// What comes next over these batches at `now`, in milliseconds since 1970, beside hours of rest.
+/// What comes next over these batches at `now`, in milliseconds since 1970, beside hours of rest; `east` as
+/// [`odd_times`] has it.
 ///
 /// # Errors
 /// Problems of the settings. A batch that cannot be reckoned says so in its state and has no jobs.
@@ -25,6 +27,7 @@ pub fn next(
     batches: &[(&str, &Batch)],
     now: i64,
     rests: &[Rest],
+    east: Option<i32>,
     settings: &Settings,
 ) -> Result<NextList, Vec<Problem>> {
     let mut problems = settings.problems();
@@ -38,7 +41,10 @@ pub fn next(
     let mut jobs = Vec::new();
     let mut states = Vec::new();
     for (id, batch) in batches {
-        let state = state(id, batch, now, settings, &awake);
+        let mut state = state(id, batch, now, settings, &awake);
+        if !batch.closed {
+            state.odd_times = odd_times(batch, now, east);
+        }
         let asked = state.jobs.iter().find(|j| j.id == ASKED);
         jobs.extend(asked.filter(|_| !batch.closed).cloned());
         if !state.held && !batch.closed {
@@ -62,6 +68,7 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings, awake: &Awake) 
         stage: barring.first().map_or(Stage::Pieces, |d| d.stage),
         held: !barring.is_empty(),
         doubts: standing.doubts().to_vec(),
+        odd_times: Vec::new(),
         whereabouts: None,
         green: None,
         problem: None,
@@ -102,8 +109,12 @@ fn state(id: &str, batch: &Batch, now: i64, settings: &Settings, awake: &Awake) 
         let jobs = asks.then(|| ask_cure(id)).into_iter().chain(jobs).collect();
         return State { jobs, ..base };
     }
-    if let Some(cold) = into_the_cold(id, batch, &jobs) {
+    if let Some(cold) = into_the_cold(id, batch, &jobs, now, settings.units) {
         jobs.insert(usize::from(!jobs.is_empty()), cold);
+    }
+    if to_read(batch, begun) {
+        let next = jobs.iter().position(|j| is_open(j) && !aside(j)).unwrap_or(jobs.len());
+        jobs.insert(next, at_once(id, READ, Stage::Fire, Deed::ReadFire));
     }
     let open = || jobs.iter().filter(|j| is_open(j));
     let finished = open().next().is_none();
@@ -182,22 +193,36 @@ fn at_once(batch: &str, id: &str, stage: Stage, does: Deed) -> Job {
 
 /// Id of the job and the tick that say that it lies in the refrigerator.
 const COLD: &str = "fridge";
-
 /// Rubbed, it goes into the cold: no time of the course moves by it. Asked for until it is ticked, or the refrigerator is
 /// read, or something later is due or done; told as done from then on.
-fn into_the_cold(id: &str, batch: &Batch, jobs: &[Job]) -> Option<Job> {
+fn into_the_cold(id: &str, batch: &Batch, jobs: &[Job], now: i64, units: System) -> Option<Job> {
     let ticked = batch.tick(COLD).map(|t| t.at);
     let cures_first = batch.recipe.steps.first().is_some_and(|s| s.act == Do::Cure);
     let later = || jobs.iter().skip(1).any(|j| j.now || j.ticked.is_some());
     if ticked.is_none() && (!cures_first || !batch.fridge.is_empty() || later()) {
         return None;
     }
+    let on = batch.tick("rub").map_or(0, |rub| now.saturating_sub(rub.at));
+    let on = (ticked.is_none() && on >= TOO_LONG_MS).then(|| Span::new(Decimal::from(on / MINUTE)));
+    let on = on.and_then(Result::ok).map(|on| on.show(units).text);
     Some(Job {
         now: ticked.is_none(),
         ticked,
         presence: false,
-        ..at_once(id, COLD, Stage::Cure, Deed::IntoFridge)
+        ..at_once(id, COLD, Stage::Cure, Deed::IntoFridge { on })
     })
+}
+
+/// Id of the job of reading the fire; nothing ticks it but the first reading.
+const READ: &str = "read";
+
+/// The last step begun is one that cooks, and nothing of it was read.
+fn to_read(batch: &Batch, begun: i64) -> bool {
+    let steps = batch.recipe.steps.iter().enumerate();
+    let last = steps.rev().find(|(i, _)| tick_of(batch, *i, begun).is_some());
+    let mut readings = batch.fire.iter().flat_map(|f| &f.readings);
+    let ended = batch.tick("end").is_some();
+    !ended && last.is_some_and(|(_, s)| cooks(s)) && !readings.any(|r| !r.struck && r.class.is_some())
 }
 
 /// Id of the job that asks whether the cure is in.
@@ -246,14 +271,25 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings, 
                 stage(act),
             ),
             "turn" => {
-                // What was missed is not asked for once a later step is begun.
-                own.or_else(|| (!over).then_some(0))?;
+                // What was missed is not asked for once a later step is begun, or another turn or the next step is due: of
+                // all, since what comes out first leaves the rest in its cure.
+                let follows = |t: &Timed| t.step > timed.step && t.class.is_none() || is_turn_id(&t.id);
+                let due = |t: &&Timed| t.at > timed.at && t.at <= now && t.step >= timed.step;
+                let later = || course.times.iter().filter(due).any(follows);
+                own.or_else(|| (!over && !later()).then_some(0))?;
                 let method = batch.recipe.method;
                 (own, Deed::Turn { method }, stage(act))
             }
             "draw" => {
                 let class = timed.class?;
                 (own, Deed::TakeOut { class }, stage(Do::Rinse))
+            }
+            // While the rest is in its cure, what came out before it goes its own way.
+            "rinse" | "dry" if batch.drawn(timed.class?).is_some() => {
+                let (class, step) = (timed.class?, told(step?, settings.units));
+                let open = own.is_some() || !over && batch.is_in_cure();
+                open.then_some(())?;
+                (own, Deed::StepOf { class, step }, stage(act))
             }
             "end" if steps.last().is_none_or(|s| s.takes(&kinds).is_some()) => (ended, Deed::Finish, Stage::Pack),
             _ => return None,
@@ -273,7 +309,7 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings, 
             early: early(timed.at, now, settings.units).filter(|_| open),
             cautions: step
                 .filter(|_| of == "step")
-                .map(|s| caution_keys(s.act, &batch.recipe, &kinds))
+                .map(|s| caution_keys(s, &batch.recipe, &kinds))
                 .unwrap_or_default(),
             class: timed.class,
             kind: timed.kind,
@@ -281,6 +317,10 @@ fn all_jobs(id: &str, batch: &Batch, begun: i64, now: i64, settings: &Settings, 
         })
     };
     course.times.iter().filter_map(job).collect()
+}
+
+fn is_turn_id(id: &str) -> bool {
+    id.starts_with("turn:")
 }
 
 /// A step as its job tells it: where the clock says how long, the recipe's hours are none.
@@ -307,15 +347,21 @@ fn is_open(job: &Job) -> bool {
 
 /// A turn, a class that comes out first, the way into the cold: what a step goes on beside.
 fn aside(job: &Job) -> bool {
-    is_turn(job) || is_cold(job) || job.id.starts_with("draw:")
+    is_turn(job) || is_cold(job) || is_of_size(job)
 }
 
 fn is_cold(job: &Job) -> bool {
     job.id == COLD
 }
 
+/// Of a size class that comes out of the cure before the rest.
+fn is_of_size(job: &Job) -> bool {
+    let of = job.id.split(':').next();
+    matches!(of, Some("draw" | "rinse" | "dry"))
+}
+
 fn is_turn(job: &Job) -> bool {
-    job.id.starts_with("turn:")
+    is_turn_id(&job.id)
 }
 
 /// What may be done soonest: the next step, what comes out first, and of the turns the last that is overdue and the
@@ -330,7 +376,7 @@ fn soonest(state: &State) -> Vec<Job> {
         .map(|(_, j)| j)
         .next_back();
     let coming = state.jobs.iter().find(|j| is_turn(j) && is_open(j) && !j.now);
-    let out = state.jobs.iter().filter(|j| j.id.starts_with("draw:") && is_open(j));
+    let out = state.jobs.iter().filter(|j| is_of_size(j) && is_open(j));
     let step = state.jobs.iter().find(|j| !aside(j) && is_open(j));
     missed
         .into_iter()
@@ -342,8 +388,9 @@ fn soonest(state: &State) -> Vec<Job> {
 }
 
 /// The cautions beside a step.
-fn caution_keys(act: Do, recipe: &Recipe, kinds: &[MeatKind]) -> Vec<&'static str> {
-    match act {
+fn caution_keys(step: &Step, recipe: &Recipe, kinds: &[MeatKind]) -> Vec<&'static str> {
+    match step.act {
+        Do::Smoke if step.is_cold_smoke() => vec!["cold-smoke-time", "cold-smoke"],
         Do::Cure | Do::Dry | Do::Soak => vec!["keep-cold"],
         Do::Smoke | Do::Cook | Do::DryOut if recipe.steps.iter().any(|s| s.act == Do::DryOut) => vec!["jerky-heat"],
         Do::Smoke | Do::Cook | Do::DryOut => heat_keys(recipe.method, kinds),

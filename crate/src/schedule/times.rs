@@ -7,7 +7,7 @@ use serde::Serialize;
 #[derive(Clone, Debug, PartialEq, Eq, Serialize)]
 #[cfg_attr(feature = "types", derive(ts_rs::TS))]
 pub struct Timed {
-    /// `step:1`; `turn:0:2`; `draw:0` and `dry:0` of a size class that comes out of the cure first; `pull:0` of one over
+    /// `step:1`; `turn:0:2`; `draw:0`, `rinse:0` and `dry:0` of a size class that comes out of the cure first; `pull:0` of one over
     /// the fire; `two_hours:5` and `cold:5` of a chill; `end`.
     pub id: String,
     /// Index of its step; the number of steps for the end.

@@ -5,7 +5,9 @@ use crate::dose::{self, Caution, Verdict};
 use crate::pantry::{self, Belly, ItemName, MeatKind, OWN};
 use crate::quantity::exact::Exact;
 use crate::quantity::{Figure, Mass, Problem, System, plain};
-use crate::recipe::{self, Allergen, Allergens, Recipe, Share, ShareOf, Told, told};
+use crate::recipe::{self, Allergen, Allergens, Do, Recipe, Share, ShareOf, Step, Told, told};
+use crate::record;
+use crate::safety;
 use crate::standing::{self, Vouched};
 use crate::weigh::{self, CureOf, Settings, WeighLine};
 use rust_decimal::{Decimal, dec};
@@ -22,6 +24,8 @@ pub struct RecipeCard {
     pub rows: Vec<CardRow>,
     /// Steps, in order.
     pub steps: Vec<Told>,
+    /// Steps that end below what has to be read.
+    pub low: Vec<LowStep>,
     /// Verdict on the dose it aims at, on the user's scale.
     #[cfg_attr(feature = "types", ts(as = "Verdict"))]
     pub verdict: Vouched<Verdict>,
@@ -31,6 +35,20 @@ pub struct RecipeCard {
     pub unknown: Vec<String>,
     /// Cautions for the meat and the method.
     pub cautions: Vec<Caution>,
+}
+
+/// A step over the heat that ends below what has to be read in the middle.
+#[derive(Clone, Debug, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "types", derive(ts_rs::TS))]
+pub struct LowStep {
+    /// Its place.
+    pub step: usize,
+    /// Where it ends.
+    pub until: String,
+    /// What has to be read: of the chosen cut, and where none is chosen the least that any kind asks for.
+    pub least: String,
+    /// Whether a cut is chosen.
+    pub known: bool,
 }
 
 /// What a card is worked for.
@@ -153,6 +171,7 @@ pub fn card(recipe: &Recipe, work: &For<'_>, settings: &Settings) -> Result<Reci
         weight: sheet.green.clone(),
         rows,
         steps: recipe.steps.iter().map(|s| told(s, settings.units)).collect(),
+        low: low(recipe, cut.map(|c| c.kind), settings.units),
         // A card goes to another kitchen: the heat stands on it too.
         cautions: on_card(recipe, cut.map(|c| c.kind), &sheet.verdict.cautions),
         verdict: standing::of_card(recipe, sheet.verdict),
@@ -184,6 +203,26 @@ fn on_card(recipe: &Recipe, kind: Option<MeatKind>, weighing: &[Caution]) -> Vec
         .cloned()
         .chain(heat)
         .chain(last.into_iter().cloned())
+        .collect()
+}
+
+/// Steps that end below what this kind of meat has to read; where it is not known, below what every kind has.
+fn low(recipe: &Recipe, kind: Option<MeatKind>, units: System) -> Vec<LowStep> {
+    let minced = recipe.method.through();
+    let rule = kind.map_or_else(|| safety::lowest(minced), |kind| safety::consumer(kind).at(minced));
+    let rule = record::temperature(rule);
+    let heat = |step: &Step| matches!(step.act, Do::Smoke | Do::Cook | Do::DryOut);
+    let steps = (0..).zip(&recipe.steps);
+    let ends = steps
+        .filter(|(_, step)| heat(step))
+        .filter_map(|(at, step)| Some((at, step.until?)));
+    ends.filter(|(_, until)| until.base() < rule.base())
+        .map(|(step, until)| LowStep {
+            step,
+            until: until.show(units).text,
+            least: rule.show(units).text,
+            known: kind.is_some(),
+        })
         .collect()
 }
 

@@ -72,6 +72,7 @@ mod fit;
 mod forecast;
 mod habit;
 mod model;
+mod quickest;
 mod salt;
 mod setup;
 
@@ -81,5 +82,6 @@ pub use cook::{Cook, Piece, Smoker};
 pub use forecast::forecast;
 pub use habit::Habit;
 pub use model::{Forecast, Readings};
+pub use quickest::quickest;
 pub use salt::{activity, concentrated};
 pub use setup::{Covered, Setup, joint};

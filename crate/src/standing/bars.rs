@@ -25,8 +25,12 @@ pub(super) fn bars(doubt: &Doubt, assurance: Assurance) -> bool {
         Kind::DoseLow | Kind::DoseMayBeLow => matches!(assurance, Dose | Cured),
         // What is still to be done is no reason not to do it.
         Kind::NotWeighed => !matches!(assurance, GoOn),
+        // By a log that nobody kept it counts as cured to no hour.
+        Kind::ColdUnseen => matches!(assurance, Cured),
+        // How long it lay and from when it keeps rests on times.
+        Kind::TimeInQuestion => matches!(assurance, Cured | Keep | Gift),
         Kind::InCure => matches!(assurance, Cooked | Keep | Gift),
-        Kind::NotHot | Kind::NotRead => matches!(assurance, Hot(_) | Pull(_) | Cooked | Keep | Gift),
+        Kind::NotHot | Kind::ToRead | Kind::NotRead => matches!(assurance, Hot(_) | Pull(_) | Cooked | Keep | Gift),
         Kind::InFire => matches!(assurance, Chilled(_) | Keep | Gift),
         Kind::Chilling | Kind::ChillUnread => matches!(assurance, Chilled(_) | Keep | Gift),
         Kind::DrynessUntold => matches!(assurance, Keep | Gift),

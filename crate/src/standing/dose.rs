@@ -5,7 +5,7 @@ use crate::batch::{Batch, kinds};
 use crate::cure::WARM;
 use crate::dose::{Outcome, Verdict};
 use crate::pantry::MeatKind;
-use crate::recipe::{Do, Eaten, Why};
+use crate::recipe::{Do, Eaten};
 use crate::weigh::{Settings, bags};
 use rust_decimal::prelude::ToPrimitive;
 
@@ -35,7 +35,7 @@ pub(super) fn of_recipe(batch: &Batch) -> Vec<Doubt> {
         ));
     }
     doubts.extend(batch.recipe.may_hold_cure().iter().map(|one| Doubt {
-        line: u32::try_from(one.at).ok().filter(|_| one.why != Why::NotRead),
+        line: u32::try_from(one.at).ok().filter(|_| !one.why.is_unread()),
         ..Doubt::new(Kind::MayBeCure, Stage::Weigh, Weight::Holds, Clears::ReadPacket)
     }));
     doubts

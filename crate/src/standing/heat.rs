@@ -5,10 +5,15 @@ use crate::batch::Batch;
 use crate::quantity::{System, Temperature};
 use crate::recipe::{Do, Step};
 use crate::record::{Chill, ClassRecord, ComeUp, Heat, classes};
+use crate::safety::COME_UP;
 use rust_decimal::{Decimal, dec};
 
 /// A smoke that is no warmer than this, °F, cooks nothing: 30 °C, common practice, no source.
 const COLD_SMOKE: Decimal = dec!(86);
+
+/// From the start of the heat to its first reading, in milliseconds: half of the hours in which a piece has to come through,
+/// so that there is time to do something about it (judgement).
+const FIRST_READING: i64 = (COME_UP * 1_800_000.0) as i64;
 
 /// What the record shows of a batch.
 pub(super) struct Heated {
@@ -51,7 +56,8 @@ impl Heated {
 pub(super) fn of_fire(batch: &Batch, now: i64, units: System) -> Heated {
     let records = classes(batch, now);
     let lit = lit(batch, now);
-    let doubts = records.iter().flat_map(|r| of_class(r, lit, units)).collect();
+    let due = lit.is_some_and(|lit| now >= lit.saturating_add(FIRST_READING)) || heat_is_over(batch);
+    let doubts = records.iter().flat_map(|r| of_class(r, lit, due, units)).collect();
     let hot = || {
         records
             .iter()
@@ -77,6 +83,14 @@ fn lit(batch: &Batch, now: i64) -> Option<i64> {
         .min()
 }
 
+/// A step that follows the heat is ticked, or the end: by that it is all out.
+fn heat_is_over(batch: &Batch) -> bool {
+    let steps = batch.recipe.steps.iter().enumerate();
+    let mut after = steps.skip_while(|(_, s)| !cooks(s));
+    let done = after.any(|(i, s)| matches!(s.act, Do::Rest | Do::Chill | Do::Pack) && batch.step(i).is_some());
+    done || batch.tick("end").is_some()
+}
+
 /// Whether a step is to cook: smoke that ends at no temperature and is cold, or does not say how warm it is, is not.
 #[must_use]
 pub fn cooks(step: &Step) -> bool {
@@ -87,7 +101,7 @@ pub fn cooks(step: &Step) -> bool {
     }
 }
 
-fn of_class(record: &ClassRecord, lit: Option<i64>, units: System) -> Vec<Doubt> {
+fn of_class(record: &ClassRecord, lit: Option<i64>, due: bool, units: System) -> Vec<Doubt> {
     let doubt = |kind, stage, weight, clears| Doubt::new(kind, stage, weight, clears).of_class(record.place);
     let fire = |kind, weight, clears| Doubt {
         needed: Some(record.needed.at.show(units)),
@@ -110,7 +124,9 @@ fn of_class(record: &ClassRecord, lit: Option<i64>, units: System) -> Vec<Doubt>
         }
         Heat::InQuestion => doubts.push(fire(Kind::ReadingInQuestion, Weight::Holds, Clears::AnswerReading)),
         Heat::Unread if lit.is_some() => {
-            doubts.push(fire(Kind::NotRead, Weight::Holds, Clears::ReadHot).since(lit));
+            let due = due || record.pulled.is_some();
+            let kind = if due { Kind::NotRead } else { Kind::ToRead };
+            doubts.push(fire(kind, Weight::Holds, Clears::ReadHot).since(lit));
         }
         Heat::Unread => {}
         // What is past finishing is not told to be finished.

@@ -70,6 +70,10 @@ pub enum Kind {
     MayBeTooWarm,
     /// Above 40 °F, less than two hours so far.
     Warm,
+    /// In its cure for days without one reading of the cold.
+    ColdUnseen,
+    /// A reading of the cold is in question.
+    ColdInQuestion,
     /// Four hours or more without power.
     PowerOff,
     /// It lies frozen.
@@ -78,11 +82,15 @@ pub enum Kind {
     NotRinsed,
     /// It is still in the cure.
     InCure,
+    /// A time of it cannot be right.
+    TimeInQuestion,
     /// It is in its cure longer than raw meat keeps there.
     OverStayed,
     /// It came out before the middle was cured.
     OutEarly,
-    /// A step that heats is ticked, and nothing was read.
+    /// It was put to the heat just now, and its first reading is not due yet.
+    ToRead,
+    /// A step that heats is ticked, and nothing was read when it was due, or before it was out.
     NotRead,
     /// A reading is in question.
     ReadingInQuestion,
@@ -135,6 +143,10 @@ pub enum Clears {
     ReadPacket,
     /// What the verdict on the dose says.
     MendDose,
+    /// Read the refrigerator and the meat, from now on.
+    ReadCold,
+    /// Answer the question about the reading of the cold.
+    AnswerCold,
     /// Say when it was last read cold.
     SayCold,
     /// Cool it now.
@@ -147,6 +159,8 @@ pub enum Clears {
     TakeOut,
     /// Cook it through.
     CookThrough,
+    /// Correct the time, or the clock of the device.
+    CorrectTime,
     /// Answer the question about the reading.
     AnswerReading,
     /// Read the coldest piece as hot as it must be.

@@ -6,7 +6,7 @@ use super::dose::{NotReckoned, holds_cure, of_bags, of_dose, of_recipe};
 use super::heat::{Heated, cooks, of_fire};
 use super::keeping::{Done, Keeping, Packing, keeping};
 use super::model::{Assurance, Clears, Doubt, Kind, Leave, Stage, Weight};
-use crate::batch::{Batch, Seen};
+use crate::batch::{Batch, OddTime, Seen, odd_times};
 use crate::cure::{through, went_in};
 use crate::dose::{Outcome, Verdict};
 use crate::order::InOrder;
@@ -49,8 +49,9 @@ impl Standing {
         let mut doubts = of_recipe(batch);
         doubts.extend(of_dose(batch, verdict.as_ref().map_err(|_| NotReckoned)));
         doubts.extend(of_bags(batch, settings));
-        doubts.extend(of_cold(batch, now));
+        doubts.extend(of_cold(batch, now, settings.units));
         doubts.extend(in_cure(batch));
+        doubts.extend(untimely(batch, now));
         doubts.extend(over_stayed(batch, now));
         doubts.extend(out_early(batch, settings, verdict, now));
         let heated = of_fire(batch, now, settings.units);
@@ -75,7 +76,8 @@ impl Standing {
             // What else was in doubt about it nobody has to mend any more.
             doubts = vec![thrown_out];
         }
-        doubts.order_by_key(|d| std::cmp::Reverse(d.weight));
+        // Of one weight, what nobody looked at comes behind what is known.
+        doubts.order_by_key(|d| (std::cmp::Reverse(d.weight), d.kind == Kind::ColdUnseen));
         Self {
             in_range,
             cure: holds_cure(batch),
@@ -195,6 +197,13 @@ fn in_cure(batch: &Batch) -> Option<Doubt> {
         (Kind::InCure, Weight::Holds, Clears::TakeOut)
     };
     Some(Doubt::new(kind, Stage::Cure, weight, clears).since(Some(begun)))
+}
+
+/// The first of its times that cannot be right wherever it was.
+fn untimely(batch: &Batch, now: i64) -> Option<Doubt> {
+    let odd = odd_times(batch, now, None).into_iter().find(OddTime::is_impossible)?;
+    let doubt = Doubt::new(Kind::TimeInQuestion, Stage::Cure, Weight::Warns, Clears::CorrectTime);
+    Some(doubt.since(Some(odd.at)))
 }
 
 /// In its cure past the last hour that raw meat keeps there; what lay frozen meanwhile is judged by whoever froze it.

@@ -46,7 +46,7 @@ pub fn back(batches: &[(&str, &Batch)], wish: &Wish, now: i64, settings: &Settin
     if !problems.is_empty() {
         return Err(problems);
     }
-    let states = next(batches, now, &wish.rests, settings)?.batches;
+    let states = next(batches, now, &wish.rests, None, settings)?.batches;
     let room = holds(wish.room, settings);
     let awake = Awake::but_for(&wish.rests).map_err(|problem| vec![problem])?;
     let base = slot_up(now);
