@@ -1,6 +1,8 @@
 /**
  * What every screen is handed: the records, the lists of the core, and how to act, draw and speak.
  */
+import { Aloud } from './aloud.js';
+import { isWhole, whole } from './core.js';
 import { Overtaken } from './merge.js';
 import { Refused, Unreadable } from './records.js';
 import { go } from './router.js';
@@ -36,6 +38,9 @@ import { UNDONE, UNFORESEEN } from '../words/en/storage.js';
  * @typedef {{ draw: () => Drawn, arrive?: () => void, leave?: () => void }} Screen
  */
 
+/** What is done one after the other. */
+const FLOW = '.pin, .line, .day, .answer';
+
 /**
  * What was pressed is gone with what it was about: the next action takes the focus, or the line in hand where it is not
  * pinned, and the page does not jump.
@@ -48,8 +53,6 @@ function focusNext() {
   if (next?.tagName !== 'H1') (next?.closest('.line') ?? next)?.scrollIntoView({ block: 'nearest' });
 }
 
-/** A verdict that changes with every key is spoken only once the keys rest. */
-const REST_MS = 600;
 /** So many changes can be taken back, the last first. */
 const MOST_UNDOS = 20;
 
@@ -79,8 +82,7 @@ export class App {
   #goes = false;
   /** How many changes are on their way to the store. */
   #saving = 0;
-  #said = '';
-  #timer = 0;
+  #aloud = new Aloud();
 
   /**
    * @param {Shelf} shelf
@@ -126,9 +128,12 @@ export class App {
     this.#undos = [];
     this.fault = null;
     const held = document.activeElement;
+    const inFlow = held?.closest(FLOW);
     this.#saving += 1;
     document.documentElement.dataset.saving = '';
     try {
+      // What is stored is judged by all of the core.
+      if (!isWhole()) await whole();
       const done = await work();
       await this.shelf.read;
       const moves = /** @type {import('./shelf.js').Move[]} */ (done);
@@ -140,7 +145,7 @@ export class App {
       return false;
     } finally {
       this.draw();
-      if (held && !held.isConnected) focusNext();
+      if (inFlow && !held?.isConnected) focusNext();
       this.#saving -= 1;
       if (this.#saving === 0) delete document.documentElement.dataset.saving;
     }
@@ -150,10 +155,7 @@ export class App {
   goOn() {
     if (!this.#goes || this.undo?.here) this.#undos = [];
     this.#goes = false;
-    // What was said of one screen is not true of the next.
-    clearTimeout(this.#timer);
-    this.#said = '';
-    for (const id of ['spoken', 'spoken-now']) document.getElementById(id)?.replaceChildren();
+    this.#aloud.rest();
   }
 
   async takeBack() {
@@ -176,17 +178,16 @@ export class App {
   }
 
   /**
-   * Speaks to a screen reader what has changed on the screen, once it rests. Said once, not at every key.
+   * Speaks to a screen reader what has changed on the screen, once it rests.
    * @param {string} text
-   * @param {{ urgent?: boolean }} [how]
+   * @param {{ urgent?: boolean, of?: string }} [how] of: what it is about, where it is told at every drawing
    */
-  say(text, { urgent = false } = {}) {
-    if (text === this.#said) return;
-    this.#said = text;
-    clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => {
-      const spoken = document.getElementById(urgent ? 'spoken-now' : 'spoken');
-      if (spoken) spoken.textContent = text;
-    }, REST_MS);
+  say(text, how) {
+    this.#aloud.say(text, how);
+  }
+
+  /** After each drawing. */
+  tellNews() {
+    this.#aloud.look();
   }
 }

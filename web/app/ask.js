@@ -16,8 +16,15 @@ import { labelled, worded } from '../words/en/wrong.js';
 /** Questions that are answered with times of a batch: none of them forgets when nobody is about. @type {Set<string>} */
 const RESTED = new Set(['next', 'cure_clock', 'calendar', 'labels']);
 
-/** @param {any} content */
-const withRests = (content) => ({ ...content, rests: rests(content.settings, content.now) });
+/** Only the device knows where it is: minutes that its clock is ahead of Greenwich. @param {number} now */
+const east = (now) => -new Date(now).getTimezoneOffset();
+
+/** @param {string} question @param {any} content */
+const placed = (question, content) => ({
+  ...content,
+  rests: rests(content.settings, content.now),
+  ...(question === 'next' && { east: east(content.now) }),
+});
 
 /**
  * @template {keyof Answers} Q
@@ -26,7 +33,7 @@ const withRests = (content) => ({ ...content, rests: rests(content.settings, con
  * @returns {import('./core.js').Answer<Answers[Q]>}
  */
 export function ask(question, content) {
-  const answer = reckon({ [question]: RESTED.has(String(question)) ? withRests(content) : content });
+  const answer = reckon({ [question]: RESTED.has(String(question)) ? placed(String(question), content) : content });
   return answer.problems ? { problems: answer.problems.map(worded) } : answer;
 }
 

@@ -83,15 +83,15 @@ export async function parse(text, { progress = () => {}, signal } = {}) {
     return at - from > LONGEST_PART ? null : read(text.slice(from, at));
   };
 
-  /** @type {Record<string, any>} */
-  const file = {};
+  /** By their names, whatever these are: an object takes `__proto__` for something else. @type {Map<string, any>} */
+  const file = new Map();
   take('{');
   while (skip() !== '}') {
-    if (Object.keys(file).length > 0) take(',');
+    if (file.size > 0) take(',');
     skip();
     const name = nameAt(text, at, (to) => (at = to));
     take(':');
-    if (!LISTS.includes(name) || skip() !== '[') file[name] = await pass();
+    if (!LISTS.includes(name) || skip() !== '[') file.set(name, await pass());
     else {
       const list = [];
       take('[');
@@ -101,12 +101,12 @@ export async function parse(text, { progress = () => {}, signal } = {}) {
         if (slices.full) await pause();
       }
       at++;
-      file[name] = list;
+      file.set(name, list);
     }
   }
   at++;
   if (skip() !== '') throw new Damaged();
-  return file;
+  return Object.fromEntries(file);
 }
 
 /**
@@ -130,8 +130,9 @@ function endOfText(text, from) {
  * @param {(to: number) => void} done
  */
 function nameAt(text, at, done) {
-  const end = text.indexOf('"', at + 1);
-  if (text.charAt(at) !== '"' || end < 0 || end - at > 100) throw new Damaged();
+  if (text.charAt(at) !== '"') throw new Damaged();
+  const end = endOfText(text, at + 1);
+  if (end === text.length || end - at > 100) throw new Damaged();
   done(end + 1);
   return String(read(text.slice(at, end + 1)));
 }

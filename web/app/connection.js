@@ -3,6 +3,7 @@
  * the one that was read first.
  */
 import { LAYOUT, STRICT, connect, markOf, markRecord } from './database.js';
+import { freshLog } from './fresh-log.js';
 import { Trouble, troubleBehind } from './trouble.js';
 
 /** @typedef {import('./database.js').Database} Database */
@@ -40,6 +41,7 @@ export class Connection {
       if (troubleBehind(error)?.kind !== 'failed') throw error;
       (await opened.catch(() => null))?.close();
       if (this.#db === opened) this.#db = null;
+      await freshLog();
       return await work(await this.#open());
     }
   }

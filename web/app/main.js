@@ -4,12 +4,13 @@
 import { html, render } from 'lit-html';
 import { App, wordsOf } from './app.js';
 import { ask } from './ask.js';
-import { load } from './core.js';
+import { isWhole, load, whole } from './core.js';
 import { opensOn } from './first.js';
-import { guardAgainstTwice } from './guard.js';
+import { actionDrawn, guardAgainstTwice } from './guard.js';
 import { speakIn } from '../words/degrees.js';
 import { LOCALE, localSettings } from '../words/locale.js';
-import { follow } from './router.js';
+import { holdFocus } from './focus.js';
+import { follow, placeOf } from './router.js';
 import { away } from './screens/away.js';
 import { bag } from './screens/bag.js';
 import { batch } from './screens/batch.js';
@@ -74,12 +75,14 @@ const root = /** @type {HTMLElement} */ (document.getElementById('page'));
 
 async function begin() {
   // The store opens while the core is made ready and gives its tables.
-  const ready = load();
-  const opening = openRecords(ready);
-  await ready;
+  const opening = openRecords(whole);
+  await load();
   const [tables, starters] = [ask('tables', {}), ask('starters', {})];
   if (!tables.ok || !starters.ok) throw new Error('The core has no tables.');
-  const shelf = new Shelf(await opening, localSettings(tables.ok.settings, tables.ok.profiles));
+  const store = await opening;
+  // A first visit answers with the first part of the core; whoever has records, or wants another screen, waits for all.
+  if (!(await isFirstVisit(store)) || !asksLittle(placeOf(location.hash))) await whole();
+  const shelf = new Shelf(store, localSettings(tables.ok.settings, tables.ok.profiles));
   await shelf.fill(starters.ok.recipes);
 
   /** @type {Screen} */
@@ -88,6 +91,7 @@ async function begin() {
 
   let broken = false;
   function draw() {
+    const backToFocus = holdFocus();
     try {
       speakIn(app.settings.units);
       const drawn = screen.draw();
@@ -103,6 +107,8 @@ async function begin() {
       render(failedView(FAILED.screen), root);
     }
     settle();
+    backToFocus();
+    app.tellNews();
   }
 
   app.trouble = shelf.store.trouble;
@@ -110,6 +116,15 @@ async function begin() {
   let at = '';
   let id = '';
   follow((place) => {
+    if (isWhole() || asksLittle(place)) return show(place);
+    // The last place that was asked for while the rest of the core was on its way.
+    whole()
+      .catch(console.error)
+      .then(() => isThere(place) && show(place));
+  });
+
+  /** @param {import('./router.js').Place} place */
+  function show(place) {
     screen?.leave?.();
     const text = HOMES[app.here];
     if (text) app.came = { href: at, text, id };
@@ -125,7 +140,7 @@ async function begin() {
     if (!first) /** @type {HTMLElement | null} */ (root.querySelector('h1'))?.focus({ preventScroll: true });
     first = false;
     screen.arrive?.();
-  });
+  }
 
   shelf.store.onChange((keys) => shelf.follow(keys).then(draw));
   shelf.store.onTrouble((trouble) => {
@@ -138,8 +153,8 @@ async function begin() {
     app.fault = wordsOf(error);
     draw();
   });
-  watchForUpdates({
-    ready(reload) {
+  const told = {
+    ready(/** @type {() => void} */ reload) {
       app.update = reload;
       draw();
     },
@@ -148,13 +163,27 @@ async function begin() {
       app.offline = true;
       draw();
     },
-  });
+  };
   everyMinute(draw);
   addEventListener('resize', settle);
   document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && draw());
   document.documentElement.dataset.ready = '';
   shelf.readRest().then(draw);
+  // What the first part could not answer is asked again; then all is stored for the next visit.
+  if (!isWhole()) await whole().then(draw, console.error);
+  watchForUpdates(told);
 }
+
+/** Nothing is stored that the core would have to judge, for all that can be read. @param {import('./store.js').Store} store */
+async function isFirstVisit(store) {
+  return (await store.keys('')).every((key) => key.startsWith('meta/')) && !store.trouble;
+}
+
+/** The first screen needs the first part of the core alone. @param {import('./router.js').Place} place */
+const asksLittle = ({ screen }) => screen === '' || screen === 'how-much';
+
+/** @param {import('./router.js').Place} place */
+const isThere = (place) => JSON.stringify(placeOf(location.hash)) === JSON.stringify(place);
 
 /**
  * On the full minute, for the clock.
@@ -175,6 +204,7 @@ function settle() {
   stick();
   clearPinned();
   clearPlaces();
+  actionDrawn();
 }
 
 /** Takes away what is half drawn; lit-html keeps its mark on the element. */

@@ -9,7 +9,7 @@ const LISTS = /** @type {const} */ ([
   ['pieces', 'c'],
   ['fridge', 'f'],
 ]);
-const OF_CLASS = /^(draw|dry|pull|wrap):(.+)$/;
+const OF_CLASS = /^(draw|rinse|dry|pull|wrap):(.+)$/;
 
 /**
  * The batch with an id on each size class and reading.

@@ -35,6 +35,9 @@ export const STEPS = {
     (batch) => batch,
     // What was wrapped or got a pan of water while it hung, and at what it is to be wrapped: of before there is none.
     (batch) => batch,
+    // A reading of the refrigerator that was asked about and is right, and what was rinsed before the rest: of before there
+    // is none.
+    (batch) => batch,
   ],
   stock: [],
   meta: [],
@@ -61,7 +64,15 @@ export function kindOf(key) {
  * @returns {Rec}
  */
 export function seal(key, data, steps) {
-  return { key, v: steps[kindOf(key)].length + 1, at: new Date().toISOString(), data };
+  return { key, v: steps[kindOf(key)].length + 1, at: new Date().toISOString(), data: composed(data) };
+}
+
+/** The same with every text composed (Unicode NFC): what looks alike is alike. @param {any} data @returns {any} */
+function composed(data) {
+  if (typeof data === 'string') return data.normalize('NFC');
+  if (Array.isArray(data)) return data.map(composed);
+  if (data === null || typeof data !== 'object') return data;
+  return Object.fromEntries(Object.entries(data).map(([key, value]) => [key, composed(value)]));
 }
 
 /**

@@ -308,7 +308,7 @@ export class Shelf {
 }
 
 /**
- * @param {Promise<unknown>} ready settles when the core can be asked
+ * @param {() => Promise<unknown>} ready settles when the core can judge any record
  * @returns {Promise<Store>} the store, with the core as judge of what can be read
  */
 export function openRecords(ready) {

@@ -8,6 +8,7 @@
  */
 import { Connection } from './connection.js';
 import { LAYOUT, STRICT, rollBack, setAside } from './database.js';
+import { freshLog } from './fresh-log.js';
 import { GONE, Held } from './held.js';
 import { Refused, STEPS, Unreadable, isKey, kindOf, read, seal } from './records.js';
 import { Slices } from './slices.js';
@@ -29,17 +30,20 @@ import { Trouble, troubleBehind } from './trouble.js';
 export const NAME = 'cure-reckoner';
 /** What storage would not take is tried again after so long. */
 const AGAIN_MS = 5000;
+/** Longer than this, in ms, no write waits for a new log: a browser that does not answer is told of by the write itself. */
+const LATE = 2000;
 /** Troubles that may pass by themselves. */
 const PASSING = ['full', 'blocked', 'failed'];
 
 /**
  * Opens the records. Never rejects: if storage does not work, `trouble` says so and the store works from memory.
- * @param {Partial<Rules> & { name?: string, ready?: Promise<unknown> }} [options] `ready`: when the validator can judge
+ * @param {Partial<Rules> & { name?: string, ready?: () => Promise<unknown> }} [options] `ready`: when the validator can judge
  * @returns {Promise<Store>}
  */
 export async function openStore({ validate = () => null, steps = STEPS, name = NAME, ready } = {}) {
   const store = new Store(name, { validate, steps });
   await store.bringBack(ready);
+  store.freshen();
   return store;
 }
 
@@ -58,6 +62,8 @@ export class Store {
   #dropped = new Set();
   /** @type {Promise<unknown>} settles when all changes so far are dealt with */
   #turn = Promise.resolve();
+  /** @type {Promise<unknown>} settles when a new log is begun */
+  #fresh = Promise.resolve();
   #asked = false;
   /** @type {Set<Watcher>} */
   #watchers = new Set();
@@ -244,14 +250,14 @@ export class Store {
 
   /**
    * Puts back what was set aside and can be read by now, say after a new version of the page has come.
-   * @param {Promise<unknown>} [ready] when the validator can judge; waited for only where something was set aside
+   * @param {() => Promise<unknown>} [ready] when the validator can judge; waited for only where something was set aside
    * @returns {Promise<void>}
    */
   async bringBack(ready) {
     await this.#try(() =>
       this.#connection.reach(async (db) => {
         if (db.version > LAYOUT || (await db.count('aside')) === 0) return;
-        await ready;
+        await ready?.();
         const tx = db.transaction(['records', 'aside'], 'readwrite', STRICT);
         for (const item of await tx.objectStore('aside').getAll()) {
           const key = item.raw?.key;
@@ -315,6 +321,12 @@ export class Store {
     }
   }
 
+  /** Nothing is written behind what an earlier start may have left half written. */
+  freshen() {
+    const late = new Promise((done) => setTimeout(done, LATE));
+    this.#fresh = Promise.race([freshLog().catch(() => {}), late]);
+  }
+
   /**
    * Writes all that is not stored yet, oldest first.
    * @param {Change[]} asked the changes whose outcome the caller waits for
@@ -327,6 +339,8 @@ export class Store {
     while (this.#held.unsaved[0]) {
       const changes = this.#held.unsaved[0];
       try {
+        await this.#fresh;
+        if (this.trouble && PASSING.includes(this.trouble.kind)) await freshLog();
         now = await this.#connection.reach((db) => this.#write(db, changes));
         this.#held.unsaved.shift();
       } catch (error) {

@@ -36,7 +36,9 @@ export function troubleBehind(error) {
   if (error instanceof Trouble) return error;
   if (error instanceof DOMException) {
     // An object that cannot be stored is a fault in the page, and trying again would not mend it.
-    if (error.name === 'DataCloneError' || error.name === 'DataError') return null;
+    // A DataError is none of that: keys are checked before, and on a full disk Chromium calls it so when it cannot write a
+    // large record.
+    if (error.name === 'DataCloneError') return null;
     return new Trouble(KINDS[error.name] ?? 'failed', error);
   }
   return null;

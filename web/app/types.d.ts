@@ -475,6 +475,23 @@ recipe: Recipe,
 base: string, };
 
 /**
+ * The batch that a card is asked about.
+ */
+export type AskLog = { 
+/**
+ * The batch.
+ */
+batch: Batch, 
+/**
+ * The time now, in milliseconds since 1970.
+ */
+now: number, 
+/**
+ * Units to answer in.
+ */
+units: System, };
+
+/**
  * Content of `next`.
  */
 export type AskNext = { 
@@ -490,6 +507,10 @@ now: number,
  * Hours slept or away: nothing that can move falls into them.
  */
 rests?: Array<Rest>, 
+/**
+ * How far east it is: minutes that its clocks are ahead of Greenwich. Nothing where nobody knows.
+ */
+east?: number, 
 /**
  * The user's settings.
  */
@@ -641,7 +662,11 @@ card: string,
 /**
  * What was answered: pairs of question and answer. What the card does not ask now is kept and left alone.
  */
-chosen: Array<[string, string]>, };
+chosen: Array<[string, string]>, 
+/**
+ * The batch it happened to, where that is known: what its log says is not asked.
+ */
+log?: AskLog, };
 
 /**
  * Content of `turned`.
@@ -693,7 +718,11 @@ typed: boolean,
 /**
  * The answer that was given and could be taken.
  */
-answer: string | null, };
+answer: string | null, 
+/**
+ * The lines that it settles.
+ */
+of: Array<string>, };
 
 /**
  * What may be said of a batch.
@@ -1687,7 +1716,7 @@ capped: Capped | null, };
 /**
  * What would clear a doubt.
  */
-export type Clears = "nothing" | "next_time" | "eat_soon" | "change_recipe" | "weigh_pieces" | "say_cure" | "read_packet" | "mend_dose" | "say_cold" | "cool_now" | "thaw" | "rinse" | "take_out" | "cook_through" | "answer_reading" | "read_hot" | "finish_now" | "chill";
+export type Clears = "nothing" | "next_time" | "eat_soon" | "change_recipe" | "weigh_pieces" | "say_cure" | "read_packet" | "mend_dose" | "read_cold" | "answer_cold" | "say_cold" | "cool_now" | "thaw" | "rinse" | "take_out" | "cook_through" | "correct_time" | "answer_reading" | "read_hot" | "finish_now" | "chill";
 
 /**
  * The scale is too coarse for this dose.
@@ -1743,6 +1772,23 @@ from: Figure, };
  * Stable codes of [`Problem`].
  */
 export type Code = "missing" | "not_read" | "ambiguous_number" | "no_unit" | "wrong_unit" | "too_small" | "too_large" | "conflict" | "unknown" | "too_long" | "bad_form" | "cut" | "altered" | "version";
+
+/**
+ * A reading in question; no time goes by it.
+ */
+export type ColdAsked = { 
+/**
+ * Its place in the list of readings.
+ */
+reading: number, 
+/**
+ * What was typed.
+ */
+reads: string, 
+/**
+ * What may have been meant, to choose from: two at the most.
+ */
+choices: Array<string>, };
 
 /**
  * The way up, in minutes.
@@ -1941,6 +1987,10 @@ ended: number | null,
  */
 until: Until | null, 
 /**
+ * Readings of the refrigerator that it can hardly have: to be asked about.
+ */
+asked: Array<ColdAsked>, 
+/**
  * What is to be said of the whole: refrigerator, date, order.
  */
 notes: Array<Note>, 
@@ -2063,9 +2113,21 @@ export type Deed = { "is": "say_pieces" } | { "is": "weigh_pieces" } | { "is": "
 /**
  * The method.
  */
-method: Method, } | { "is": "ask_cure" } | { "is": "into_fridge" } | { "is": "step", 
+method: Method, } | { "is": "ask_cure" } | { "is": "into_fridge", 
+/**
+ * So long it has been on by now, from two hours on: when did it go in?
+ */
+on: string | null, } | { "is": "step", 
 /**
  * The step; without its hours where the clock says how long.
+ */
+step: Told, } | { "is": "read_fire" } | { "is": "step_of", 
+/**
+ * Place of the class.
+ */
+class: number, 
+/**
+ * The step.
  */
 step: Told, } | { "is": "turn", 
 /**
@@ -2235,6 +2297,15 @@ export type Draft = {
  */
 batch: Batch, 
 /**
+ * Where the weight is rather another unit.
+ */
+odd: OddMeat | null, 
+/**
+ * What a bag of cure usually says, where so little was typed that a comma in the wrong place, which gives ten times the
+ * dose, is likelier than such a bag.
+ */
+bag: Figure | null, 
+/**
  * The weight in both ways of weighing, for a change of units.
  */
 weight: BothWays | null, 
@@ -2294,7 +2365,7 @@ export type Fate = "kept" | "use_now" | "discard";
 /**
  * What a field holds.
  */
-export type FieldKind = "mass" | "length" | "temperature" | "time" | "share" | "printed" | "printed_nitrate" | "count" | "amount" | "name" | "tag";
+export type FieldKind = "mass" | "length" | "temperature" | "core" | "time" | "share" | "printed" | "printed_nitrate" | "count" | "amount" | "name" | "tag";
 
 /**
  * A number and its unit, apart, so that a page can set the number large.
@@ -2437,6 +2508,10 @@ probe: PieceName | null,
  * Its last reading.
  */
 last: Figure | null, 
+/**
+ * How many readings that is: within two minutes the coldest counts, and once it is out the warmest.
+ */
+last_of: number, 
 /**
  * Its readings, in order of time.
  */
@@ -2590,7 +2665,11 @@ of?: Thermometer,
 /**
  * What the thermometer said; nothing for what was not read.
  */
-reads?: string | null, };
+reads?: string | null, 
+/**
+ * It was questioned, and the person said that it is right.
+ */
+sure?: boolean, };
 
 /**
  * Which pieces a row for freezing is for.
@@ -2917,7 +2996,7 @@ export type Job = {
  */
 batch: string, 
 /**
- * Id for its tick: `step:1`, `turn:0:2`, `draw:0` for a size class that comes out first, `end`; `fridge` for what has just gone into its cure; `weigh` for a batch that is not in the cure yet, to be opened.
+ * Id for its tick: `step:1`, `turn:0:2`, `draw:0`, `rinse:0` and `dry:0` for a size class that comes out first, `end`; `read` for what is over the fire and unread; `fridge` for what has just gone into its cure; `weigh` for a batch that is not in the cure yet, to be opened.
  */
 id: string, 
 /**
@@ -3028,7 +3107,7 @@ status: Status, };
 /**
  * What is in doubt.
  */
-export type Kind = "thrown_out" | "eaten_raw" | "hanging_unproven" | "recipe_too_warm" | "not_weighed" | "not_reckoned" | "cure_not_in" | "may_be_cure" | "dose_over" | "dose_may_be_over" | "dose_low" | "dose_may_be_low" | "dose_unknown" | "too_warm" | "may_be_too_warm" | "warm" | "power_off" | "frozen" | "not_rinsed" | "in_cure" | "over_stayed" | "out_early" | "not_read" | "reading_in_question" | "in_fire" | "not_hot" | "dried_first" | "colder_since" | "partly_cooked" | "partly_abandoned" | "slow_up" | "up_unseen" | "chilling" | "chill_late" | "chill_unread" | "past_keeping" | "dryness_untold";
+export type Kind = "thrown_out" | "eaten_raw" | "hanging_unproven" | "recipe_too_warm" | "not_weighed" | "not_reckoned" | "cure_not_in" | "may_be_cure" | "dose_over" | "dose_may_be_over" | "dose_low" | "dose_may_be_low" | "dose_unknown" | "too_warm" | "may_be_too_warm" | "warm" | "cold_unseen" | "cold_in_question" | "power_off" | "frozen" | "not_rinsed" | "in_cure" | "time_in_question" | "over_stayed" | "out_early" | "to_read" | "not_read" | "reading_in_question" | "in_fire" | "not_hot" | "dried_first" | "colder_since" | "partly_cooked" | "partly_abandoned" | "slow_up" | "up_unseen" | "chilling" | "chill_late" | "chill_unread" | "past_keeping" | "dryness_untold";
 
 /**
  * A kind of quantity.
@@ -3071,7 +3150,11 @@ rules: Array<Caution>,
 /**
  * Weight of all packs, where each is weighed.
  */
-out: string | null, };
+out: string | null, 
+/**
+ * The packs are heavier than their meat can be: to be asked about.
+ */
+too_heavy: TooHeavy | null, };
 
 /**
  * One thing of the pantry.
@@ -3289,6 +3372,52 @@ qr_path: string, };
  * Why a recipe goes into no link, or comes out of none.
  */
 export type LinkWrong = { "is": "recipe_too_long" } | { "is": "link_too_long" } | { "is": "link_missing" } | { "is": "link_version" } | { "is": "no_link" } | { "is": "link_cut" } | { "is": "link_altered" } | { "is": "link_holds_no_recipe" } | { "is": "link_ingredient" } | { "is": "link_digits" };
+
+/**
+ * What its log says of warmth.
+ */
+export type LogSaid = { 
+/**
+ * So long above 40 °F as it was read; nothing where that is no minute.
+ */
+warm: string | null, 
+/**
+ * So long more perhaps, which nobody read.
+ */
+unread: string | null, 
+/**
+ * Since when, in milliseconds since 1970.
+ */
+since: number | null, 
+/**
+ * The warmest that the meat or the refrigerator was read at.
+ */
+highest: string | null, 
+/**
+ * It is above 40 °F by the last reading.
+ */
+now: boolean, };
+
+/**
+ * A step over the heat that ends below what has to be read in the middle.
+ */
+export type LowStep = { 
+/**
+ * Its place.
+ */
+step: number, 
+/**
+ * Where it ends.
+ */
+until: string, 
+/**
+ * What has to be read: of the chosen cut, and where none is chosen the least that any kind asks for.
+ */
+least: string, 
+/**
+ * Whether a cut is chosen.
+ */
+known: boolean, };
 
 /**
  * How a premix or a stock was made of a packet's cure.
@@ -3702,6 +3831,10 @@ warm: string | null,
  */
 unread: string | null, 
 /**
+ * So long from the rub until it went into the refrigerator; nothing under two hours, or where it was read cold.
+ */
+out: string | null, 
+/**
  * Two hours or more, perhaps: it is thrown out, unless the meat itself was read colder.
  */
 discard: boolean, } | { "is": "stood", 
@@ -3733,7 +3866,15 @@ guessed: boolean, } | { "is": "no_reading",
 /**
  * What the times are for.
  */
-at: string, } | { "is": "stay_sets_dose" } | { "is": "in_the_middle" } | { "is": "thickness_missing" } | { "is": "longer_than_planned" } | { "is": "rinse_early", 
+at: string, } | { "is": "turns_missed", 
+/**
+ * So many are not.
+ */
+missed: number, 
+/**
+ * Of so many that were due.
+ */
+due: number, } | { "is": "stay_sets_dose" } | { "is": "in_the_middle" } | { "is": "thickness_missing" } | { "is": "longer_than_planned" } | { "is": "came_out_early" } | { "is": "rinse_early", 
 /**
  * The class.
  */
@@ -3755,7 +3896,38 @@ export type Nothing = Record<symbol, never>;
 /**
  * What is odd about a reading.
  */
-export type Odd = "to_come" | "earlier" | "boiling" | "above_cabinet" | "fell" | "too_fast";
+export type Odd = "to_come" | "earlier" | "boiling" | "above_cabinet" | "fell" | "too_fast" | "cooled_fast";
+
+/**
+ * Meat that is rather another unit.
+ */
+export type OddMeat = "little" | "much";
+
+/**
+ * A thickness that is rather another unit.
+ */
+export type OddThickness = "thin" | "thick";
+
+/**
+ * A time in question.
+ */
+export type OddTime = { 
+/**
+ * The id of its tick; `killed` for the day of the kill, `fridge` for a reading of the refrigerator.
+ */
+of: string, 
+/**
+ * When it is said to have been, in milliseconds since 1970.
+ */
+at: number, 
+/**
+ * What is odd about it.
+ */
+odd: Untimely, 
+/**
+ * The id of the tick that it comes before, for one that is earlier.
+ */
+than: string | null, };
 
 /**
  * A weight that is less than half the least that is usual, or more than twice the most.
@@ -3805,7 +3977,7 @@ name: string, } | { "is": "shared",
 /**
  * As it was written.
  */
-base: string, } | { "is": "all" } | { "is": "unsure" };
+base: string, } | { "is": "all" } | { "is": "as_read" } | { "is": "not_as_read" } | { "is": "unsure" };
 
 /**
  * A condition on which an act stands.
@@ -3976,6 +4148,10 @@ over: boolean,
  * What forbids to keep it or to give it, where its batch is known.
  */
 doubts: Array<Doubt>, 
+/**
+ * Its batch is known, and nothing shows that it was cooked: for whom it is not stands where it is given.
+ */
+raw: boolean, 
 /**
  * Who got it.
  */
@@ -4190,7 +4366,11 @@ thickness: Figure | null,
 /**
  * Where the weight is so far from the usual that a nought or a unit may be wrong.
  */
-odd: OddWeight | null, };
+odd: OddWeight | null, 
+/**
+ * Where the thickness is.
+ */
+odd_thickness: OddThickness | null, };
 
 /**
  * The pieces screen.
@@ -4495,7 +4675,11 @@ names: Array<string>, } | { "is": "strength",
 /**
  * The first characters of its line.
  */
-of: string, } | { "is": "either" } | { "is": "letter" } | { "is": "measure" } | { "is": "amounts" } | { "is": "grams" } | { "is": "number" } | { "is": "shared", 
+of: string, } | { "is": "either" } | { "is": "letter" } | { "is": "measure" } | { "is": "amounts" } | { "is": "grams" } | { "is": "unused", 
+/**
+ * As they were written.
+ */
+words: string, } | { "is": "bare" } | { "is": "number" } | { "is": "shared", 
 /**
  * What that is for, as it was written: `per 5 lb`.
  */
@@ -4838,6 +5022,10 @@ rows: Array<CardRow>,
  * Steps, in order.
  */
 steps: Array<Told>, 
+/**
+ * Steps that end below what has to be read.
+ */
+low: Array<LowStep>, 
 /**
  * Verdict on the dose it aims at, on the user's scale.
  */
@@ -5453,6 +5641,10 @@ held: boolean,
  */
 doubts: Array<Doubt>, 
 /**
+ * Times of it that cannot be right, or hardly; none of one that is put away.
+ */
+odd_times: Array<OddTime>, 
+/**
  * Where it is; nothing where it is held or cannot be reckoned.
  */
 whereabouts: Whereabouts | null, 
@@ -5691,7 +5883,11 @@ thicker: string | null,
 /**
  * True while it is the usual one of the cut and nobody has measured.
  */
-usual: boolean, };
+usual: boolean, 
+/**
+ * Where it is rather another unit.
+ */
+odd: OddThickness | null, };
 
 /**
  * What a clause names.
@@ -5758,7 +5954,7 @@ step?: string | null, };
  */
 export type Timed = { 
 /**
- * `step:1`; `turn:0:2`; `draw:0` and `dry:0` of a size class that comes out of the cure first; `pull:0` of one over
+ * `step:1`; `turn:0:2`; `draw:0`, `rinse:0` and `dry:0` of a size class that comes out of the cure first; `pull:0` of one over
  * the fire; `two_hours:5` and `cold:5` of a chill; `end`.
  */
 id: string, 
@@ -5864,6 +6060,19 @@ note: string, };
 export type Tongue = "english" | "german" | "french" | "other";
 
 /**
+ * What the packs weigh beside their meat.
+ */
+export type TooHeavy = { 
+/**
+ * Of those that are weighed, in all.
+ */
+packs: Figure, 
+/**
+ * The meat before its cure.
+ */
+meat: Figure, };
+
+/**
  * The cards, and how far the open one is.
  */
 export type Trouble = { 
@@ -5894,7 +6103,15 @@ status: Status | null,
 /**
  * Cautions that stand beside an end.
  */
-cautions: Array<Caution>, };
+cautions: Array<Caution>, 
+/**
+ * What the log of the batch says of it.
+ */
+log: LogSaid | null, 
+/**
+ * The questions that the log answered, where nobody said otherwise.
+ */
+known: Array<Ask>, };
 
 /**
  * Why a text is no quantity of its kind.
@@ -6006,6 +6223,10 @@ recipe: number | null,
  */
 differs: boolean, 
 /**
+ * The hour makes way for hours of rest: it would have come out in them.
+ */
+moved: boolean, 
+/**
  * Raw meat does not keep as long as what it goes by would have it.
  */
 capped: Capped | null, 
@@ -6021,6 +6242,11 @@ needs_thickness: Array<number>,
  * Each size class that is still in and has a clock.
  */
 classes: Array<ClassUntil>, };
+
+/**
+ * What is odd about a time.
+ */
+export type Untimely = "to_come" | "before_kill" | "earlier" | "long_after_kill";
 
 /**
  * The verdict on a dose.
@@ -6367,7 +6593,7 @@ do: Do, } | { "is": "finished" };
 /**
  * Why something may be a curing agent.
  */
-export type Why = "not_asked" | "holds" | "name_says_so" | "not_read";
+export type Why = "not_asked" | "holds" | "name_says_so" | "not_read" | "not_read_says_so";
 
 /**
  * What is wished of a plan. Times are in milliseconds since 1970.
@@ -6524,7 +6750,7 @@ most: number, } | { "is": "pieces_too_heavy" } | { "is": "too_many_rests",
  */
 most: number, } | TypedWrong | RecipeWrong | LinkWrong;
 
-export type CautionKey = "nitrite-locked" | "weigh-it" | "keep-cold" | "birds-165" | "red-160" | "mince-heat" | "boar-165" | "hare-165" | "jerky-heat" | "cool-fast" | "bacon-fry" | "local-rules" | "raw-hung" | "pack-words" | "brine-once" | "dress-birds" | "dress-deer" | "dress-boar" | "trichinella-test" | "dress-hare" | "vacuum-botulism" | "cold-smoke" | "share-deer" | "lead" | "infants" | "thaw" | "label-shot" | "label-raw" | "label-vacuum" | "label-shelf" | "label-sale" | "label-sale-other" | "tag-birds" | "tag-us" | "tag-other";
+export type CautionKey = "nitrite-locked" | "weigh-it" | "keep-cold" | "birds-165" | "red-160" | "mince-heat" | "boar-165" | "hare-165" | "jerky-heat" | "cool-fast" | "bacon-fry" | "local-rules" | "raw-hung" | "pack-words" | "brine-once" | "dress-birds" | "dress-deer" | "dress-boar" | "trichinella-test" | "dress-hare" | "vacuum-botulism" | "cold-smoke-time" | "cold-smoke" | "share-deer" | "lead" | "infants" | "thaw" | "label-shot" | "label-raw" | "gift-raw" | "label-vacuum" | "label-shelf" | "label-sale" | "label-sale-other" | "tag-birds" | "tag-us" | "tag-other";
 
 export type CutKey = "mallard-breast" | "teal-breast" | "mallard-leg" | "goose-breast" | "hare-saddle" | "hare-legs" | "fallow-haunch" | "venison-strips" | "boar-belly" | "boar-belly-rind" | "boar-loin" | "duck-breast" | "goose-leg" | "pheasant-breast" | "pheasant-leg" | "wild-turkey-breast" | "wild-turkey-leg" | "grouse-breast" | "partridge-breast" | "quail-breast" | "dove-breast" | "deer-haunch" | "deer-shoulder" | "deer-backstrap" | "deer-top-round" | "deer-bottom-round" | "deer-eye-of-round" | "deer-sirloin-tip" | "roe-backstrap" | "elk-backstrap" | "elk-round" | "moose-backstrap" | "moose-round" | "antelope-backstrap" | "antelope-haunch" | "rabbit-saddle" | "rabbit-legs" | "boar-haunch" | "boar-shoulder" | "bear-roast" | "hare-legs-boned";
 

@@ -14,6 +14,7 @@ const WEEKDAY = format({ weekday: 'short' });
 const LONG_DAY = format({ weekday: 'long', day: 'numeric', month: 'short' });
 const SHORT_DAY = format({ weekday: 'short', day: 'numeric', month: 'short' });
 const DAY = format({ day: 'numeric', month: 'short' });
+const FAR_DAY = format({ weekday: 'short', day: 'numeric', month: 'short', year: 'numeric' });
 const WITH_YEAR = format({ day: 'numeric', month: 'short', year: 'numeric' });
 
 /** @param {number} ms */
@@ -53,14 +54,26 @@ export function fullDate(ms) {
 }
 
 /**
- * The day as it stands over a clock time: `Today`, `Fri` within a week, `Fri 27 Nov` beyond it and in the past.
+ * The day as it stands over a clock time: `Today`, `Fri` within a week, `Fri 27 Nov` beyond it and in the past,
+ * `Fri 4 Jun 2027` where the year might be another.
  * @param {number} ms
  * @param {number} now
  */
 export function dayWord(ms, now) {
-  const days = Math.round((midnight(ms) - midnight(now)) / DAY_MS);
+  const days = daysTo(ms, now);
   if (days === 0) return TODAY;
-  return days > 0 && days < 7 ? WEEKDAY.format(ms) : shortDay(ms);
+  return days > 0 && days < 7 ? WEEKDAY.format(ms) : dated(ms, now);
+}
+
+/** Whether the day of a time is written with its date. @param {number} ms @param {number} now */
+export const isDated = (ms, now) => Math.abs(daysTo(ms, now)) >= 7;
+
+/** @param {number} ms @param {number} now */
+const daysTo = (ms, now) => Math.round((midnight(ms) - midnight(now)) / DAY_MS);
+
+/** Beyond half a year a day and a month might be those of another year. @param {number} ms @param {number} now */
+function dated(ms, now) {
+  return Math.abs(daysTo(ms, now)) < 183 ? shortDay(ms) : plain(FAR_DAY.format(ms));
 }
 
 /**
@@ -69,8 +82,7 @@ export function dayWord(ms, now) {
  * @param {number} now
  */
 export function dayTime(ms, now) {
-  const days = Math.abs(Math.round((midnight(ms) - midnight(now)) / DAY_MS));
-  return `${days < 7 ? WEEKDAY.format(ms) : shortDay(ms)} ${clock(ms)}`;
+  return `${isDated(ms, now) ? dated(ms, now) : WEEKDAY.format(ms)} ${clock(ms)}`;
 }
 
 /**
@@ -94,6 +106,14 @@ export function about(ms, now) {
 /** @param {number} ms @returns {number} the midnight before it */
 export function midnight(ms) {
   return new Date(ms).setHours(0, 0, 0, 0);
+}
+
+/**
+ * As a field for a day and a time takes it: `2026-11-27T07:00`.
+ * @param {number} ms
+ */
+export function localTime(ms) {
+  return new Date(ms - new Date(ms).getTimezoneOffset() * 60_000).toISOString().slice(0, 16);
 }
 
 /** @param {number} ms @returns {string} `2026-11-14`, as a field for a day has it */

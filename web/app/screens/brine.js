@@ -49,7 +49,7 @@ export function brine(app) {
     const units = UNITS[app.settings.units];
     const optional = vessel !== 'bag' && cure === 'none';
     /** @type {Read[]} */
-    const list = [{ key: 'meat', label: MEAT.label, kind: 'mass', unit: units.mass, optional }];
+    const list = [{ key: 'meat', label: MEAT.label, kind: 'mass', unit: units.meat, optional }];
     for (const key of MEASURED[vessel] ?? []) list.push({ key, label: SIDES[key], kind: 'length', unit: units.length });
     if (vessel === 'water') list.push({ key: 'water', label: PARTS.water, kind: 'mass', unit: units.mass });
     if (reads()) {
@@ -136,7 +136,8 @@ export function brine(app) {
             key: 'meat',
             label: MEAT.label,
             hint: MEAT_COUNTS,
-            unit: units.mass,
+            unit: units.meat,
+            keys: units.mass ? 'decimal' : 'text',
             optional: vessel !== 'bag' && cure === 'none',
           },
           on,

@@ -6,15 +6,17 @@ import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
 import { knownOf } from '../widgets/dose-known.js';
+import { meatAndCure } from '../widgets/dose-meat.js';
 import { field } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
-import { chooseCut, pick } from '../widgets/pick.js';
+import { pick } from '../widgets/pick.js';
 import { tooMuch } from '../widgets/too-much.js';
 import { TroubleFlow } from '../widgets/trouble-flow.js';
 import { MEASURES, asked, withPutIn } from '../widgets/put-in.js';
 import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
 import { BACK, BAG, CANNOT_SAY, MEAT, WATER } from '../../words/en/fields.js';
 import { ASKS, EATEN, MEASURE, SECOND, TITLE, TO_BATCH, VERDICT } from '../../words/en/put-in.js';
+import { SCALE } from '../../words/en/weigh-out.js';
 import { mixName } from '../../words/en/mixes.js';
 import { UNITS, hasBrine, takesShare } from '../../words/en/names.js';
 
@@ -33,6 +35,7 @@ export function dose(app, { id }) {
   let batchId = id;
   // What is not known must be asked for; what is may be looked at.
   let rest = !known.green;
+  const meat = { open: rest };
   const chosen = () => ({
     method: /** @type {Method} */ (form.text('method', known.method ?? 'rub')),
     eaten: /** @type {Eaten} */ (form.text('eaten', known.eaten ?? 'cooked')),
@@ -46,9 +49,9 @@ export function dose(app, { id }) {
   /** @returns {Read[]} */
   function fields() {
     const { method, measure, packet, second } = chosen();
-    const unit = UNITS[app.settings.units].mass;
+    const { mass: unit, meat } = UNITS[app.settings.units];
     return [
-      { key: 'green', label: MEAT.label, kind: 'mass', unit, stored: known.green },
+      { key: 'green', label: MEAT.label, kind: 'mass', unit: meat, stored: known.green },
       ...(takesShare(method)
         ? /** @type {Read[]} */ ([{ key: 'take', label: ASKS.take, kind: 'share', unit: '%' }])
         : []),
@@ -137,53 +140,71 @@ export function dose(app, { id }) {
     };
   }
 
+  /** Where the steps of the scale leave the dose open, the way to weigh so little. @param {import('../types').Verdict} verdict */
+  const byCoarse = ({ word }) =>
+    chosen().measure === 'g' && word.startsWith('may_be')
+      ? html`<p class="near noprint"><a href="#/spoons">${VERDICT.mix}</a></p>`
+      : nothing;
+
+  /** What a scale cannot show is part of the dose. */
+  const byScale = () =>
+    pick(
+      {
+        name: 'scale',
+        legend: SCALE.asks,
+        look: 'tight',
+        options: app.tables.scale_steps.map((step) => [step, step]),
+        value: app.settings.scale_step,
+      },
+      (scale_step) => app.act(() => app.shelf.changeSettings({ scale_step })),
+    );
+
   function draw() {
     const values = form.read(fields(), app.settings.units, { quiet: true });
     const answer = values ? ask('check_dose', question(values)) : null;
     const verdict = answer?.ok;
     if (verdict) sayVerdict(app, verdict);
-    else app.say(VERDICT.notYet);
+    else app.say(VERDICT.notYet, { of: 'verdict' });
     const unit = UNITS[app.settings.units].mass;
     const on = { typed: app.draw };
     const { method, eaten, measure, packet, second } = chosen();
+    const over = verdict?.outcome === 'over' && verdict.held;
+    const said = form.typed.includes('method') ? method : known.method;
     const put = (/** @type {string} */ key) => (/** @type {string} */ now) => {
       form.type(key, now);
       app.draw();
     };
 
+    // The card on too much asks this too, and then it stands there: never both at once.
+    const howOn = pick(
+      {
+        name: 'method',
+        legend: ASKS.method,
+        look: 'long',
+        options: Object.entries(ASKS.methods),
+        value: over && !said ? '' : method,
+      },
+      (now) => {
+        // Of a brine more is asked.
+        rest = true;
+        flow.forget('how_on');
+        put('method')(now);
+      },
+    );
+
     const went = html`<form class="leaf asked" novalidate @submit=${check}>
-      ${errorSummary(form)}
-      ${field(
-        form,
-        {
-          key: 'amount',
-          label: ASKS.amount,
-          ...asked(measure),
-        },
-        on,
-      )}
+      ${errorSummary(form)} ${field(form, { key: 'amount', label: ASKS.amount, ...asked(measure) }, on)}
       ${pick({ name: 'measure', legend: MEASURE, hidden: true, look: 'snug', options: MEASURES, value: measure }, put('measure'))}
+      ${measure.endsWith('g') ? byScale() : nothing}
+      ${meatAndCure({ app, form, known, packet, cut: chosen().cut, fold: meat, put, on })}
     </form>`;
     const others = html`<form class="leaf ways" novalidate @submit=${check}>
       <details
         ?open=${rest}
         @toggle=${(/** @type {{ target: HTMLDetailsElement }} */ { target }) => (rest = target.open)}
       >
-        <summary>
-          <span>${ASKS.rest}${known.says ? html` <span class="small">${known.says}</span>` : nothing}</span>
-        </summary>
-        ${pick(
-          {
-            name: 'method',
-            legend: ASKS.method,
-            look: 'long',
-            options: Object.entries(ASKS.methods),
-            value: method,
-          },
-          put('method'),
-        )}
-        ${field(form, { key: 'green', label: MEAT.label, stored: known.green, hint: unit ? undefined : MEAT.pounds, unit }, on)}
-        ${chooseCut(app, chosen().cut, put('cut'))}
+        <summary><span>${ASKS.rest}</span></summary>
+        ${over && !said ? nothing : howOn}
         ${
           takesShare(method)
             ? field(
@@ -245,45 +266,6 @@ export function dose(app, { id }) {
         }
         ${pick(
           {
-            name: 'packet',
-            legend: ASKS.printed,
-            options: [
-              ...Object.entries(ASKS.isPrinted),
-              ...(app.settings.mixes ?? []).map(mixName).map((name) => /** @type {[string, string]} */ ([name, name])),
-            ],
-            value: packet,
-          },
-          put('packet'),
-        )}
-        ${
-          packet === 'known'
-            ? [
-                field(
-                  form,
-                  {
-                    key: 'nitrite',
-                    label: BAG.nitrite,
-                    hint: ASKS.bagHint,
-                    unit: '%',
-                    stored: known.nitrite,
-                  },
-                  on,
-                ),
-                field(
-                  form,
-                  {
-                    key: 'nitrate',
-                    label: BAG.nitrate,
-                    hint: BAG.someNitrate,
-                    unit: '%',
-                  },
-                  on,
-                ),
-              ]
-            : nothing
-        }
-        ${pick(
-          {
             name: 'second',
             legend: SECOND.asks,
             options: Object.entries(SECOND.ways),
@@ -337,9 +319,9 @@ export function dose(app, { id }) {
       <h2 class="vh" id="verdict-h" tabindex="-1">${VERDICT.head}</h2>
       ${
         verdict
-          ? verdict.outcome === 'over' && verdict.held
-            ? tooMuch(flow, verdict, measure.endsWith('sp'))
-            : html`${verdictStrip(verdict)} ${evidence(verdict)}
+          ? over
+            ? tooMuch(flow, verdict, { spooned: measure.endsWith('sp'), method: said, howOn })
+            : html`${verdictStrip(verdict)} ${evidence(verdict)} ${byCoarse(verdict)}
               ${nextSteps(verdict, verdict.held ? undefined : VERDICT.sure)} ${cautions(verdict.cautions)}`
           : answer
             ? problemStrip(app, answer.problems ?? [])

@@ -29,6 +29,15 @@ import { NEW, ONE, TURNED, WRITE } from '../../words/en/recipes.js';
  * @property {(field: Read, change: (recipe: Recipe, value: string | null) => Recipe) => () => void} left stores a field
  */
 
+/** What is at fault in the recipe that is opened next: its place among the lines, or its cures. @type {number | 'cures' | null} */
+let fault = null;
+
+/** Opens the recipe where it is to be mended. @param {App} app @param {string} id @param {number | 'cures'} where */
+export function toFault(app, id, where) {
+  fault = where;
+  app.go(`#/recipe/${id}/edit`);
+}
+
 /** @param {App} app @param {import('../router.js').Place} place @returns {import('../app.js').Screen} */
 export function edit(app, { id }) {
   const form = new Form('f', `edit.${id}`);
@@ -153,7 +162,7 @@ export function edit(app, { id }) {
         { name: 'eaten', legend: WRITE.eaten, look: 'long', options: Object.entries(EATEN), value: recipe.eaten },
         (eaten) => set((r) => ({ ...r, eaten: /** @type {Recipe['eaten']} */ (eaten) })),
       )}
-      <section class="block">
+      <section class="block cures">
         <h2>${WRITE.cure}</h2>
         ${cures(recipe)}
       </section>
@@ -161,7 +170,7 @@ export function edit(app, { id }) {
         <h2>${WRITE.lines}</h2>
         ${lines(recipe)}
       </section>
-      ${settle(answer.ok?.verdict.may_hold.filter(({ why }) => why === 'not_read') ?? [], set)}
+      ${settle(answer.ok?.verdict.may_hold.filter(({ why }) => why.startsWith('not_read')) ?? [], set)}
       <section class="block">
         <h2>${WRITE.steps}</h2>
         ${steps(recipe)}
@@ -188,7 +197,7 @@ export function edit(app, { id }) {
           answer,
           (card) =>
             html`<div class="gap">${verdictStrip(card.verdict)}</div>
-              ${evidence(card.verdict)} ${nextSteps(card.verdict)} ${cardTable(card)} ${cardSteps(card.steps)}
+              ${evidence(card.verdict)} ${nextSteps(card.verdict)} ${cardTable(card)} ${cardSteps(card)}
               ${cautions(card.cautions)}`,
         )}
       </div>
@@ -203,6 +212,13 @@ export function edit(app, { id }) {
   /** What was left in the middle is read as if its field were left now: stored, or marked. */
   const arrive = () => {
     for (const key of form.typed) document.getElementById(form.id(key))?.dispatchEvent(new Event('change'));
+    const at = fault;
+    fault = null;
+    if (at === null) return;
+    const groups = document.querySelectorAll(at === 'cures' ? '.cures' : '.line-group');
+    const field = groups[at === 'cures' ? 0 : at]?.querySelector('input, button');
+    field?.scrollIntoView({ block: 'center' });
+    /** @type {HTMLElement | null | undefined} */ (field)?.focus();
   };
 
   return { draw, arrive };

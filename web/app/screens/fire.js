@@ -1,5 +1,6 @@
 /** Fire: who comes out next, which piece the probe is in, and a reading in two taps. */
 import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
 import { problemStrip } from '../widgets/answer.js';
 import { stayAwake } from '../widgets/awake.js';
 import { batchHead, batchNote } from '../widgets/batch-head.js';
@@ -14,7 +15,7 @@ import { smoker } from '../widgets/fire-smoker.js';
 import { published, rules, worth } from '../widgets/fire-worth.js';
 import { pinned } from '../widgets/pinned.js';
 import { StageJobs } from '../widgets/stage-jobs.js';
-import { stageAction } from '../widgets/stage-view.js';
+import { stageAction, stageAnswer } from '../widgets/stage-view.js';
 import { Ticker, onceOnly } from '../widgets/tick.js';
 import { cautionLine } from '../widgets/verdict.js';
 import { why } from '../widgets/why.js';
@@ -62,8 +63,8 @@ export function fire(app, id) {
     const own = () =>
       here && !seen.held ? pinned(jobs.done(batch, here)) : hand ? pinned(jobs.goTo(hand.stage)) : nothing;
     return html`<div class="leaf answer">
-        ${here ? jobs.answer(batch, here) : jobs.none(seen)} ${stageAction(id, state?.doubts ?? [], 'fire', own)}
-        ${here ? cautionLine(here.cautions) : nothing}
+        ${stageAnswer(batch, state?.doubts ?? [], () => (here ? jobs.answer(batch, here) : jobs.none(seen)))}
+        ${stageAction(id, state?.doubts ?? [], 'fire', own)} ${here ? cautionLine(here.cautions) : nothing}
       </div>
       <div class="plate rest">
         ${seen.jobs.length ? jobs.rows(batch, seen) : jobs.toRead(batch, seen)}
@@ -78,8 +79,13 @@ export function fire(app, id) {
     const all = seen.state?.doubts ?? [];
     const read = sheet.classes.some(({ points }) => points.length > 0) || sheet.cabinet.length > 0;
     // Drying comes before the heat: till then its job is what is in hand, and a reading may be logged below.
-    const heat = read || (seen.here && /^(?:smoke|cook|dry_out)$/.test(doOf(batch, seen.here.id)));
-    const answer = heat ? nextOut(sheet, now) : seen.here ? jobs.answer(batch, seen.here) : ahead(batch, seen);
+    const unread = seen.here?.does.is === 'read_fire';
+    // Smoke that cooks nothing brings no piece to its target: it is a job like drying.
+    const cool = Boolean(seen.here?.cautions.includes('cold-smoke'));
+    const heat = read || unread || (!cool && seen.here && /^(?:smoke|cook|dry_out)$/.test(doOf(batch, seen.here.id)));
+    const answer = stageAnswer(batch, all, () =>
+      heat ? nextOut(sheet, now) : seen.here ? jobs.answer(batch, seen.here) : ahead(batch, seen),
+    );
     const { pad } = log;
     // The log is the action, unless something else has to be done first, or the next one has to come out.
     const out = firstOut(sheet);
@@ -104,17 +110,17 @@ export function fire(app, id) {
     const action = other ? stageAction(id, all, 'fire', () => pinned(other)) : nothing;
     const pin = !other && !forbidden(all) && stageAction(id, all, 'fire', () => 'log') === 'log';
     return html`<div class="leaf answer">
-        ${doubts(batch, sheet, log.acts)} ${answer}
-        ${sheet.in_cure ? html`<p class="near">${NEXT.inCure}</p>` : nothing} ${action}
-        ${!heat && seen.here ? cautionLine(seen.here.cautions) : nothing}
+        ${pad.notLogged} ${pad.correcting ? nothing : doubts(batch, sheet, log.acts)} ${answer}
+        ${sheet.in_cure ? html`<p class="near">${NEXT.inCure}</p>` : read ? nothing : early(batch)} ${action}
+        ${(!heat || cool) && seen.here ? cautionLine(seen.here.cautions) : nothing}
         ${pad.which(sheet, batch.pieces, sheet.order[0])}
       </div>
-      <div class="leaf act">${pad.keys(sheet, { pin })}</div>
+      <div class="leaf act">${pad.keys(sheet, { pin, alone: action === nothing })}</div>
       <div class="plate rest">
         ${outTable(
           sheet,
           now,
-          (of, name) => ticker.set(id, { of }, of.startsWith('wrap') ? IS.wrappedNow(name) : IS.outNow(name)),
+          (of, name) => ticker.set(id, { of }, of.startsWith('wrap') ? IS.wrappedNow(name) : outOf(sheet, of, name)),
           (of) => ticker.take(id, of),
           batch.fire?.wrap_at !== undefined || sheet.classes.some(({ wrapped }) => wrapped !== null),
         )}
@@ -130,6 +136,16 @@ export function fire(app, id) {
     if (!hand || !first) return nothing;
     return html`<p class="small">${beforeFire(jobHead(hand, { app, batch }))}</p>
       ${jobs.answer(batch, first)}`;
+  }
+
+  /** What was not read hot enough is not to be chilled. @param {FireSheet} sheet @param {string} of @param {string} name */
+  const outOf = ({ classes }, of, name) =>
+    classes[Number(of.split(':')[1])]?.reached ? IS.outNow(name) : IS.outOnly(name);
+
+  /** Before the heat: it came out of its cure early, and that is not over with its tick. @param {Batch} batch */
+  function early(batch) {
+    const notes = ask('cure_clock', { batch, now: app.now(), settings: app.settings }).ok?.notes ?? [];
+    return notes.some(({ what }) => what.is === 'came_out_early') ? html`<p class="near">${NEXT.early}</p>` : nothing;
   }
 
   /** What a job does. @param {Batch} batch @param {string} job its id */
@@ -159,20 +175,26 @@ export function fire(app, id) {
     ${calendarButton(app, [[id, batch]], 'one')}`;
   }
 
-  return { draw, ...watch(app) };
+  return { draw, ...watch(app, (event) => log.pad.typed(event)) };
 }
 
-/** The clock on the pad and the windows go on while nobody touches it, and the screen does not sleep. @param {import('../app.js').App} app */
-export function watch(app) {
+/**
+ * The clock on the pad and the windows go on while nobody touches it, and the screen does not sleep.
+ * @param {import('../app.js').App} app
+ * @param {(event: KeyboardEvent) => void} typed what a keyboard does
+ */
+export function watch(app, typed) {
   let timer = 0;
   let sleep = () => {};
   return {
     arrive() {
       sleep = stayAwake();
+      addEventListener('keydown', typed);
       timer = setInterval(() => app.draw(), 30_000);
     },
     leave() {
       clearInterval(timer);
+      removeEventListener('keydown', typed);
       sleep();
     },
   };

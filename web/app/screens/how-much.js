@@ -11,13 +11,29 @@ import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { answerRows, answerDoubt, answerVerdict, answerWhy, peek } from '../widgets/how-much-answer.js';
 import { choose, cutOptions, pick } from '../widgets/pick.js';
+import { oddWeight } from '../widgets/odd-weight.js';
 import { pinned } from '../widgets/pinned.js';
-import { thickStep } from '../widgets/thick-step.js';
-import { sayVerdict } from '../widgets/verdict.js';
+import { anew, thickStep, unread } from '../widgets/thick-step.js';
+import { advice, sayVerdict, strip } from '../widgets/verdict.js';
 import { HOW_MUCH, USUAL_NITRITE, weighIn, weightField, weightText } from '../widgets/weight-field.js';
 import { why } from '../widgets/why.js';
 import { cutName } from '../../words/en/cuts.js';
-import { ANSWER, ASKS, MIX, OTHER_WAYS, SAVE, TITLE, WRONG, stays, staysHere } from '../../words/en/how-much.js';
+import {
+  ANSWER,
+  ASKS,
+  MIX,
+  NIGHT_FREE,
+  ODD_BAG,
+  OTHER_WAYS,
+  SAVE,
+  TITLE,
+  WRONG,
+  ifUsual,
+  stays,
+  staysHere,
+} from '../../words/en/how-much.js';
+import { premixSteps } from '../../words/en/weigh.js';
+import { MIX as MIXING } from '../../words/en/weigh-out.js';
 import { glue } from '../../words/glue.js';
 import { inAll, reason } from '../../words/en/until.js';
 import { initials } from './recipes.js';
@@ -68,14 +84,19 @@ export function howMuch(app) {
     const draft = answer?.ok;
     const weighed = draft?.batch.pieces.length ? draft : null;
     const out = weighed && ask('weigh_out', { batch: weighed.batch, settings: settings() });
-    const sheet = out?.ok;
+    // A bag that is asked about has no figure at all until somebody has read it once more: it would be ten times as much.
+    const bag = draft?.bag && form.text('sure') !== form.text('nitrite') ? draft.bag.text : '';
+    const sheet = bag ? undefined : out?.ok;
+    // No hour by a thickness that cannot be read, and none where not even a usual one is known.
     const clock =
-      weighed && sheet && form.text('cut')
+      weighed && sheet && weighed.thick && form.text('cut') && !unread(form)
         ? ask('cure_clock', { batch: weighed.batch, now, settings: settings() }).ok
         : undefined;
     const comes = clock?.until ?? null;
-    const until = comes?.at ?? null;
+    // What may not be weighed stays in until nothing.
+    const until = sheet?.verdict.held ? null : (comes?.at ?? null);
     if (sheet) sayVerdict(app, sheet.verdict);
+    const fine = sheet ? needsFine(draft) : false;
     const problems = answer?.problems ?? out?.problems;
 
     const view = [
@@ -83,39 +104,36 @@ export function howMuch(app) {
         ${questions(draft)}
       </form>`,
       html`<section class="leaf answered" aria-label=${ANSWER.label}>
+        ${weighed ? oddWeight(form, weighed, units(), app.draw) : nothing} ${bag ? sayBag(bag) : nothing}
         ${sheet ? answerDoubt(sheet) : nothing}
         ${problems ? problemStrip(app, problems) : answerRows({ sheet, time: { until, now, under: comes && under(draft, comes, now) } })}
-        ${sheet ? [answerVerdict(sheet), scale(sheet)] : problems ? nothing : hint()}
-        ${sheet ? action(sheet, draft) : nothing}
+        ${sheet ? [weighed?.odd ? nothing : answerVerdict(sheet, fine ? app.settings.scale_step : undefined), scale(sheet, fine)] : problems || bag ? nothing : hint()}
+        ${sheet ? action(sheet, draft) : nothing} ${sheet?.premix ? makeMix(sheet.premix) : nothing}
         ${sheet ? why('how-much', answerWhy({ sheet, clock, now, usual: draft?.thick?.usual ?? false })) : nothing}
       </section>`,
       html`<div class="leaf ways">
         ${doors(OTHER_WAYS.head, [door('#/read', OTHER_WAYS.paste), door('#/dose', OTHER_WAYS.on)])}
-        ${sheet ? nothing : html`<p class="small near">${staysHere(app.offline)}</p>`}
+        ${weighed ? nothing : html`<p class="small near">${staysHere(app.offline)}</p>`}
       </div>`,
     ];
-    return { title: TITLE, name: TITLE, peek: sheet && peek(sheet, until, now), view };
+    return { title: TITLE, name: TITLE, peek: sheet && !weighed?.odd ? peek(sheet, until, now) : undefined, view };
   }
 
   /** @param {Draft | undefined} draft */
   function questions(draft) {
     const on = { typed: app.draw, left };
-    const put = (/** @type {string} */ key) => (/** @type {string} */ value) => {
-      form.type(key, value);
-      app.draw();
-    };
     const cut = form.text('cut');
-    return html`${weightField(form, { label: ASKS.meat, units: units(), turn: () => turn(draft) }, on)}
+    return html`${weightField(form, { label: ASKS.meat, units: units(), turn: () => turn(draft), weight: draft?.weight }, on)}
       <div class="twofold">
         ${choose({ id: 'f-cut', label: ASKS.cut, value: cut, options: cutOptions(app, cut) }, (key) => {
           form.type('cut', key);
           // The usual thickness is that of the cut.
-          form.drop('thick');
+          anew(form);
           app.draw();
         })}
         ${field(form, { key: 'nitrite', label: ASKS.bag, unit: '%', stored: USUAL_NITRITE }, on)}
       </div>
-      ${cut ? thickStep(draft?.thick ?? null, units(), put('thick')) : nothing}`;
+      ${cut ? thickStep(form, draft?.thick ?? null, units(), app.draw) : nothing}`;
   }
 
   /** What cannot be read is said once the field is left. */
@@ -126,7 +144,7 @@ export function howMuch(app) {
 
   /** @param {Draft | undefined} draft */
   function turn(draft) {
-    weighIn(form, units() === 'us' ? 'metric' : 'us', draft?.weight);
+    weighIn(form, units() === 'us' ? 'metric' : 'us', draft);
     const thick = form.text('thick');
     // On the steps of the other rule.
     if (thick) form.type('thick', reckoned()?.ok?.thick?.now ?? thick);
@@ -139,16 +157,58 @@ export function howMuch(app) {
     return html`<p class="near">${bag ? ASKS.noBag : ASKS.hint}</p>`;
   }
 
+  /** A comma in the wrong place. @param {string} usual */
+  function sayBag(usual) {
+    const typed = form.text('nitrite');
+    const sure = () => {
+      form.type('sure', typed);
+      app.draw();
+    };
+    const put = () => {
+      form.type('nitrite', usual.replace(/[^\d.]/g, ''));
+      app.draw();
+    };
+    return strip(
+      'ask',
+      ODD_BAG.head,
+      ODD_BAG.says(usual),
+      html`<div class="acts">
+        <button type="button" class="btn" @click=${put}>${ODD_BAG.itIs(usual)}</button>
+        <button type="button" class="btn" @click=${sure}>${ODD_BAG.itIs(`${typed} %`)}</button>
+      </div>`,
+    );
+  }
+
+  /** How the mix is made, of which so much is weighed. @param {import('../types').Premix} premix */
+  function makeMix(premix) {
+    return html`<section class="block">
+      <h2>${MIXING.first(premix.parts)}</h2>
+      ${advice(premixSteps(premix))}
+    </section>`;
+  }
+
   /** How long that is and what comes after; and where raw meat keeps no longer, that. @param {Draft | undefined} draft @param {Until} until @param {number} now */
   function under(draft, until, now) {
     const fridge = units() === 'us' ? '36–40 °F' : '2–4 °C';
-    const capped = until.capped ? reason(until, now) : '';
-    return glue(stays(inAll(now, until.at, now), fridge, draft?.cook?.text, capped));
+    const more = until.capped ? reason(until, now) : until.moved ? NIGHT_FREE : '';
+    const says = glue(stays(inAll(now, { ...until, moved: false }, now), fridge, draft?.cook?.text, more));
+    // Nobody has measured: the hour holds for what is usual of the cut, and says so beside itself.
+    return draft?.thick?.usual ? html`<strong>${ifUsual(draft.thick.now)}</strong> ${says}` : says;
   }
 
-  /** A fourth question, only where its answer moves the dose. @param {WeighSheet} sheet */
-  function scale({ coarse, premix }) {
-    if (!coarse && !premix && app.settings.scale_step === '0.1 g') return nothing;
+  /** Whether a scale of grams would not do. @param {Draft | undefined} draft */
+  const needsFine = (draft) =>
+    Boolean(
+      draft && ask('weigh_out', { batch: draft.batch, settings: { ...settings(), scale_step: '1 g' } }).ok?.coarse,
+    );
+
+  /**
+   * A fourth question, only where its answer moves the dose: so little cure is asked about before it is weighed on a scale
+   * of grams, since a finer one is only taken for granted.
+   * @param {WeighSheet} sheet @param {boolean} fine whether a scale of grams would not do
+   */
+  function scale({ coarse, premix }, fine) {
+    if (!coarse && !premix && app.settings.scale_step === '0.1 g' && !fine) return nothing;
     return pick(
       {
         name: 'scale',

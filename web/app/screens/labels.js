@@ -50,6 +50,8 @@ export function labels(app, id, part) {
     vacuum: false,
   };
   const book = new PackBook(app, id);
+  /** Weights that are heavier than their meat, and are right all the same. */
+  let sure = '';
   /** @param {Partial<typeof how>} change */
   const set = (change) => {
     Object.assign(how, change);
@@ -77,6 +79,21 @@ export function labels(app, id, part) {
     const wrong = (problems ?? ok?.problems)?.[0]?.message;
     const read = wrong ? [] : (ok?.values ?? []);
     return { texts: read.map(({ shown }) => shown), values: read.flatMap(({ value }) => value ?? []), wrong };
+  }
+
+  /** Of birds the whole ones are counted, whatever of them is given. @param {import('../types').Batch} batch */
+  const birds = ({ pieces }) =>
+    pieces.some(({ cut }) => app.tables.cuts.some(({ key, kind }) => key === cut && kind === 'bird'));
+
+  /** Asked once: typed anew, or right. */
+  function tooHeavy() {
+    const isRight = () => {
+      sure = form.text('weights');
+      app.draw();
+    };
+    return html`<div class="acts">
+      <button type="button" class="btn" @click=${isRight}>${LABELS.heavySure}</button>
+    </div>`;
   }
 
   function draw() {
@@ -124,7 +141,7 @@ export function labels(app, id, part) {
                   {
                     key: 'what',
                     label: kind === 'gift' ? TYPED.inGift : TYPED.inPack,
-                    hint: kind === 'gift' ? TYPED.giftHint : TYPED.packHint,
+                    hint: kind === 'gift' ? TYPED.giftHint[birds(batch) ? 'birds' : 'other'] : TYPED.packHint,
                     look: 'words',
                     optional: true,
                   },
@@ -177,9 +194,16 @@ export function labels(app, id, part) {
         </div>
         ${answered(app, answer, (ok) => {
           const paper = ok.papers.find((one) => one.kind === kind);
+          const heavy = sure === form.text('weights') ? null : ok.too_heavy;
           const what = kind === 'bag' ? '' : form.text('what').trim();
           return html`${
               paper ? nothing : html`<div class="gap noprint">${strip('ask', LABELS.noTag, LABELS.noTagSays)}</div>`
+            }
+            ${heavy ? html`<div class="gap noprint">${strip('ask', LABELS.heavy(heavy.packs.text, heavy.meat.text), LABELS.heavySays, tooHeavy())}</div>` : nothing}
+            ${
+              kind === 'gift' && paper?.foot.includes('gift-raw')
+                ? html`<div class="gap noprint">${strip('care', LABELS.notForAll, cautionText('gift-raw'))}</div>`
+                : nothing
             }
             ${
               paper
@@ -188,8 +212,8 @@ export function labels(app, id, part) {
                     <div class="block noprint">
                       <button type="button" class="btn main wide" @click=${() => print()}>${LABELS.print}</button>
                     </div>
-                    ${kind === 'pack' && paper.doubts.length === 0 ? book.putIn({ count, weights: read.values, until: paper.until, out: ok.out, frozen, done: () => form.clear(), give: () => (set({ kind: 'gift' }), scrollTo(0, 0)) }) : nothing}
-                    ${kind === 'gift' ? book.give(read.values[0]) : nothing}`
+                    ${kind === 'pack' && paper.doubts.length === 0 && !heavy ? book.putIn({ count, weights: read.values, until: paper.until, out: ok.out, frozen, done: () => form.clear(), give: () => (set({ kind: 'gift' }), scrollTo(0, 0)) }) : nothing}
+                    ${kind === 'gift' && !heavy ? book.give(read.values[0], paper) : nothing}`
                 : nothing
             }
             <section class="block noprint cautions">

@@ -3,18 +3,20 @@ import { html, nothing } from 'lit-html';
 import { ask, failed } from '../ask.js';
 import { newId } from '../shelf.js';
 import { answered, problemStrip } from '../widgets/answer.js';
-import { cardFoot, cardSteps, cardTable } from '../widgets/card.js';
+import { cardAims, cardFoot, cardSteps, cardTable } from '../widgets/card.js';
 import { Form } from '../widgets/form.js';
 import { cutOf, howThick, untilOf } from '../widgets/how-long.js';
 import { answerDoubt, answerRows, answerVerdict } from '../widgets/how-much-answer.js';
 import { tagMark } from '../widgets/icon.js';
+import { oddWeight } from '../widgets/odd-weight.js';
 import { weighIn, weightField, weightText } from '../widgets/weight-field.js';
-import { cautions, evidence, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
+import { cautions, evidence, isAmiss, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
+import { why } from '../widgets/why.js';
 import { inAll } from '../../words/en/until.js';
 import { EATEN, METHODS } from '../../words/en/names.js';
 import { canonical } from '../records.js';
 import { isWritten, linkIn, toReader } from '../pasted.js';
-import { copyOf } from './recipes.js';
+import { cardForm, copyOf } from './recipes.js';
 import { PLACES } from '../../words/en/places.js';
 import { KEEP, OPEN, sentTo } from '../../words/en/send.js';
 
@@ -93,13 +95,16 @@ export function open(app, { part }) {
     app.draw();
   }
 
-  /** @param {Recipe} recipe */
-  function shown(recipe) {
-    const weight = form.read(
+  const typedWeight = () =>
+    form.read(
       [{ key: 'weight', label: OPEN.meat, kind: 'mass', unit: 'g', stored: weightText(form, units()), optional: true }],
       units(),
       { quiet: true },
     )?.weight;
+
+  /** @param {Recipe} recipe */
+  function shown(recipe) {
+    const weight = typedWeight();
     const settings = { ...app.settings, units: units() };
     const answer = ask('card', {
       recipe,
@@ -107,14 +112,18 @@ export function open(app, { part }) {
       ...(weight && { weight }),
       ...(form.text('cut') && { cut: form.text('cut') }),
     });
+    const verdict = answer.ok?.verdict;
+    // What must not be weighed out stands before anything that could be.
+    const bad = isAmiss(verdict);
     const leaf = html`<div class="leaf">
       <div class="head">
         ${tagMark(recipe.tag)}
         <h1 tabindex="-1">${recipe.name}</h1>
         <p>${sentTo(METHODS[recipe.method], EATEN[recipe.eaten])}</p>
       </div>
-      ${yours(recipe, weight ?? '', settings)} ${question(recipe)}
-      ${answered(app, answer, (card) => html`${cardTable(card)} ${cardSteps(card.steps)} ${cardFoot(card, recipe)}`)}
+      ${verdict && bad ? html`<div class="gap">${verdictStrip(verdict)}</div>` : nothing}
+      ${yours(recipe, weight ?? '', settings, bad)} ${question(recipe)}
+      ${answered(app, answer, (card) => html`${cardTable(card)} ${cardSteps(card)} ${cardFoot(card, recipe)}`)}
     </div>`;
     const plate = html`<div class="plate">
       <div class="stick">
@@ -122,8 +131,9 @@ export function open(app, { part }) {
         <p class="small">${OPEN.doseFrom}</p>
         ${
           answer.ok
-            ? html`<div class="gap">${verdictStrip(answer.ok.verdict)}</div>
-                ${evidence(answer.ok.verdict)} ${nextSteps(answer.ok.verdict)} ${cautions(answer.ok.cautions)}`
+            ? html`${bad ? nothing : html`<div class="gap">${verdictStrip(answer.ok.verdict)}</div>`}
+              ${why('open', html`${cardAims(answer.ok)} ${evidence(answer.ok.verdict)}`)}
+              ${nextSteps(answer.ok.verdict)} ${cautions(answer.ok.cautions)}`
             : nothing
         }
       </div>
@@ -136,15 +146,16 @@ export function open(app, { part }) {
    * @param {Recipe} recipe
    * @param {string} weight
    * @param {import('../types').Settings} settings
+   * @param {boolean} said that it is not in range stands above already
    */
-  function yours(recipe, weight, settings) {
+  function yours(recipe, weight, settings, said) {
     const draft = ask('draft', { recipe, settings, ...(weight && { weight }), ...cutOf(form) }).ok;
     const now = app.now();
-    const until = draft ? untilOf(draft, settings, now) : null;
-    const time = until && { until: until.at, now, under: inAll(now, until.at, now) };
+    const until = draft ? untilOf(form, draft, settings, now) : null;
+    const time = until && { until: until.at, now, under: inAll(now, until, now) };
     const sheet = weight && draft ? ask('weigh_out', { batch: draft.batch, settings }).ok : undefined;
     const turn = () => {
-      weighIn(form, units() === 'us' ? 'metric' : 'us', draft?.weight);
+      weighIn(form, units() === 'us' ? 'metric' : 'us', draft);
       app.draw();
     };
     const left = () => {
@@ -164,13 +175,14 @@ export function open(app, { part }) {
       app.draw();
     };
     return html`<div class="asked gap">
-        ${weightField(form, { label: OPEN.howMuch, units: units(), turn }, { typed: app.draw, left })}
+        ${weightField(form, { label: OPEN.howMuch, units: units(), turn, weight: draft?.weight }, { typed: app.draw, left })}
       </div>
       ${
         sheet
           ? html`<div class="gap">
-              ${answerDoubt(sheet)} ${answerRows({ sheet, ...(time && { time }) })} ${answerVerdict(sheet)}
-              ${draft ? howThick(app, form, draft, until) : nothing}
+              ${draft ? oddWeight(form, draft, units(), app.draw) : nothing}
+              ${said && !sheet.coarse ? nothing : answerDoubt(sheet)} ${answerRows({ sheet, ...(time && { time }) })}
+              ${draft?.odd ? nothing : answerVerdict(sheet)} ${draft ? howThick(app, form, draft, until) : nothing}
             </div>`
           : nothing
       }`;
@@ -183,7 +195,7 @@ export function open(app, { part }) {
     if (equal) {
       return html`<p class="gap">${KEEP.have}</p>
         <div class="pair gap">
-          <a class="btn main" href="#/recipe/${equal[0]}">${KEEP.mine}</a>
+          <button type="button" class="btn main" @click=${() => toMine(equal[0], recipe)}>${KEEP.mine}</button>
           <a class="btn quiet" href="#/recipes">${KEEP.notNow}</a>
         </div>`;
     }
@@ -207,8 +219,18 @@ export function open(app, { part }) {
   async function keep(id, recipe, was) {
     const work = () => app.shelf.move([{ key: `recipe/${id}`, from: was, to: recipe }]);
     const kept = await app.act(work, { says: was ? KEEP.replaced(recipe.name) : KEEP.kept(recipe.name) });
+    if (kept) toMine(id, recipe);
+  }
+
+  /** His own meat stands on the card too. @param {string} id @param {Recipe} recipe */
+  function toMine(id, recipe) {
+    const card = new Form('f', cardForm(id));
+    const weight = typedWeight();
+    const worked = weight && ask('card', { recipe, weight, settings: { ...app.settings, units: units() } }).ok;
+    if (worked) card.type('weight', worked.weight.text);
+    for (const key of ['cut', 'thick']) if (form.text(key)) card.type(key, form.text(key));
     // The way back must not lead to the question again.
-    if (kept) app.go(`#/recipe/${id}`, { replace: true });
+    app.go(`#/recipe/${id}`, { replace: true });
   }
 
   return { draw };

@@ -3,7 +3,7 @@ import { html, nothing } from 'lit-html';
 import { problemStrip } from '../widgets/answer.js';
 import { batchHead, batchNote } from '../widgets/batch-head.js';
 import { calendarButton } from '../widgets/calendar.js';
-import { chillAnswer, chillRows, chilling } from '../widgets/chill.js';
+import { chillAfter, chillAnswer, chillRows, chilling } from '../widgets/chill.js';
 import { door, doors } from '../widgets/doors.js';
 import { forbidden } from '../widgets/doubts.js';
 import { fireChart } from '../widgets/fire-chart.js';
@@ -13,7 +13,7 @@ import { chillWays, published } from '../widgets/fire-worth.js';
 import { outcome } from '../widgets/outcome.js';
 import { pinned } from '../widgets/pinned.js';
 import { StageJobs } from '../widgets/stage-jobs.js';
-import { stageAction } from '../widgets/stage-view.js';
+import { stageAction, stageAnswer } from '../widgets/stage-view.js';
 import { Ticker } from '../widgets/tick.js';
 import { cautionLine } from '../widgets/verdict.js';
 import { why } from '../widgets/why.js';
@@ -27,6 +27,20 @@ import { DOORS, END, HEAD, beforeThat, title } from '../../words/en/packing.js';
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').FireSheet} FireSheet */
 /** @typedef {import('../widgets/stage-jobs.js').Seen} Seen */
+
+/** All of it is out and was read cold. @param {FireSheet} sheet */
+const readCold = ({ classes }) => classes.every(({ pulled, record }) => pulled !== null && record.chill.is === 'done');
+
+/**
+ * What reads cold is weighed and labelled now: the hour was for what nobody had read yet.
+ * @param {Seen} seen @returns {Seen}
+ */
+function packable(seen) {
+  /** @template {import('../types').Job | undefined} J @param {J} job @returns {J} */
+  const now = (job) =>
+    job?.does.is === 'step' && job.does.step.do === 'pack' ? { ...job, early: null, due: null } : job;
+  return { ...seen, jobs: seen.jobs.map(now), here: now(seen.here), hand: now(seen.hand) };
+}
 
 /** @param {import('../app.js').App} app @param {string} id @returns {import('../app.js').Screen} */
 export function pack(app, id) {
@@ -66,22 +80,26 @@ export function pack(app, id) {
       </div>`;
   }
 
-  /** @param {Batch} batch @param {FireSheet} sheet @param {Seen} seen */
-  function fromFire(batch, sheet, seen) {
+  /** @param {Batch} batch @param {FireSheet} sheet @param {Seen} looked */
+  function fromFire(batch, sheet, looked) {
+    const seen = readCold(sheet) ? packable(looked) : looked;
     const now = app.now();
     const all = seen.state?.doubts ?? [];
     const [first] = chilling(sheet);
     const warm = first !== undefined;
-    const pin = warm && !forbidden(all) && stageAction(id, all, 'pack', () => 'log') === 'log';
     const { pad } = log;
+    // What is typed is logged before anything else is done.
+    const reads = warm || pad.begun;
+    const pin = reads && !forbidden(all) && stageAction(id, all, 'pack', () => 'log') === 'log';
     return html`<div class="leaf answer">
-        ${doubts(batch, sheet, log.acts)} ${warm ? chillAnswer(sheet, now) : jobAnswer(batch, seen)}
+        ${pad.notLogged} ${pad.correcting ? nothing : doubts(batch, sheet, log.acts)}
+        ${warm ? stageAnswer(batch, all, () => chillAnswer(sheet, now)) : jobAnswer(batch, seen, pin ? () => nothing : pinned)}
         ${warm && !pin ? stageAction(id, all, 'pack', () => nothing) : nothing}
         ${pad.which(sheet, batch.pieces, first?.place)}
       </div>
-      <div class="leaf act">${pad.keys(sheet, { pin, steps: true })}</div>
+      <div class="leaf act">${pad.keys(sheet, { pin, steps: true, alone: warm || forbidden(all) })}</div>
       <div class="plate rest">
-        ${chillRows(sheet, now)} ${jobs.rows(batch, seen)}
+        ${chillAfter(sheet)} ${chillRows(sheet, now)} ${jobs.rows(batch, seen)}
         ${why(
           'pack',
           html`${batchNote(batch, seen.state)} ${jobs.cautions(seen)} ${fireChart(sheet, now, app.settings.units)}
@@ -94,27 +112,31 @@ export function pack(app, id) {
       </div>`;
   }
 
-  /** The job in hand, or what is left once all is ticked. @param {Batch} batch @param {Seen} seen */
-  function jobAnswer(batch, seen) {
+  /**
+   * The job in hand, or what is left once all is ticked.
+   * @param {Batch} batch @param {Seen} seen @param {(action: unknown) => unknown} [pin] where its action stands
+   */
+  function jobAnswer(batch, seen, pin = pinned) {
     const { state, here, hand, held } = seen;
-    if (state?.finished && !batch.closed) return finish(batch);
+    if (state?.finished && !batch.closed) return finish(batch, pin);
+    const all = state?.doubts ?? [];
     if (here) {
-      return html`${jobs.answer(batch, here)}
-      ${stageAction(id, state?.doubts ?? [], 'pack', () => (held ? nothing : pinned(jobs.done(batch, here))))}
+      return html`${stageAnswer(batch, all, () => jobs.answer(batch, here))}
+      ${stageAction(id, all, 'pack', () => (held ? nothing : pin(jobs.done(batch, here))))}
       ${cautionLine(here.cautions)}`;
     }
     const [first] = seen.jobs.filter(({ ticked }) => ticked === null);
-    return html`${
+    const comes = () =>
       first && hand
         ? html`<p class="small">${beforeThat(jobHead(hand, { app, batch }))}</p>
             ${jobs.answer(batch, first)}`
-        : jobs.none(seen)
-    }
-    ${stageAction(id, state?.doubts ?? [], 'pack', () => (hand ? pinned(jobs.goTo(hand.stage)) : nothing))}`;
+        : jobs.none(seen);
+    return html`${stageAnswer(batch, all, comes)}
+    ${stageAction(id, all, 'pack', () => (hand ? pin(jobs.goTo(hand.stage)) : nothing))}`;
   }
 
-  /** @param {Batch} batch */
-  function finish(batch) {
+  /** @param {Batch} batch @param {(action: unknown) => unknown} pin */
+  function finish(batch, pin) {
     const set = () => app.shelf.changeBatch(id, (one) => ({ ...one, closed: true }));
     const putAway = async () => {
       const kept = await app.act(set, { says: END.isAway(batch.name) });
@@ -131,8 +153,8 @@ export function pack(app, id) {
     return html`<p class="say">${END.ticked}</p>
       ${
         packed
-          ? pinned(away)
-          : html`${pinned(html`<a class="btn main" href="#/batch/${id}/labels">${END.label}</a>`)} ${away}`
+          ? pin(away)
+          : html`${pin(html`<a class="btn main" href="#/batch/${id}/labels">${END.label}</a>`)} ${away}`
       }`;
   }
 
@@ -145,5 +167,5 @@ export function pack(app, id) {
     );
   }
 
-  return { draw, ...watch(app) };
+  return { draw, ...watch(app, (event) => log.pad.typed(event)) };
 }

@@ -140,7 +140,7 @@ export function past(app) {
       </details>
       ${listed && year && !bagged() ? totals(listed) : nothing}
       ${beside.length ? sideBySide(beside.flatMap((id) => app.shelf.batches.get(id) ?? [])) : nothing}
-      <p class="lead block" role="status">${listedWords(seen.length, bagged(), unread)}</p>
+      <p class="lead block" data-say="figures">${listedWords(seen.length, bagged(), unread)}</p>
       <ul class="days">
         ${seen.slice(0, shown).map((id) => {
           const batch = app.shelf.batches.get(id);

@@ -17,7 +17,7 @@ import { why } from '../widgets/why.js';
 import { pieceName } from '../../words/en/cuts.js';
 import { cautionText } from '../../words/en/cautions.js';
 import { glue } from '../../words/glue.js';
-import { cutSource, mixedWords, oddWords } from '../../words/en/pieces.js';
+import { cutSource, mixedWords, oddRow } from '../../words/en/pieces.js';
 import { ANSWER, HEADS, TABLE, TITLE, WHY, eachOf, inAll, sourceOf, titleOf } from '../../words/en/sizes.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -27,9 +27,10 @@ import { ANSWER, HEADS, TABLE, TITLE, WHY, eachOf, inAll, sourceOf, titleOf } fr
 
 /** @param {App} app @param {string} id @returns {import('../app.js').Screen} */
 export function pieces(app, id) {
-  const form = new PieceForm(app, id);
+  // What is weighed next is not asked for again by itself.
+  const form = new PieceForm(app, id, () => (adding = !app.shelf.batches.get(id)?.pieces.some(({ weight }) => weight)));
   const about = aboutBatch(app, id);
-  // Asked for at once where there is nothing yet; it stays open for as long as one stays here.
+  // Asked for at once where nothing is weighed yet; shut once a size is stored.
   let adding = !app.shelf.batches.get(id)?.pieces.length;
 
   function draw() {
@@ -58,8 +59,8 @@ export function pieces(app, id) {
   /** @param {Batch} batch @param {PieceSheet} sheet @param {import('../types').Doubt[]} doubts */
   function answer(batch, sheet, doubts) {
     const open = batch.pieces.findIndex(({ weight }) => !weight);
-    // A weight that no such piece has is asked about before anything is worked from it.
-    const odd = sheet.rows.some((row) => row.odd);
+    // A weight or a thickness that no such piece has is asked about before anything is worked from it.
+    const odd = sheet.rows.some(oddRow);
     const next =
       open >= 0
         ? html`<button type="button" class="btn main" @click=${() => form.edit(open)}>
@@ -75,7 +76,13 @@ export function pieces(app, id) {
           : html`<p class="reason">${ANSWER.from}</p>`
       }
       ${form.begun || sheet.green_range ? nothing : beforeIn(app, id, batch, (at) => form.edit(at))}
-      ${sheet.mixed ? html`<div class="gap">${strip('care', ANSWER.mixed, mixedWords(sheet.mixed))}</div>` : nothing}
+      ${
+        sheet.mixed
+          ? html`<div class="gap" id="mixed" tabindex="-1">
+              ${strip('care', ANSWER.mixed, mixedWords(sheet.mixed))}
+            </div>`
+          : nothing
+      }
       ${sheet.cautions.map(({ key }) => html`<p class="caution gap">${glue(cautionText(key))}</p>`)}`;
   }
 
@@ -103,7 +110,7 @@ export function pieces(app, id) {
     return html`<tr id="class-${at}">
       <td>
         ${shape(at)}${pieceName(row.of)}<small>${eachOf(row.each.text, weighed, row.thickness?.text)}</small>
-        ${row.odd ? html`<p class="flag care">${icon('s-care', '')}<span>${oddWords(row.odd)}</span></p>` : nothing}
+        ${oddRow(row) ? html`<p class="flag care">${icon('s-care', '')}<span>${oddRow(row)}</span></p>` : nothing}
       </td>
       <td>
         ${

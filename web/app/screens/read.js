@@ -8,12 +8,24 @@ import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { pick } from '../widgets/pick.js';
-import { cautions, evidence, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
-import { DANGERS, TONGUES } from '../../words/en/dangers.js';
-import { BESIDE, UNTITLED, flagsOf, noRecipe, offers, questionWords, takenFor } from '../../words/en/reading.js';
+import { why } from '../widgets/why.js';
+import { cautions, evidence, isAmiss, nextSteps, sayVerdict, strip, verdictStrip } from '../widgets/verdict.js';
+import { DANGERS, TONGUES, heatRaised } from '../../words/en/dangers.js';
+import {
+  BESIDE,
+  UNTITLED,
+  calledBy,
+  flagsOf,
+  noRecipe,
+  offers,
+  questionWords,
+  takenFor,
+} from '../../words/en/reading.js';
 import { cardForm, copyOf, initials, withAim } from './recipes.js';
 import { PLACES } from '../../words/en/places.js';
-import { FOUND, KEEP, PASTE, grams, loweredNote, openHead } from '../../words/en/send.js';
+import { glue } from '../../words/glue.js';
+import { ppm } from '../../words/en/verdict.js';
+import { FOUND, KEEP, PASTE, grams, loweredNote, openHead, spoonNote } from '../../words/en/send.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Asked} Asked */
@@ -22,12 +34,20 @@ import { FOUND, KEEP, PASTE, grams, loweredNote, openHead } from '../../words/en
 
 /** Answers stand in the form beside what is typed, each under its question's own key. */
 const ANSWER = 'answer ';
+const canPaste = 'clipboard' in navigator && 'readText' in navigator.clipboard;
 
 /** The card weighed for less than the text asks for, and a word of it for whoever gets it. @param {Recipe} recipe @param {string} aim */
 function lowered(recipe, aim) {
   const was = recipe.cures.map((cure) => cure.aim).join(', ');
   const says = loweredNote(was, aim);
   return { ...withAim(recipe, aim), notes: [recipe.notes, says].filter(Boolean).join('\n') };
+}
+
+/** The card with a word of it where its cure is the usual figure of a spoon: it goes along with the link. @param {Recipe} recipe @param {ReadLine[]} lines */
+function fromSpoon(recipe, lines) {
+  const spooned = lines.filter(({ item, grams: [low, , high] }) => item.startsWith('cure') && low !== high);
+  const says = spooned.map(({ text }) => spoonNote(text));
+  return says.length ? { ...recipe, notes: [recipe.notes, ...says].filter(Boolean).join('\n') } : recipe;
 }
 
 /** @param {App} app @returns {import('../app.js').Screen} */
@@ -43,7 +63,13 @@ export function read(app) {
       ? ask('read_recipe', { text, answers, untitled: UNTITLED, settings: app.settings })
       : { ok: undefined, problems: undefined };
     const open = ok?.questions.filter(({ answer }) => answer === null).length ?? 0;
-    if (ok?.verdict) sayVerdict(app, ok.verdict);
+    // What comes out is judged as it would be weighed; where that is out of range it is the one dose that is told.
+    const found = ok?.recipe ? asFound(fromSpoon(ok.recipe, ok.lines), ok.meat?.text) : null;
+    const verdict = found?.card?.verdict;
+    const out = verdict && isAmiss(verdict) ? verdict : null;
+    // By the spoon it may be amiss, and by the grams of the recipe it is not: both are told as one, or they contradict.
+    const weighed = verdict?.mark === 'ok' && isAmiss(ok?.verdict) ? verdict : null;
+    if (ok?.verdict) sayVerdict(app, weighed ?? ok.verdict);
 
     const leaf = html`<div class="leaf">
       <h1 tabindex="-1">${PASTE.title}</h1>
@@ -62,6 +88,7 @@ export function read(app) {
           }}
         ></textarea>
       </div>
+      ${text || !canPaste ? nothing : html`<div class="gap"><button type="button" class="btn wide" @click=${paste}>${PASTE.fromClipboard}</button></div>`}
       ${
         linkIn(text)
           ? html`<div class="gap"><a class="btn main wide" href="#${linkIn(text)}">${PASTE.isLink}</a></div>`
@@ -70,7 +97,7 @@ export function read(app) {
       ${problems ? problemStrip(app, problems) : nothing}
       ${
         ok
-          ? html`${warned(ok)} ${settle(ok.questions, ok.lines)} ${keepIt(ok, open)}
+          ? html`${warned(ok)} ${settle(ok.questions, ok.lines)} ${keepIt(ok, open, found, out)}
               <section class="block">
                 <h2>${PASTE.read}</h2>
                 <p class="small near">${ok.meat ? PASTE.grams(ok.meat.text) : PASTE.noMeat}</p>
@@ -87,9 +114,9 @@ export function read(app) {
         <h2>${PASTE.dose}</h2>
         ${
           ok?.verdict
-            ? html`<div class="gap">${verdictStrip(ok.verdict)}</div>
-                ${ok.verdict.nitrite ? evidence(ok.verdict) : nothing} ${nextSteps(ok.verdict)}
-                ${cautions(ok.verdict.cautions)}`
+            ? html`${out ? nothing : html`<div class="gap">${weighed ? bySpoon(ok.verdict, weighed) : verdictStrip(ok.verdict)}</div>`}
+              ${ok.verdict.nitrite ? why('read', evidence(ok.verdict)) : nothing}
+              ${out?.aim || weighed ? nothing : nextSteps(ok.verdict)} ${cautions(ok.verdict.cautions)}`
             : html`<div class="gap">${strip('ask', PASTE.unsaid, PASTE.needs)}</div>`
         }
       </div>
@@ -97,16 +124,46 @@ export function read(app) {
     return { title: PASTE.title, back: { href: '#/recipes', text: PLACES.recipes }, view: [leaf, plate] };
   }
 
+  /** @param {import('../types').Verdict} spooned @param {import('../types').Verdict} weighed */
+  const bySpoon = (spooned, weighed) =>
+    strip(
+      'care',
+      PASTE.weighIt,
+      glue(
+        PASTE.bySpoon(
+          weighed.nitrite ? ppm(weighed.nitrite) : '',
+          spooned.nitrite ? ppm(spooned.nitrite) : '',
+          spooned.limit,
+        ),
+      ),
+    );
+
+  /** What was copied, at one touch; where that is not allowed the field waits for it. */
+  async function paste() {
+    try {
+      form.type('text', await navigator.clipboard.readText());
+      app.draw();
+    } catch {
+      document.getElementById('f-text')?.focus();
+    }
+  }
+
   /** @param {Asked[]} questions @param {ReadLine[]} lines */
   function settle(questions, lines) {
     if (questions.length === 0) return nothing;
     return html`<section class="block">
       <h2>${PASTE.settle}</h2>
-      ${questions.map((question) => one(question, lines.find(({ text }) => question.key.endsWith(`:${text}`))?.text))}
+      ${questions.map((question) => one(question, settles(question, lines)))}
     </section>`;
   }
 
-  /** @param {Asked} asked @param {string} [of] the line it is about */
+  /** The lines that an answer settles, as they are written. @param {Asked} question @param {ReadLine[]} lines */
+  function settles({ key, of }, lines) {
+    const all = of.length ? of : lines.flatMap(({ text }) => (key.endsWith(`:${text}`) ? [text] : []));
+    return [...new Set(all)].map(PASTE.of).join(', ');
+  }
+
+  /** @param {Asked} asked @param {string} of the lines it is about */
   function one(asked, of) {
     const { key, answer, typed } = asked;
     const [legend, choices] = [questionWords(asked.ask), offers(asked)];
@@ -116,7 +173,7 @@ export function read(app) {
       app.draw();
     };
     if (!typed) {
-      const hint = of && PASTE.of(of);
+      const hint = of || undefined;
       return pick({ name: form.id(name), legend, hint, look: 'long', options: choices, value: answer ?? '' }, put);
     }
     return html`${field(
@@ -125,7 +182,8 @@ export function read(app) {
         key: name,
         label: legend,
         look: 'words',
-        hint: choices.length ? undefined : PASTE.weight,
+        // What it is about; where it is about none of the lines, how it is typed.
+        hint: of || (choices.length ? undefined : PASTE.weight),
       },
       { typed: app.draw },
     )}
@@ -142,7 +200,9 @@ export function read(app) {
   }
 
   /** Dangers in the text, and a language that it is not read in with confidence. @param {import('../types').Reading} reading */
-  function warned({ dangers, tongue }) {
+  function warned({ dangers: all, tongue, verdict }) {
+    // How much the dose is out of range, its verdict says.
+    const dangers = all.filter(({ key }) => !verdict || !['cure_over', 'cure_under'].includes(key));
     const foreign = TONGUES[tongue];
     if (dangers.length === 0 && !foreign) return nothing;
     return html`<section class="block">
@@ -179,31 +239,55 @@ export function read(app) {
     </li>`;
   }
 
-  /** @param {import('../types').Reading} reading @param {number} open */
-  function keepIt({ recipe, bar, beside, meat }, open) {
-    if (!recipe) {
-      const head = openHead(open);
-      return html`<div class="block">${strip('ask', head, bar ? noRecipe(bar) : '')}</div>`;
+  /**
+   * Without a title it is called by its meat; and what it would weigh by the scale: the spoons of the text may say more or less.
+   * @param {Recipe} read @param {string} [weight]
+   */
+  function asFound(read, weight) {
+    const recipe = read.name === UNTITLED ? { ...read, name: calledBy(form.text('text')) } : read;
+    return { recipe, card: ask('card', { recipe, settings: app.settings, ...(weight && { weight }) }).ok };
+  }
+
+  /** Marks in the text what bars it. @param {string} text as it is written there */
+  function toText(text) {
+    const box = /** @type {HTMLTextAreaElement | null} */ (document.getElementById('f-text'));
+    box?.focus();
+    const at = box?.value.indexOf(text) ?? -1;
+    if (at >= 0) box?.setSelectionRange(at, at + text.length);
+  }
+
+  /**
+   * @param {import('../types').Reading} reading @param {number} open
+   * @param {ReturnType<typeof asFound> | null} found @param {import('../types').Verdict | null} out its verdict, out of range
+   */
+  function keepIt({ bar, beside, meat, dangers }, open, found, out) {
+    if (!found) {
+      const fault = bar && 'text' in bar ? bar.text : '';
+      const act = html`<div class="acts">
+        <button type="button" class="btn main less" @click=${() => toText(fault)}>${PASTE.toLine}</button>
+      </div>`;
+      return html`<div class="block">
+        ${strip('ask', openHead(open), bar ? noRecipe(bar) : '', fault ? act : nothing)}
+      </div>`;
     }
-    // What the card itself would weigh, by the scale; the spoons of the text may say more or less.
+    const { recipe, card } = found;
     const weight = meat?.text;
-    const verdict = ask('card', { recipe, settings: app.settings, ...(weight && { weight }) }).ok?.verdict;
-    const bad = verdict?.held || verdict?.mark === 'stop' || verdict?.mark === 'care';
-    const aim = bad ? verdict.aim : null;
-    const asItIs = verdict?.held ? FOUND.asItIsHeld : FOUND.asItIs;
+    const aim = out?.aim ?? null;
+    const low = dangers.filter(({ key }) => key === 'cook_low');
+    const asItIs = out?.held ? FOUND.asItIsHeld(card?.weight.text ?? '') : FOUND.asItIs;
     return html`<section class="block">
       <h2>${FOUND.keep}</h2>
       ${beside.length ? html`<p class="small near">${beside.map((what) => BESIDE[what]).join(' ')}</p>` : nothing}
-      ${verdict && bad ? html`<div class="gap">${verdictStrip(verdict)}</div>` : nothing}
+      ${out ? html`<div class="gap">${verdictStrip(out)}</div>` : nothing}
       <form
         novalidate
-        @submit=${(/** @type {Event} */ event) => keep(event, aim ? lowered(recipe, aim) : recipe, weight)}
+        @submit=${(/** @type {Event} */ event) => keep(event, aim ? lowered(recipe, aim) : recipe, low, weight)}
       >
         ${field(form, { key: 'name', label: FOUND.name, look: 'words', stored: recipe.name }, { typed: app.draw })}
-        ${aim ? html`<p class="small near">${FOUND.asksMore(aim)}</p>` : nothing}
+        ${aim ? html`<p class="small near">${FOUND.asksMore}</p>` : nothing}
         <div class="gap">
-          <button type="submit" class="btn ${bad && !aim ? '' : 'main'} wide">
-            ${aim ? FOUND.withAim(aim) : bad ? asItIs : FOUND.asRecipe}
+          <button type="submit" class="btn ${out && !aim ? '' : 'main'} wide">
+            ${aim ? FOUND.withAim(aim) : out ? asItIs : FOUND.asRecipe}
           </button>
         </div>
         ${
@@ -212,7 +296,7 @@ export function read(app) {
                 <button
                   type="button"
                   class="btn quiet wide"
-                  @click=${(/** @type {Event} */ event) => keep(event, recipe, weight)}
+                  @click=${(/** @type {Event} */ event) => keep(event, recipe, low, weight)}
                 >
                   ${asItIs}
                 </button>
@@ -223,12 +307,14 @@ export function read(app) {
     </section>`;
   }
 
-  /** @param {Event} event @param {Recipe} recipe @param {string} [weight] of the text, for which the card is shown */
-  async function keep(event, recipe, weight) {
+  /** @param {Event} event @param {Recipe} recipe @param {import('../types').Danger[]} low what is too low in it @param {string} [weight] of the text, for which the card is shown */
+  async function keep(event, recipe, low, weight) {
     event.preventDefault();
     const id = newId();
     const name = form.text('name', recipe.name).trim() || recipe.name;
-    const card = copyOf(app, { ...recipe, name, tag: initials(name) ?? recipe.tag });
+    // Where it said too little heat for its meat its step has what is needed, and a note of it goes to whoever gets it.
+    const notes = [recipe.notes, ...low.map(heatRaised)].filter(Boolean).join('\n');
+    const card = copyOf(app, { ...recipe, name, notes, tag: initials(name) ?? recipe.tag });
     const kept = await app.act(() => app.shelf.add(`recipe/${id}`, card), {
       says: KEEP.kept(card.name),
     });

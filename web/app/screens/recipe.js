@@ -3,16 +3,22 @@ import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
 import { answered, problemStrip } from '../widgets/answer.js';
 import { printed } from '../widgets/batch-head.js';
-import { cardFoot, cardSteps, cardTable } from '../widgets/card.js';
+import { cardAims, cardFoot, cardSteps, cardTable } from '../widgets/card.js';
 import { field } from '../widgets/field.js';
 import { Form } from '../widgets/form.js';
 import { cutOf, howThick, untilOf } from '../widgets/how-long.js';
 import { HandOn, toSend } from '../widgets/hand-on.js';
 import { tagMark } from '../widgets/icon.js';
+import { oddWeight } from '../widgets/odd-weight.js';
 import { settle } from '../widgets/settle.js';
-import { cautions, evidence, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
+import { unread } from '../widgets/thick-step.js';
+import { why } from '../widgets/why.js';
+import { cautions, evidence, isAmiss, nextSteps, strip, verdictStrip } from '../widgets/verdict.js';
 import { EATEN, METHODS, UNITS } from '../../words/en/names.js';
+import { glue } from '../../words/glue.js';
+import { TOO_COARSE, coarseWords } from '../../words/en/weigh.js';
 import { missing } from './batch.js';
+import { toFault } from './edit.js';
 import { cardForm, copyRecipe, deleteRecipe, withAim } from './recipes.js';
 import { begin } from './start.js';
 import { FEWER_MORE, LIST, ONE, underHead } from '../../words/en/recipes.js';
@@ -50,8 +56,13 @@ export function recipe(app, { id }) {
     const verdict = answer?.ok?.verdict;
     const weight = values?.weight ?? '1 kg';
     const draft = ask('draft', { recipe, settings: app.settings, weight, ...cutOf(form) }).ok;
+    // What the scale cannot weigh has a way of its own.
+    const coarse =
+      draft && values?.weight
+        ? (ask('weigh_out', { batch: draft.batch, settings: app.settings }).ok?.coarse ?? null)
+        : null;
     // A dose that must not be weighed out stands before its figures, with the way out.
-    const bad = verdict?.mark === 'stop' || verdict?.mark === 'care';
+    const bad = isAmiss(verdict);
     const leaf = html`<div class="leaf">
       <div class="head">
         ${tagMark(recipe.tag)}
@@ -59,10 +70,11 @@ export function recipe(app, { id }) {
         <p>${underHead(METHODS[recipe.method], EATEN[recipe.eaten])} ${printed()}</p>
       </div>
       <div class="acts gap noprint">
-        <button type="button" class="btn quiet less" @click=${toSend}>${ONE.send}</button>
+        ${handOn.button(recipe)}
+        <button type="button" class="btn quiet less" @click=${toSend}>${ONE.otherWays}</button>
       </div>
       ${
-        verdict && bad
+        verdict && bad && !(coarse && !verdict.held)
           ? html`<div class="gap">${verdictStrip(verdict)}</div>
               ${
                 verdict.aim
@@ -71,11 +83,18 @@ export function recipe(app, { id }) {
                         ${ONE.setTo(verdict.aim)}
                       </button>
                     </div>`
-                  : nothing
+                  : verdict.may_hold.length || coarse || !recipe.cures.length
+                    ? nothing
+                    : html`<div class="gap noprint">
+                        <button type="button" class="btn main wide" @click=${() => toFault(app, id, 'cures')}>
+                          ${ONE.toCure}
+                        </button>
+                      </div>`
               }`
           : nothing
       }
-      ${verdict ? settle(verdict.may_hold, settled) : nothing}
+      ${coarse ? tooCoarse(coarse, recipe, values, draft) : nothing}
+      ${verdict ? settle(verdict.may_hold, settled, { toFault: mend }) : nothing}
       ${field(
         form,
         {
@@ -86,7 +105,8 @@ export function recipe(app, { id }) {
         },
         { typed: app.draw },
       )}
-      ${draft ? html`<div class="noprint">${howThick(app, form, draft, untilOf(draft, app.settings, app.now()))}</div>` : nothing}
+      ${draft && values?.weight ? oddWeight(form, draft, units, app.draw, 'weight') : nothing}
+      ${draft ? html`<div class="noprint">${howThick(app, form, draft, untilOf(form, draft, app.settings, app.now()))}</div>` : nothing}
       ${
         byPiece
           ? field(
@@ -98,12 +118,12 @@ export function recipe(app, { id }) {
       }
       ${
         answer
-          ? answered(app, answer, (card) => html`${cardTable(card)} ${cardSteps(card.steps)} ${cardFoot(card, recipe)}`)
+          ? answered(app, answer, (card) => html`${cardTable(card)} ${cardSteps(card)} ${cardFoot(card, recipe)}`)
           : html`<div class="gap">${problemStrip(app, form.problems)}</div>`
       }
       ${recipe.steps.length ? nothing : noSteps(recipe)}
       <div class="block noprint">
-        <button type="button" class="btn ${bad ? '' : 'main'} wide" @click=${() => begin(app, recipe)}>
+        <button type="button" class="btn ${bad ? '' : 'main'} wide" @click=${() => start(recipe, values, draft)}>
           ${ONE.start}
         </button>
         <div class="acts gap">
@@ -119,13 +139,55 @@ export function recipe(app, { id }) {
         ${
           answer?.ok
             ? html`${bad ? nothing : html`<div class="gap">${verdictStrip(answer.ok.verdict)}</div>`}
-              ${evidence(answer.ok.verdict)} ${nextSteps(answer.ok.verdict)}`
+              ${why('recipe', html`${cardAims(answer.ok)} ${evidence(answer.ok.verdict)}`)}
+              ${nextSteps(answer.ok.verdict)}`
             : html`<p class="gap">${ONE.noDose}</p>`
         }
         ${handOn.draw(recipe)} ${answer?.ok ? cautions(answer.ok.cautions) : nothing}
       </div>
     </div>`;
     return { title: recipe.name, back: { href: '#/recipes', text: LIST.title }, view: [leaf, plate] };
+  }
+
+  /** To where the recipe says what keeps it from being used. @param {import('../types').MayHold} one */
+  const mend = ({ why, at }) => toFault(app, id, why === 'not_read_says_so' ? 'cures' : at);
+
+  /**
+   * @param {import('../types').Coarse} coarse @param {Recipe} recipe
+   * @param {Record<string, string | null> | null} values @param {import('../types').Draft | undefined} draft
+   */
+  const tooCoarse = (coarse, recipe, values, draft) =>
+    html`<div class="gap noprint">
+      ${strip(
+        'care',
+        TOO_COARSE,
+        glue(coarseWords(coarse)),
+        coarse.premix_parts
+          ? html`<div class="acts">
+              <button type="button" class="btn main less" @click=${() => start(recipe, values, draft, true)}>
+                ${ONE.startMix(coarse.premix_parts)}
+              </button>
+            </div>`
+          : nothing,
+      )}
+    </div>`;
+
+  /**
+   * With the weight, the cut and the thickness that are typed here; what cannot be read is put right first.
+   * @param {Recipe} recipe @param {Record<string, string | null> | null} values @param {import('../types').Draft | undefined} draft @param {boolean} [premix]
+   */
+  function start(recipe, values, draft, premix = false) {
+    if (!values || unread(form)) {
+      document.getElementById(values ? 'f-thick' : form.id(form.problems[0]?.field ?? 'weight'))?.focus();
+      return;
+    }
+    if (!values['weight']) return begin(app, recipe);
+    const counted = (/** @type {import('../types').Piece} */ { about: _, ...piece }) => ({
+      ...piece,
+      count: Number(values['pieces']),
+    });
+    const pieces = draft?.batch.pieces ?? [];
+    return begin(app, recipe, values['pieces'] ? pieces.map(counted) : pieces, premix);
   }
 
   /** A card without steps plans nothing. @param {Recipe} card */

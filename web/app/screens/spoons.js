@@ -202,7 +202,7 @@ function ownSpoon(app) {
         },
         { typed: app.draw },
       )}
-      <div class="gap" aria-live="polite">
+      <div class="gap" data-say="figures">
         ${ok ? strip('ok', spoonHolds(ok), spoonWhy(ok)) : problems ? problemStrip(app, problems) : nothing}
       </div>
       <div class="gap"><button type="submit" class="btn wide main">${SPOON.keep}</button></div>
@@ -236,7 +236,7 @@ function ownScale(app) {
       <p class="near">${SCALE.how}</p>
       ${field(form, { key: 'known', label: SCALE.known, hint: SCALE.knownHint, look: 'words' }, on)}
       ${field(form, { key: 'reads', label: SCALE.reads, unit: 'g', look: 'small' }, on)}
-      <div class="gap" aria-live="polite">
+      <div class="gap" data-say="figures">
         ${
           ok
             ? html`${strip(ok.fits ? 'ok' : 'care', ...scaleWords(ok.fits))} ${factList(ok.rows.map(scaleRow))}`
@@ -258,10 +258,10 @@ function thinned(app) {
     return app.act(() => app.shelf.changeSettings({ mixes: list }), { says, here: true });
   };
   return () => {
-    const mass = UNITS[app.settings.units].mass;
+    const { mass, meat } = UNITS[app.settings.units];
     /** @type {Read[]} */
     const fields = [
-      { key: 'meat', label: MEAT.label, kind: 'mass', unit: mass },
+      { key: 'meat', label: MEAT.label, kind: 'mass', unit: meat },
       { key: 'nitrite', label: BAG.nitrite, kind: 'printed', unit: '%' },
       { key: 'nitrate', label: BAG.nitrate, kind: 'printed_nitrate', unit: '%', optional: true },
       { key: 'aim', label: AIM_WORD, kind: 'share', unit: 'ppm', stored: AIM },
@@ -296,7 +296,7 @@ function thinned(app) {
           app.draw();
         },
       )}
-      ${field(form, { key: 'meat', label: MEAT.label, unit: mass, look: 'small' }, on)}
+      ${field(form, { key: 'meat', label: MEAT.label, unit: meat, keys: mass ? 'decimal' : 'text', look: 'small' }, on)}
       ${field(form, { key: 'nitrite', label: BAG.nitrite, unit: '%', look: 'small' }, on)}
       ${field(
         form,
@@ -311,7 +311,7 @@ function thinned(app) {
         on,
       )}
       ${field(form, { key: 'aim', label: AIM_WORD, unit: 'ppm', stored: AIM, look: 'small' }, on)}
-      <div class="gap" aria-live="polite">
+      <div class="gap" data-say="figures">
         ${
           ok
             ? html`${factList([

@@ -8,7 +8,7 @@ import { doors } from '../widgets/doors.js';
 import { beforeIn } from '../widgets/how-long.js';
 import { pinned, tickButton } from '../widgets/pinned.js';
 import { StageJobs, isCold } from '../widgets/stage-jobs.js';
-import { stageAction } from '../widgets/stage-view.js';
+import { stageAction, stageAnswer } from '../widgets/stage-view.js';
 import { Ticker } from '../widgets/tick.js';
 import { week } from '../widgets/week.js';
 import { jobHead, jobText } from '../../words/en/jobs.js';
@@ -69,13 +69,25 @@ export function cure(app, id) {
       here && isCold(here) && !held
         ? html`<p class="near"><b>${jobHead(here, seen)}.</b> ${jobText(here, seen)}</p>`
         : nothing;
-    return html`${cold}
-    ${until !== nothing ? until : here ? jobs.answer(batch, here, false) : hand ? html`<p class="say">${next(jobHead(hand, seen))}</p>` : nothing}
+    const comes = () =>
+      until !== nothing
+        ? until
+        : here
+          ? jobs.answer(batch, here, false)
+          : hand
+            ? html`<p class="say">${next(jobHead(hand, seen))}</p>`
+            : nothing;
+    return html`${cold} ${stageAnswer(batch, state?.doubts ?? [], comes)}
     ${stageAction(id, state?.doubts ?? [], 'cure', own)} ${state?.held ? nothing : beforeIn(app, id, batch)}`;
   }
 
-  /** While nothing is due, what there is to do is to look how cold it lies. */
-  const toFridge = () => tickButton(LOG_FRIDGE, () => document.getElementById('fridge-reads')?.focus());
+  /** While nothing is due, what there is to do is to look how cold it lies: what is typed is logged, or else it is asked. */
+  const toFridge = () =>
+    tickButton(LOG_FRIDGE, () => {
+      const field = /** @type {HTMLInputElement | null} */ (document.getElementById('fridge-reads'));
+      if (field?.value) field.form?.requestSubmit();
+      else field?.focus();
+    });
 
   return { draw };
 }

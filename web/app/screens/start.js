@@ -37,14 +37,19 @@ export function start(app) {
   return { draw };
 }
 
-/** @param {App} app @param {Recipe} recipe */
-export async function begin(app, recipe) {
+/**
+ * @param {App} app
+ * @param {Recipe} recipe
+ * @param {import('../types').Piece[]} [pieces] what is known of the meat: it goes on to the scale then
+ * @param {boolean} [premix] with the cure thinned, where the scale is too coarse for it
+ */
+export async function begin(app, recipe, pieces = [], premix = false) {
   const id = newId();
   const tag = app.shelf.freeTag(recipe.tag);
   /** @type {import('../types').Batch} */
-  const batch = { tag, name: recipe.name, recipe, pieces: [], premix: false, ticks: [], closed: false };
+  const batch = { tag, name: recipe.name, recipe, pieces, premix, ticks: [], closed: false };
   const kept = await app.act(() => app.shelf.add(`batch/${id}`, batch), {
     says: START.started(tag),
   });
-  if (kept) app.go(`#/batch/${id}/pieces`);
+  if (kept) app.go(`#/batch/${id}/${pieces.length ? 'weigh' : 'pieces'}`);
 }

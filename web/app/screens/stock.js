@@ -7,6 +7,7 @@ import { field, wrong } from '../widgets/field.js';
 import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { choose, option } from '../widgets/pick.js';
+import { cautionLine } from '../widgets/verdict.js';
 import { INGREDIENTS } from '../../words/en/ingredients.js';
 import { pieceName } from '../../words/en/cuts.js';
 import { doubtWords } from '../../words/en/doubts.js';
@@ -240,7 +241,7 @@ export function stock(app) {
   }
 
   /** @param {PackRow} row */
-  function pack({ id, name, weight, batch, frozen, until, over, doubts }) {
+  function pack({ id, name, weight, batch, frozen, until, over, doubts, raw }) {
     const of = app.shelf.batches.get(batch);
     // What its batch is in doubt of stands in place of a date; a date that is past is told below.
     const grave = doubts.find(({ kind }) => kind !== 'past_keeping');
@@ -264,7 +265,8 @@ export function stock(app) {
       }
       ${
         giving === id
-          ? html`${field(gift, { key: 'to', label: GOES.who, look: 'words' }, { typed: app.draw })}
+          ? html`${cautionLine(raw ? ['gift-raw', 'label-shot'] : ['label-shot'])}
+              ${field(gift, { key: 'to', label: GOES.who, look: 'words' }, { typed: app.draw })}
               <span class="acts"
                 ><button type="button" class="btn less" @click=${give}>${GOES.add}</button
                 ><button type="button" class="btn quiet less" @click=${() => ((giving = ''), app.draw())}>

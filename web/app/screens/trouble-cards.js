@@ -7,7 +7,7 @@ import { thrownOut } from '../widgets/thrown-out.js';
 import { TroubleFlow } from '../widgets/trouble-flow.js';
 import { dayTime } from '../../words/time.js';
 import { CARDS } from '../../words/en/trouble.js';
-import { ASK, LIST, NOTE } from '../../words/en/troubles.js';
+import { ASK, LIST, LOG, NOTE } from '../../words/en/troubles.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Trouble} Trouble */
@@ -15,6 +15,10 @@ import { ASK, LIST, NOTE } from '../../words/en/troubles.js';
 /** @param {App} app @param {import('../router.js').Place} place @returns {import('../app.js').Screen} */
 export function troubleCards(app, { id: card }) {
   const flow = new TroubleFlow(app, card);
+  // The batch that one came from, or the only one there is.
+  const open = app.shelf.open();
+  const its = open.find(([id]) => id === app.came?.id) ?? (open.length === 1 ? open[0] : undefined);
+  flow.batch = its?.[1];
   const { say } = flow;
   /** Batches in whose remarks it stands. @type {Set<string>} */
   const noted = new Set();
@@ -34,10 +38,19 @@ export function troubleCards(app, { id: card }) {
       view: html`<div class="leaf">
         <h1 tabindex="-1">${say(head)}</h1>
         <p class="small near">${say(lead)}</p>
+        ${logSays(ok)}
         ${ok.remedy ? flow.end(ok.remedy) : [flow.box('ask', ASK.now, CARDS[open].now), flow.question(ok)]}
         ${flow.given(ok)} ${ok.remedy ? [flow.why(ok, ok.remedy), noteOn(head, ok.remedy)] : nothing}
       </div>`,
     };
+  }
+
+  /** What its log knows is not asked. @param {Trouble} ok */
+  function logSays({ log }) {
+    if (!log || !its) return nothing;
+    const since = log.since === null ? null : dayTime(log.since, app.now());
+    return html`<p class="near"><b>${LOG.says(its[1].name, log, since)}</b></p>
+      <p class="small noprint"><a href="#/batch/${its[0]}/cure">${LOG.see}</a></p>`;
   }
 
   /** @param {Trouble | undefined} ok @param {import('../ask.js').Problem[] | undefined} problems */

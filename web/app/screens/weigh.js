@@ -7,7 +7,7 @@ import { batchHead, batchNote, stateOf } from '../widgets/batch-head.js';
 import { doors } from '../widgets/doors.js';
 import { ends, num } from '../widgets/figure.js';
 import { pinned, tickButton } from '../widgets/pinned.js';
-import { isCold } from '../widgets/stage-jobs.js';
+import { isCold, lateOf } from '../widgets/stage-jobs.js';
 import { stageAction } from '../widgets/stage-view.js';
 import { PutInForm, putInNote } from '../widgets/put-in.js';
 import { settle } from '../widgets/settle.js';
@@ -35,7 +35,7 @@ import {
 import { PUT_IN } from '../../words/en/put-in.js';
 import { called } from '../../words/en/calls.js';
 import { glue } from '../../words/glue.js';
-import { COLD, jobHead } from '../../words/en/jobs.js';
+import { COLD, jobHead, jobText } from '../../words/en/jobs.js';
 import { TOO_COARSE, coarseWays, coarseWords, premixSteps, remarkWords, todoWords } from '../../words/en/weigh.js';
 import { withAim } from './recipes.js';
 
@@ -87,8 +87,8 @@ export function weigh(app, id) {
     const ways = coarse ? advice(coarseWays(coarse)) : verdict.mark === 'ok' ? nothing : nextSteps(verdict);
     return html`<div class="leaf answer">${answer(batch, sheet, state)}</div>
       <div class="plate rest">
-        ${ways} ${sheet.premix ? makePremix(sheet.premix) : nothing} ${list(batch, sheet)}
-        ${weighWhy(sheet, batchNote(batch, state))} ${putIn.draw(batch)} ${scale(app)}
+        ${ways} ${sheet.premix && mixLater(batch, sheet) ? makePremix(sheet.premix) : nothing} ${list(batch, sheet)}
+        ${weighWhy(sheet, batchNote(batch, state))} ${putIn.draw(batch, sheet)} ${scale(app)}
         ${doors(
           ELSEWHERE,
           html`<button type="button" class="noprint" @click=${() => print()}>
@@ -97,6 +97,13 @@ export function weigh(app, id) {
         )}
       </div>`;
   }
+
+  /** The mix is in hand: how it is made stands with it. @param {Batch} batch @param {WeighSheet} sheet */
+  const mixFirst = (batch, sheet) => Boolean(inHand(sheet, batch).line?.cure);
+
+  /** It is still to be weighed, after something else; what is in needs no mix any more. @param {Batch} batch @param {WeighSheet} sheet */
+  const mixLater = (batch, sheet) =>
+    !mixFirst(batch, sheet) && [...sheet.bowl, ...sheet.vessel].some(({ cure, ticked }) => cure && ticked === null);
 
   /** @param {Batch} batch @param {WeighSheet} sheet @param {State | null} state */
   function answer(batch, sheet, state) {
@@ -110,7 +117,15 @@ export function weigh(app, id) {
     if (line) {
       const apart = sheet.vessel.includes(line);
       const care = verdict.mark === 'care' || Boolean(coarse);
-      return html`${lineAnswer(sheet, { line, at, of })}
+      // Whether it is in already is asked before any is added.
+      const asked = line.cure && state?.jobs.find(({ does, ticked }) => does.is === 'ask_cure' && ticked === null);
+      const seen = { app, batch };
+      return html`${
+        asked
+          ? html`<p class="say">${jobHead(asked, seen)}</p>
+              <p class="reason">${jobText(asked, seen)}</p>`
+          : lineAnswer(sheet, { line, at, of })
+      }
       ${
         !sheet.weighed
           ? notWeighed(sheet)
@@ -118,7 +133,8 @@ export function weigh(app, id) {
             ? lineAction(line, apart, care, () => ticker.set(id, line.tick))
             : nothing
       }
-      ${dose} ${note} ${line.cure ? poison(verdict) : nothing}`;
+      ${sheet.premix && mixFirst(batch, sheet) ? makePremix(sheet.premix) : nothing} ${dose} ${note}
+      ${line.cure ? poison(verdict) : nothing}`;
     }
     if (todo) {
       return html`<p class="small noprint">${AFTER.bowlHolds(sheet.bowl_total)}</p>
@@ -143,7 +159,8 @@ export function weigh(app, id) {
     if (cold && on) {
       return html`<p class="small noprint">${AFTER.allIn}</p>
         <h3 class="what noprint">${jobHead(cold, { app, batch })}</h3>
-        ${act(pinned(tickButton(COLD.done, () => ticker.set(id, { of: cold.id }))))}
+        ${act(pinned(tickButton(COLD.done, () => ticker.turn(id, batch, { of: cold.id }, { late: lateOf(cold) }))))}
+        ${ticker.whenIn(id, batch, cold)}
         <p class="reason">${COLD.counts(on.at, app.now())}</p>
         ${dose} ${note}`;
     }
@@ -263,7 +280,7 @@ export function weigh(app, id) {
             ${on ? html`<button type="button" class="btn" @click=${throwOut}>${HELD.threw}</button>` : nothing}
           </div>
         </div>
-        ${putIn.draw(batch)} ${basis(sheet, batchNote(batch, state))}
+        ${putIn.draw(batch, sheet)} ${basis(sheet, batchNote(batch, state))}
         <details class="block">
           <summary>${HELD.list}</summary>
           <p class="small">${HELD.noTicks}</p>

@@ -6,6 +6,7 @@ import { STAGES } from '../../words/en/names.js';
 import { clock, dayOfDate, fullDate } from '../../words/time.js';
 import { doubtStrip } from './doubts.js';
 import { icon } from './icon.js';
+import { oddTime } from './odd-time.js';
 import { BATCHES, HEAD } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').Batch} Batch */
@@ -49,7 +50,11 @@ export function batchHead(app, id, batch, state, shown) {
   return {
     back: { href: '#/today', text: BATCHES, tag: batch.tag },
     name: batch.name,
-    head: [rail(id, state, shown), state ? doubtStrip(app, id, batch, said(app, id, state.doubts), shown) : nothing],
+    head: [
+      rail(id, state, shown),
+      state ? doubtStrip(app, id, batch, said(app, id, state.doubts), shown) : nothing,
+      state ? oddTime(app, id, batch, state.odd_times) : nothing,
+    ],
   };
 }
 

@@ -4,14 +4,19 @@ import { glue } from '../../words/glue.js';
 import { BASES } from '../../words/en/names.js';
 import { STEPS, stepText } from '../../words/en/steps.js';
 import { lineName } from '../../words/en/weigh.js';
+import { icon } from './icon.js';
 import { CARD } from '../../words/en/batches.js';
 
 /** @typedef {import('../types').RecipeCard} RecipeCard */
 /** @typedef {import('../types').Recipe} Recipe */
 
-/** What the share is of, where it is not the head's, and what it aims at. @param {import('../types').CardRow} row */
-const rowNote = ({ of, aim, with_cure: withCure }) =>
-  [of !== 'green_weight' && BASES[of], aim && CARD.aim(aim), withCure && CARD.withCure].filter(Boolean).join(', ');
+/** What the share is of, where it is not the head's. @param {import('../types').CardRow} row */
+const rowNote = ({ of, with_cure: withCure }) =>
+  [of !== 'green_weight' && BASES[of], withCure && CARD.withCure].filter(Boolean).join(', ');
+
+/** What each cure aims at, for Why. @param {RecipeCard} card */
+export const cardAims = ({ rows }) =>
+  rows.map((row) => (row.aim ? html`<p class="near">${lineName(row)}: ${CARD.aim(row.aim)}.</p>` : nothing));
 
 /** @param {RecipeCard} card */
 export function cardTable(card) {
@@ -39,18 +44,26 @@ export function cardTable(card) {
   </table>`;
 }
 
-/** @param {RecipeCard['steps']} steps */
-export function cardSteps(steps) {
+/** @param {RecipeCard} card @param {(at: number) => boolean} [here] which of its steps; all without it */
+export function cardSteps({ steps, low }, here = () => true) {
   if (steps.length === 0) return nothing;
   return html`<ol class="steps card-steps">
-    ${steps.map(
-      (step) =>
-        html`<li>
-          <span><b>${STEPS[step.do]}</b>${glue(stepText(step))}</span>
-        </li>`,
+    ${steps.map((step, at) =>
+      here(at)
+        ? html`<li>
+            <span
+              ><b>${STEPS[step.do]}</b
+              >${glue(stepText(step))}${low.map((one) => (one.step === at ? tooLow(one) : nothing))}</span
+            >
+          </li>`
+        : nothing,
     )}
   </ol>`;
 }
+
+/** @param {RecipeCard['low'][number]} low */
+const tooLow = ({ until, least, known }) =>
+  html`<span class="flag care">${icon('s-care', '')}<span>${CARD.low(until, least, known)}</span></span>`;
 
 /** @param {RecipeCard} card @param {Recipe} recipe */
 export function cardFoot(card, recipe) {

@@ -1,7 +1,7 @@
 /** The chill as an answer: which size has to be how cold by when, and what follows when it is missed. */
 import { html, nothing } from 'lit-html';
 import { pieceName } from '../../words/en/cuts.js';
-import { IN_TIME, LOST, UNSEEN, stageWords } from '../../words/en/chill.js';
+import { IN_TIME, LOST, MISSED, UNSEEN, stageWords } from '../../words/en/chill.js';
 import { dayTime, nearTime } from '../../words/time.js';
 import { shape } from './icon.js';
 import { CHILL, ROWS } from '../../words/en/packing.js';
@@ -31,7 +31,7 @@ function stageOf({ record, chill }) {
 export function chillAnswer(sheet, now) {
   const [first] = chilling(sheet);
   if (!first) return nothing;
-  const { until, row, then } = stageOf(first.one);
+  const { until, row } = stageOf(first.one);
   if (until === null) {
     const late = first.one.record.chill.is === 'late';
     return html`<p class="say">${late ? CHILL.late(pieceName(first.one.of)) : CHILL.unseen(pieceName(first.one.of))}</p>
@@ -39,8 +39,15 @@ export function chillAnswer(sheet, now) {
   }
   return html`<p class="say">${CHILL.say(pieceName(first.one.of), row && stageWords(row.stage))}</p>
     <p class="big">${CHILL.by(dayTime(until, now))}</p>
-    <p class="under">${CHILL.then(then && stageWords(then.stage))}</p>
-    <p class="reason">${IN_TIME}</p>`;
+    <p class="reason">${MISSED}</p>`;
+}
+
+/** What comes then, and how it is in time: behind the keys, which stand in sight together with the hour. @param {FireSheet} sheet */
+export function chillAfter(sheet) {
+  const [first] = chilling(sheet);
+  if (!first) return nothing;
+  const { until, then } = stageOf(first.one);
+  return until === null ? nothing : html`<p>${IN_TIME} ${CHILL.then(then && stageWords(then.stage))}</p>`;
 }
 
 /** Each size, and where its chill stands. @param {FireSheet} sheet @param {number} now */

@@ -46,7 +46,7 @@ export class CureStage {
   plate(batch) {
     const { ok } = this.#ask(batch);
     if (!ok) return nothing;
-    return html`${this.fridge.draw(batch)} ${this.cut.draw(batch, ok)} ${soaking(ok)}`;
+    return html`${this.fridge.draw(batch, ok.asked)} ${this.cut.draw(batch, ok)} ${soaking(ok)}`;
   }
 
   /** Nothing is asked before the rub is on. @param {Batch} batch */

@@ -1,8 +1,7 @@
 /** What is known of a dose before anything is typed: of its batch, or of what stands on the first screen. */
 import { ask } from '../ask.js';
 import { Form } from './form.js';
-import { HOW_MUCH, USUAL_NITRITE, weightText } from './weight-field.js';
-import { cureOf } from '../../words/en/put-in.js';
+import { HOW_MUCH, USUAL_NITRITE, bare, weightText } from './weight-field.js';
 import { cutName } from '../../words/en/cuts.js';
 
 /** @typedef {import('../app.js').App} App */
@@ -13,11 +12,10 @@ import { cutName } from '../../words/en/cuts.js';
  * What is known of the meat and the cure: of the batch, or of what stands on the first screen.
  * @param {App} app
  * @param {string} id
- * @returns {{ green?: string, nitrite?: string, cut?: string, method?: Method, eaten?: Eaten, says?: string }}
+ * @returns {{ green?: string, nitrite?: string, cut?: string, method?: Method, eaten?: Eaten, name?: string }} name: of the batch
  */
 export function knownOf(app, id) {
   const batch = app.shelf.batches.get(id);
-  const told = (/** @type {(string | undefined)[]} */ parts) => parts.filter(Boolean).join(', ');
   if (batch) {
     const sheet = batch.pieces.length ? ask('pieces', { pieces: batch.pieces, settings: app.settings }).ok : undefined;
     const green = sheet?.weighed ? sheet.green.text : undefined;
@@ -31,15 +29,15 @@ export function knownOf(app, id) {
       ...(green && { green }),
       ...(nitrite && { nitrite }),
       ...(cutName(cut) && { cut }),
-      says: told([green, batch.name, nitrite && cureOf(nitrite)]),
+      name: batch.name,
     };
   }
   const first = new Form('f', HOW_MUCH);
   const units = /** @type {'us' | 'metric'} */ (first.text('units', app.settings.units));
   const typed = weightText(first, units);
   if (!typed) return {};
-  const green = units === 'metric' && /^[\d.,]+$/.test(typed) ? `${typed} g` : typed;
+  const green = units === 'metric' && bare(typed) ? `${typed} g` : typed;
   const cut = cutName(first.text('cut')) ? first.text('cut') : undefined;
   const nitrite = first.text('nitrite', USUAL_NITRITE);
-  return { green, nitrite, ...(cut && { cut }), says: told([green, cutName(cut), cureOf(nitrite)]) };
+  return { green, nitrite, ...(cut && { cut }) };
 }

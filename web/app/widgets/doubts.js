@@ -1,12 +1,17 @@
 /** What is in doubt on a batch, under its rail on every screen. It is never folded and has no cross to close it. */
 import { html, nothing } from 'lit-html';
 import { pieceName } from '../../words/en/cuts.js';
-import { doubtWords, underWay } from '../../words/en/doubts.js';
+import { doubtWords, surely, underWay } from '../../words/en/doubts.js';
 import { icon } from './icon.js';
 import { DOUBT } from '../../words/en/batches.js';
 
-/** @param {import('../types').Doubt} doubt @returns {import('../types').Mark} */
-export const markOf = ({ weight }) => (weight === 'forbids' ? 'stop' : weight === 'holds' ? 'ask' : 'care');
+/** What is said with the word Stop has its colour too. @param {import('../types').Doubt} doubt @returns {import('../types').Mark} */
+export const markOf = (doubt) =>
+  doubt.weight === 'forbids' || (doubt.weight === 'holds' && surely(doubt))
+    ? 'stop'
+    : doubt.weight === 'holds'
+      ? 'ask'
+      : 'care';
 
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Doubt} Doubt */
@@ -18,6 +23,8 @@ const WHERE = {
   say_cure: 'weigh',
   read_packet: 'weigh',
   mend_dose: 'weigh',
+  read_cold: 'cure',
+  answer_cold: 'cure',
   say_cold: 'cure',
   cool_now: 'cure',
   thaw: 'cure',
@@ -26,6 +33,17 @@ const WHERE = {
   read_hot: 'fire',
   finish_now: 'fire',
   chill: 'pack',
+};
+
+/** Which card says what to do about it, where a deed is too little. @type {Partial<Record<import('../types').Kind, string>>} */
+const CARDS = {
+  warm: 'warm',
+  may_be_too_warm: 'warm',
+  too_warm: 'warm',
+  power_off: 'power',
+  frozen: 'froze',
+  chill_late: 'slow_cool',
+  chill_unread: 'slow_cool',
 };
 
 /** Past mending. @param {Doubt[]} doubts */
@@ -37,6 +55,16 @@ export function clearAt(doubts) {
   const first = doubts.find((doubt) => doubt.weight === 'holds' && !underWay(doubt));
   return first && WHERE[first.clears];
 }
+
+/**
+ * The gravest that is about all of the batch. One size's over the fire or in the chill says nothing of another's.
+ * @param {Doubt[]} doubts
+ */
+export const ofAll = (doubts) =>
+  doubts.find(
+    (doubt) =>
+      doubt.weight !== 'warns' && !underWay(doubt) && (doubt.class === null || !['fire', 'pack'].includes(doubt.stage)),
+  );
 
 /**
  * The gravest in full; of the rest how many, each in a line of its own where that is asked for.
@@ -55,10 +83,12 @@ export function doubtStrip(app, id, batch, doubts, here) {
   // Elsewhere the way to its stage; there, and where nothing clears it, the deed itself.
   const where = WHERE[first.clears];
   const away = where !== undefined && where !== here;
-  return html`<div class="doubt ${mark}" role=${mark === 'stop' ? 'alert' : 'status'}>
+  // What is thrown away has no card: nothing is left to be done about it.
+  const card = first.weight === 'forbids' ? undefined : CARDS[first.kind];
+  return html`<section class="doubt ${mark}" aria-label=${DOUBT.label}>
     <span class="mark">${icon(`s-${mark}`, '')}</span>
     <div>
-      <strong>${says}</strong>
+      <strong data-say>${says}</strong>
       <span class=${away ? 'paper-only' : ''}>${deed}</span>
       ${
         rest.length
@@ -74,6 +104,12 @@ export function doubtStrip(app, id, batch, doubts, here) {
           : nothing
       }
     </div>
-    ${away ? html`<a class="noprint" href="#/batch/${id}/${where}">${DOUBT.clear}</a>` : nothing}
-  </div>`;
+    ${
+      away
+        ? html`<a class="noprint" href="#/batch/${id}/${where}">${DOUBT.clear}</a>`
+        : card
+          ? html`<a class="noprint" href="#/cards/${card}">${DOUBT.card}</a>`
+          : nothing
+    }
+  </section>`;
 }

@@ -97,7 +97,7 @@ export function stepFields({ app, form, set, left }) {
       <div class="twofold">
         ${entry('lasts', STEPS.lasts, 'h', 'time')} ${turned ? entry('turn_every', STEPS.turn, 'h', 'time') : nothing}
         ${entry('at', STEPS.at, temperature, 'temperature')}
-        ${heated ? entry('until', STEPS.until, temperature, 'temperature') : nothing}
+        ${heated ? entry('until', STEPS.until, temperature, HEATED.includes(step.do) ? 'core' : 'temperature') : nothing}
       </div>
       ${field(
         form,

@@ -13,17 +13,21 @@ export function failedView(says) {
       <button type="button" class="btn" @click=${save}>${FAILED.export}</button>
       <a class="btn" href="#/today">${FAILED.batches}</a>
     </p>
-    <p id="failed-says" role="status"></p>
+    <p id="failed-says"></p>
   </main>`;
 }
 
 async function save() {
-  const said = /** @type {HTMLElement} */ (document.getElementById('failed-says'));
   try {
     download(await exportStored());
-    said.textContent = FAILED.made;
+    tell(FAILED.made);
   } catch (error) {
     console.error(error);
-    said.textContent = FAILED.refused;
+    tell(FAILED.refused);
   }
+}
+
+/** In sight, and through the region by which all is told. @param {string} text */
+function tell(text) {
+  for (const id of ['failed-says', 'spoken']) document.getElementById(id)?.replaceChildren(text);
 }

@@ -93,12 +93,15 @@ export function field(form, spec, { typed = () => {}, left = () => {} } = {}) {
         @change=${left}
         @focus=${(/** @type {{ target: HTMLInputElement }} */ { target }) => look !== 'words' && target.select()}
       />
-      <span class="unit">${unit && !/[^\d\s.,½¼¾⅓⅔⅛⅜⅝⅞/+-]/.test(text) ? unit : nothing}</span>
+      <span class="unit">${unitBeside(unit, text)}</span>
       ${stepper ? stepButton(1) : nothing}
     </div>
     ${spec.says ? html`<p class="says" id="${id}-says">${spec.says}</p>` : nothing}
   </div>`;
 }
+
+/** The unit of a field, while what is typed has none of its own. @param {string | undefined} unit @param {string} text */
+export const unitBeside = (unit, text) => (unit && !/[^\d\s.,½¼¾⅓⅔⅛⅜⅝⅞/+-]/.test(text) ? unit : nothing);
 
 /**
  * @param {string} id

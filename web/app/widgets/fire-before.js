@@ -39,7 +39,7 @@ export class FireBefore {
     const send = (/** @type {Event} */ event) => {
       event.preventDefault();
       const read = this.#target.read(
-        [{ key: 'target', label: AIM.out, kind: 'temperature', unit, optional: true, stored: fire.target ?? '' }],
+        [{ key: 'target', label: AIM.out, kind: 'core', unit, optional: true, stored: fire.target ?? '' }],
         this.app.settings.units,
       );
       if (!read) return this.app.draw();
@@ -51,7 +51,7 @@ export class FireBefore {
     const plan = (/** @type {Event} */ event) => {
       event.preventDefault();
       const read = this.#wrap.read(
-        [{ key: 'wrap', label: AIM.wrap, kind: 'temperature', unit, optional: true, stored: fire.wrap_at ?? '' }],
+        [{ key: 'wrap', label: AIM.wrap, kind: 'core', unit, optional: true, stored: fire.wrap_at ?? '' }],
         this.app.settings.units,
       );
       if (!read) return this.app.draw();

@@ -33,6 +33,11 @@ export function nextOut(sheet, now) {
     return html`<p class="say">${NEXT.wrapNow(pieceName(wrap.one.of))}</p>
       <p class="under">${lastRead(wrap.one, now)} ${take}</p>`;
   }
+  // Of several without a time none is the first: the heat of the smoker says which.
+  if (!isLit(sheet) && !window && sheet.classes.filter(({ pulled }) => pulled === null).length > 1) {
+    return html`<p class="say">${NEXT.logFirst}</p>
+      <p class="under">${NEXT.noFirst}</p>`;
+  }
   if (!isLit(sheet)) {
     return html`<p class="say">${NEXT.first(pieceName(one.of))}</p>
       <p class="under">${window ? NEXT.usually(long(window[0] - now), long(window[2] - now)) : nothing}${take}</p>`;
@@ -64,9 +69,9 @@ export function firstWrap({ classes }) {
 export const wrapDue = ({ one, at }) => at <= (one.points.at(-1)?.at ?? 0);
 
 /** How old the last reading of it is. @param {FireClass} one @param {number} now */
-function lastRead({ last, points, probe, pulled }, now) {
+function lastRead({ last, last_of: of, points, probe, pulled }, now) {
   const at = points.at(-1)?.at;
-  if (last && at) return NEXT.read(last.text, nearTime(at, now));
+  if (last && at) return NEXT.read(last.text, nearTime(at, now), of, pulled !== null && at >= pulled);
   return probe && !pulled ? html`<b>${NOT_MEASURED}</b>` : NEXT.unread;
 }
 

@@ -1,6 +1,7 @@
 /** A reading in two taps with a cold thumb: which piece, the keys, and log. */
 import { html, nothing } from 'lit-html';
 import { readFields } from '../ask.js';
+import { amongKeys } from '../focus.js';
 import { pieceName } from '../../words/en/cuts.js';
 import { clock, dayTime } from '../../words/time.js';
 import { icon } from './icon.js';
@@ -30,6 +31,10 @@ export class FirePad {
   #meant = '';
   /** @type {string | null} id of the reading that the next one stands in for */
   #corrects = null;
+  /** Ids of what was out of the heat when it was last drawn. @type {Set<string> | null} */
+  #out = null;
+  /** The key at which the keyboard comes to them. */
+  #stop = '5';
   /** The steps of the clock are in sight. */
   #timing = false;
 
@@ -50,7 +55,7 @@ export class FirePad {
     this.#corrects = reading.id ?? null;
     this.#timing = true;
     this.app.draw();
-    document.getElementById('pad-head')?.focus();
+    document.getElementById('pad-corrects')?.focus();
   }
 
   #unit() {
@@ -68,6 +73,29 @@ export class FirePad {
     this.app.draw();
   }
 
+  /** The keys are one stop of the Tab key: the one that was in hand last. */
+  #stopAt = (/** @type {FocusEvent} */ { target }) => {
+    const key = target instanceof HTMLElement ? target.dataset.key : undefined;
+    if (!key || key === this.#stop) return;
+    this.#stop = key;
+    this.app.draw();
+  };
+
+  /** Keys of a keyboard, wherever the focus is but in a field. @param {KeyboardEvent} event */
+  typed(event) {
+    const { key, target, ctrlKey, metaKey, altKey } = event;
+    const elsewhere = target instanceof HTMLElement && target.matches('input, select, textarea');
+    if (elsewhere || ctrlKey || metaKey || altKey || !document.getElementById('pad')) return;
+    if (KEYS.includes(key) || key === '-') this.#press(key);
+    else if (key === ',') this.#press('.');
+    else if (key === 'Backspace') this.#press('rub');
+    // On a button, a link or a fold it presses that.
+    else if (key === 'Enter' && this.begun && !(target instanceof HTMLElement && target.closest('button, a, summary')))
+      this.#send();
+    else return;
+    event.preventDefault();
+  }
+
   /** @param {number} by */
   #shift(by) {
     this.#at = (this.#at ?? this.app.now()) + by;
@@ -80,6 +108,11 @@ export class FirePad {
     this.#wrong = '';
     this.#digits = String(Math.round((from + by) * 10) / 10);
     this.app.draw();
+  }
+
+  /** A reading is in hand that stands in for another: what is asked of that one waits. */
+  get correcting() {
+    return this.#corrects !== null;
   }
 
   /** Whether something is typed and not logged. */
@@ -108,6 +141,7 @@ export class FirePad {
       const lost = problem?.code === 'too_large' && /^(\d{2,3})(\d)$/.exec(this.#digits);
       this.#meant = lost ? `${lost[1]}.${lost[2]}` : '';
       this.app.draw();
+      document.getElementById('pad-wrong')?.scrollIntoView({ block: 'nearest' });
       return;
     }
     /** @type {FireReading} */
@@ -130,70 +164,93 @@ export class FirePad {
   }
 
   /**
-   * Where the probe is: until it is said, in the piece that is asked about first.
+   * Where the probe is: until it is said, in the piece that is asked about first; what has just come out takes it along to
+   * the next one.
    * @param {FireSheet} sheet @param {Batch['pieces']} pieces @param {number} [first]
    */
   which(sheet, pieces, first = 0) {
     this.#pieces = pieces;
     if (this.#place() === -1) this.#of = (pieces[first] ?? pieces[0])?.id ?? null;
-    return html`<fieldset class="probe noprint">
-      <legend>${PAD.where}</legend>
-      <div class="pick pieces">
-        ${sheet.classes.map((one, place) => this.#choice(place, pieceName(one.of), `k-${place % 6}`))}
-        ${this.#choice(null, SMOKER, '')}
-      </div>
-    </fieldset>`;
+    const out = new Set(pieces.flatMap(({ id }, at) => (id && sheet.classes[at]?.pulled ? [id] : [])));
+    const inHand = this.#of ?? '';
+    if (this.#out && out.has(inHand) && !this.#out.has(inHand) && !this.begun && !this.correcting) {
+      const next = [first, ...pieces.keys()].find((at) => pieces[at] && sheet.classes[at]?.pulled === null);
+      if (next !== undefined) this.#of = pieces[next]?.id ?? this.#of;
+    }
+    this.#out = out;
+    return html`${this.correcting ? this.#correction() : nothing}
+      <fieldset class="probe noprint">
+        <legend>${PAD.where}</legend>
+        <div class="pick pieces">
+          ${sheet.classes.map((one, place) => this.#choice(place, pieceName(one.of), `k-${place % 6}`))}
+          ${this.#choice(null, SMOKER, '')}
+        </div>
+      </fieldset>`;
+  }
+
+  /** What the reading in hand stands in for; and the way out of it. */
+  #correction() {
+    const leave = () => {
+      [this.#corrects, this.#at, this.#digits, this.#wrong, this.#timing] = [null, null, '', '', false];
+      this.app.draw();
+    };
+    return html`<section class="correction near noprint" aria-labelledby="pad-corrects">
+      <h2 id="pad-corrects" tabindex="-1">${PAD.correct}</h2>
+      <p class="small">${PAD.stays}</p>
+      <button type="button" class="btn quiet less" @click=${leave}>${PAD.leave}</button>
+    </section>`;
   }
 
   /**
    * Display and keys, and the button that logs.
    * @param {FireSheet} sheet
-   * @param {{ pin: boolean, steps?: boolean }} how pin: it is the action of the screen; steps: beside it a row that goes on
-   * from the last reading
+   * @param {{ pin: boolean, steps?: boolean, alone?: boolean }} how pin: it is the action of the screen; steps: beside it a
+   * row that goes on from the last reading; alone: no other action stands at the foot
    */
-  keys(sheet, { pin, steps = false }) {
+  keys(sheet, { pin, steps = false, alone = true }) {
     const { last, name } = this.#chosen(sheet);
     const unit = this.#unit();
     const now = this.app.now();
     return html`<section class="noprint" id="pad" aria-labelledby="pad-head">
-      <h2 id="pad-head" class=${this.#corrects === null ? 'vh' : ''} tabindex="-1">
-        ${this.#corrects === null ? PAD.add : PAD.correct}
-      </h2>
-      ${
-        this.#corrects === null
-          ? nothing
-          : html`<p class="near">
-              ${PAD.stays}
-              <button
-                type="button"
-                class="btn quiet less"
-                @click=${() => ((this.#corrects = null), (this.#at = null), this.app.draw())}
-              >
-                ${PAD.leave}
-              </button>
-            </p>`
-      }
+      <h2 id="pad-head" class="vh">${this.correcting ? PAD.reading : PAD.add}</h2>
       <div class="show">
         ${this.#clock(now)}
         <span class="cap">${last ? PAD.last(`${last.tenths / 10} ${unit}`, clock(last.at)) : PAD.unread(name)}</span>
         <output class="num" for="pad-keys">${this.#digits || '–'}<span class="u">${unit}</span></output>
+        ${this.#timing ? this.#timebar(now) : nothing}
       </div>
-      ${this.#timing ? this.#timebar(now) : nothing}
-      <div class="keys" id="pad-keys" role="group" aria-label=${PAD.keys}>
+      <div
+        class="keys"
+        id="pad-keys"
+        role="group"
+        aria-label=${PAD.keys}
+        @keydown=${amongKeys}
+        @focusin=${this.#stopAt}
+      >
         ${KEYS.map(
           (key) =>
             html`<button
               type="button"
               class=${key === '.' ? 'point' : key === '0' ? 'nought' : ''}
               aria-label=${key === '.' ? PAD.point : key}
+              data-key=${key}
+              tabindex=${key === this.#stop ? 0 : -1}
               @click=${() => this.#press(key)}
             >
               ${key}
             </button>`,
         )}
-        <button type="button" class="w" @click=${() => this.#press('rub')}>${PAD.rub}</button>
+        <button
+          type="button"
+          class="w"
+          data-key="rub"
+          tabindex=${this.#stop === 'rub' ? 0 : -1}
+          @click=${() => this.#press('rub')}
+        >
+          ${PAD.rub}
+        </button>
       </div>
-      ${this.#wrong ? this.#notLogged(unit) : nothing} ${this.#log(name, last, pin, steps)}
+      ${pin || alone || this.begun ? this.#log(name, last, pin, steps) : nothing}
     </section>`;
   }
 
@@ -257,9 +314,11 @@ export class FirePad {
     </div>`;
   }
 
-  /** @param {string} unit */
-  #notLogged(unit) {
-    return html`<div class="gap" role="alert">
+  /** What was pressed and not logged is said at the head of the screen, where all that is asked of a reading stands. */
+  get notLogged() {
+    if (!this.#wrong) return nothing;
+    const unit = this.#unit();
+    return html`<div class="block" id="pad-wrong" role="alert">
       ${strip(
         'stop',
         PAD.notLogged,
@@ -279,7 +338,8 @@ export class FirePad {
   #choice(place, name, mark) {
     const choose = () => {
       this.#of = place === null ? null : (this.#pieces[place]?.id ?? null);
-      this.#wrong = '';
+      // What was typed was read of the piece before.
+      [this.#digits, this.#wrong] = ['', ''];
       this.app.draw();
     };
     return html`<label

@@ -21,10 +21,11 @@ import { DOUBT, LIST, PAD, SMOKER } from '../../words/en/fire-readings.js';
  * }} Acts
  */
 
-/** Questions about readings. @param {Batch} batch @param {FireSheet} sheet @param {Acts} acts */
+/** One question about a reading at a time, so that the keys stay in sight. @param {Batch} batch @param {FireSheet} sheet @param {Acts} acts */
 export function doubts(batch, sheet, acts) {
   const all = batch.fire?.readings ?? [];
-  return sheet.doubts.map(({ reading: place, odd, choices }) => {
+  const others = sheet.doubts.length - 1;
+  return sheet.doubts.slice(0, 1).map(({ reading: place, odd, choices }) => {
     const reading = all[place];
     if (!reading) return nothing;
     const one = reading.class === undefined ? undefined : sheet.classes[reading.class];
@@ -37,11 +38,11 @@ export function doubts(batch, sheet, acts) {
           { ...reading, id: newId(), temperature, sure: true },
         ],
       }));
-    return html`<div class="block" role="status">
+    return html`<div class="block" data-say="figures">
       ${strip(
         'ask',
         DOUBT.asked(name, reading.temperature, clock(reading.at)),
-        glue(ODD[odd]),
+        others ? html`${glue(ODD[odd])} ${DOUBT.others(others)}` : glue(ODD[odd]),
         html`<div class="acts">
           ${choices.map(
             (text) => html`<button type="button" class="btn" @click=${() => meant(text)}>${PAD.itWas(text)}</button>`,

@@ -41,7 +41,7 @@ export function worth(one, place) {
           </div>`
         : nothing
     }
-    <div class="gap" role="status">${strip(MARKS[one.state], FIRE_STATES[one.state], glue(heatWords(one)))}</div>
+    <div class="gap">${strip(MARKS[one.state], FIRE_STATES[one.state], glue(heatWords(one)))}</div>
   </section>`;
 }
 

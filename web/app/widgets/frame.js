@@ -69,8 +69,8 @@ function bars(app) {
  * @param {[string, () => unknown][]} acts
  */
 function notice(of, says, acts) {
-  return html`<div class="notice ${of}" role="status">
-    <p>${says}</p>
+  return html`<div class="notice ${of}">
+    <p data-say="figures">${says}</p>
     <div class="acts">
       ${acts.map(([word, act]) => html`<button type="button" class="btn" @click=${act}>${word}</button>`)}
     </div>

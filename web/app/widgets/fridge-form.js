@@ -1,10 +1,14 @@
 /** The refrigerator's log: what was read, frozen days, power cuts. */
 import { html, nothing } from 'lit-html';
+import { ask } from '../ask.js';
+import { pieceName } from '../../words/en/cuts.js';
+import { doubtWords } from '../../words/en/doubts.js';
 import { UNITS } from '../../words/en/names.js';
 import { dayTime } from '../../words/time.js';
 import { field, wrong } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { choose, option } from './pick.js';
+import { strip } from './verdict.js';
 import { FRIDGE, SEEN, WHERE } from '../../words/en/cure-clock.js';
 
 /** @typedef {import('../types').Batch} Batch */
@@ -12,8 +16,13 @@ import { FRIDGE, SEEN, WHERE } from '../../words/en/cure-clock.js';
 /** @typedef {import('../types').Seen} Seen */
 /** @typedef {import('../types').Thermometer} Thermometer */
 
+/** @param {FridgeReading} one @param {FridgeReading} other */
+const same = (one, other) => (one.id ? one.id === other.id : one.at === other.at && one.what === other.what);
+
 export class FridgeForm {
   #form;
+  /** The entry that is asked about before it is deleted, and what would be said no more. @type {{ of: FridgeReading, says: string } | undefined} */
+  #going;
 
   /** @param {import('../app.js').App} app @param {string} id */
   constructor(app, id) {
@@ -22,8 +31,8 @@ export class FridgeForm {
     this.#form = new Form('fridge', `fridge.${id}`);
   }
 
-  /** @param {Batch} batch */
-  draw(batch) {
+  /** @param {Batch} batch @param {import('../types').ColdAsked[]} asked */
+  draw(batch, asked) {
     const form = this.#form;
     const what = /** @type {Seen} */ (form.text('what', 'read'));
     const of = /** @type {Thermometer} */ (form.text('of', 'fridge'));
@@ -32,6 +41,7 @@ export class FridgeForm {
     const late = form.problem('at');
     return html`<section class="block">
       <h2>${FRIDGE.head}</h2>
+      ${asked.slice(0, 1).map((one) => this.#question(batch, one))}
       ${
         log.length
           ? html`<ul class="readings">
@@ -106,11 +116,79 @@ export class FridgeForm {
         type="button"
         class="btn less"
         aria-label=${FRIDGE.takeOutOf(when)}
-        @click=${() => this.#put((batch.fridge ?? []).toSpliced(at, 1), FRIDGE.isOut)}
+        @click=${() => this.#delete(batch, reading, at)}
       >
         ${FRIDGE.takeOut}
       </button>
+      ${this.#going && same(this.#going.of, reading) ? this.#sure(batch, at, this.#going.says) : nothing}
     </li>`;
+  }
+
+  /** Was it this, or that? @param {Batch} batch @param {import('../types').ColdAsked} asked */
+  #question(batch, { reading: place, reads, choices }) {
+    const one = batch.fridge?.[place];
+    if (!one) return nothing;
+    const set = (/** @type {Partial<FridgeReading>} */ right) => () =>
+      this.#put(
+        (batch.fridge ?? []).map((other) => (same(other, one) ? { ...other, ...right } : other)),
+        FRIDGE.corrected,
+      );
+    return html`<div class="gap" data-say="figures">
+      ${strip(
+        'ask',
+        FRIDGE.asks(reads, choices),
+        FRIDGE.odd,
+        html`<div class="acts noprint">
+          ${choices.map(
+            (choice) =>
+              html`<button type="button" class="btn" @click=${set({ reads: choice })}>${FRIDGE.was(choice)}</button>`,
+          )}
+          <button type="button" class="btn" @click=${set({ sure: true })}>${FRIDGE.isRight(reads)}</button>
+        </div>`,
+      )}
+    </div>`;
+  }
+
+  /** What bears a doubt is asked about once: deleted, it would be said no more. @param {Batch} batch @param {FridgeReading} reading @param {number} at */
+  #delete(batch, reading, at) {
+    const fridge = (batch.fridge ?? []).toSpliced(at, 1);
+    const left = new Set(this.#doubts({ ...batch, fridge }).map(({ kind }) => kind));
+    const gone = this.#doubts(batch).filter(({ kind }) => kind !== 'cold_in_question' && !left.has(kind));
+    if (gone.length === 0) return this.#out(fridge);
+    this.#going = { of: reading, says: gone.map((doubt) => doubtWords(doubt, batch, pieceName).says).join(' ') };
+    this.app.draw();
+    return /** @type {HTMLElement | null} */ (document.querySelector('.readings .asks button'))?.focus();
+  }
+
+  /** @param {Batch} batch @param {number} at @param {string} says */
+  #sure(batch, at, says) {
+    const leave = () => {
+      this.#going = undefined;
+      this.app.draw();
+    };
+    const asks = FRIDGE.clears(says);
+    return html`<div class="asks noprint" role="group" aria-label=${asks}>
+      <p>${asks}</p>
+      <div class="acts">
+        <button type="button" class="btn less" @click=${leave}>${FRIDGE.keep}</button>
+        <button type="button" class="btn less" @click=${() => this.#out((batch.fridge ?? []).toSpliced(at, 1))}>
+          ${FRIDGE.wrong}
+        </button>
+      </div>
+    </div>`;
+  }
+
+  /** @param {FridgeReading[]} fridge */
+  #out(fridge) {
+    this.#going = undefined;
+    return this.#put(fridge, FRIDGE.isOut);
+  }
+
+  /** @param {Batch} batch */
+  #doubts(batch) {
+    const { app, id } = this;
+    const { ok } = ask('next', { batches: [{ id, batch }], now: app.now(), settings: app.settings });
+    return ok?.batches[0]?.doubts ?? [];
   }
 
   /** @param {Event} event @param {Seen} what @param {Thermometer} of */

@@ -12,6 +12,7 @@ import { SEND } from '../../words/en/send.js';
 /** Light modules round a QR code, without which many readers find nothing. */
 const QUIET = 4;
 export const onFile = location.protocol === 'file:';
+const canShare = 'share' in navigator && !onFile;
 
 export class HandOn {
   #wanted = false;
@@ -21,6 +22,16 @@ export class HandOn {
   /** @param {App} app */
   constructor(app) {
     this.app = app;
+  }
+
+  /** One touch: to whom the device offers, or else into the clipboard. @param {Recipe} recipe */
+  button(recipe) {
+    const { link } = ask('link', { recipe, base: linkBase() }).ok ?? {};
+    if (!link) return nothing;
+    const send = () => (canShare ? this.#share(link, recipe) : this.#copy(link));
+    return html`<button type="button" class="btn less" @click=${send}>
+      ${canShare ? SEND.share : this.#copied === link ? SEND.again : onFile ? SEND.copyText : SEND.copy}
+    </button>`;
   }
 
   /** @param {Recipe} recipe */
@@ -77,13 +88,13 @@ export class HandOn {
 
   /** @param {Link} link @param {Recipe} recipe */
   #link({ link }, recipe) {
-    return html`<div class="block">
+    return html`<div class="block" role="group" aria-label=${SEND.asLink}>
       <h3>${onFile ? SEND.asText : SEND.asLink}</h3>
       <p class="code near" id="link-text" tabindex="0" role="group" aria-label=${SEND.link}>${link}</p>
       <div class="pair gap noprint">
         <button type="button" class="btn quiet" @click=${() => print()}>${SEND.print}</button>
         ${
-          'share' in navigator && !onFile
+          canShare
             ? html`<button type="button" class="btn quiet" @click=${() => this.#share(link, recipe)}>
                 ${SEND.share}
               </button>`

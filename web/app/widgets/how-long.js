@@ -1,9 +1,9 @@
 /** How long a recipe stays in for meat of one thickness: asked where the clock needs it, and which of two times holds. */
 import { html, nothing } from 'lit-html';
 import { ask } from '../ask.js';
-import { ASK_THICK, twoTimes } from '../../words/en/until.js';
+import { askThick, twoTimes } from '../../words/en/until.js';
 import { choose, cutOptions } from './pick.js';
-import { thickStep } from './thick-step.js';
+import { anew, thickStep, unread } from './thick-step.js';
 import { thickness } from './until.js';
 import { UNTIL } from '../../words/en/cure-clock.js';
 
@@ -17,8 +17,17 @@ export function cutOf(form) {
   return { ...(cut && { cut }), ...(thickness && { thickness }) };
 }
 
-/** Until when a draft would stay in if it went in now; nothing where no step of it says. @param {Draft} draft @param {import('../types').Settings} settings @param {number} now @returns {Until | null} */
-export function untilOf({ batch }, settings, now) {
+/** Whether how long a recipe is in goes by how thick the piece is. @param {import('../types').Recipe} recipe */
+const byThickness = ({ method, steps }) =>
+  ['rub', 'cover_brine'].includes(method) && steps.some(({ do: act }) => act === 'cure');
+
+/**
+ * Until when a draft would stay in if it went in now; nothing where no step of it says, and none where that goes by a
+ * thickness that nobody has said: the hours of a recipe may be too few for the piece.
+ * @param {import('./form.js').Form} form @param {Draft} draft @param {import('../types').Settings} settings @param {number} now @returns {Until | null}
+ */
+export function untilOf(form, { batch, thick }, settings, now) {
+  if (unread(form) || (byThickness(batch.recipe) && !thick)) return null;
   const timed = batch.pieces.length > 0 && batch.recipe.steps.some(({ do: act }) => act === 'cure');
   return timed ? (ask('cure_clock', { batch, now, settings }).ok?.until ?? null) : null;
 }
@@ -30,18 +39,18 @@ export function untilOf({ batch }, settings, now) {
  */
 export function howThick(app, form, { thick, batch: { recipe } }, until) {
   const step = recipe.steps.find(({ do: act }) => act === 'cure');
-  if (!step || !['rub', 'cover_brine'].includes(recipe.method)) return nothing;
-  const put = (/** @type {string} */ key) => (/** @type {string} */ to) => {
-    form.type(key, to);
+  if (!step || !byThickness(recipe)) return nothing;
+  const choice = (/** @type {string} */ to) => {
+    form.type('cut', to);
     // The usual thickness is that of the cut.
-    if (key === 'cut') form.drop('thick');
+    anew(form);
     app.draw();
   };
   const cut = form.text('cut');
   const units = /** @type {'us' | 'metric'} */ (form.text('units', app.settings.units));
-  return html`${choose({ id: 'f-cut', label: UNTIL.cut, value: cut, options: cutOptions(app, cut) }, put('cut'))}
-  ${cut ? thickStep(thick, units, put('thick')) : nothing}
-  ${!thick && step.lasts ? html`<p class="small near">${ASK_THICK}</p>` : whichHolds(recipe, until, app.now())}`;
+  return html`${choose({ id: 'f-cut', label: UNTIL.cut, value: cut, options: cutOptions(app, cut) }, choice)}
+  ${cut ? thickStep(form, thick, units, app.draw) : nothing}
+  ${!thick && step.lasts ? html`<p class="small near">${askThick(step.lasts)}</p>` : whichHolds(recipe, until, app.now())}`;
 }
 
 /** One line where the recipe's hours and the clock's differ. @param {import('../types').Recipe} recipe @param {Until | null} until @param {number} begun */

@@ -92,12 +92,12 @@ export function answerDoubt({ verdict, coarse }) {
   return verdict.mark === 'ok' ? nothing : verdictStrip(verdict);
 }
 
-/** In range, in one line under the figures. @param {WeighSheet} sheet */
-export function answerVerdict({ verdict, coarse }) {
+/** In range, in one line under the figures. @param {WeighSheet} sheet @param {string} [step] of the scale, where a coarser one would not do */
+export function answerVerdict({ verdict, coarse }, step) {
   if (coarse || verdict.mark !== 'ok') return nothing;
   const ppm = verdict.nitrite?.typical;
   return html`<p class="inrange">
-    <span class="flag ok">${icon('s-ok', '')}<span>${RANGE.word(verdictWord(verdict))}</span></span>
+    <span class="flag ok">${icon('s-ok', '')}<span>${RANGE.word(verdictWord(verdict), step)}</span></span>
     <span class="small">${RANGE.limit(ppm, verdict.limit)}</span>
   </p>`;
 }

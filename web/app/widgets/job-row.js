@@ -19,7 +19,7 @@ import { DUE } from '../../words/en/batches.js';
  */
 export function jobRow({ app, ticker, job, batch, tickable, first }) {
   // Weighing is not one tick but a list of its own, and what is early is asked about on its stage.
-  const boxed = tickable && !['weigh', 'cure:0'].includes(job.id) && !job.early;
+  const boxed = tickable && !['weigh', 'cure:0', 'read'].includes(job.id) && !job.early;
   const head = jobHead(job, { app, batch });
   return html`<li class="day ${first ? 'first' : ''}">
     <span class="when">${when(job, app.now())}</span>

@@ -5,8 +5,11 @@ import { newId } from '../shelf.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { icon } from './icon.js';
-import { choose, option } from './pick.js';
-import { GIVE, PUT } from '../../words/en/packing.js';
+import { choose, option, pick } from './pick.js';
+import { strip } from './verdict.js';
+import { cautionText } from '../../words/en/cautions.js';
+import { glue } from '../../words/glue.js';
+import { EATS, GIVE, PUT } from '../../words/en/packing.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').PackRow} PackRow */
@@ -26,6 +29,12 @@ const UNWEIGHED = '0 g';
 export class PackBook {
   #form;
   #pack = '';
+  /** Whether somebody at risk eats what is given; asked of each gift. @type {'' | 'someone' | 'nobody'} */
+  #eats = '';
+  /** It was pressed before that was said. */
+  #unsaid = false;
+  /** Who got the last one: said where it was pressed. */
+  #gave = '';
 
   /** @param {App} app @param {string} id */
   constructor(app, id) {
@@ -144,12 +153,39 @@ export class PackBook {
     app.draw();
   }
 
-  /** @param {string | undefined} weight of a pack that is not on the list */
-  give(weight) {
+  /**
+   * Who eats it, what follows from that, and the button.
+   * @param {string | undefined} weight of a pack that is not on the list @param {import('../types').Paper} tag
+   */
+  give(weight, tag) {
     const pack = this.pack();
-    return html`<div class="block noprint">
-      <button type="button" class="btn wide" @click=${() => this.#give(pack, weight)}>${GIVE.given(this.to())}</button>
-    </div>`;
+    const to = this.to();
+    return html`<section class="block noprint" id="give">
+      ${
+        this.#gave && !to
+          ? html`<p class="flag ok" id="gave" tabindex="-1">${icon('s-ok', '')}<b>${GIVE.noted(this.#gave)}</b></p>`
+          : nothing
+      }
+      ${pick(
+        {
+          name: 'eats',
+          legend: EATS.asks,
+          hint: EATS.hint,
+          problem: this.#unsaid ? EATS.unsaid : '',
+          options: [
+            ['someone', EATS.someone],
+            ['nobody', EATS.nobody],
+          ],
+          value: this.#eats,
+        },
+        (eats) => {
+          [this.#eats, this.#unsaid] = [eats, false];
+          this.app.draw();
+        },
+      )}
+      ${this.#eats === 'someone' ? html`<div class="gap">${forThem(tag)}</div>` : nothing}
+      <button type="button" class="btn wide gap" @click=${() => this.#give(pack, weight)}>${GIVE.given(to)}</button>
+    </section>`;
   }
 
   /** @param {PackRow | undefined} pack @param {string | undefined} weight */
@@ -160,6 +196,12 @@ export class PackBook {
       this.#form.mark([{ code: 'missing', field: 'to', message: GIVE.noWho, choices: [] }]);
       app.draw();
       return focusErrors();
+    }
+    if (!this.#eats) {
+      this.#unsaid = true;
+      app.draw();
+      /** @type {HTMLElement | null} */ (document.querySelector('#give input'))?.focus();
+      return;
     }
     const key = `stock/${pack?.id ?? newId()}`;
     const old = pack && app.shelf.stock.get(pack.id);
@@ -174,8 +216,26 @@ export class PackBook {
     });
     if (kept) {
       this.#form.clear();
-      this.#pack = '';
+      [this.#pack, this.#eats, this.#gave] = ['', '', to];
     }
     app.draw();
+    // The page is long, and what was pressed stands at its foot.
+    document.getElementById('gave')?.focus();
   }
+}
+
+/** What somebody at risk must not eat of it, by the foot of its tag, or how. @param {import('../types').Paper} tag */
+function forThem({ foot }) {
+  const barred = foot.filter((key) => key === 'gift-raw' || key === 'label-shot');
+  const raw = foot.includes('gift-raw');
+  return html`${
+    barred.length
+      ? strip(
+          'stop',
+          EATS.notFor,
+          barred.map((key) => html`<p>${glue(cautionText(key))}</p>`),
+        )
+      : nothing
+  }
+  ${raw ? nothing : html`<div class=${barred.length ? 'gap' : ''}>${strip('care', EATS.hot, EATS.heat)}</div>`}`;
 }

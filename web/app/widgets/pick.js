@@ -9,13 +9,13 @@ import { icon } from './icon.js';
 
 /**
  * @template {string} V
- * @param {{ name: string, legend: string, hidden?: boolean, hint?: string, look?: '' | 'long' | 'snug' | 'tight', options: [V, string][], value: V }} spec
+ * @param {{ name: string, legend: string, hidden?: boolean, hint?: string, problem?: string, look?: '' | 'long' | 'snug' | 'tight', options: [V, string][], value: V }} spec
  * @param {(value: V) => void} chosen
  */
-export function pick({ name, legend, hidden = false, hint, look = '', options, value }, chosen) {
-  return html`<fieldset class="field">
+export function pick({ name, legend, hidden = false, hint, problem, look = '', options, value }, chosen) {
+  return html`<fieldset class="field ${problem ? 'bad' : ''}" aria-describedby=${problem ? `${name}-err` : nothing}>
     <legend class=${hidden ? 'vh' : 'lab'}>${legend}</legend>
-    ${hint ? html`<span class="hint">${hint}</span>` : nothing}
+    ${hint ? html`<span class="hint">${hint}</span>` : nothing} ${problem ? wrong(`${name}-err`, problem) : nothing}
     <div class="pick ${look}">
       ${options.map(
         ([key, word]) =>

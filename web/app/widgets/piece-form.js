@@ -1,14 +1,14 @@
 /** The form that adds a size class to a batch, or changes or removes one. */
 import { html, nothing } from 'lit-html';
-import { ask } from '../ask.js';
+import { ask, readFields } from '../ask.js';
 import { newId } from '../shelf.js';
 import { CUTS } from '../../words/en/cuts.js';
 import { KINDS, UNITS, statusWords } from '../../words/en/names.js';
-import { oddWords } from '../../words/en/pieces.js';
+import { mixedWords, oddRow } from '../../words/en/pieces.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { choose, option, pick } from './pick.js';
-import { ASK, CHOICES, HEADS, SAYS, STEPPERS, heard, usualOf } from '../../words/en/sizes.js';
+import { ANSWER, ASK, CHOICES, HEADS, SAYS, STEPPERS, heard, usualOf } from '../../words/en/sizes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -24,10 +24,11 @@ export class PieceForm {
   /** What the next class will be called: sent twice it is one and the same. */
   #fresh = newId();
 
-  /** @param {App} app @param {string} id */
-  constructor(app, id) {
+  /** @param {App} app @param {string} id @param {() => void} left once a size is stored or left as it was */
+  constructor(app, id, left) {
     this.app = app;
     this.id = id;
+    this.left = left;
     this.#form = new Form('f', `pieces.${id}`);
   }
 
@@ -120,9 +121,9 @@ export class PieceForm {
           key: 'count',
           label: ASK.howMany,
           hint: old?.about ? ASK.aboutHint : undefined,
-          unit: ASK.unit(form.text('count', String(old?.count ?? 1)).trim()),
+          unit: ASK.unit(form.text('count', this.#countOf(old, cut)).trim()),
           keys: 'numeric',
-          stored: String(old?.count ?? 1),
+          stored: this.#countOf(old, cut),
           stepper: STEPPERS.count,
           least: 1,
         },
@@ -157,7 +158,7 @@ export class PieceForm {
           label: ASK.thickest,
           hint: ASK.thickestHint,
           unit: units.length,
-          stored: old?.thickness ?? '',
+          stored: this.#thickOf(old, units.length),
           optional: true,
           ...(this.app.settings.units === 'metric' && { stepper: STEPPERS.thick }),
         },
@@ -221,6 +222,33 @@ export class PieceForm {
     </form>`;
   }
 
+  /** A number that was reckoned from the weight goes by the weight that is typed now. @param {Piece | undefined} old @param {string} cut */
+  #countOf(old, cut) {
+    const form = this.#form;
+    if (old?.about && form.typed.includes('weight') && form.text('of', 'all') === 'all') {
+      const { settings } = this.app;
+      const unit = UNITS[settings.units].mass;
+      const typed = {
+        key: 'weight',
+        label: ASK.weight,
+        kind: /** @type {const} */ ('mass'),
+        unit,
+        text: form.text('weight'),
+      };
+      const weight = readFields([typed], settings.units).ok?.values[0]?.value;
+      const [likely] = (weight && ask('draft', { cut, weight, settings }).ok?.batch.pieces) || [];
+      if (likely) return String(likely.count);
+    }
+    return String(old?.count ?? 1);
+  }
+
+  /** As it is stored; by this person's rule where it was put down by the other. @param {Piece | undefined} piece @param {string} unit */
+  #thickOf(piece, unit) {
+    const stored = piece?.thickness ?? '';
+    if (!piece || !stored || stored.endsWith(unit)) return stored;
+    return ask('pieces', { pieces: [piece], settings: this.app.settings }).ok?.rows[0]?.thickness?.text ?? stored;
+  }
+
   /** The range of a piece that is not weighed, with where it comes from. @param {import('../types').Cut | undefined} cut */
   #ofTable(cut) {
     if (!cut?.grams || !cut.status) return nothing;
@@ -236,7 +264,7 @@ export class PieceForm {
     const values = this.#form.read(
       [
         { key: 'name', label: ASK.name, kind: 'name', optional: cut !== OWN, stored: old?.name },
-        { key: 'count', label: ASK.howMany, kind: 'count', stored: String(old?.count ?? 1) },
+        { key: 'count', label: ASK.howMany, kind: 'count', stored: this.#countOf(old, cut) },
         { key: 'bag', label: ASK.bag, kind: 'count', stored: String(bagOf(old) + 1) },
         { key: 'weight', label: ASK.weight, kind: 'mass', unit: units.mass, optional: true, stored: old?.weight ?? '' },
         {
@@ -266,7 +294,9 @@ export class PieceForm {
     if (old?.about && !this.#form.typed.includes('count')) piece.about = true;
     if (values.name) piece.name = values.name;
     if (values.weight) piece.weight = values.weight;
-    if (values.thickness) piece.thickness = values.thickness;
+    // What nobody typed anew stays as it was put down.
+    const thickness = this.#form.typed.includes('thickness') ? values.thickness : old?.thickness;
+    if (thickness) piece.thickness = thickness;
     if (this.#form.text('skin', old?.skin ? 'on' : 'off') === 'on') piece.skin = true;
     if (this.#form.text('bone', old?.bone_in ? 'in' : 'out') === 'in') piece.bone_in = true;
     if (Number(values.bag) > 1) piece.bag = Number(values.bag) - 1;
@@ -282,11 +312,17 @@ export class PieceForm {
       this.app.draw();
       return focusErrors();
     }
+    const wasMixed = ask('pieces', { pieces: batch.pieces, settings: this.app.settings }).ok?.mixed;
     const kept = await this.#store(pieces, old ? SAYS.changed : piece.weight ? SAYS.added : SAYS.addedUnweighed);
     if (!kept) return;
     this.#leave();
-    const odd = ok?.rows[at]?.odd;
-    this.app.say(heard(Boolean(old), odd ? oddWords(odd) : ''));
+    const added = ok?.rows[at];
+    this.app.say(heard(Boolean(old), added ? oddRow(added) : ''));
+    // That the sizes do not go together is told where it stands: the thin ones are done long before the thick.
+    if (ok?.mixed && !wasMixed) {
+      this.app.say(`${ANSWER.mixed}. ${mixedWords(ok.mixed)}`);
+      return document.getElementById('mixed')?.focus();
+    }
     // What was added is shown, or it would be added twice.
     const row = document.getElementById(`class-${at}`);
     row?.scrollIntoView({ block: 'center' });
@@ -306,6 +342,7 @@ export class PieceForm {
   #leave() {
     this.#form.clear();
     this.#fresh = newId();
+    this.left();
     this.app.draw();
   }
 
@@ -330,7 +367,7 @@ function without({ pieces, fire, ticks }, at) {
   const rest = {
     pieces: pieces.toSpliced(at, 1),
     ticks: ticks.flatMap((tick) => {
-      const [of, place] = /^(?:draw|dry|pull|wrap):/.test(tick.of) ? tick.of.split(':') : [];
+      const [of, place] = /^(?:draw|rinse|dry|pull|wrap):/.test(tick.of) ? tick.of.split(':') : [];
       if (!of) return tick;
       return Number(place) === at ? [] : { ...tick, of: `${of}:${moved(Number(place))}` };
     }),

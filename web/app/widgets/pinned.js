@@ -30,11 +30,12 @@ function staying(part) {
 /** The page pads its foot by what is pinned there, and the focus scrolls clear of it and of the head. */
 export function clearPinned() {
   const { style } = document.documentElement;
-  for (const [name, part] of [
-    ['--head-h', '.masthead'],
-    ['--pin-h', '.pin'],
-  ]) {
-    const now = `${staying(String(part))}px`;
-    if (style.getPropertyValue(String(name)) !== now) style.setProperty(String(name), now);
-  }
+  const parts = {
+    // With large text only what is in doubt stays of it.
+    '--head-h': staying('.masthead') || staying('.masthead > .doubt'),
+    '--pin-h': staying('.pin'),
+    '--bars-h': staying('.bars'),
+  };
+  for (const [name, height] of Object.entries(parts))
+    if (style.getPropertyValue(name) !== `${height}px`) style.setProperty(name, `${height}px`);
 }

@@ -55,6 +55,16 @@ export function withPutIn({ put_in: _, also: __, ...rest }, put_in, also) {
 /** The weight of the cure that is ticked. @param {Batch} batch */
 const cureIn = ({ ticks }) => ticks.find(({ of }) => of.startsWith('cure:'))?.weight;
 
+/** @typedef {{ parts: number, nitrite?: string | null, nitrate?: string | null }} Mix */
+
+/** The mix that the list is worked with, and how strong it is. @param {import('../types').WeighSheet} sheet @returns {Mix | null} */
+function mixOn({ bowl, vessel }) {
+  const line = [...bowl, ...vessel].find(({ cure }) => cure?.is === 'one_in');
+  if (line?.cure?.is !== 'one_in') return null;
+  const { nitrite = null, nitrate = null } = line.tick;
+  return { parts: line.cure.parts, nitrite, nitrate };
+}
+
 export class PutInForm {
   open = false;
 
@@ -63,6 +73,8 @@ export class PutInForm {
   #measure = null;
   /** @type {'instead' | 'beside' | null} */
   #instead = null;
+  /** @type {'mix' | 'neat' | ''} */
+  #which = '';
 
   /** @param {App} app @param {string} id */
   constructor(app, id) {
@@ -78,8 +90,10 @@ export class PutInForm {
     document.getElementById('f-amount')?.focus();
   }
 
-  /** @param {Batch} batch */
-  draw(batch) {
+  /** @param {Batch} batch @param {import('../types').WeighSheet} sheet */
+  draw(batch, sheet) {
+    const mix = mixOn(sheet);
+    const ofMix = mix !== null && this.#which === 'mix';
     const [text, unit] = measureOf(batch.put_in?.amount ?? ' tsp');
     const measure = this.#measure ?? unit;
     const on = { typed: this.app.draw };
@@ -90,9 +104,10 @@ export class PutInForm {
       @toggle=${(/** @type {{ target: HTMLDetailsElement }} */ { target }) => (this.open = target.open)}
     >
       <summary>${batch.put_in ? PUT_IN.was : PUT_IN.other}</summary>
-      <form novalidate @submit=${(/** @type {Event} */ e) => this.#send(e, batch, measure)}>
+      <form novalidate @submit=${(/** @type {Event} */ e) => this.#send(e, batch, measure, mix)}>
         ${errorSummary(this.#form)}
         <p class="small">${PUT_IN.about}</p>
+        ${mix ? this.#asksWhich(mix) : nothing}
         ${field(
           this.#form,
           {
@@ -110,28 +125,7 @@ export class PutInForm {
             this.app.draw();
           },
         )}
-        ${field(
-          this.#form,
-          {
-            key: 'nitrite',
-            label: BAG.nitrite,
-            hint: PUT_IN.bagHint,
-            unit: '%',
-            stored: this.#printed(batch).nitrite ?? '',
-          },
-          on,
-        )}
-        ${field(
-          this.#form,
-          {
-            key: 'nitrate',
-            label: BAG.nitrate,
-            hint: BAG.someNitrate,
-            unit: '%',
-            stored: this.#printed(batch).nitrate ?? '',
-          },
-          on,
-        )}
+        ${ofMix ? nothing : this.#packet(batch, on)}
         ${
           ticked
             ? html`<div id=${this.#form.id('instead')} tabindex="-1">
@@ -172,6 +166,59 @@ export class PutInForm {
     </details>`;
   }
 
+  /**
+   * What the packet says.
+   * @param {Batch} batch
+   * @param {{ typed: () => void }} on
+   */
+  #packet(batch, on) {
+    return html`${field(
+      this.#form,
+      {
+        key: 'nitrite',
+        label: BAG.nitrite,
+        hint: PUT_IN.bagHint,
+        unit: '%',
+        stored: this.#printed(batch).nitrite ?? '',
+      },
+      on,
+    )}
+    ${field(
+      this.#form,
+      {
+        key: 'nitrate',
+        label: BAG.nitrate,
+        hint: BAG.someNitrate,
+        unit: '%',
+        stored: this.#printed(batch).nitrate ?? '',
+      },
+      on,
+    )}`;
+  }
+
+  /** The list is worked with a mix: so many grams may be of that or of the cure itself, and nobody guesses which. @param {Mix} mix */
+  #asksWhich({ parts }) {
+    return html`<div id=${this.#form.id('which')} tabindex="-1">
+      ${pick(
+        {
+          name: 'which',
+          legend: PUT_IN.which,
+          options: [
+            ['mix', PUT_IN.mix(parts)],
+            ['neat', PUT_IN.neat],
+          ],
+          value: this.#which,
+        },
+        (now) => {
+          this.#which = now;
+          this.#form.drop('which');
+          this.app.draw();
+        },
+      )}
+      <p class="small near">${PUT_IN.holds(parts)}</p>
+    </div>`;
+  }
+
   /** Whether it went in for what is ticked or as well; nobody guesses that. @param {Batch} batch @returns {'instead' | 'beside' | ''} */
   #replaces({ put_in }) {
     return this.#instead ?? (put_in ? (put_in.instead ? 'instead' : 'beside') : '');
@@ -182,55 +229,52 @@ export class PutInForm {
     return put_in ?? recipe.cures[0] ?? { nitrite: '', nitrate: '', made: undefined };
   }
 
-  /** @param {Event} event @param {Batch} batch @param {Measure} measure */
-  async #send(event, batch, measure) {
+  /** @param {Batch} batch @returns {import('./form.js').Read[]} */
+  #packetRead(batch) {
+    const { nitrite, nitrate } = this.#printed(batch);
+    return [
+      { key: 'nitrite', label: BAG.nitrite, kind: 'printed', unit: '%', optional: true, stored: nitrite ?? '' },
+      { key: 'nitrate', label: BAG.nitrate, kind: 'printed_nitrate', unit: '%', optional: true, stored: nitrate ?? '' },
+    ];
+  }
+
+  /** @param {Event} event @param {Batch} batch @param {Measure} measure @param {Mix | null} mix */
+  async #send(event, batch, measure, mix) {
     event.preventDefault();
-    const values = this.#form.read(
-      [
-        {
-          key: 'amount',
-          label: PUT_IN.amount,
-          kind: 'amount',
-          unit: measure,
-          stored: measureOf(batch.put_in?.amount ?? '')[0],
-        },
-        {
-          key: 'nitrite',
-          label: BAG.nitrite,
-          kind: 'printed',
-          unit: '%',
-          optional: true,
-          stored: this.#printed(batch).nitrite ?? '',
-        },
-        {
-          key: 'nitrate',
-          label: BAG.nitrate,
-          kind: 'printed_nitrate',
-          unit: '%',
-          optional: true,
-          stored: this.#printed(batch).nitrate ?? '',
-        },
-      ],
-      this.app.settings.units,
-    );
+    const ofMix = mix !== null && this.#which === 'mix';
+    /** @type {import('./form.js').Read[]} */
+    const fields = [
+      {
+        key: 'amount',
+        label: PUT_IN.amount,
+        kind: 'amount',
+        unit: measure,
+        stored: measureOf(batch.put_in?.amount ?? '')[0],
+      },
+    ];
+    if (!ofMix) fields.push(...this.#packetRead(batch));
+    const values = this.#form.read(fields, this.app.settings.units);
     const asked = cureIn(batch) && !this.#replaces(batch);
     if (asked) {
       const message = PUT_IN.say(cureIn(batch) ?? '');
       this.#form.mark([{ code: 'missing', field: 'instead', message }]);
     }
-    if (asked || !values?.amount) {
+    const whichOne = mix !== null && !this.#which;
+    if (whichOne) this.#form.mark([{ code: 'missing', field: 'which', message: PUT_IN.sayWhich(mix.parts) }]);
+    if (asked || whichOne || !values?.amount) {
       this.app.draw();
       return focusErrors();
     }
     /** @type {PutIn} */
     const now = { amount: values.amount, step: this.app.settings.scale_step };
     if (cureIn(batch) && this.#replaces(batch) === 'instead') now.instead = true;
-    if (values.nitrite) now.nitrite = values.nitrite;
-    if (values.nitrate) now.nitrate = values.nitrate;
+    const { nitrite: strength, nitrate: beside } = ofMix ? mix : values;
+    if (strength) now.nitrite = strength;
+    if (beside) now.nitrate = beside;
     // Of the same strength it is the same mix.
     const { nitrite, made } = this.#printed(batch);
-    if (made && values.nitrite === nitrite) now.made = made;
-    await this.put(batch, now, PUT_IN.judged(values.amount));
+    if (made && strength === nitrite) now.made = made;
+    await this.put(batch, now, PUT_IN.judged(values.amount, ofMix));
   }
 
   /** @param {Batch} batch @param {PutIn | undefined} now @param {string} says */
@@ -241,6 +285,7 @@ export class PutInForm {
     this.#form.clear();
     this.#measure = null;
     this.#instead = null;
+    this.#which = '';
     this.open = false;
     this.app.draw();
     document.querySelector('.verdict')?.scrollIntoView({ block: 'nearest' });

@@ -8,10 +8,17 @@ import { glue } from '../../words/glue.js';
 /** @typedef {import('../types').Recipe} Recipe */
 
 /**
+ * @typedef {object} Ways
+ * @property {(one: MayHold) => unknown} [toFault] to the line that is at fault, where the recipe can be written
+ * @property {boolean} [fixed] lines are ticked by their places: none may go
+ */
+
+/**
  * @param {MayHold[]} list
  * @param {(change: (recipe: Recipe) => Recipe, says: string) => unknown} put stores a change of the recipe
+ * @param {Ways} [ways]
  */
-export function settle(list, put) {
+export function settle(list, put, ways = {}) {
   if (list.length === 0) return nothing;
   return html`<section class="block noprint">
     <h2>${SETTLE.head}</h2>
@@ -19,7 +26,7 @@ export function settle(list, put) {
       const words = glue(MAY_HOLD[one.why](one.name));
       return html`<div class="group" role="group" aria-label=${one.name}>
         <p class="near">${words}</p>
-        <div class="acts gap">${acts(one, put)}</div>
+        <div class="acts gap">${acts(one, put, ways)}</div>
       </div>`;
     })}
   </section>`;
@@ -28,16 +35,25 @@ export function settle(list, put) {
 /**
  * @param {MayHold} one
  * @param {(change: (recipe: Recipe) => Recipe, says: string) => unknown} put
+ * @param {Ways} ways
  */
-function acts({ why, at, name }, put) {
-  const button = (/** @type {string} */ word, /** @type {() => unknown} */ act) =>
-    html`<button type="button" class="btn quiet less" @click=${act}>${word}</button>`;
+function acts(one, put, { toFault, fixed = false }) {
+  const { why, at, name } = one;
+  const button = (/** @type {string} */ word, /** @type {() => unknown} */ act, look = 'quiet') =>
+    html`<button type="button" class="btn ${look} less" @click=${act}>${word}</button>`;
   if (why === 'not_read') return button(SETTLE.none, () => put(withoutUnread(name), SETTLE.noCure(name)));
   const say = (/** @type {'none' | 'yes'} */ agent) => () =>
     put(withHolds(at, name, agent), SETTLE.holds(name, HOLDS[agent]));
-  // What a name says is cleared by the right name, and not by a touch.
-  if (why === 'name_says_so') return nothing;
-  return html`${button(SETTLE.no, say('none'))} ${why === 'not_asked' ? button(SETTLE.yes, say('yes')) : nothing}`;
+  if (why === 'not_asked') return html`${button(SETTLE.no, say('none'))} ${button(SETTLE.yes, say('yes'))}`;
+  // What a name says is cleared by the right name, and not by a touch: the line is mended, or it goes.
+  const out = why === 'not_read_says_so' ? withoutUnread(name) : withoutLine(at, name);
+  return html`${toFault ? button(why === 'not_read_says_so' ? SETTLE.toCures : SETTLE.toLine, () => toFault(one), 'main') : nothing}
+  ${fixed ? nothing : button(SETTLE.leaveOut, () => put(out, SETTLE.leftOut(name)))}`;
+}
+
+/** @param {number} at @param {string} name @returns {(recipe: Recipe) => Recipe} */
+function withoutLine(at, name) {
+  return (recipe) => ({ ...recipe, lines: recipe.lines.filter((line, n) => n !== at || line.name !== name) });
 }
 
 /**

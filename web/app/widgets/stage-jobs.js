@@ -36,7 +36,25 @@ const allLost = ({ pieces }, doubts) =>
 /** The way into the cold once all of it is on. @param {Job} job */
 export const isCold = ({ does }) => does.is === 'into_fridge';
 
+/** How long it was on when it went into the cold, where that is long. @param {Job} job */
+export const lateOf = ({ does }) => (does.is === 'into_fridge' ? does.on : null);
+
+/** So few turns are shown whole; of more those about now, and the rest at a touch and on paper. */
+const FEW_TURNS = 6;
+
+/** The turns that are nowhere near: a cure of weeks has one or two each day. @param {Job[]} jobs */
+function farTurns(jobs) {
+  const turns = jobs.filter(({ id }) => id.startsWith('turn:'));
+  if (turns.length <= FEW_TURNS) return new Set();
+  const open = turns.findIndex(({ ticked, passed }) => ticked === null && !passed);
+  const next = open < 0 ? turns.length : open;
+  return new Set(turns.filter((_, at) => at < next - 1 || at > next + 1));
+}
+
 export class StageJobs {
+  /** All of the turns are shown. */
+  #all = false;
+
   /** @param {App} app @param {string} id @param {Stage} stage @param {import('./tick.js').Ticker} ticker */
   constructor(app, id, stage, ticker) {
     this.app = app;
@@ -53,7 +71,8 @@ export class StageJobs {
     // What is past mending has nothing to come: what was done stays to be read.
     const lost = state !== null && allLost(batch, state.doubts);
     const all = state?.jobs.filter(({ ticked }) => !lost || ticked !== null) ?? [];
-    const jobs = all.filter((job) => job.stage === stage);
+    // What is read is logged, not ticked: it has no row.
+    const jobs = all.filter((job) => job.stage === stage && job.does.is !== 'read_fire');
     const hand = all.find(({ ticked, passed }) => ticked === null && !passed);
     return {
       state,
@@ -79,22 +98,37 @@ export class StageJobs {
    */
   rows(batch, seen, { whole = false } = {}) {
     if (seen.jobs.length === 0) return nothing;
+    const far = this.#all ? new Set() : farTurns(seen.jobs);
+    const turns = seen.jobs.filter(({ id }) => id.startsWith('turn:')).length;
     return html`<ol class="tally">
-      ${seen.jobs.map((job) => this.#row(batch, job, seen, whole))}
-    </ol>`;
+        ${seen.jobs.map((job) => this.#row(batch, job, seen, { whole, far: far.has(job) }))}
+      </ol>
+      ${
+        far.size
+          ? html`<button
+              type="button"
+              class="btn quiet wide near noprint"
+              @click=${() => ((this.#all = true), this.app.draw())}
+            >
+              ${JOB.showAll(turns)}
+            </button>`
+          : nothing
+      }`;
   }
 
-  /** @param {Batch} batch @param {Job} job @param {Seen} seen @param {boolean} whole */
-  #row(batch, job, { here, held, runs }, whole) {
+  /** @param {Batch} batch @param {Job} job @param {Seen} seen @param {{ whole: boolean, far: boolean }} how */
+  #row(batch, job, { here, held, runs }, { whole, far }) {
     const { app, id, ticker } = this;
     const [head, text] = [jobHead(job, { app, batch }), jobText(job, { app, batch })];
     const now = job === here && !held;
     const own = batch.ticks.some((tick) => tick.of === job.id);
-    const more = whole || now || job === runs ? '' : 'paper-only';
-    // The first step begins with the last tick of the weigh-out, so there is nothing to tick.
+    // The first step begins with the last tick of the weigh-out, and what the log shows needs none: nothing to tick.
     const given = job.ticked !== null && !own;
+    // How long a fire lasts its log says better.
+    const tells = job === runs && !(given && this.stage === 'fire');
+    const more = whole || now || tells ? '' : 'paper-only';
     return html`<li
-      class="line ${job === runs ? 'begun' : job.ticked !== null ? 'done' : now ? 'now' : ''}"
+      class="line ${far ? 'far' : ''} ${job === runs ? 'begun' : job.ticked !== null ? 'done' : now ? 'now' : ''}"
       data-time=${TIME}
     >
       ${
@@ -103,15 +137,15 @@ export class StageJobs {
               <div class="nm">
                 <b>${glue(head)}</b><span class="stamp">${dayTime(job.ticked ?? 0, app.now())}</span>
               </div>`
-          : html`${ticker.box({ id, batch, mark: { of: job.id }, label: head, disabled: held, early: job.early })}
+          : html`${ticker.box({ id, batch, mark: { of: job.id }, label: head, disabled: held, early: job.early, late: lateOf(job) })}
               <div class="nm"><label for=${boxId(id, job.id)}>${glue(head)}</label>${ticker.stamp(batch, job.id)}</div>`
       }
-      ${job === runs ? html`<p class="text">${JOB.ends(dayTime(Number(job.ends), app.now()))}</p>` : nothing}
+      ${tells ? html`<p class="text">${JOB.ends(dayTime(Number(job.ends), app.now()))}</p>` : nothing}
       ${job.passed ? html`<p class="flag care">${icon('s-care', '')}<span>${JOB.passed}</span></p>` : nothing}
       ${job.ticked === null && !job.passed && job.due !== null ? this.#due(job, whole || now) : nothing}
       ${text ? html`<p class="text ${more}">${glue(text)}</p>` : nothing}
       ${job.cautions.length ? html`<p class="caution ${whole ? '' : 'paper-only'}">${dialled(cautionTexts(job.cautions))}</p>` : nothing}
-      ${ticker.wayBack(id, batch, job.id, head)} ${ticker.ahead(id, batch, job)}
+      ${ticker.wayBack(id, batch, job.id, head)} ${ticker.ahead(id, batch, job)} ${ticker.whenIn(id, batch, job)}
     </li>`;
   }
 
@@ -159,7 +193,7 @@ export class StageJobs {
     const { id: of, ends } = job;
     const head = jobHead(job, { app: this.app, batch });
     const label = isCold(job) ? COLD.done : JOB.justNow(head, ends !== null);
-    return tickButton(label, () => this.ticker.turn(this.id, batch, { of }));
+    return tickButton(label, () => this.ticker.turn(this.id, batch, { of }, { late: lateOf(job) }));
   }
 
   /** The way to the stage that is in hand. @param {Stage} stage */
@@ -170,10 +204,10 @@ export class StageJobs {
   /** The steps of the recipe, where there is no job yet. @param {Batch} batch @param {Seen} seen */
   toRead({ recipe }, { held, lost }) {
     if (lost) return nothing;
-    const steps = ask('card', { recipe, settings: this.app.settings }).ok?.steps;
-    const own = steps?.filter((_, at) => stageOf(recipe.steps[at]?.do ?? 'rest') === this.stage) ?? [];
-    if (own.length === 0) return html`<p class="lead">${NO_JOB.nothing}</p>`;
+    const card = ask('card', { recipe, settings: this.app.settings }).ok;
+    const here = (/** @type {number} */ at) => stageOf(recipe.steps[at]?.do ?? 'rest') === this.stage;
+    if (!card || !card.steps.some((_, at) => here(at))) return html`<p class="lead">${NO_JOB.nothing}</p>`;
     return html`<p class="lead">${held ? NO_JOB.heldThen : NO_JOB.toRead}</p>
-      ${cardSteps(own)}`;
+      ${cardSteps(card, here)}`;
   }
 }

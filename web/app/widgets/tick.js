@@ -2,7 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { AHEAD, UNDO, UNTICK, undo } from '../../words/en/controls.js';
-import { jobHead, tooEarly } from '../../words/en/jobs.js';
+import { COLD, jobHead, tooEarly } from '../../words/en/jobs.js';
 import { dayTime } from '../../words/time.js';
 import { icon } from './icon.js';
 
@@ -29,9 +29,10 @@ export class Ticker {
    * @param {string} id of the batch
    * @param {Mark} mark
    * @param {string} [says] what to say beside Undo, where the line goes away once it is ticked
+   * @param {number} [at] when it was, if not now
    */
-  set(id, mark, says) {
-    const tick = { ...mark, at: this.app.now() };
+  set(id, mark, says, at = this.app.now()) {
+    const tick = { ...mark, at };
     this.#asking = '';
     return this.#hold(
       `${id} ${mark.of}`,
@@ -80,11 +81,12 @@ export class Ticker {
    * @param {string} id
    * @param {Batch} batch
    * @param {Mark} mark
-   * @param {{ says?: string, early?: string | null }} [more] `early`: its time is still to come, so it is asked about
+   * @param {{ says?: string, early?: string | null, late?: string | null }} [more] `early`: its time is still to come;
+   * `late`: it may have been done long ago. Either is asked about
    */
-  turn(id, batch, mark, { says, early } = {}) {
+  turn(id, batch, mark, { says, early, late } = {}) {
     if (!batch.ticks.some(({ of }) => of === mark.of)) {
-      if (!early) return this.set(id, mark, says);
+      if (!early && !late) return this.set(id, mark, says);
     } else if (isNewest(batch, mark.of)) return this.take(id, mark.of);
     this.#asking = `${id} ${mark.of}`;
     this.app.draw();
@@ -92,9 +94,9 @@ export class Ticker {
   }
 
   /**
-   * @param {{ id: string, batch: Batch, mark: Mark, label: string, disabled?: boolean, says?: string, early?: string | null }} spec
+   * @param {{ id: string, batch: Batch, mark: Mark, label: string, disabled?: boolean, says?: string, early?: string | null, late?: string | null }} spec
    */
-  box({ id, batch, mark, label, disabled = false, says, early }) {
+  box({ id, batch, mark, label, disabled = false, says, early, late }) {
     const ticked = this.#pending.get(`${id} ${mark.of}`) ?? batch.ticks.some(({ of }) => of === mark.of);
     return html`<span class="box"
       ><input
@@ -105,7 +107,7 @@ export class Ticker {
         ?disabled=${disabled && !ticked}
         .checked=${live(ticked)}
         @click=${onceOnly}
-        @change=${() => this.turn(id, batch, mark, { says, early })}
+        @change=${() => this.turn(id, batch, mark, { says, early, late })}
       />${icon('s-tick', '')}</span
     >`;
   }
@@ -162,15 +164,37 @@ export class Ticker {
    * @param {import('../types').Job} job
    */
   ahead(id, batch, job) {
-    const { id: of, early, ticked } = job;
+    const { id: of, early, ticked, does } = job;
     if (!early || ticked !== null || !this.asks(id, of)) return nothing;
     return this.#question({
       box: boxId(id, of),
-      asks: AHEAD.asks(jobHead(job, { app: this.app, batch }), tooEarly(early)),
+      asks: AHEAD.asks(jobHead(job, { app: this.app, batch }), tooEarly(early, does)),
       no: AHEAD.no,
       yes: AHEAD.yes,
       act: () => this.set(id, { of }),
     });
+  }
+
+  /**
+   * When it went into the cold, where it was on for long by then.
+   * @param {string} id
+   * @param {Batch} batch
+   * @param {import('../types').Job} job
+   */
+  whenIn(id, batch, { id: of, does }) {
+    const rub = batch.ticks.find((tick) => tick.of === 'rub');
+    if (does.is !== 'into_fridge' || !does.on || !rub || !this.asks(id, of)) return nothing;
+    const asks = COLD.asks(does.on);
+    const went = (/** @type {number} */ at) => (/** @type {MouseEvent} */ e) =>
+      onceOnly(e) && this.set(id, { of }, undefined, at);
+    return html`<div class="asks noprint" role="group" aria-label=${asks}>
+      <p>${asks}</p>
+      <div class="acts">
+        <button type="button" class="btn less" @click=${went(rub.at)}>${COLD.then}</button>
+        <button type="button" class="btn less" @click=${went(this.app.now())}>${COLD.now}</button>
+        <button type="button" class="btn quiet less" @click=${went(this.app.now())}>${COLD.notSure}</button>
+      </div>
+    </div>`;
   }
 
   /** @param {{ box: string, asks: string, no: string, yes: string, act: () => unknown }} spec */

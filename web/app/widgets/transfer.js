@@ -64,7 +64,7 @@ export class Transfer {
       </div>
       ${this.#busy ? this.#progress(this.#busy) : nothing}
       ${this.#refusal ? html`<div class="gap">${strip('care', FILE.notDone, this.#refusal)}</div>` : nothing}
-      ${this.#did ? html`<div class="gap" role="status" id="transfer-did">${strip('ok', FILE.done, this.#did)}</div>` : nothing}
+      ${this.#did ? html`<div class="gap" id="transfer-did">${strip('ok', FILE.done, this.#did)}</div>` : nothing}
       ${this.#plan ? this.#shown(this.#plan) : nothing}`;
   }
 

@@ -53,9 +53,27 @@ export class TroubleFlow {
   /** What the screen knows itself, and does not ask. @type {[Ask, Choice][]} */
   known = [];
 
+  /** Whether the screen asks more before what was answered ends in an act. */
+  asksOn = () => false;
+
+  /** @param {Ask} key */
+  answer(key) {
+    return this.#chosen.get(key);
+  }
+
+  /** @param {Ask} key */
+  forget(key) {
+    this.#chosen.delete(key);
+  }
+
+  /** The batch whose log says more. @type {import('../types').Batch | undefined} */
+  batch;
+
   sheet() {
     const known = new Map(this.known);
-    return ask('trouble', { card: this.card, chosen: [...new Map([...this.#chosen, ...known])] });
+    const { app, batch } = this;
+    const log = batch && { batch, now: app.now(), units: app.settings.units };
+    return ask('trouble', { card: this.card, chosen: [...new Map([...this.#chosen, ...known])], ...(log && { log }) });
   }
 
   /** The box with the two lines. @param {import('../types').Mark} mark @param {string} word @param {[string, string]} lines */
@@ -74,7 +92,7 @@ export class TroubleFlow {
       <div class="choices" role="group" aria-labelledby="question">
         ${choices.map(
           (choice) =>
-            html`<button type="button" class="btn wide" @click=${() => this.#answer(key, choice)}>
+            html`<button type="button" class="btn wide" @click=${() => this.give(key, choice)}>
               ${this.say(CHOICES[choice])}
             </button>`,
         )}
@@ -83,16 +101,16 @@ export class TroubleFlow {
   }
 
   /** @param {Ask} key @param {Choice} choice */
-  #answer(key, choice) {
+  give(key, choice) {
     this.#chosen.set(key, choice);
     this.app.draw();
-    const { remedy, question: open } = this.sheet().ok ?? {};
-    if (remedy) {
+    const { remedy } = this.sheet().ok ?? {};
+    if (remedy && !this.asksOn()) {
       const { word, lines } = this.words(remedy);
       this.app.say(ASK.aloud(word, lines.map(this.say)), { urgent: MARKS[remedy.act] === 'stop' });
     }
     // The button that was pressed is gone; whoever goes by keys goes on from the next question or the answer.
-    document.getElementById(open ? 'question' : 'end')?.focus();
+    (document.getElementById('question') ?? document.getElementById('end'))?.focus();
   }
 
   /** @param {Remedy} remedy */
@@ -126,8 +144,8 @@ export class TroubleFlow {
   }
 
   /** @param {Trouble} ok */
-  given({ answered }) {
-    const known = new Map(this.known);
+  given({ answered, known: logged }) {
+    const known = new Set([...this.known.map(([key]) => key), ...logged]);
     const asked = answered.filter(([key]) => !known.has(key));
     if (asked.length === 0) return nothing;
     return html`<section class="block">
@@ -148,7 +166,7 @@ export class TroubleFlow {
 
   /** The question is asked again; the other answers stay where they still hold. @param {Ask} key */
   #change(key) {
-    this.#chosen.delete(key);
+    this.forget(key);
     this.app.draw();
     document.getElementById('question')?.focus();
   }

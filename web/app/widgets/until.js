@@ -2,7 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { countedPieces, pieceName } from '../../words/en/cuts.js';
 import { about, dayTime } from '../../words/time.js';
-import { inAll, reason } from '../../words/en/until.js';
+import { inAll, reason, untilBy } from '../../words/en/until.js';
 import { bars } from './clock-bars.js';
 import { icon } from './icon.js';
 import { onceOnly } from './tick.js';
@@ -18,12 +18,20 @@ export function untilAnswer(app, id, batch, { until, begun, ended }) {
   const now = app.now();
   if (ended !== null) return html`<p class="near">${UNTIL.cameOut(dayTime(ended, now))}</p>`;
   if (!until) return nothing;
+  // The hours of a recipe may be too few for a piece whose thickness nobody has said: that is asked first.
+  if (until.needs_thickness.length) {
+    return html`<section class="until">
+      ${thickness(app, id, batch, until.needs_thickness)}
+      <p class="small near">${untilBy(until.kind, dayTime(until.at, now))}</p>
+      ${which(app, id, batch, until)}
+    </section>`;
+  }
   return html`<section class="until">
     <h2>${UNTIL.head}</h2>
-    <p class="big"><b class="nowrap">${dayTime(until.at, now)}</b></p>
-    <p class="small">${inAll(begun ?? now, until.at, now)}</p>
+    <p class="big">${dayTime(until.at, now)}</p>
+    <p class="small">${inAll(begun ?? now, until, now)}</p>
     <p class="near">${reason(until, now)}</p>
-    ${thickness(app, id, batch, until.needs_thickness)} ${which(app, id, batch, until)}
+    ${which(app, id, batch, until)}
   </section>`;
 }
 
@@ -49,31 +57,19 @@ export function thickness(app, id, batch, missing, edit) {
   );
 }
 
-/** Recipe and clock say two times: one question. @param {import('../app.js').App} app @param {string} id @param {Batch} batch @param {import('../types').Until} until */
+/** Recipe and clock say two times: the clock's holds unless somebody takes the recipe's. @param {import('../app.js').App} app @param {string} id @param {Batch} batch @param {import('../types').Until} until */
 function which(app, id, batch, { clock, recipe, differs }) {
   if (!differs || clock === null || recipe === null) return nothing;
   const now = app.now();
   const by = (/** @type {By} */ by) => (/** @type {MouseEvent} */ e) =>
     onceOnly(e) && app.act(() => app.shelf.changeBatch(id, (one) => ({ ...one, by })));
   const other = batch.by === 'recipe' ? 'clock' : 'recipe';
-  if (batch.by)
-    return html`<p class="small near noprint">
-      ${WHICH.goes(batch.by)}
-      <button type="button" class="btn quiet less" @click=${by(other)}>
-        ${WHICH.goBy(other, dayTime(other === 'clock' ? clock : recipe, now))}
-      </button>
-    </p>`;
-  return strip(
-    'ask',
-    WHICH.recipe(dayTime(recipe, now)),
-    WHICH.asks(dayTime(clock, now)),
-    html`<div class="acts noprint">
-        <button type="button" class="btn less" @click=${by('clock')}>${WHICH.byClock}</button>
-        <button type="button" class="btn less" @click=${by('recipe')}>${WHICH.byRecipe}</button>
-        <button type="button" class="btn quiet less" @click=${by('clock')}>${WHICH.notSure}</button>
-      </div>
-      <p class="small near noprint">${WHICH.notSureThen(dayTime(clock, now))}</p>`,
-  );
+  return html`<p class="small near">
+    ${other === 'clock' ? WHICH.goes : WHICH.recipe(dayTime(recipe, now), recipe < clock)}
+    <button type="button" class="btn quiet less noprint" @click=${by(other)}>
+      ${WHICH.goBy(other, dayTime(other === 'clock' ? clock : recipe, now))}
+    </button>
+  </p>`;
 }
 
 /** A row for each size, with its slope. @param {CureClock} clock @param {number} now */

@@ -33,6 +33,10 @@ export function verdictStrip(verdict) {
   return strip(verdict.mark, verdictWord(verdict), glue(verdictSays(verdict)));
 }
 
+/** What must not be weighed out, or not without a word: it stands before any figure. @param {Verdict | null | undefined} verdict */
+export const isAmiss = (verdict) =>
+  Boolean(verdict && (verdict.held || verdict.mark === 'stop' || verdict.mark === 'care'));
+
 /** Where the dose lies. @param {Verdict} verdict */
 export function dosePicture(verdict) {
   return html`<figure class="gap">${doseStrip(verdict)}</figure>`;
@@ -115,5 +119,5 @@ export function cautionLine(keys) {
  * @param {Verdict} verdict
  */
 export function sayVerdict(app, verdict) {
-  app.say(`${verdictWord(verdict)}. ${verdictSays(verdict)}`, { urgent: verdict.held });
+  app.say(`${verdictWord(verdict)}. ${verdictSays(verdict)}`, { urgent: verdict.held, of: 'verdict' });
 }

@@ -2,7 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { live } from 'lit-html/directives/live.js';
 import { WEIGHT } from '../../words/en/controls.js';
-import { wrong } from './field.js';
+import { unitBeside, wrong } from './field.js';
 
 /** @typedef {import('./form.js').Form} Form */
 /** @typedef {import('../types').BothWays} BothWays */
@@ -28,27 +28,46 @@ export function weightText(form, units) {
  * Writes what is typed in the other way of weighing.
  * @param {Form} form
  * @param {System} to
- * @param {BothWays | null | undefined} weight what was typed, both ways; nothing where it could not be read
+ * @param {import('../types').Draft | undefined} draft of what was typed
  */
-export function weighIn(form, to, weight) {
+export function weighIn(form, to, draft) {
+  const weight = draft?.weight;
+  const typed = form.text('grams').trim();
   for (const key of ['grams', 'pounds', 'ounces']) form.drop(key);
   form.type('units', to);
   if (!weight) return;
   if (to === 'metric') form.type('grams', weight.grams);
+  // Of so little the number was meant in the other way all along.
+  else if (draft.odd === 'little' && bare(typed)) form.type('pounds', typed);
   else {
     form.type('pounds', weight.pounds);
     form.type('ounces', weight.ounces);
   }
 }
 
+/** A number without a unit. @param {string} typed */
+export const bare = (typed) => /^[\d.,]+$/.test(typed);
+
+/** A pound has so many ounces. */
+const OUNCES = 16;
+
+/** More ounces than a pound has are carried over, in words. @param {Form} form @param {System} units @param {BothWays | null | undefined} weight */
+function carried(form, units, weight) {
+  const typed = Number(form.text('ounces').trim().replace(',', '.'));
+  return units === 'us' && weight && typed >= OUNCES ? WEIGHT.carried(weight.pounds, weight.ounces) : '';
+}
+
 /**
  * @param {Form} form
- * @param {{ label: string, units: System, turn: () => void }} spec turn: to the other way of weighing
+ * @param {{ label: string, units: System, turn: () => void, weight?: BothWays | null }} spec turn: to the other way of
+ * weighing; weight: what is typed, both ways
  * @param {{ typed: () => void, left: () => void }} on
  */
-export function weightField(form, { label, units, turn }, { typed, left }) {
+export function weightField(form, { label, units, turn, weight }, { typed, left }) {
   const problem = form.problem('weight');
   const id = form.id('weight');
+  const says = carried(form, units, weight);
+  const told = [problem && `${id}-err`, says && `${id}-says`].filter(Boolean).join(' ');
   /** @param {string} key @param {string} name @param {string} unit @param {string} [at] */
   const box = (key, name, unit, at = form.id(key)) =>
     html`<span class="part"
@@ -60,7 +79,7 @@ export function weightField(form, { label, units, turn }, { typed, left }) {
         enterkeyhint="done"
         aria-label=${WEIGHT.box(label, name)}
         aria-invalid=${problem ? 'true' : nothing}
-        aria-describedby=${problem ? `${id}-err` : nothing}
+        aria-describedby=${told || nothing}
         .value=${live(form.text(key))}
         @input=${(/** @type {{ target: HTMLInputElement }} */ { target }) => {
           form.type(key, target.value);
@@ -68,7 +87,7 @@ export function weightField(form, { label, units, turn }, { typed, left }) {
         }}
         @change=${left}
         @focus=${(/** @type {{ target: HTMLInputElement }} */ { target }) => target.select()}
-      /><span class="unit" aria-hidden="true">${unit}</span></span
+      /><span class="unit" aria-hidden="true">${unitBeside(unit, form.text(key))}</span></span
     >`;
   return html`<div class="field ${problem ? 'bad' : ''}">
     <label for=${id}>${label}</label>
@@ -79,5 +98,6 @@ export function weightField(form, { label, units, turn }, { typed, left }) {
         ${units === 'us' ? 'g' : 'lb'}
       </button>
     </div>
+    ${says ? html`<p class="says" id="${id}-says" data-say="figures">${says}</p>` : nothing}
   </div>`;
 }

@@ -21,6 +21,8 @@ export const IS = {
   /** @param {string} name */
   out: (name) => `${name} is out`,
   /** @param {string} name */
+  outOnly: (name) => `${name} is out.`,
+  /** @param {string} name */
   outNow: (name) => `${name} is out. Now chill it.`,
   /** @param {string} name */
   wrapped: (name) => `${name} is wrapped`,
@@ -31,6 +33,7 @@ export const IS = {
 /** The answer: what it is, and the line below it. Times come as they are written, with their day where that matters. */
 export const NEXT = {
   allOut: 'All are out',
+  early: 'Out of the cure early: cook it through.',
   inCure: 'It is marked as still in the cure. Mark what was done since.',
   /** @param {string} target @param {string | null | undefined} hold so long, by a table */
   take: (target, hold) =>
@@ -43,6 +46,8 @@ export const NEXT = {
   wrapNow: (name) => `Wrap it now: ${name}`,
   /** @param {string} name */
   first: (name) => `First out: ${name}`,
+  logFirst: 'Log the smoker',
+  noFirst: 'Then this says which size comes out first.',
   /** @param {string} least @param {string} most */
   usually: (least, most) => `usually ${least} to ${most} in the heat. `,
   fireOut: 'The fire is out',
@@ -60,8 +65,10 @@ export const NEXT = {
   noTime: (why) => `${why ?? 'Not within a day'}. `,
   /** @param {string} name @param {string} at */
   wrap: (name, at) => `Wrap ${name} about ${at}. `,
-  /** @param {string} what @param {string} at */
-  read: (what, at) => html`<span class="nowrap">Read ${what}</span> at ${at}.`,
+  /** @param {string} what @param {string} at @param {number} of so many readings @param {boolean} out of the heat */
+  read: (what, at, of, out) =>
+    html`<span class="nowrap">Read ${what}</span> at
+      ${at}${of > 1 ? `, the ${out ? 'warmest' : 'coldest'} of ${of} within 2 minutes` : ''}.`,
   unread: 'Not read yet.',
 };
 

@@ -1,5 +1,6 @@
 /** Batches: the list of all, the head of each, the jobs of the week, and what is done with a batch as a whole. */
 import { html, nothing } from 'lit-html';
+import { degrees } from '../degrees.js';
 import { E } from './english.js';
 import { count } from './names.js';
 import { allergenWords } from './ingredients.js';
@@ -87,7 +88,9 @@ export const HEAD = {
 export const DOUBT = {
   /** @param {number} n */
   more: (n) => `and ${n} more`,
+  label: 'In doubt',
   clear: 'Clear it',
+  card: 'What now?',
   clearDoubt: 'Clear the doubt',
 };
 
@@ -157,6 +160,11 @@ export const CARD = {
   /** @param {string} aim */
   aim: (aim) => `aim ${aim}`,
   withCure: 'with what is in the cure',
+  /** @param {string} until @param {string} least @param {boolean} known which meat it is */
+  low: (until, least, known) =>
+    known
+      ? `${until} is under ${least} for this meat. Cook it to that.`
+      : `${until} is too low for any game: ${least} at least, birds, boar and hare ${degrees(74, 165)}.`,
   /** @param {import('../../app/types').Allergen[]} allergens */
   contains: (allergens) =>
     allergens.length

@@ -21,5 +21,18 @@ const CALLS = {
 };
 const [EMERGENCY = 'your emergency number', POISON = `your poison ${E.centre}`] = CALLS[PLACE] ?? [];
 
+/**
+ * Signs of nitrite and whom to call, in two lines: the same wherever somebody may have eaten too much of it.
+ * @type {[string, string]}
+ */
+export const SIGNS = [
+  `Blue, faint, short of breath, ${E.fit}: call {emergency}, say nitrite.`,
+  'No signs yet: call {poison} now too.',
+];
+
+/** The same in a sentence, where there is no room for more. */
+export const ATE =
+  'Anyone ate some? Call {poison} at once, signs or not; blue, faint or short of breath: {emergency}, say nitrite.';
+
 /** `{emergency}` and `{poison}` become those of this place. @param {string} text */
 export const called = (text) => text.replaceAll('{emergency}', EMERGENCY).replaceAll('{poison}', POISON);

@@ -1,6 +1,6 @@
 /** Cautions: the fact, then the deed. Each is said where it can still change one. */
 import { degrees } from '../degrees.js';
-import { called } from './calls.js';
+import { ATE, called } from './calls.js';
 import { E } from './english.js';
 
 /** @typedef {import('../../app/types').CautionKey} CautionKey */
@@ -18,9 +18,9 @@ export const LOCAL_RULES = `Your local food rules decide. This page only does th
 const WORDS = {
   'nitrite-locked': () =>
     called(
-      `Cure looks like salt and is poisonous by the spoonful. Keep it dyed, ${E.labelled} and locked away from children. If anyone ate it, call {poison} at once, signs or not.`,
+      `Cure looks like salt and is poisonous by the spoonful. Keep it dyed, ${E.labelled} and locked away from children. ${ATE}`,
     ),
-  'weigh-it': () => 'A level teaspoon of cure may hold 4.2 to 8.3 g. Weigh it, do not guess.',
+  'weigh-it': () => 'One level teaspoon of cure may weigh twice as much as another. Weigh it, do not guess.',
   'keep-cold': () =>
     `Keep it at ${degrees('2 to 4', '36 to 40')} the whole time. Above ${COLD()} the times no longer hold.`,
   'birds-165': () => `Cook every bird, wild ones too, to ${BIRDS()} in the middle of the thickest piece.`,
@@ -34,7 +34,7 @@ const WORDS = {
   'jerky-heat': () =>
     `Jerky: heat the strips to ${RED()}, birds, hare, rabbit, boar and bear to ${BIRDS()}. Then dry them at ${degrees('54 to 60', '130 to 140')}.`,
   'cool-fast': () =>
-    `From ${degrees(57, 135)} to ${degrees(21, 70)} within 2 hours, and to ${degrees(5, 41)} within 4 hours more.`,
+    `From ${degrees(57, 135)} to ${degrees(21, 70)} within 2 hours, and to ${degrees(5, 41)} within 6 hours in all.`,
   'bacon-fry': () =>
     'Very hot, the nitrite in bacon can turn to nitrosamines. Fry it gently and never until it chars. Ascorbate or erythorbate in an injected belly holds them down.',
   'local-rules': () => LOCAL_RULES,
@@ -56,6 +56,7 @@ const WORDS = {
     `Hare and rabbit can carry ${E.tularaemia}. Wear gloves while dressing. Leave a sick or found-dead one where it is.`,
   'vacuum-botulism': () =>
     `Botulism can grow in a vacuum bag, with no smell and no swelling. Keep it at ${degrees(3, 37)} or colder, 10 days at most, or freeze it. Open it before it thaws.`,
+  'cold-smoke-time': () => `Keep the smoker under ${degrees(32, 90)}, and above ${degrees(4, 40)} for 4 hours at most.`,
   'cold-smoke': () =>
     'Cold smoke does not cook: Listeria lives through it. Cook it before anyone eats it. None for a child, or anyone pregnant, old or ill.',
   'share-deer': () =>
@@ -67,6 +68,7 @@ const WORDS = {
     `Thaw it in the fridge. What thawed there may be frozen again raw; what lay warm 2 hours: ${E.throwAway}.`,
   'label-shot': () => `${SHOT}. None for ${NOT_FOR}.`,
   'label-raw': () => 'Raw inside. Not to be eaten before it is cooked through.',
+  'gift-raw': () => 'Not cooked: none for a child, or anyone pregnant, old or ill.',
   'label-vacuum': () => 'Clostridium botulinum can grow in a vacuum pack. Open it before it thaws.',
   'label-shelf': () => 'Does not keep on a shelf. Keep cold.',
   'label-sale': () => 'Wild game. Not for sale.',

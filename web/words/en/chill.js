@@ -10,12 +10,16 @@ import { statusWords } from './names.js';
 /** What follows where the chill was too slow, or nobody read it. The rule is that of the published options. */
 export const LOST = `${E.throwAwayHead}. Heating it again does not undo it.`;
 export const UNSEEN = `Read in time? Log it with the time it was read. If not, ${E.throwAway}: heating it again does not undo it.`;
+/** What it is for, in one line. */
+export const MISSED = `Missed: ${E.throwAway}.`;
 /** How it is in time. */
-export const IN_TIME = `Missed: ${E.throwAway}. Heating it again does not undo it. One layer, no stacking, a fan or an ice bath.`;
+export const IN_TIME = 'Heating it again does not undo it. One layer, no stacking, a fan or an ice bath.';
 
-/** `57.2 °C to 21.1 °C in 2 h` @param {ChillStage} stage */
-export const stageWords = ({ start, end, within }) =>
-  `${start.text} to ${end.text}${within === null ? '' : ` in ${within}`}`;
+/** `57.2 °C to 21.1 °C in 2 h`, `21.1 °C to 5 °C, 6 h in all` @param {ChillStage} stage */
+export const stageWords = ({ start, end, within, also }) => {
+  const all = also?.is === 'in_all' && within === null ? `, ${also.within} in all` : '';
+  return `${start.text} to ${end.text}${within === null ? all : ` in ${within}`}`;
+};
 
 /** @type {Record<import('../../app/types').Cooling, (stage: ChillStage) => string>} */
 const WAYS = {

@@ -21,8 +21,11 @@ const FATES = {
 
 /** Each with its word and what it means. @type {import('../fact.js').Words<Noted, [string, string]>} */
 const NOTES = {
-  too_warm: ({ warm, unread, discard }) => {
-    const known = warm ? `${warm} above ${COLD()} by the log.` : `Above ${COLD()} now.`;
+  too_warm: ({ warm, unread, out, discard }) => {
+    const late = out
+      ? `It went into the fridge ${out} after the cure was on. Was it at ${COLD()} or colder till then? Log what the meat or the room read, with its time. `
+      : '';
+    const known = warm ? `${late}${warm} above ${COLD()} by the log.` : out ? late : `Above ${COLD()} now.`;
     const before = unread
       ? ` It may have been warm up to ${unread} longer. Was it read cold in between? Log that, with its time.`
       : '';
@@ -44,6 +47,10 @@ const NOTES = {
     }`,
   ],
   no_reading: ({ at }) => ['No reading yet', `The times are for a fridge at ${at}. Put a thermometer in it.`],
+  turns_missed: ({ missed, due }) => [
+    'Turns not marked',
+    `${missed} of ${due} turns are not marked. What is never turned cures unevenly (common practice, no source).`,
+  ],
   stay_sets_dose: () => [
     'The stay sets the dose',
     'In a strong brine, more cure goes in every hour. Take it out on time, cured to the middle or not.',
@@ -59,6 +66,10 @@ const NOTES = {
   longer_than_planned: () => [
     'Longer than planned',
     'A weighed dose only evens out, it gets no saltier. How long it keeps is another question: cold all the time, and smell it.',
+  ],
+  came_out_early: () => [
+    'It came out early',
+    `Its middle may not be cured: it may stay ${E.grey}. Cook it through, and keep it no longer than cooked meat.`,
   ],
   rinse_early: ({ of, perhaps, cut }) => [
     perhaps ? 'The planned rinse may be early' : 'The planned rinse is early',

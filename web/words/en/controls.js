@@ -38,9 +38,17 @@ export const WEIGHT = {
   toPounds: 'lb, weigh in pounds and ounces',
   /** @param {string} label of the field @param {string} part */
   box: (label, part) => `${label}, ${part}`,
+  /** @param {string} pounds @param {string} ounces */
+  carried: (pounds, ounces) => `That is ${pounds} lb ${ounces} oz.`,
 };
 
-export const THICK = { label: 'Thickest piece', thinner: 'Thinner', thicker: 'Thicker' };
+export const THICK = {
+  label: 'Thickest piece',
+  /** @param {string} most */
+  upTo: (most) => `Up to ${most}`,
+  thinner: 'Thinner',
+  thicker: 'Thicker',
+};
 
 export const UNDO = 'Undo';
 /** @param {string} what */
@@ -80,11 +88,16 @@ export const FAILED = {
 /** What in a recipe may be a cure. */
 export const SETTLE = {
   head: 'To settle',
-  none: 'No, it calls for none',
+  none: 'No cure in this line',
+  toLine: 'Go to this line',
+  toCures: 'Put it under Cure',
+  leaveOut: 'Leave it out',
   no: 'No',
   yes: 'Yes',
   /** @param {string} name */
   noCure: (name) => `${name}: no cure.`,
+  /** @param {string} name */
+  leftOut: (name) => `${name}: left out.`,
   /** @param {string} name @param {string} holds */
   holds: (name, holds) => `${name}: ${holds}.`,
 };

@@ -17,19 +17,14 @@ export const UNTIL = {
 
 /** Recipe and clock say two times. */
 export const WHICH = {
-  /** @param {'clock' | 'recipe'} by */
-  goes: (by) => (by === 'clock' ? 'You go by the clock.' : 'You go by the recipe.'),
+  goes: 'You go by the recipe.',
   /** @param {'clock' | 'recipe'} by @param {string} until */
   goBy: (by, until) => (by === 'clock' ? `Go by the clock: ${until}` : `Go by the recipe: ${until}`),
-  /** @param {string} until */
-  recipe: (until) => `The recipe says ${until}`,
-  /** @param {string} until */
-  asks: (until) => `The clock says ${until}. Which do you go by?`,
-  byClock: 'The clock',
-  byRecipe: 'The recipe',
-  notSure: 'Not sure',
-  /** @param {string} until */
-  notSureThen: (until) => `Not sure: leave it in until ${until}.`,
+  /** @param {string} recipe @param {boolean} shorter than the clock */
+  recipe: (recipe, shorter) =>
+    shorter
+      ? `Your recipe says ${recipe}. That may be too short for pieces this thick.`
+      : `Your recipe says ${recipe}: longer than they need.`,
 };
 
 /** Each size. */
@@ -138,10 +133,22 @@ export const FRIDGE = {
   when: 'When',
   empty: ' (empty: just now)',
   put: 'Put it in the log',
-  takeOut: 'Take out',
+  takeOut: 'Delete',
   /** @param {string} when */
-  takeOutOf: (when) => `Take out the entry of ${when}`,
+  takeOutOf: (when) => `Delete the entry of ${when}`,
   isOut: 'The entry is out of the log.',
+  /** @param {string} reads @param {string[]} others */
+  asks: (reads, others) => `${[reads, ...others].join(' or ')}?`,
+  odd: 'That is hardly right for a fridge, meat or a room. Until you say, it does not count.',
+  /** @param {string} reads */
+  was: (reads) => `It was ${reads}`,
+  /** @param {string} reads */
+  isRight: (reads) => `${reads} is right`,
+  corrected: 'The entry is corrected.',
+  /** @param {string} says what it clears */
+  clears: (says) => `Without this entry nobody sees any more: “${says}” Was the entry wrong?`,
+  keep: 'Keep it',
+  wrong: 'It was wrong: delete it',
   past: 'What was seen lies in the past. Choose another time, or leave it empty.',
   /** @param {import('../../app/types').Seen} what @param {string | null | undefined} reads */
   logged: (what, reads) => `In the log: ${SEEN[what]}${reads ? ` ${reads}` : ''}.`,

@@ -10,7 +10,7 @@ import { E } from './english.js';
 
 /**
  * What a doubt says: a fact in a few words. `who` is the size class, or nothing.
- * @typedef {{ who: string, time: string, read: string, needed: string, line: string, on: boolean }} Told
+ * @typedef {{ who: string, time: string, days: number, read: string, needed: string, line: string, on: boolean }} Told
  */
 
 /** @type {Record<Kind, (told: Told) => string>} */
@@ -29,14 +29,18 @@ const SAYS = {
   dose_may_be_low: ({ who }) => `${who} may have too little cure`,
   dose_unknown: () => 'the dose cannot be judged',
   too_warm: ({ time }) => `${time} above ${degrees(4, 40)}`,
-  may_be_too_warm: ({ time }) => `perhaps ${time} above ${degrees(4, 40)}, not read in between`,
-  warm: ({ time }) => `${time} above ${degrees(4, 40)} so far`,
+  may_be_too_warm: ({ time }) => `perhaps ${time} above ${degrees(4, 40)}, not read`,
+  cold_unseen: ({ days }) => `no fridge reading in ${days} days`,
+  cold_in_question: ({ read }) => `the fridge log says ${read}, and that is hardly right`,
+  warm: ({ time }) => `${time} above ${degrees(4, 40)} in all`,
   power_off: ({ time }) => `${time} without power`,
   frozen: () => 'it is frozen',
   not_rinsed: () => 'it is not marked as rinsed',
   in_cure: () => 'it is still in the cure',
+  time_in_question: () => 'a time in it cannot be right',
   over_stayed: () => 'it has been in the cure longer than raw meat keeps',
   out_early: ({ who }) => `${who} came out early and may have too little cure: it keeps only as cooked meat does`,
+  to_read: ({ who }) => `${who} is over the fire and not read yet`,
   not_read: ({ who, needed }) => `${who} was not read at ${needed}`,
   reading_in_question: ({ who }) => `a reading of ${who} is in question`,
   in_fire: ({ who }) => `${who} is not marked as out of the fire`,
@@ -64,12 +68,15 @@ const DEEDS = {
   say_cure: () => 'Say whether cure went in, and how much. Add none before you know.',
   read_packet: () => `Read the bag: does it say ${E.nitriteOn}?`,
   mend_dose: () => 'Read what to do under Weigh.',
+  read_cold: () => 'Put a thermometer in the fridge, and log what it reads.',
+  answer_cold: () => 'Answer the question at the fridge log.',
   say_cold: () => `Type when it last read cold. Not known? ${E.throwAwayHead}.`,
   cool_now: () => 'Cool it now, and read it within the hour.',
   thaw: () => 'Thaw it in the fridge, then log it.',
   rinse: () => 'Rinse it, or mark it rinsed.',
   take_out: () => 'Take it out. Mark it out.',
-  cook_through: ({ needed }) => `Cook it to ${needed}.`,
+  cook_through: ({ needed }) => (needed ? `Cook it to ${needed}.` : 'Cook it through.'),
+  correct_time: () => 'Correct the time, or the clock of this device.',
   answer_reading: () => 'Answer the question at the reading.',
   read_hot: ({ needed }) => `Read the coldest piece at ${needed}, or heat it through before anyone eats it.`,
   finish_now: ({ needed }) => `Cook it to ${needed} now, without a pause. Do not chill it first.`,
@@ -84,11 +91,17 @@ const UNDER_WAY = {
   not_weighed: true,
   in_cure: true,
   in_fire: true,
+  to_read: true,
   not_hot: true,
   chilling: true,
+  // It is asked about by itself, under the head.
+  time_in_question: true,
   // It only shortens the date on the label, and stands there.
   out_early: true,
 };
+
+/** @param {Doubt} doubt @returns {boolean} true where it is no doubt at all but known, though it can be mended */
+export const surely = (doubt) => SURE[doubt.kind] ?? false;
 
 /** @param {Doubt} doubt @returns {boolean} true where it is only what comes next */
 export const underWay = (doubt) => UNDER_WAY[doubt.kind] ?? false;
@@ -113,6 +126,7 @@ export function doubtWords(doubt, batch, nameOf) {
   const told = {
     who: piece ? nameOf(piece) : 'it',
     time: lasted(doubt.minutes),
+    days: Math.floor((doubt.minutes ?? 0) / 1440),
     read: doubt.read?.text ?? '',
     needed: doubt.needed?.text ?? '',
     line: line?.name ?? '',
@@ -123,7 +137,7 @@ export function doubtWords(doubt, batch, nameOf) {
     doubt.weight === 'forbids'
       ? `Do not eat: ${fact}.`
       : doubt.weight === 'holds'
-        ? `${SURE[doubt.kind] ? 'Stop' : 'In doubt'}: ${fact}.`
+        ? `${surely(doubt) ? 'Stop' : 'In doubt'}: ${fact}.`
         : `${fact.charAt(0).toUpperCase()}${fact.slice(1)}.`;
   // What is thrown out already asks for no deed.
   return { says, deed: doubt.kind === 'thrown_out' ? '' : DEEDS[doubt.clears](told) };

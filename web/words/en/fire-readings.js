@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { degrees } from '../degrees.js';
 import { E } from './english.js';
+import { count } from './names.js';
 
 /** What the air beside the meat is called. */
 export const SMOKER = 'Smoker';
@@ -48,6 +49,8 @@ export const WHEN = {
 export const DOUBT = {
   /** @param {string | undefined} name @param {string} what @param {string} at */
   asked: (name, what, at) => `${name}: ${what} at ${at}?`,
+  /** @param {number} n */
+  others: (n) => `Then ${count(n, 'other reading')} to ask about.`,
   right: 'It is right',
   correct: 'Correct it',
   crossOut: 'Cross it out',

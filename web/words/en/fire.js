@@ -166,6 +166,7 @@ export const ODD = {
   above_cabinet: 'Warmer than the smoker. Correct it, or check that the probe is in the meat. °C and °F mixed up?',
   fell: 'Colder than the last one. Another piece, or did the probe slip? A colder piece counts: leave it in. °C and °F mixed up? Correct it.',
   too_fast: 'Too fast. Correct it, or check that the probe is in the meat and off the bone.',
+  cooled_fast: 'No middle cools so fast. Correct it, or push the probe to the middle of the warmest piece.',
 };
 
 /** What stands beside every figure. @type {Record<import('../../app/types').FireCaution, string>} */

@@ -40,7 +40,7 @@ export const job = () => [
     'Log the fire',
     'On the Fire stage, type what the probe shows. It says when each size is likely done and which to take out; the labels go by it.',
   ],
-  ['Chill', `From ${degrees('57 to 21', '135 to 70')} within 2 hours, and to ${degrees(5, 41)} within 4 hours more.`],
+  ['Chill', `From ${degrees('57 to 21', '135 to 70')} within 2 hours, and to ${degrees(5, 41)} within 6 hours in all.`],
   ['Pack', 'Labels for the packs, a gift tag for birds. Cured and smoked birds keep cold 2 weeks at most.'],
   [
     'Freezer and gifts',

@@ -35,12 +35,36 @@ export const ANSWER = {
 export const stays = (all, fridge, cook, why) =>
   `${all} at ${fridge}${cook ? `, then cook to ${cook}` : ''}${why ? `. ${why}` : ''}`;
 
+/** The hour was moved out of the night. */
+export const NIGHT_FREE = 'Your night is kept free.';
+
+/** What that hour holds for while nobody has measured. @param {string} thick as is usual of the cut */
+export const ifUsual = (thick) => `If the thickest is ${thick}: measure it.`;
+
 /** The dose in one line. */
 export const RANGE = {
-  /** @param {string} word */
-  word: (word) => `${word} if weighed.`,
+  /** @param {string} word @param {string} [step] */
+  word: (word, step) => `${word} if weighed${step ? ` to ${step}` : ''}.`,
   /** @param {number | undefined} ppm @param {number} limit */
   limit: (ppm, limit) => `${ppm} ppm, limit ${limit}.`,
+};
+
+/** A weight that is rather another unit. */
+export const ODD_WEIGHT = {
+  head: 'Check the weight.',
+  little: 'That is less than one piece weighs.',
+  much: 'That is a great deal of meat for one batch.',
+  /** @param {string} weight */
+  itIs: (weight) => `It is ${weight}`,
+};
+
+/** A bag that says a tenth of the usual. */
+export const ODD_BAG = {
+  head: 'Read the bag once more.',
+  /** @param {string} usual */
+  says: (usual) => `Most bags say ${usual}. Less calls for that much more cure.`,
+  /** @param {string} usual */
+  itIs: (usual) => `It says ${usual}`,
 };
 
 export const SAVE = {

@@ -26,6 +26,11 @@ const HEADS = {
   ask_cure: () => 'Say whether the cure is in',
   into_fridge: () => `Put it in the fridge, ${degrees(4, 40)} or colder`,
   step: ({ step }) => STEPS[step.do],
+  read_fire: () => 'Read the coldest piece',
+  step_of: (fact, { batch }) => {
+    const piece = batch.pieces[fact.class];
+    return `${STEPS[fact.step.do]}${piece ? `: ${pieceName(piece)}` : ''}`;
+  },
   turn: ({ method }) => TURNS[method][0],
   take_out: (fact, { app, batch }) => {
     const piece = batch.pieces[fact.class];
@@ -48,6 +53,8 @@ const TEXTS = {
     return begun === undefined ? '' : COLD.counts(begun, app.now());
   },
   step: ({ step }) => stepText(step),
+  read_fire: () => 'Probe its thickest part, and log what it reads.',
+  step_of: ({ step }) => stepText(step),
   turn: ({ method }) => TURNS[method][1],
   take_out: () => '',
   finish: () => 'The last step is over. Close the batch.',
@@ -58,16 +65,28 @@ export const COLD = {
   done: 'It is in the fridge',
   /** @param {number} begun @param {number} now */
   counts: (begun, now) => `The clock counts from ${dayTime(begun, now)}, when all of it was on.`,
+  /** @param {string} on so long */
+  asks: (on) => `All of it has been on for ${on}. When did it go into the fridge?`,
+  then: 'Right after',
+  now: 'Only now',
+  notSure: 'Not sure',
 };
 
-/** What a job is called. @param {Job} job @param {Seen} seen */
-export const jobHead = ({ does }, seen) => say(HEADS, does, seen);
+/** What a job is called. That it was kept cold nobody says by putting it in. @param {Job} job @param {Seen} seen */
+export const jobHead = ({ does, ticked }, seen) =>
+  ticked !== null && does.is === 'step' && does.step.do === 'cure' ? DOING.cure : say(HEADS, does, seen);
 
 /** How it is done. @param {Job} job @param {Seen} seen */
 export const jobText = ({ does }, seen) => say(TEXTS, does, seen);
 
-/** Said before it is ticked ahead of its time. @param {string} early how far off it is */
-export const tooEarly = (early) => `It is due in ${early}.`;
+/** Said before it is ticked ahead of its time. @param {string} early how far off it is @param {Deed} does */
+export const tooEarly = (early, does) =>
+  does.is === 'step' && ENDS_CURE.includes(does.step.do)
+    ? `It is due in ${early}. Before that its middle may not be cured.`
+    : `It is due in ${early}.`;
+
+/** What takes meat out of its cure. @type {import('../../app/types').Do[]} */
+const ENDS_CURE = ['rinse', 'soak'];
 
 /** @type {import('../fact.js').Words<import('../../app/types').Whereabouts>} */
 const WHERE = {

@@ -21,7 +21,7 @@ export const takesShare = (method) => hasBrine(method) && method !== 'cover_brin
 
 /** @type {Record<import('../../app/types').Eaten, string>} */
 export const EATEN = {
-  cooked: 'Cooked, or eaten within weeks',
+  cooked: 'Cooked before it is eaten',
   hung_for_months: 'Hung for months, eaten raw',
 };
 
@@ -46,11 +46,11 @@ export const GROUPS = {
   spice: 'Spices',
 };
 
-/** @type {Record<'metric' | 'us', { mass?: string, length: string, temperature: string }>} */
+/** @type {Record<'metric' | 'us', { mass?: string, meat: string, length: string, temperature: string }>} */
 export const UNITS = {
-  metric: { mass: 'g', length: 'mm', temperature: '°C' },
-  // A US weight is pounds and ounces together, so a bare number there means nothing.
-  us: { length: 'in', temperature: '°F' },
+  metric: { mass: 'g', meat: 'g', length: 'mm', temperature: '°C' },
+  // A US weight is pounds and ounces together, so a bare number there means nothing; of meat to be cured it is pounds.
+  us: { meat: 'lb', length: 'in', temperature: '°F' },
 };
 
 /**

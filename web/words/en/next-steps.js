@@ -1,7 +1,7 @@
 /** What to do next about a dose, in words: the deed, then why and with which figures. */
 import { E } from './english.js';
 import { called } from './calls.js';
-import { SIGNS } from './trouble.js';
+import { SIGNS } from './calls.js';
 import { say } from '../fact.js';
 import { degrees } from '../degrees.js';
 
@@ -102,6 +102,7 @@ const SETTLE = {
     'Settle what was not read.',
     'If it calls for cure, add that to the recipe. If not, say so in the recipe.',
   ],
+  not_read_says_so: ['Settle what was not read.', 'Put that cure under Cure, with its %, or leave it out.'],
 };
 
 const LABORATORY = "The rule counts what is left in the finished meat; that is a laboratory's figure.";

@@ -32,7 +32,7 @@ export const CHILL = {
   /** @param {string} when */
   by: (when) => `by ${when}`,
   /** @param {string | undefined} stage the one after it */
-  then: (stage) => `${stage ? `then ${stage}. ` : ''}Weigh and label it once it reads cold.`,
+  then: (stage) => `${stage ? `Then ${stage}. ` : ''}Weigh and label it once it reads cold.`,
 };
 
 /** How the chill of each size stands. */
@@ -80,6 +80,20 @@ export const GIVE = {
   noted: (to) => `Written down: ${to} has it.`,
 };
 
+/** Who eats what is given, and what follows. */
+export const EATS = {
+  asks: 'Who eats it?',
+  hint: 'Anyone pregnant, a small child, old or ill?',
+  someone: 'Yes, or not known',
+  nobody: 'Nobody',
+  unsaid: 'Ask, and say who eats it.',
+  /** What must not be eaten by somebody there. */
+  notFor: 'Not for everyone',
+  hot: 'Heat it again first',
+  /** Of what was cooked through. */
+  heat: 'Anyone pregnant, old or ill: heat it until it steams all through, and eat it hot. Common practice, no source.',
+};
+
 /** What came out, for next time. */
 export const CAME_OUT = {
   head: 'What came out, for next time',
@@ -122,7 +136,12 @@ export const LABELS = {
   sheet: 'The sheet',
   print: 'Print',
   noTag: 'No gift tag',
+  notForAll: 'Not for everyone',
   noTagSays: 'What is in doubt is not given away.',
+  /** @param {string} packs @param {string} meat */
+  heavy: (packs, meat) => `Packs of ${packs} from ${meat} of meat?`,
+  heavySays: 'They cannot weigh more than the meat. Look at the unit of what was typed.',
+  heavySure: 'They do weigh that',
   leaves: 'Before it leaves the house',
 };
 
@@ -130,7 +149,10 @@ export const LABELS = {
 export const TYPED = {
   inGift: 'Species and number in the gift',
   inPack: 'What is in each pack',
-  giftHint: 'Birds, not breasts: 5 mallard. Empty: a line to fill in.',
+  giftHint: {
+    birds: 'Birds, not breasts: 5 mallard. Empty: a line to fill in.',
+    other: 'Such as 2 pieces of loin. Empty: a line to fill in.',
+  },
   packHint: 'Such as 4 mallard breasts. Empty: a line to fill in.',
   /** @param {number} at */
   pack: (at) => `Pack ${at}`,

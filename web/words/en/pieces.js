@@ -7,6 +7,19 @@ import { statusWords } from './names.js';
 export const oddWords = ({ of, each, usual: [low, high] }) =>
   `${pieceName(of)}: ${each} each. Usual: ${low} to ${high}. Check the weight and the cut.`;
 
+/** @type {Record<import('../../app/types').OddThickness, (now: string) => string>} */
+const ODD_THICK = {
+  thin: (now) => `${now} is as thin as a strip. If you mean cm, type cm behind it.`,
+  thick: (now) => `${now} is thicker than a haunch. Check the unit.`,
+};
+
+/** A thickness that is rather another unit. @param {import('../../app/types').OddThickness} odd @param {string} now */
+export const oddThick = (odd, now) => ODD_THICK[odd](now);
+
+/** What of a size is rather another unit. @param {import('../../app/types').PieceRow} row */
+export const oddRow = ({ odd, odd_thickness: thick, thickness }) =>
+  [odd && oddWords(odd), thick && oddThick(thick, thickness?.text ?? '')].filter(Boolean).join(' ');
+
 /** Sizes that one time will not do for. @param {import('../../app/types').Mixed} mixed */
 export const mixedWords = ({ thick, thickness, thin, thinness }) =>
   `${pieceName(thick)} is ${thickness} thick and ${pieceName(thin)} ${thinness}. The thin ones are ready first: give each size a bag of its own, or take them out early.`;

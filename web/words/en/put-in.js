@@ -36,8 +36,16 @@ export const PUT_IN = {
   after: 'It was the weigh-out after all',
   judge: 'Judge what went in',
   asListed: 'Judged now: the weigh-out as listed.',
-  /** @param {string} amount */
-  judged: (amount) => `Judged now: ${amount} of cure went in.`,
+  /** @param {string} amount @param {boolean} ofMix */
+  judged: (amount, ofMix) => `Judged now: ${amount} of ${ofMix ? 'the mix' : 'cure'} went in.`,
+  which: 'What went in?',
+  /** @param {number} parts */
+  mix: (parts) => `The 1-in-${parts} mix`,
+  neat: 'The cure itself',
+  /** @param {number} parts */
+  holds: (parts) => `${parts} g of the mix hold 1 g of cure.`,
+  /** @param {number} parts */
+  sayWhich: (parts) => `Say what went in: the 1-in-${parts} mix or the cure itself.`,
 };
 
 /** Beside the verdict. @param {import('../../app/types').PutIn} one @param {import('../../app/types').PutIn} [second] */
@@ -50,19 +58,28 @@ export const judgedOn = ({ amount, nitrite }, second) =>
 /** The screen where cure is on and no batch asks for it. */
 export const TITLE = 'I already put cure on it';
 
-/** What is known of the cure, in a row with the meat. @param {string} nitrite per cent */
-export const cureOf = (nitrite) => `cure ${nitrite} %`;
+/** What is judged, in one row. */
+export const ROW = {
+  /** @param {string} nitrite per cent */
+  cure: (nitrite) => `cure ${nitrite} %`,
+  unknown: 'cure not known',
+  /** @param {string} weight @param {string | undefined} cut */
+  meat: (weight, cut) => (cut ? `${weight} ${cut.charAt(0).toLowerCase()}${cut.slice(1)}` : weight),
+  change: 'Change',
+};
 
 export const VERDICT = {
   head: 'Verdict',
   notYet: 'Cannot say yet.',
   type: 'Type how much cure went on.',
   sure: 'To be sure',
+  mix: 'For so little on this scale: a 1-in-10 mix',
 };
 
 export const ASKS = {
   amount: 'Cure I put in',
-  rest: 'The meat and the cure',
+  meat: 'The meat and the cure',
+  rest: 'How it went on and is eaten',
   method: 'How was it put on?',
   methods: METHODS,
   take: 'How much of the brine goes in',
@@ -106,3 +123,5 @@ export const TO_BATCH = {
 };
 
 export const ATE = 'Someone ate some?';
+/** Too much of what was in a brine or mixed in: before the last word. */
+export const FIGURES = 'The figures are right. What now?';

@@ -13,6 +13,23 @@ import { INGREDIENTS } from './ingredients.js';
 /** What a recipe is called whose text has no title; it is kept under this name. */
 export const UNTITLED = 'Recipe as read';
 
+const ANIMALS =
+  'mallard|teal|wigeon|duck|goose|geese|pheasant|turkey|grouse|partridge|quail|dove|pigeon|deer|venison|elk|moose|caribou|reindeer|antelope|rabbit|hare|boar|hog|pork|bear';
+const PARTS =
+  'breasts?|legs?|thighs?|haunch(?:es)?|hams?|saddles?|loins?|backstraps?|shoulders?|bell(?:y|ies)|rounds?|roasts?|strips|ribs?';
+/** The meat as it is named, the fullest name first. */
+const MEATS = [
+  `(?:wild |snow |canada )?(?:${ANIMALS})s? (?:${PARTS})`,
+  `(?:wild |snow |canada )?(?:${ANIMALS})s?`,
+  `(?:${PARTS})`,
+].map((name) => new RegExp(`\\b${name}\\b`, 'i'));
+
+/** What a text without a title is called: by its meat. @param {string} text */
+export function calledBy(text) {
+  const meat = MEATS.map((name) => name.exec(text)?.[0]).find(Boolean);
+  return meat ? `${meat.charAt(0).toUpperCase()}${meat.slice(1).toLowerCase()}, from a message` : UNTITLED;
+}
+
 /** A row of the pantry; a cure with what is printed on its bag. @param {import('../../app/types').RowOf} row */
 function row({ item, cure, no_cure: noCure }) {
   const name = INGREDIENTS[item];
@@ -127,7 +144,7 @@ export const takenFor = (line) => TAKEN[line.taken](line, line.thing ? say(THING
 
 /** @type {import('../fact.js').Words<import('../../app/types').LineFlag>} */
 const FLAGS = {
-  left: ({ words }) => `Not understood: ${words}.`,
+  left: ({ words }) => `Not understood: “${words}”.`,
   amount_unsaid: () => 'How much of it is missing.',
   spoon_unknown: () => 'What a spoon of it weighs is not known. Write its weight instead.',
   piece_unknown: () => 'What one of it weighs is not known. Write its weight instead.',
@@ -159,6 +176,8 @@ const QUESTIONS = {
   measure: () => 'Which measure is meant?',
   amounts: () => 'Two amounts stand here. Which?',
   grams: () => 'How much of it is missing. How much?',
+  unused: ({ words }) => `Nothing was made of “${words}”. Does it change this line?`,
+  bare: () => 'This number has no unit. Which is meant?',
   number: () => 'Which number?',
   shared: ({ base }) => `Is this ${base} as well?`,
   packed: () => 'Packed into the spoon, or loose?',
@@ -187,6 +206,8 @@ const OFFERS = {
   holds: ({ name }, asked) => (isOfSeveral(asked) ? `Yes: “${name}”` : 'Yes'),
   shared: ({ base }) => `Yes, ${base}`,
   all: () => 'No, for all of the meat',
+  as_read: () => 'No, it is right as read',
+  not_as_read: () => 'Yes: do not weigh it, keep it as a note',
   unsure: () => 'Not sure',
 };
 

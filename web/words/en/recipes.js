@@ -41,7 +41,7 @@ export const ONE = {
   grams: 'Trimmed, in grams. Empty: 1 kg.',
   pounds: 'Trimmed, for example 3 lb 4 oz. Empty: 2 lb 3.3 oz (1 kg).',
   inPieces: 'In how many pieces',
-  send: 'Send it',
+  otherWays: 'QR code, paper',
   start: 'Start a batch of it',
   change: 'Change the recipe',
   duplicate: 'Duplicate it',
@@ -55,6 +55,9 @@ export const ONE = {
   stepsAs: (name) => `As for ${name}`,
   /** @param {string} name */
   stepsTaken: (name) => `The steps of ${name} are in this recipe. Look at the times.`,
+  toCure: 'Go to its cure',
+  /** @param {number} parts */
+  startMix: (parts) => `Start a batch with a 1-in-${parts} mix`,
   /** @param {string} aim */
   setTo: (aim) => `Set the recipe to ${aim}`,
   /** @param {string} aim */

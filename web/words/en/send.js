@@ -20,6 +20,7 @@ export const SEND = {
   print: 'Print the recipe',
   share: 'Send the link',
   copy: 'Copy the link',
+  copyText: 'Copy it to send',
   again: 'Copied. Copy again',
   marked: 'The link is marked. Copy it with the keys of your device.',
   copied: 'The link is copied.',
@@ -63,9 +64,9 @@ export const KEEP = {
 /** A text that somebody wrote or said. */
 export const PASTE = {
   title: 'Paste a recipe',
-  about:
-    'Paste what somebody wrote or said. Each line says what it is taken for; nothing is guessed and nothing is left out.',
+  about: 'Paste what somebody wrote or said. Each line says what it is taken for: check them all.',
   text: 'The recipe, in lines or in prose',
+  fromClipboard: 'Paste',
   example: `For example: ${E.aRecipe}.`,
   isLink: 'This is a link: look at it',
   read: 'As it was read',
@@ -73,6 +74,11 @@ export const PASTE = {
   grams: (meat) => html`Grams for <span class="nowrap">${meat}</span> of meat.`,
   noMeat: 'The meat is not known yet.',
   dose: 'The dose in it',
+  toLine: 'Go to this line',
+  weighIt: 'Weigh the cure',
+  /** @param {string} weighed @param {string} spooned @param {number} limit */
+  bySpoon: (weighed, spooned, limit) =>
+    `In range as the recipe has it in grams: ${weighed}. By the spoon it may be ${spooned}, limit ${limit}.`,
   unsaid: 'Cannot say yet',
   needs: 'The dose needs the cure, the meat and how it goes on.',
   settle: 'To settle',
@@ -93,11 +99,11 @@ export const FOUND = {
   keep: 'Save it',
   name: 'What it is called',
   asItIs: 'Save it as it is',
-  asItIsHeld: 'Save it as it is: no batch of it can be weighed',
+  /** @param {string} weight of meat: of another it may be weighed */
+  asItIsHeld: (weight) => `Save it as it is: as a batch of ${weight} it is held`,
   asRecipe: 'Save as a recipe',
-  /** @param {string} aim */
-  asksMore: (aim) =>
-    `The text asks for more cure than this. Salt and sugar in all, and the spice, stay as they were read; the cure is weighed for ${aim}, and the recipe says so.`,
+  asksMore:
+    'The text asks for another amount of cure. Salt and sugar in all, and the spice, stay as they were read; the recipe says what was changed.',
   /** @param {string} aim */
   withAim: (aim) => `Save it with the cure at ${aim}`,
 };
@@ -105,6 +111,9 @@ export const FOUND = {
 /** @param {number} open questions without an answer */
 export const openHead = (open) =>
   open === 1 ? 'One thing to settle first' : open ? `${open} things to settle first` : 'No recipe yet';
+
+/** In the notes of a recipe whose cure is the usual figure of a spoon, so that whoever gets it knows. @param {string} line as it was written */
+export const spoonNote = (line) => `Cure in grams guessed from a spoon, “${line}”. Weigh it; never use the spoon.`;
 
 /** Stands in the notes of a recipe whose cure was lowered. @param {string} was @param {string} aim */
 export const loweredNote = (was, aim) => `The text asked for cure at ${was}; it is weighed for ${aim}.`;

@@ -20,6 +20,8 @@ export const JOB = {
   /** @param {string} when @param {boolean} due by now */
   at: (when, due) => (due ? `Due ${when}` : when),
   flag: 'due',
+  /** @param {number} n */
+  showAll: (n) => `Show all ${n} turns`,
   passed: 'Skipped: a later step is done.',
   /** @param {string} job @param {boolean} lasts it takes time, so it is not done yet */
   justNow: (job, lasts) => (lasts ? `${job}: started just now` : `${job}: done just now`),

@@ -1,6 +1,6 @@
 /** Where the cards for when something went wrong end: two lines and a reason, by the core's keys. `[here|there]` as in `trouble.js`. */
 import { E } from './english.js';
-import { SIGNS } from './trouble.js';
+import { SIGNS } from './calls.js';
 
 const THROW = `Wrap it and ${E.bin} it, away from children and dogs.`;
 const WASH = 'Wash hands and all it touched.';
@@ -23,7 +23,7 @@ export const WAYS = {
     why: 'Meat that was not weighed may hold many times the limit.',
   },
   ate_in_range: {
-    lines: ['Watch for a day.', 'Any sign: call {poison}.'],
+    lines: ['Watch for a day.', SIGNS[0]],
     why: 'In range means at the limit or under it.',
   },
   dose_hold: {

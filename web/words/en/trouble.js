@@ -5,21 +5,12 @@
  * `{emergency}` and `{poison}` as the number of the place.
  */
 import { E } from './english.js';
-import { called } from './calls.js';
+import { SIGNS, called } from './calls.js';
 
 /** @param {string} text @param {boolean} us */
 export function inUnits(text, us) {
   return called(text.replace(/\[([^|\]]*)\|([^\]]*)\]/g, (_, here, there) => (us ? there : here)));
 }
-
-/**
- * Signs of nitrite and whom to call, in two lines: the same wherever somebody may have eaten too much of it.
- * @type {[string, string]}
- */
-export const SIGNS = [
-  `Blue, faint, short of breath, ${E.fit}: call {emergency}, say nitrite.`,
-  'No signs yet: call {poison} now too.',
-];
 
 const RED_DAYS = `${E.redGame}: 3 to 5 days.`;
 const OTHER_DAYS = `All other game, and ${E.mince}: 1 to 2 days.`;

@@ -1,4 +1,5 @@
 /** Something went wrong: the list, one question at a time, and the batch it happened to. */
+import { degrees } from '../degrees.js';
 import { E } from './english.js';
 
 export const LIST = { more: 'More', head: 'Something went wrong', what: 'What happened?', label: 'What happened' };
@@ -16,6 +17,28 @@ export const ASK = {
   aloud: (word, lines) => `${word}. ${lines.join(' ')}`,
   /** @param {string | null} source @param {string} status */
   source: (source, status) => (source ? `${source} (${status}).` : `(${status}).`),
+};
+
+const ABOVE = () => `above ${degrees(4, 40)}`;
+/** @param {string} when */
+const since = (when) => `since ${when}`;
+/** @param {string} what */
+const warmest = (what) => `${what} at the warmest`;
+/** @param {string} name @param {string} what */
+const byLog = (name, what) => `${name}, by its fridge log: ${what}.`;
+/** @param {string} time */
+const longer = (time) => `Perhaps ${time} longer, not read.`;
+const NOW = 'It is warm now.';
+
+/** What the fridge log of its batch says already. */
+export const LOG = {
+  /** @param {string} name @param {import('../../app/types').LogSaid} said @param {string | null} from */
+  says: (name, { warm, unread, highest, now }, from) => {
+    const long = [warm, ABOVE()].filter(Boolean).join(' ');
+    const known = [long, from && since(from), highest && warmest(highest)].filter(Boolean).join(', ');
+    return [byLog(name, known), unread && longer(unread), now && NOW].filter(Boolean).join(' ');
+  },
+  see: 'See the fridge log',
 };
 
 /** It is written down with its batch. */

@@ -1,6 +1,6 @@
 /** How long it stays in its cure, in words. */
 import { E } from './english.js';
-import { dayOf, dayTime } from '../time.js';
+import { dayOf, dayTime, isDated } from '../time.js';
 
 /** @typedef {import('../../app/types').Until} Until */
 
@@ -18,15 +18,17 @@ export const BY = {
 const long = (ms) => (ms > 72 * HOUR ? `${Math.round(ms / HOUR / 24)} days` : `${Math.round(ms / HOUR)} h`);
 
 /**
- * `1 Dec, about 40 h in all, 16 h to go`
+ * `1 Dec, about 40 h in all, 16 h to go`; the date only where the hour it stands beside has none. An hour that was moved
+ * out of the night says so, or the same meat has another number of hours at each hour of the day.
  * @param {number} begun
- * @param {number} at
+ * @param {{ at: number, moved: boolean }} until
  * @param {number} now
  */
-export function inAll(begun, at, now) {
+export function inAll(begun, { at, moved }, now) {
   const left = at - now;
   const over = left < HOUR || now - begun < HOUR ? '' : `, ${long(left)} to go`;
-  return `${dayOf(at)}, about ${long(at - begun)} in all${over}`;
+  const day = isDated(at, now) ? 'About' : `${dayOf(at)}, about`;
+  return `${day} ${long(at - begun)} in all${moved ? ', your night kept free' : ''}${over}`;
 }
 
 /** The one reason. @param {Until} until @param {number} now */
@@ -38,8 +40,20 @@ export function reason({ capped, kind, through }, now) {
   return `By then 9 in 10 pieces this thick are ${through === 'even' ? 'salted evenly' : 'cured to the middle'}.`;
 }
 
-/** Where a recipe has hours of its own and nobody has said what for. */
-export const ASK_THICK = 'Choose your cut: the hours of the recipe may be too few for a piece this thick.';
+/** @type {Record<import('../../app/types').Basis, (at: string) => string>} */
+const UNTIL_BY = {
+  recipe: (at) => `By the recipe: ${at}.`,
+  usual: (at) => `As is usual: ${at}.`,
+  forecast: (at) => `By the sizes whose thickness is known: ${at}.`,
+  published: (at) => `By a published time: ${at}.`,
+};
+
+/** An hour that knows nothing of how thick it is. @param {import('../../app/types').Basis} kind @param {string} at */
+export const untilBy = (kind, at) => UNTIL_BY[kind](at);
+
+/** Where a recipe has hours of its own and nobody has said what for. @param {string} own */
+export const askThick = (own) =>
+  `By the recipe: ${own}. Choose your cut: that may be too short for a piece as thick as yours.`;
 
 /** The recipe's hours and the clock's differ: which holds, and why. @param {Until} until @param {string} own of the recipe @param {number} begun */
 export function twoTimes(until, own, begun) {

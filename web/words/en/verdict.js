@@ -1,5 +1,5 @@
 /** A verdict on a dose in words: its word, what is said beside it, what it is counted on and where its limit comes from. */
-import { called } from './calls.js';
+import { ATE, called } from './calls.js';
 import { E } from './english.js';
 import { say } from '../fact.js';
 import { SLIPS } from './slips.js';
@@ -56,6 +56,7 @@ const MAY_HOLD = {
   holds: (name) => `“${name}” holds nitrite or nitrate, and how much is not known.`,
   name_says_so: (name) => `“${name}” is said to hold no nitrite or nitrate, and its name says that it does.`,
   not_read: (name) => `“${name}” was not read: it may call for cure.`,
+  not_read_says_so: (name) => `“${name}” was not read, and it names a cure.`,
 };
 
 /** @type {import('../fact.js').Words<import('../../app/types').DoseRemark>} */
@@ -70,7 +71,7 @@ const REMARKS = {
   nitrate_forbidden: () => 'By this rule no nitrate goes into it.',
   pure_salt: ({ nitrite }) =>
     called(
-      `${nitrite} % is pure nitrite, not a cure. Read the bag again. If it does say that, this meat can kill: do not taste it. Anyone ate some? Call {emergency}, say nitrite.`,
+      `${nitrite} % is pure nitrite, not a cure. Read the bag again. If it does say that, this meat can kill: do not taste it. ${ATE}`,
     ),
   strength_unknown: () => 'The strength of the cure is not known.',
   nitrate_alone: () => 'Nitrate alone works slowly. The rule does not say how much it needs.',

@@ -1,5 +1,5 @@
 /** What is wrong with what was typed, in words: what is wrong, then what to type. */
-import { called } from './calls.js';
+import { ATE, called } from './calls.js';
 import { E } from './english.js';
 import { grouped } from '../numbers.js';
 import { say } from '../fact.js';
@@ -59,7 +59,7 @@ const WRONG = {
   cure_over_whole: () => 'Nitrite and nitrate together are more than 100 %. Read the bag again.',
   cure_too_strong: ({ nitrite }) =>
     called(
-      `${nitrite} % is too strong for a cure. Most say 6.25 % or less: read the bag again. If it does say that, the meat can kill: do not taste it. Anyone ate some? Call {emergency}, say nitrite.`,
+      `${nitrite} % is too strong for a cure. Most say 6.25 % or less: read the bag again. If it does say that, the meat can kill: do not taste it. ${ATE}`,
     ),
   no_such_cut: () => 'This cut is not in the table. Choose one from the list.',
   no_such_card: () => 'That problem is not in the list. Choose one from the list.',
