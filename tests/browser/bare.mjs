@@ -19,18 +19,29 @@ const ENTRY = `
 
 /** Writes the page into a new folder and gives both its addresses. */
 export async function barePage(t) {
-  const { outputFiles } = await build({
-    stdin: { contents: ENTRY, resolveDir: fileURLToPath(new URL('web/app/', root)) },
-    bundle: true,
-    write: false,
-    format: 'esm',
-    charset: 'utf8',
-    loader: { '.wasm': 'binary' },
-    define: { HOSTED: 'false', RELEASE: '"not released"' },
-  });
+  const [address] = await bareReleases(t, ['"not released"']);
+  return { 'from a host': address.host, 'from a file': address.file };
+}
+
+/** One page for each release, all on one host: what is stored is one store. */
+export async function bareReleases(t, releases) {
   const folder = scratch(t);
-  const file = join(folder, 'index.html');
-  writeFileSync(file, `<!doctype html><meta charset="utf-8"><script type="module">${outputFiles[0].text}</script>`);
   const { address } = await host(t, folder);
-  return { 'from a host': address, 'from a file': pathToFileURL(file).href };
+  const pages = [];
+  for (const [n, release] of releases.entries()) {
+    const { outputFiles } = await build({
+      stdin: { contents: ENTRY, resolveDir: fileURLToPath(new URL('web/app/', root)) },
+      bundle: true,
+      write: false,
+      format: 'esm',
+      charset: 'utf8',
+      loader: { '.wasm': 'binary' },
+      define: { HOSTED: 'false', RELEASE: release },
+    });
+    const name = n === 0 ? 'index.html' : `${n}.html`;
+    const file = join(folder, name);
+    writeFileSync(file, `<!doctype html><meta charset="utf-8"><script type="module">${outputFiles[0].text}</script>`);
+    pages.push({ host: n === 0 ? address : address + name, file: pathToFileURL(file).href });
+  }
+  return pages;
 }

@@ -35,6 +35,10 @@ const FIGURES = {
     ['21', '70'],
     ['5', '41'],
   ],
+  'cold-smoke-time': [
+    ['32', '90'],
+    ['4', '40'],
+  ],
   'vacuum-botulism': [['3', '37']],
 };
 
@@ -57,7 +61,7 @@ for (const [units, write] of [
 
 test('a caution of the label and of mince names what it is for', () => {
   assert.match(cautionText('label-shot'), /shot or bullet lead.*children of 6 and under/);
-  assert.match(cautionText('cool-fast'), /within 2 hours.*within 4 hours more/);
+  assert.match(cautionText('cool-fast'), /within 2 hours.*within 6 hours in all/);
   assert.match(cautionText('vacuum-botulism'), /10 days at most/);
   assert.doesNotMatch(cautionText('mince-heat'), /whole cuts/);
 });

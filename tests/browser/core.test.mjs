@@ -24,7 +24,7 @@ test('after a trap the answer is a problem without figures, and the next one com
       const { instance, module } = await instantiate(...all);
       return { module, instance: { exports: { ...instance.exports, reckon: trap.exports.x } } };
     };
-    await core.load();
+    await core.whole();
     const request = { no: 'such request' };
     return [core.ask(request), core.ask(request), core.ask(request)];
   }, TRAP);

@@ -92,7 +92,9 @@ function browsersOf(profile) {
   return readdirSync('/proc').filter((pid) => {
     if (!/^\d+$/.test(pid)) return false;
     try {
-      return readFileSync(`/proc/${pid}/cmdline`, 'utf8').split('\0').includes(`--user-data-dir=${profile}`);
+      return readFileSync(`/proc/${pid}/cmdline`, 'utf8')
+        .split('\0')
+        .some((word) => word === profile || word === `--user-data-dir=${profile}`);
     } catch {
       return false; // It has ended in the meantime.
     }
@@ -116,18 +118,22 @@ export async function storedForOffline(page) {
   await page.waitForFunction(() => navigator.serviceWorker.controller?.state === 'activated');
 }
 
-/** What axe finds wrong, one line each: the rule, and where. */
-export async function violations(page) {
+/**
+ * What axe finds wrong, one line each: the rule, and where. `rules`: these alone, such as the one that goes by the colours
+ * where all the others were asked in another light.
+ */
+export async function violations(page, rules = []) {
   await page.evaluate(axe.source);
   const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-  const found = await page.evaluate(async (tags) => {
+  const asked = rules.length ? { type: 'rule', values: rules } : { type: 'tag', values: tags };
+  const found = await page.evaluate(async (asked) => {
     // What happens to lie under a bar that stays on the screen axe takes for covered, though it scrolls clear of it.
     const bars = [...document.querySelectorAll('.pin, .masthead, .places')];
     for (const bar of bars) bar.style.position = 'static';
-    const found = await axe.run(document, { runOnly: tags });
+    const found = await axe.run(document, { runOnly: asked });
     for (const bar of bars) bar.style.position = '';
     return found;
-  }, tags);
+  }, asked);
   return found.violations.flatMap(({ id, nodes }) =>
     nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')}: ${failureSummary}`),
   );

@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 import { cutPower, host, open, scratch, single, visit } from './harness.mjs';
 import { tick } from './page/steps.mjs';
 
-const TIMES = 20;
+const TIMES = Number(process.env.TIMES ?? 20);
 const reckon = fileURLToPath(new URL('../../target/release/examples/reckon', import.meta.url));
 
 const places = { 'from a host': async (t) => (await host(t)).address, 'from a file': async () => single };

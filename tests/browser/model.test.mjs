@@ -1,42 +1,58 @@
-// Random changes from two tabs, many of them at one instant, with kills and reloads in between, against a plain list of
-// what a tab was told as kept. `OPERATIONS=10000 SEED=7 node --test tests/browser/model.test.mjs` is the long run.
+// Random changes from two tabs, many of them at one instant, with kills, reloads and updates in between, against a plain
+// list of what a tab was told as kept. `OPERATIONS=10000 SEED=7 node --test tests/browser/model.test.mjs` is the long run,
+// `ENGINE=firefox` or `ENGINE=webkit` in front of it another engine.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { barePage } from './bare.mjs';
+import { setTimeout as pause } from 'node:timers/promises';
+import { bareReleases } from './bare.mjs';
 import { chance } from './chance.mjs';
-import { cutPower, open, scratch, usable } from './harness.mjs';
+import { scratch } from './harness.mjs';
+import { ENGINES } from './tabs.mjs';
 
-const OPERATIONS = Number(process.env.OPERATIONS ?? 300);
 const SEED = Number(process.env.SEED ?? 1);
-const KILL_EVERY = 150;
+/** How many changes each engine makes: all of them a few, or the one that is asked for as many as are asked for. */
+const RUNS = process.env.ENGINE
+  ? { [process.env.ENGINE]: 300 }
+  : { chromium: 300, ...(process.env.OPERATIONS ? {} : { firefox: 60, webkit: 100 }) };
+/** After so many rounds the power goes: `KILL_EVERY=5` for a run of many kills. */
+const KILL_EVERY = Number(process.env.KILL_EVERY ?? 150);
 const RELOAD_EVERY = 40;
+/** So often one tab goes over to the other release, while the other one stays on its own. */
+const UPDATE_EVERY = 60;
 
-test(`${OPERATIONS} random changes from two tabs lose nothing that was told as kept (seed ${SEED})`, async (t) => {
-  const address = (await barePage(t))['from a host'];
+for (const [engine, few] of Object.entries(RUNS)) {
+  const operations = Number(process.env.OPERATIONS ?? few);
+  test(`${operations} random changes from two tabs lose nothing that was told as kept (${engine}, seed ${SEED})`, (t) =>
+    lost(t, engine, operations));
+}
+
+/** @param {keyof typeof ENGINES} engine @param {number} operations */
+async function lost(t, engine, operations) {
   const profile = scratch(t);
+  const pages = await bareReleases(t, ['"this one"', '"the next one"']);
+  const releases = pages.map(({ host }) => host);
   const dice = chance(SEED);
   const list = new Kept();
-  let [context, tabs] = await start(t, profile, address);
-  await tabs[0].evaluate(() =>
+  let { tabs, cut } = await start(t, engine, profile, releases[0]);
+  await tabs[0].run(() =>
     shelf.add('batch/one', { name: 'one', pieces: [], ticks: [], fridge: [], fire: { readings: [] } }),
   );
   let made = 0;
-  let kills = 0;
-  let reloads = 0;
+  let [kills, reloads, updates] = [0, 0, 0];
 
-  for (let round = 1; made < OPERATIONS; round++) {
+  for (let round = 1; made < operations; round++) {
     // Two at once, each in its own tab, or one after the other in any order.
     const pair = tabs.map((_, tab) => list.choose(dice, `${round}-${tab}`));
-    const run = (tab) => tabs[tab].evaluate(drive, pair[tab]);
+    const run = (tab) => tabs[tab].run(drive, pair[tab]);
     let told;
-    if (round % KILL_EVERY === 0) {
+    if (cut && round % KILL_EVERY === 0) {
       // The power goes while both are at it: what was not told may be there or not.
       kills++;
       const both = [0, 1].map((tab) => run(tab).catch(() => ({ told: 'nothing' })));
-      await tabs[0].waitForTimeout(dice.below(25));
-      await cutPower(context, profile);
+      await pause(dice.below(25));
+      await cut();
       told = await Promise.all(both);
-      [context, tabs] = await start(t, profile, address);
+      ({ tabs, cut } = await start(t, engine, profile, releases[updates % 2]));
     } else if (dice.next() < 0.7) told = await Promise.all([run(0), run(1)]);
     else told = [await run(0), await run(1)];
     list.heard(pair, told);
@@ -45,30 +61,40 @@ test(`${OPERATIONS} random changes from two tabs lose nothing that was told as k
       reloads++;
       const tab = tabs[dice.below(2)];
       await tab.reload();
-      await usable(tab);
-      await tab.evaluate(begin);
+      await ready(tab);
     }
-    if (round % 10 === 0 || made >= OPERATIONS) {
-      const stored = await tabs[dice.below(2)].evaluate(() => read());
+    if (round % UPDATE_EVERY === 0) {
+      updates++;
+      const tab = tabs[updates % 2];
+      await tab.go(releases[Math.ceil(updates / 2) % 2]);
+      await ready(tab);
+    }
+    if (round % 10 === 0 || made >= operations) {
+      const stored = await tabs[dice.below(2)].run(() => read());
       assert.deepEqual(list.differences(stored), [], `after ${made} changes, ${kills} kills, seed ${SEED}`);
       list.seen(stored);
     }
   }
   t.diagnostic(
-    `${made} changes, ${list.told.kept} told as kept, ${list.told.refused} refused in words, ${kills} kills, ` +
-      `${reloads} reloads, 0 lost`,
+    `${engine}: ${made} changes, ${list.told.kept} told as kept, ${list.told.refused} refused in words, ${kills} kills, ` +
+      `${reloads} reloads, ${updates} updates, 0 lost`,
   );
-});
+}
 
-async function start(t, profile, address) {
-  const context = await open(t, { profile });
-  const tabs = [await context.newPage(), await context.newPage()];
-  for (const tab of tabs) {
-    await tab.goto(address);
-    await usable(tab);
-    await tab.evaluate(begin);
+async function start(t, engine, profile, address) {
+  const browser = await ENGINES[engine](t, profile);
+  for (const tab of browser.tabs) {
+    await tab.go(address);
+    await ready(tab);
   }
-  return [context, tabs];
+  return browser;
+}
+
+/** Waits for the page, and lets it open its records. */
+async function ready(tab) {
+  while (!(await tab.run(() => document.documentElement.hasAttribute('data-ready')).catch(() => false)))
+    await pause(20);
+  await tab.run(begin);
 }
 
 /** In the page: the records as a screen has them, which follows what other tabs do. */

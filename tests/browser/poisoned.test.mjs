@@ -268,6 +268,8 @@ async function wrongBytes(page) {
   const stored = await page.evaluate(async () => {
     const found = [];
     for (const name of await caches.keys()) {
+      // Whether there is room is tried in a cache of its own.
+      if (name === 'cure-reckoner-log') continue;
       const cache = await caches.open(name);
       for (const request of await cache.keys()) {
         const bytes = await (await cache.match(request)).arrayBuffer();

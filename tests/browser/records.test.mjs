@@ -117,7 +117,7 @@ describe('records that cannot be read', () => {
       await strict.get('recipe/bad');
       const before = await strict.aside();
       let up = false;
-      const ready = new Promise((done) => setTimeout(done, 50)).then(() => (up = true));
+      const ready = () => new Promise((done) => setTimeout(done, 50)).then(() => (up = true));
       const validate = () => {
         if (!up) throw new Error('not yet');
         return 'it has a bad name';

@@ -34,7 +34,7 @@ test('every question has one answer, in the browser and from the command line', 
   ];
   const page = await visit(await open(t), (await barePage(t))['from a host']);
   const inBrowser = await page.evaluate(async (requests) => {
-    await core.load();
+    await core.whole();
     return requests.map((request) => core.ask(request));
   }, requests);
 
@@ -80,7 +80,7 @@ test('what is missing, nothing or of another kind is refused in the browser wher
   const requests = sound.flatMap(spoiled);
   const page = await visit(await open(t), (await barePage(t))['from a host']);
   const inBrowser = await page.evaluate(async (requests) => {
-    await core.load();
+    await core.whole();
     return requests.map((request) => core.ask(request));
   }, requests);
 

@@ -293,7 +293,7 @@ fn every_rule_fires_and_a_third_is_lawful() {
                 .filter(|f| f.says == Three::Bar)
                 .collect();
             let only_waits =
-                |id: &str| ["A1", "D2", "H1", "H5", "H6", "H8", "K1", "X2"].contains(&id) || id.starts_with("H3");
+                |id: &str| ["A1", "D2", "H1", "H5", "H6", "H8", "K1", "K5", "X2"].contains(&id) || id.starts_with("H3");
             let odd = broken
                 .iter()
                 .find(|f| !only_waits(f.id) || f.id == "D2" && told.agent.is_some());

@@ -3,7 +3,7 @@
 
 use crate::oracle_dose::{per_gram, planned};
 use crate::told::{
-    Agent, Amount, Class, DAY, HOUR, Kind, MINUTE, Method, Ms, Own, Put, Reading, Seen, Told, fahrenheit,
+    Agent, Amount, Class, DAY, HOUR, KILLED, Kind, MINUTE, Method, Ms, Own, Put, Reading, Seen, Told, fahrenheit,
 };
 use rand::rngs::SmallRng;
 use rand::seq::IndexedRandom;
@@ -451,7 +451,8 @@ fn spoil_cold(told: &mut Told, fault: i32, rng: &mut SmallRng) {
             let out = rubbed + rng.random_range(MINUTE..4 * HOUR);
             told.cure_out = Some(out.min(told.now));
         }
-        _ => {}
+        // The clock was put right between the rub and what came after it.
+        _ => told.rubbed = Some(rubbed.min(KILLED) - 2 * DAY),
     }
     told.fridge.sort_by_key(|(at, _)| *at);
 }

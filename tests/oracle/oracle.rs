@@ -103,11 +103,11 @@ impl Judged {
         match word {
             Assurance::Dose => matches!(kind, b'D' | b'R'),
             Assurance::NoCure => matches!(id, "A1" | "D5"),
-            Assurance::Cured => matches!(kind, b'D' | b'R' | b'K'),
+            Assurance::Cured => matches!(kind, b'C' | b'D' | b'R' | b'K'),
             Assurance::Hot | Assurance::Pull => matches!(kind, b'D' | b'R' | b'U' | b'H') && id != "H8" || waits(id),
             Assurance::Chilled => matches!(kind, b'D' | b'R' | b'U' | b'H' | b'X') || waits(id),
             Assurance::Cooked => matches!(kind, b'D' | b'R' | b'U' | b'H' | b'X' | b'T') || waits(id),
-            Assurance::Keep => matches!(kind, b'D' | b'R' | b'U' | b'H' | b'X' | b'T' | b'K' | b'J'),
+            Assurance::Keep => matches!(kind, b'D' | b'R' | b'U' | b'H' | b'X' | b'T' | b'C' | b'K' | b'J'),
             Assurance::Gift => kind != b'A',
             Assurance::GoOn => {
                 matches!(kind, b'D' | b'R' | b'U' | b'T') || waits(id) || id == "X1" || self.lit && kind == b'H'

@@ -2,7 +2,7 @@
 
 use crate::oracle::{Fired, Three};
 use crate::table::figure;
-use crate::told::{DAY, HOUR, Kind, MINUTE, Method, Ms, Seen, Told};
+use crate::told::{DAY, HOUR, KILLED, Kind, MINUTE, Method, Ms, Seen, Told};
 
 fn hours(h: f64) -> Ms {
     (h * HOUR as f64) as Ms
@@ -31,6 +31,12 @@ pub fn cure(told: &Told, fired: &mut Vec<Fired>) {
             says: Three::of(bars, may),
         });
     };
+    let killed = |hours: Ms| told.rubbed.is_some_and(|at| at < KILLED + hours * HOUR);
+    fire(
+        "C1",
+        killed(-14),
+        killed(12) || told.rubbed.is_some_and(|at| at > told.now),
+    );
     let Some(window) = window(told) else {
         return fire("K1", true, true);
     };
@@ -61,6 +67,19 @@ pub fn cure(told: &Told, fired: &mut Vec<Fired>) {
 
     let frozen = total(&|s| matches!(s, Seen::Frozen) || matches!(s, Seen::Read(c) if c < figure("K4")));
     fire("K4", false, frozen > 0);
+
+    // What nobody looked at was not kept cold.
+    let out = told.cure_out.unwrap_or(to).min(to).max(from);
+    let mut seen: Vec<Ms> = log.iter().map(|(at, _)| (*at).clamp(from, out)).collect();
+    seen.push(out);
+    let mut last = from;
+    let mut unseen = 0;
+    for at in seen {
+        unseen = unseen.max(at - last);
+        last = at;
+    }
+    let most = hours(figure("K5"));
+    fire("K5", unseen > most + MINUTE, unseen > most - MINUTE);
     let cured = (told.cure_out.unwrap_or(told.now).min(to) - from - frozen).max(0);
     let thickest = told
         .classes

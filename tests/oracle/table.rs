@@ -71,7 +71,7 @@ pub static RULES: LazyLock<HashMap<String, Rule>> = LazyLock::new(|| {
     for row in reader.records() {
         let row = row.expect("rules.csv is a table");
         let status = &row[8];
-        let known = ["published", "quoted", "memory", "common practice"].contains(&status);
+        let known = ["published", "quoted", "memory", "common practice", "judgement"].contains(&status);
         let weight = ["forbids", "holds", "warns", "figure"].contains(&&row[3]);
         let scope = row[1].is_empty() || ["batch", "class"].contains(&&row[2]);
         assert!(weight && scope, "{}: a weight and a scope", &row[0]);

@@ -5,6 +5,8 @@ pub type Ms = i64;
 pub const MINUTE: Ms = 60_000;
 pub const HOUR: Ms = 60 * MINUTE;
 pub const DAY: Ms = 24 * HOUR;
+/// 24 November 2026, midnight in Greenwich: the day of the kill of every batch.
+pub const KILLED: Ms = 1_795_478_400_000;
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Kind {

@@ -26,3 +26,13 @@ fn quantity() {
 fn link() {
     replay(include_str!("../data/corpus/link.txt"), oracles::link);
 }
+
+#[test]
+fn record() {
+    replay(include_str!("../data/corpus/record.txt"), oracles::record);
+}
+
+#[test]
+fn calendar() {
+    replay(include_str!("../data/corpus/calendar.txt"), oracles::calendar);
+}

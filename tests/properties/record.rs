@@ -166,7 +166,7 @@ fn apart(mut log: Log) -> Log {
 
 /// Hours and °F of the options for a home: Food Code 3-501.14(A); FSIS Stabilization Guideline 2021, option 1.
 const OPTIONS: [[(f64, f64, f64); 2]; 2] = [
-    [(135.0, 70.0, 2.0), (70.0, 41.0, 4.0)],
+    [(135.0, 70.0, 2.0), (135.0, 41.0, 6.0)],
     [(130.0, 80.0, 1.5), (80.0, 40.0, 5.0)],
 ];
 

@@ -1,7 +1,7 @@
 //! Chills by a model of its own, lawful and not, read as a cook reads them: what is assured of them, and what is called
 //! late.
 //!
-//! A chill is lawful by its true curve: 135 to 70 °F in 2 h and to 41 °F in 4 h more (FDA Food Code 2022, 3-501.14(A),
+//! A chill is lawful by its true curve: 135 to 70 °F in 2 h and to 41 °F in 6 h in all (FDA Food Code 2022, 3-501.14(A),
 //! published), or 130 to 80 °F in 1.5 h and to 40 °F in 5 h more (FSIS Stabilization Guideline 2021, option 1, published).
 
 use cure_reckoner::batch::Batch;
@@ -92,7 +92,7 @@ impl Cooling {
     fn is_lawful(&self) -> bool {
         let takes = |from: f64, to: f64| Some(self.at(to)? - self.at(from)?);
         let within = |span: Option<f64>, hours: f64| span.is_some_and(|minutes| minutes <= hours * 60.0);
-        let food_code = within(takes(135.0, 70.0), 2.0) && within(takes(70.0, 41.0), 4.0);
+        let food_code = within(takes(135.0, 70.0), 2.0) && within(takes(135.0, 41.0), 6.0);
         let option_1 = within(takes(130.0, 80.0), 1.5) && within(takes(80.0, 40.0), 5.0);
         food_code || option_1
     }

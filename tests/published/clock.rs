@@ -217,3 +217,18 @@ fn the_picture_draws_the_hour_of_the_answer() {
         assert_eq!(clock["planned"], clock["until"]["at"]);
     }
 }
+
+/// Out before nine in ten such pieces are through: said from then on, however often somebody said yes to it. By the clock
+/// or after 7 days an inch (Rentfrow, University of Kentucky, 2013, published) nothing is said.
+#[test]
+fn what_came_out_early_stays_so() {
+    let says = |hours: i64| {
+        let mut batch = cured(json!([breast("25 mm")]), "72 h");
+        let ticks = batch["ticks"].as_array_mut().expect("ticks");
+        ticks.push(json!({"of": "step:1", "at": RUB + hours * HOUR}));
+        let notes = clock_of(&batch, 400.0)["notes"].as_array().expect("notes").clone();
+        notes.iter().any(|n| n["what"]["is"] == "came_out_early")
+    };
+    assert!(says(6) && says(20));
+    assert!(!says(7 * 24) && !says(14 * 24));
+}

@@ -84,7 +84,7 @@ fn a_warm_reading_counts_back_to_the_last_cold_one() {
     // A night that nobody read: as long as it may have been. It is held, and nothing on it goes on.
     let (mark, what, standing) = warm_at(9 * 60, 0);
     assert_eq!(mark, "stop");
-    let warm = |warm: Option<&str>, unread: &str, discard: bool| json!({"is": "too_warm", "warm": warm, "unread": unread, "discard": discard});
+    let warm = |warm: Option<&str>, unread: &str, discard: bool| json!({"is": "too_warm", "warm": warm, "unread": unread, "out": null, "discard": discard});
     assert_eq!(what, warm(None, "9 h", true));
     assert_eq!(standing, (json!(true), doubt("may_be_too_warm", "holds", 540), false));
     // Half an hour since it was cold, and twenty minutes since.

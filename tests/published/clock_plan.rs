@@ -241,6 +241,26 @@ fn a_thickness_is_asked_for_where_the_answer_needs_it() {
 }
 
 #[test]
+fn an_hour_that_makes_way_for_the_night_says_so() {
+    let batch = cured(json!([breast("26 mm")]), "36 h");
+    let until = |rests: Value| {
+        let ask = json!({"cure_clock": {"batch": batch, "now": RUB, "rests": rests, "settings": settings("0.1 g")}});
+        ok(&ask)["until"].clone()
+    };
+    let bare = until(json!([]));
+    let at = bare["at"].as_i64().unwrap();
+    assert_eq!(bare["moved"], json!(false));
+    // Asleep for eight hours about it: the first whole hour after them.
+    let asleep = until(json!([{"from": at - 2 * HOUR, "to": at + 6 * HOUR}]));
+    assert_eq!(
+        (&asleep["moved"], asleep["at"].as_i64()),
+        (&json!(true), Some(at + 6 * HOUR))
+    );
+    let before = until(json!([{"from": at - 8 * HOUR, "to": at - HOUR}]));
+    assert_eq!((&before["moved"], before["at"].as_i64()), (&json!(false), Some(at)));
+}
+
+#[test]
 fn nothing_that_can_move_falls_into_the_night() {
     // Asleep from 22:30 to 06:30, where the rub was on at noon.
     let rests: Vec<Value> = (-2..40)

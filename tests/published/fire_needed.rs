@@ -3,6 +3,7 @@
 //! 73(20) 2024, FDA Food Code 2022, UNL extension.
 
 use super::fire_log::{LIT, MIN, batch, first, log, read};
+use cure_reckoner_tests::{ok, rub, settings};
 use serde_json::{Value, json};
 
 /// Up from the cold to these, ten minutes apart from the hundredth on.
@@ -291,7 +292,7 @@ fn slow_late_and_unwatched() {
     assert_eq!(chill(&[], 221)["is"], "unwatched");
     assert_eq!(
         chill(&[(215, "21 °C")], 221),
-        json!({"is": "running", "until": LIT + 340 * MIN})
+        json!({"is": "running", "until": LIT + 460 * MIN})
     );
     // 5 °C is 41 °F: cold by the true limit, with no hidden degree.
     let done = chill(&[(190, "25 °C"), (215, "21 °C"), (400, "5 °C")], 500);
@@ -328,4 +329,40 @@ fn partly_cooked() {
     one["ticks"] = json!([{"of": "pull:0", "at": LIT + 105 * MIN}]);
     assert_eq!(partly(&one), json!(LIT + 105 * MIN));
     assert_eq!(log(&one, 120)["classes"][0]["chill"], json!([]));
+}
+
+/// A card goes to another kitchen: a step that ends under what its meat has to read says so, by the chosen cut; where none
+/// is chosen by the least that any kind asks for. 165 °F birds, 160 °F other game (USDA FSIS, published), 165 °F wild boar
+/// (CDC, MMWR 73(20), 2024, published).
+#[test]
+fn a_card_says_where_a_step_ends_too_low() {
+    let mut us = settings("0.1 g");
+    us["units"] = json!("us");
+    let low = |until: &str, cut: Option<&str>| {
+        let mut recipe = rub("6.25 %", "150 ppm", "2.2 %");
+        recipe["steps"] = json!([{"do": "cure"}, {"do": "smoke", "at": "225 °F", "until": until}]);
+        let mut ask = json!({"recipe": recipe, "settings": us});
+        if let Some(cut) = cut {
+            ask["cut"] = json!(cut);
+        }
+        ok(&json!({"card": ask}))["low"].clone()
+    };
+    for (until, cut, least) in [
+        ("160 °F", Some("mallard-breast"), Some("165 °F")),
+        ("165 °F", Some("mallard-breast"), None),
+        ("160 °F", Some("fallow-haunch"), None),
+        ("145 °F", Some("fallow-haunch"), Some("160 °F")),
+        ("160 °F", Some("boar-belly"), Some("165 °F")),
+        ("160 °F", None, None),
+        ("155 °F", None, Some("160 °F")),
+        ("74 °C", None, None),
+    ] {
+        let said = low(until, cut);
+        let is = said[0]["least"].as_str();
+        assert_eq!(is, least, "{until} {cut:?} {said}");
+        if is.is_some() {
+            assert_eq!((&said[0]["step"], &said[0]["until"]), (&json!(1), &json!(until)));
+            assert_eq!(said[0]["known"], json!(cut.is_some()));
+        }
+    }
 }

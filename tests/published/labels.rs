@@ -41,10 +41,14 @@ fn tick(batch: &mut Value, of: &str, at: i64) {
     batch["ticks"] = json!(ticks);
 }
 
+/// Some weeks before any of them came out of the heat.
+const KILLED: &str = "2024-09-14";
+
 /// Weighed in, rubbed, and so long in the cure until the smoker was lit three hours before it came out.
 fn lit(cut: &str, recipe: &Value, cured: i64) -> Value {
     let begun = OUT - 3 * HOUR - cured;
     let mut batch = weighed_in(of_cut(cut, recipe), begun);
+    batch["killed"] = json!(KILLED);
     tick(&mut batch, "rub", begun);
     tick(&mut batch, "step:1", OUT - 3 * HOUR);
     batch
@@ -500,7 +504,7 @@ fn a_gift_of_birds_carries_the_fields_of_the_law_where_it_holds() {
             &json!([{"cut": "mallard-breast", "name": "", "count": null}])
         )
     );
-    assert_eq!(fact(&birds, &["killed"])["on"], "2026-11-14");
+    assert_eq!(fact(&birds, &["killed"])["on"], KILLED);
     assert!(rules.contains("20.37") && rules.contains("tag-birds"));
     // No deer, and nothing under another law.
     for (cut, profile, says) in [
@@ -593,4 +597,56 @@ fn a_card_warns_of_the_meat_it_is_for() {
     assert!(card("74 °C", Value::Null).is_empty());
     assert_eq!(card("74 °C", json!("mallard-breast")), ["birds-165"]);
     assert_eq!(card("74 °C", json!("boar-belly")), ["boar-165"]);
+}
+
+/// FDA Food Code 3-801.11: nothing raw or partly cooked for the highly susceptible, quoted.
+#[test]
+fn what_is_given_raw_says_for_whom_it_is_not() {
+    let mut cold_smoked = recipe();
+    cold_smoked["steps"][1] = json!({"do": "smoke", "lasts": "3 h", "at": "22 °C"});
+    let gift = |batch: &Value| {
+        let papers = asked(batch, OUT + 7 * HOUR, false, false, "us-home")["papers"].clone();
+        let papers = papers.as_array().expect("papers").clone();
+        papers.into_iter().find(|p| p["kind"] == "gift").expect("a gift")["foot"].clone()
+    };
+    let says = |foot: &Value| foot.as_array().expect("keys").contains(&json!("gift-raw"));
+    assert!(says(&gift(&lit("boar-loin", &cold_smoked, LONG))));
+    assert!(!says(&gift(&done("mallard-breast", &recipe(), LONG, "75 °C"))));
+}
+
+#[test]
+fn packs_heavier_than_their_meat_are_asked_about() {
+    let batch = done("mallard-breast", &recipe(), LONG, "75 °C");
+    let heavy = |packs: &[&str]| {
+        let ask = json!({"labels": {
+            "batch": batch, "now": OUT + 7 * HOUR, "settings": settings("0.1 g"),
+            "frozen": false, "vacuum": false, "packs": packs
+        }});
+        ok(&ask)["too_heavy"].clone()
+    };
+    assert_eq!(heavy(&["400 g", "400 g"]), json!(null));
+    assert_eq!(heavy(&[]), json!(null));
+    let asked = heavy(&["71 kg"]);
+    assert_eq!(
+        [&asked["packs"]["text"], &asked["meat"]["text"]],
+        ["71\u{202f}000 g", "900 g"]
+    );
+}
+
+/// The same where it is given out of the freezer.
+#[test]
+fn a_pack_that_is_given_raw_says_so_on_the_list() {
+    let raw = |batch: &Value| {
+        let pack = json!({"id": "p", "stock": {
+            "item": "pack", "name": "Loin", "weight": "400 g", "batch": "b", "at": OUT, "frozen": true
+        }});
+        let ask = json!({"larder": {
+            "stock": [pack], "batches": [{"id": "b", "batch": batch}], "now": OUT + 7 * HOUR, "settings": settings("0.1 g")
+        }});
+        ok(&ask)["packs"][0]["raw"].clone()
+    };
+    let mut dried = recipe();
+    dried["steps"][1] = json!({"do": "dry", "lasts": "3 h"});
+    assert_eq!(raw(&lit("boar-loin", &dried, LONG)), true);
+    assert_eq!(raw(&done("mallard-breast", &recipe(), LONG, "75 °C")), false);
 }

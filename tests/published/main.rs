@@ -30,6 +30,7 @@ mod joints;
 mod labels;
 mod limits;
 mod link;
+mod odd_times;
 mod pantry;
 mod rescued;
 mod safety;

@@ -140,7 +140,6 @@ fn a_late_tick_moves_all_that_follows() {
 #[test]
 fn a_step_passed_over_is_not_asked_for() {
     let list = at(&rubbed(&[("step:3", 70)]), 71);
-    assert_eq!(jobs(&list), [("chill".into(), Some(72))]);
     assert_eq!(
         list["batches"][0]["jobs"]
             .as_array()
@@ -150,6 +149,99 @@ fn a_step_passed_over_is_not_asked_for() {
             .count(),
         2
     );
+}
+
+/// What has just been put over the fire is under way: it is read next, and not read is no doubt before a reading is due.
+#[test]
+fn a_fire_that_was_just_lit_is_read_next() {
+    let of_fire = |list: &Value| {
+        let doubts = list["batches"][0]["doubts"].as_array().expect("doubts").clone();
+        let kinds = doubts.iter().filter_map(|d| d["kind"].as_str());
+        let own = kinds.filter(|k| ["to_read", "not_read"].contains(k)).map(str::to_owned);
+        (own.collect::<Vec<_>>(), list["batches"][0]["stage"].clone())
+    };
+    let smoked = [("step:1", 36), ("step:2", 37), ("step:3", 61)];
+    let begun = at(&rubbed(&smoked), 61);
+    assert_eq!(jobs(&begun), [("read_fire".into(), None)]);
+    assert_eq!(of_fire(&begun), (vec!["to_read".to_owned()], json!("fire")));
+    // Two hours of the four in which it has to come through.
+    assert_eq!(of_fire(&at(&rubbed(&smoked), 62)).0, ["to_read"]);
+    assert_eq!(of_fire(&at(&rubbed(&smoked), 63)).0, ["not_read"]);
+    // What is said to be out was due.
+    for out in ["pull:0", "step:4"] {
+        let ticks = [&smoked[..], &[(out, 61)]].concat();
+        assert_eq!(of_fire(&at(&rubbed(&ticks), 61)).0, ["not_read"], "{out}");
+    }
+    // Nothing is assured meanwhile.
+    let now = RUB + 61 * HOUR;
+    let ask = json!({"standing": {"batch": rubbed(&smoked), "now": now, "settings": settings("0.1 g")}});
+    let assured = ok(&ask)["assured"].clone();
+    for word in ["cooked", "gift"] {
+        assert_eq!(assured[word], false, "{word}");
+    }
+    // The first reading is that job.
+    let mut read = rubbed(&smoked);
+    read["fire"] = json!({"readings": [{"class": 0, "temperature": "8 °C", "at": RUB + 61 * HOUR}]});
+    assert_ne!(jobs(&at(&read, 61))[0].0, "read_fire");
+}
+
+/// The small ones come out first, and are rinsed and dried while the others cure.
+#[test]
+fn what_came_out_first_has_its_own_jobs() {
+    let mut batch = rubbed(&[("draw:0", 20)]);
+    let teal = json!({"cut": "teal-breast", "count": 8, "weight": "300 g", "thickness": "10 mm"});
+    batch["pieces"] = json!([teal, batch["pieces"][0]]);
+    batch["pieces"][1]["thickness"] = json!("22 mm");
+    let own = |batch: &Value, hours: i64| {
+        let list = at(batch, hours)["jobs"].as_array().expect("jobs").clone();
+        let of = |j: &&Value| j["class"] == 0;
+        let id = |j: &Value| (j["id"].as_str().expect("an id").to_owned(), j["does"]["is"].clone());
+        list.iter().filter(of).map(id).collect::<Vec<_>>()
+    };
+    let job = |id: &str| (id.to_owned(), json!("step_of"));
+    assert_eq!(own(&batch, 21), [job("rinse:0"), job("dry:0")]);
+    let ticked = |of: &str, batch: &Value| {
+        let mut batch = batch.clone();
+        batch["ticks"]
+            .as_array_mut()
+            .expect("ticks")
+            .push(json!({"of": of, "at": RUB + 21 * HOUR}));
+        batch
+    };
+    let rinsed = ticked("rinse:0", &batch);
+    assert_eq!(own(&rinsed, 22), [job("dry:0")]);
+    assert_eq!(own(&ticked("dry:0", &rinsed), 23), []);
+    // Once the others are rinsed it goes with them.
+    assert_eq!(own(&ticked("step:1", &batch), 24), []);
+    // And nothing of it is asked before it is out.
+    let ticks = batch["ticks"].as_array().expect("ticks").clone();
+    batch["ticks"] = ticks.into_iter().filter(|t| t["of"] != "draw:0").collect();
+    assert!(own(&batch, 5).iter().all(|(id, _)| id == "draw:0"));
+}
+
+/// What came out first takes no turn away from what is left: due before it is next, and stays until it is done.
+#[test]
+fn the_rest_is_turned_while_the_first_dries() {
+    let with = |drawn: i64, more: &[(&str, i64)]| {
+        let mut batch = rubbed(&[&[("draw:0", drawn)], more].concat());
+        let teal = json!({"cut": "teal-breast", "count": 8, "weight": "300 g", "thickness": "10 mm"});
+        batch["pieces"] = json!([teal, batch["pieces"][0]]);
+        batch["pieces"][1]["thickness"] = json!("22 mm");
+        batch
+    };
+    let open = |batch: &Value, hours: i64| -> Vec<String> {
+        let list = at(batch, hours);
+        let all = list["batches"][0]["jobs"].as_array().expect("jobs").clone();
+        let open = all.iter().filter(|j| j["ticked"].is_null() && j["passed"] == false);
+        let now = open.filter(|j| j["now"] == true);
+        now.map(|j| j["id"].as_str().expect("an id").to_owned()).collect()
+    };
+    // Taken out an hour after the turn was due.
+    assert_eq!(open(&with(13, &[]), 14), ["turn:0:0", "rinse:0", "dry:0"]);
+    // Taken out before it: what lies on the board is rinsed, then the rest is turned, since what was rinsed dries by itself.
+    assert_eq!(open(&with(11, &[]), 13), ["rinse:0", "dry:0", "turn:0:0"]);
+    assert_eq!(open(&with(11, &[("rinse:0", 13)]), 14), ["turn:0:0", "dry:0"]);
+    assert_eq!(open(&with(11, &[("rinse:0", 13), ("dry:0", 13)]), 14), ["turn:0:0"]);
 }
 
 /// A batch is finished when its last step is over and said to be, not when it is begun.
@@ -222,4 +314,52 @@ fn an_early_job_says_so() {
     let list = at(&rubbed(&[]), 1);
     assert_eq!(list["jobs"][1]["early"], "35 h");
     assert!(at(&rubbed(&[("turn:0:0", 12), ("turn:0:1", 24)]), 36)["jobs"][0]["early"].is_null());
+}
+
+/// What was probed lies over the fire, and what was all taken out chills: nobody has to say it twice, and nothing is due
+/// that is done.
+#[test]
+fn the_log_says_what_is_begun() {
+    let recipe = json!([
+        {"do": "cure", "lasts": "36 h", "at": "3 °C"}, {"do": "rinse"}, {"do": "dry", "lasts": "12 h", "at": "3 °C"},
+        {"do": "smoke", "lasts": "3 h"}, {"do": "chill", "lasts": "6 h"}, {"do": "pack"}]);
+    let mut batch = rubbed(&[("step:1", 36), ("step:2", 37)]);
+    batch["recipe"]["steps"] = recipe;
+    let ticked = |batch: &Value, hour: i64| -> Vec<(String, Option<i64>)> {
+        let list = at(batch, hour);
+        let jobs = list["batches"][0]["jobs"].as_array().expect("jobs").clone();
+        let of = |job: &Value| (job["id"].as_str().expect("an id").to_owned(), job["ticked"].as_i64());
+        jobs.iter()
+            .map(of)
+            .filter(|(id, _)| ["step:3", "step:4"].contains(&id.as_str()))
+            .collect()
+    };
+    let none = |id: &str| (id.to_owned(), None);
+    let some = |id: &str, hour: i64| (id.to_owned(), Some(RUB + hour * HOUR));
+    assert_eq!(ticked(&batch, 51), [none("step:3"), none("step:4")]);
+    batch["fire"] = json!({"readings": [{"class": 0, "temperature": "20 °C", "at": RUB + 50 * HOUR}]});
+    assert_eq!(ticked(&batch, 51), [some("step:3", 50), none("step:4")]);
+    let pulls: Vec<Value> = (0..batch["pieces"].as_array().expect("pieces").len())
+        .map(|at| json!({"of": format!("pull:{at}"), "at": RUB + 53 * HOUR}))
+        .collect();
+    batch["ticks"].as_array_mut().expect("ticks").extend(pulls);
+    assert_eq!(ticked(&batch, 54), [some("step:3", 50), some("step:4", 53)]);
+    // A second heat was in the first where all of it was read hot enough (165 °F for birds, USDA FSIS, published).
+    let mut twice = batch.clone();
+    twice["recipe"]["steps"]
+        .as_array_mut()
+        .expect("steps")
+        .insert(4, json!({"do": "cook", "lasts": "1 h"}));
+    let cook = |batch: &Value| ticked(batch, 54)[1].clone();
+    assert_eq!(cook(&twice), none("step:4"));
+    let places = twice["pieces"].as_array().expect("pieces").len();
+    let hot = (0..places).map(|at| json!({"class": at, "temperature": "76 °C", "at": RUB + 52 * HOUR + HOUR / 2}));
+    let cold = (0..places).map(|at| json!({"class": at, "temperature": "4 °C", "at": RUB + 50 * HOUR}));
+    twice["fire"] = json!({"readings": cold.chain(hot).collect::<Vec<_>>()});
+    assert_eq!(cook(&twice), some("step:4", 53));
+    // While it is not rinsed and dry nothing is taken for begun.
+    let mut early = rubbed(&[]);
+    early["recipe"]["steps"] = batch["recipe"]["steps"].clone();
+    early["fire"] = batch["fire"].clone();
+    assert_eq!(ticked(&early, 51), [none("step:3"), none("step:4")]);
 }

@@ -218,12 +218,35 @@ fn unnamed_meat_gets_the_cautions_that_hurt_most() {
 /// Names hold no characters that turn or hide text, and are one line.
 #[test]
 fn names_are_what_they_look_like() {
-    for name in ["Duck\u{202e}kcuD", "Du\u{200b}ck", "Duck\nbreast", "", "  "] {
+    let nothing_to_see = ["", "  ", "\u{200d}\u{200c}", "\u{3164}", "\u{2800}\u{2800}", "\u{ad}"];
+    let turned = [
+        "Duck\u{202e}kcuD",
+        "Du\u{200b}ck",
+        "Duck\nbreast",
+        "Du\u{ad}ck",
+        "Duck\u{feff}",
+    ];
+    for name in nothing_to_see.into_iter().chain(turned) {
         let mut turned = rub("6.25 %", "150 ppm", "2.2 %");
         turned["name"] = json!(name);
         assert_eq!(
             problems(&json!({"check": {"recipe": turned}}))[0]["field"],
             "recipe.name",
+            "{name:?}"
+        );
+    }
+    // A family, a flag, and letters that are joined or kept apart.
+    for name in [
+        "\u{1f468}\u{200d}\u{1f469}\u{200d}\u{1f467} duck",
+        "\u{1f1ec}\u{1f1e7}",
+        "می\u{200c}خواهم",
+        "❤\u{fe0f}",
+    ] {
+        let mut named = rub("6.25 %", "150 ppm", "2.2 %");
+        named["name"] = json!(name);
+        assert_eq!(
+            ok(&json!({"check": {"recipe": named}})),
+            json!({"good": true}),
             "{name:?}"
         );
     }

@@ -22,6 +22,29 @@ fn nowhere_worse_than_a_straight_line() {
     }
 }
 
+/// No reading of a cook by another model is hotter than the quickest of ours, with the slack that a reading has, so none is
+/// asked about in vain.
+#[test]
+fn nothing_is_quicker_than_the_quickest() {
+    use cure_reckoner::smoke::{Covered, quickest};
+    for number in (0..16).map(|n| 30_001 + 2 * n) {
+        let cook = Cook::simulated(number);
+        let mut setup = cook.setup_at(cook.done);
+        let any = |of: fn(&Covered) -> bool| setup.covers.iter().any(of);
+        setup.covers = vec![Covered {
+            from: 0.0,
+            pan: any(|c| c.pan),
+            wrapped: any(|c| c.wrapped),
+        }];
+        let air = cook.cabinet.iter().map(|p| p.1).fold(cook.dial, f64::max);
+        let (from, begin) = cook.piece[0];
+        for (at, read) in &cook.piece {
+            let most = quickest(&setup, begin, air + 5.0, at - from + 900.0).expect("a smoker");
+            assert!(*read <= most + 5.0, "{number}: {read} after {at} s, at most {most}");
+        }
+    }
+}
+
 /// What the recipe says of a wrap is in the forecast before it is on: sooner done than if it stays bare.
 #[test]
 fn a_wrap_to_come_counts() {

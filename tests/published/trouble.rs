@@ -309,3 +309,40 @@ fn what_no_card_has_is_refused() {
     let sheet = ok(&json!({"trouble": {"card": "froze", "chosen": [["jar", "same"]]}}));
     assert_eq!(sheet["question"][0], "froze_where");
 }
+
+/// The card on warmth begins with what the log says, and asks what it cannot know.
+#[test]
+fn what_the_log_knows_is_not_asked() {
+    use crate::clock::{HOUR, RUB, breast, cured};
+    let asked = |log: Value, hours: f64| {
+        let mut batch = cured(json!([breast("38 mm")]), "72 h");
+        batch["fridge"] = log;
+        let now = RUB + (hours * HOUR as f64) as i64;
+        ok(&json!({"trouble": {
+            "card": "warm", "chosen": [], "log": {"batch": batch, "now": now, "units": "metric"}
+        }}))
+    };
+    let at = |hours: f64, of: &str, reads: &str| json!({"at": RUB + (hours * HOUR as f64) as i64, "what": "read", "of": of, "reads": reads});
+    let warm = [
+        at(1.0, "meat", "3 °C"),
+        at(1.1, "meat", "9 °C"),
+        at(2.0, "meat", "3 °C"),
+    ];
+    let sheet = asked(json!(warm), 2.0);
+    assert_eq!(sheet["log"]["highest"], "9 °C");
+    assert_eq!(sheet["log"]["now"], false);
+    assert_eq!(sheet["known"][0], "got_40");
+    assert_eq!(sheet["question"][0], "air_90", "{sheet}");
+    // The room was read too: nothing is left to ask.
+    let room = [&warm[..], &[at(2.0, "room", "20 °C")]].concat();
+    let sheet = asked(json!(room), 2.0);
+    assert_eq!(sheet["question"], json!(null), "{sheet}");
+    assert_eq!(sheet["remedy"]["act"], "chill_now");
+    let long = [at(1.0, "meat", "9 °C"), at(5.0, "room", "20 °C")];
+    let sheet = asked(json!(long), 5.0);
+    assert_eq!(sheet["remedy"]["act"], "throw_out");
+    assert_eq!(sheet["log"]["now"], true);
+    // Kept cold by the log: it says nothing, and all is asked.
+    let sheet = asked(json!([at(1.0, "meat", "3 °C")]), 2.0);
+    assert_eq!([&sheet["log"], &sheet["question"][0]], [&json!(null), &json!("got_40")]);
+}

@@ -1,5 +1,6 @@
 //! The recipe reader against lines and texts of our own writing, with what each is to be read as.
 
+mod accounted;
 mod agents;
 mod corpus;
 mod messages;

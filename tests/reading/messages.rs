@@ -34,6 +34,12 @@ fn what_is_counted_takes_no_amount_of_another() {
         ),
         ("brown sugar 2c", vec![("brown sugar", "2", "cup")]),
         ("2 hare saddles, each about 450 g", vec![("", "900", "g")]),
+        ("saddle of hare, 2, each about 450 g", vec![("", "900", "g")]),
+        ("hare saddle, two, at 450 g", vec![("", "900", "g")]),
+        ("pheasants (4), 800 g each", vec![("", "3200", "g")]),
+        ("goose legs, x 6, 300 g apiece", vec![("", "1800", "g")]),
+        ("boar belly (skin on), 2 kg", vec![("", "2", "kg")]),
+        ("half a dozen whole cloves", vec![("clove", "6", "each")]),
     ] {
         let reading = read(said);
         let found = amounts(&reading);
@@ -79,4 +85,74 @@ fn so_long_in_the_fridge_is_the_cure_and_keeps_the_steps() {
     let steps = reading["lines"][0]["steps"].as_array().expect("steps").iter();
     let acts: Vec<&str> = steps.filter_map(|s| s["do"].as_str()).collect();
     assert_eq!(acts, ["cure", "rinse", "dry"]);
+}
+
+/// Of the middle of the meat a bare figure can be of one scale alone; around it the country decides what could be both.
+#[test]
+fn a_temperature_without_a_unit() {
+    let read = |text: &str, units: &str| {
+        let mut here = settings("0.1 g");
+        here["units"] = json!(units);
+        let reading = ok(&json!({"read_recipe": {"text": text, "settings": here}}));
+        let step = reading["lines"][0]["steps"][0].clone();
+        let figure = |value: &Value| value.as_str().unwrap_or("none").to_owned();
+        (figure(&step["at"][1]), figure(&step["until"]))
+    };
+    for (text, units, at, until) in [
+        ("Smoke till 74 inside", "metric", "none", "74"),
+        ("Smoke till 74 inside", "us", "none", "74"),
+        ("Smoke till 165 inside", "us", "none", "73.89"),
+        ("Smoke till 165 inside", "metric", "none", "73.89"),
+        ("Smoke at 110 until 71", "metric", "110", "71"),
+        ("Smoke at 225 until 165", "us", "107.22", "73.89"),
+        ("Smoke at 225 until 165", "metric", "107.22", "73.89"),
+        ("Roast at 180 to 68 in the middle", "metric", "180", "68"),
+        ("Roast at 350 until 160 internal", "us", "176.67", "71.11"),
+        ("Smoke till 30 guests are gone", "metric", "none", "none"),
+        ("Simmer with water to 200 ml", "metric", "none", "none"),
+        ("Chill to 4", "metric", "none", "none"),
+    ] {
+        let wanted = (at.to_owned(), until.to_owned());
+        assert_eq!(read(text, units), wanted, "{text} in {units}");
+    }
+}
+
+#[test]
+fn how_much_the_packet_says_can_be_answered() {
+    let text = "10 lb boar belly\n100 g salt\ncure per the bag\nRub it in.";
+    let answers = [("item:cure per the bag", "cure-1"), ("grams:cure per the bag", "11 g")];
+    let reading = ok(&json!({"read_recipe": {"text": text, "answers": answers, "settings": settings("0.1 g")}}));
+    assert!(reading["recipe"].is_object(), "{}", reading["bar"]);
+    // 11 g of 6.25 % on 4535.9 g: 151.6 ppm.
+    assert_eq!(reading["verdict"]["nitrite"]["typical"], 152);
+}
+
+/// What is called over the limit is: the likely figure where that is over, else the most that it may be.
+#[test]
+fn a_figure_that_is_called_over_is_over() {
+    for (text, over) in [
+        // A spoon of 4.2 to 8.3 g of 6.25 % on 4 lb (1814.4 g): 145 to 286 ppm, likely 195 (plain arithmetic).
+        (
+            "4 lb mallard breasts\n1 3/4 oz salt\n1 tsp cure #1\nRub, 3 days in the fridge.",
+            "286",
+        ),
+        // 8 g: 276 ppm.
+        (
+            "4 lb mallard breasts\n1 3/4 oz salt\n8 g cure #1\nRub, 3 days in the fridge.",
+            "276",
+        ),
+    ] {
+        let mut here = settings("0.1 g");
+        here["units"] = json!("us");
+        here["profile"] = json!("us-home");
+        let reading = ok(&json!({"read_recipe": {"text": text, "settings": here}}));
+        let dangers = reading["dangers"].as_array().expect("dangers");
+        let danger = dangers.iter().find(|d| d["key"] == "cure_over");
+        let danger = danger.unwrap_or_else(|| panic!("{text}: {reading}"));
+        assert_eq!(
+            (&danger["figure"], &danger["rule"]),
+            (&json!(over), &json!("200")),
+            "{text}"
+        );
+    }
 }

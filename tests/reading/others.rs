@@ -104,8 +104,8 @@ fn unit(name: &str) -> &str {
         "ppm" => "ppm",
         "leaf" | "berry" | "piece" => "each",
         "t" => "tsp",
-        "T" | "EL" => "tbsp",
-        "TL" => "tsp",
+        "T" | "EL" | "cucharada" => "tbsp",
+        "TL" | "cucharadita" => "tsp",
         other => other,
     }
 }
@@ -120,14 +120,24 @@ fn same_amount(line: &Value, right: &Value) -> bool {
             || ours.is_empty();
     };
     let [mine_low, mine_high] = ours.as_slice() else {
-        return false;
+        // "Knob of butter" has one, or none.
+        return right["amount_also"]
+            .as_array()
+            .is_some_and(|a| a.contains(&Value::Null));
     };
     let (mine, wanted) = (unit(line["unit"].as_str().unwrap_or_default()), right["unit"].as_str());
     let mut also = texts(&right["unit_also"]);
     also.extend(right["unit_also"].as_str().map(str::to_owned));
     // A stick of butter has its grams where they are known.
     let may_lack = right["grams_may_lack"] == true;
-    if let (Some(a), Some(b), false) = (right["grams_low"].as_f64(), right["grams_high"].as_f64(), may_lack) {
+    let unit = wanted.is_none_or(|w| unit(w) == mine) || also.iter().any(|a| unit(a) == mine);
+    // A spoon with its grams in brackets is both.
+    let spoon = ["tsp", "tbsp", "cup"].contains(&mine) && unit && near(*mine_low, low) && near(*mine_high, high);
+    if let (Some(a), Some(b), false) = (
+        right["grams_low"].as_f64(),
+        right["grams_high"].as_f64(),
+        may_lack || spoon,
+    ) {
         let grams = |n: f64| match mine {
             "g" => Some(n),
             "mg" => Some(n / 1000.0),
@@ -137,14 +147,42 @@ fn same_amount(line: &Value, right: &Value) -> bool {
             "stone" => Some(n * 6_350.293_18),
             _ => None,
         };
-        return grams(*mine_low).is_some_and(|g| near(g, a)) && grams(*mine_high).is_some_and(|g| near(g, b));
+        let (from, to) = (grams(*mine_low), grams(*mine_high));
+        let same = |mine: Option<f64>, wanted: f64, also: &str| {
+            mine.is_some_and(|g| near(g, wanted) || figures(&right[also]).iter().any(|w| near(g, *w)))
+        };
+        return same(from, a, "grams_also") && (same(to, b, "grams_high_also") || same(to, b, "grams_also"));
     }
-    let unit = wanted.is_none_or(|w| unit(w) == mine) || also.iter().any(|a| unit(a) == mine);
-    unit && near(*mine_low, low) && near(*mine_high, high)
+    let same =
+        |wanted: f64, end: f64| near(end, wanted) || figures(&right["amount_also"]).iter().any(|w| near(end, *w));
+    unit && same(low, *mine_low) && same(high, *mine_high)
 }
 
-fn same_base(line: &Value, right: &Value) -> bool {
-    let said = &right["per"];
+/// The figures of a list.
+fn figures(list: &Value) -> Vec<f64> {
+    let list = list.as_array().map(Vec::as_slice).unwrap_or_default();
+    list.iter().filter_map(Value::as_f64).collect()
+}
+
+fn same_base(line: &Value, right: &Value, meat: &Value) -> bool {
+    // The fifth writer says it flat.
+    let flat = json!({"amount_low": right["per_amount"], "unit": right["per_unit"]});
+    let said = if right["per_amount"].is_null() {
+        &right["per"]
+    } else {
+        &flat
+    };
+    // "For 25 lb of trim: 8 oz salt" says of the whole recipe what it is for.
+    let whole = (
+        meat["num"].as_str().and_then(|n| n.parse::<f64>().ok()),
+        meat["unit"].as_str(),
+    );
+    if let (Some(amount), Some(unit), true) = (whole.0, whole.1, line["per"].is_null())
+        && said["amount_low"].as_f64().is_some_and(|wanted| near(amount, wanted))
+        && said["unit"] == unit
+    {
+        return true;
+    }
     let Some(low) = said["amount_low"].as_f64() else {
         // A per cent is of what it is of; it has no base of its own.
         return line["per"].is_null() || !said.is_null();
@@ -159,9 +197,16 @@ fn same_strength(line: &Value, right: &Value) -> bool {
     let ours: Option<f64> = line["strength"].as_str().and_then(|n| n.parse().ok());
     match (right["strength_percent"].as_f64(), ours) {
         (Some(wanted), Some(ours)) => near(ours, wanted),
-        // A pure salt says nothing of its strength, and has it by its row.
-        (Some(wanted), None) => near(wanted, 100.0) && line["item"].as_str().is_some_and(|i| i.starts_with("pure-")),
-        (None, ours) => ours.is_none(),
+        // What says nothing of its strength has it by its row.
+        (Some(wanted), None) => {
+            let item = line["item"].as_str().unwrap_or_default();
+            let row = cure_reckoner::pantry::ingredient(item).and_then(|i| i.nitrite.parse().ok());
+            let none = right["strength_also"]
+                .as_array()
+                .is_some_and(|a| a.contains(&Value::Null));
+            none || near(wanted, 100.0) && item.starts_with("pure-") || row.is_some_and(|n: f64| near(n, wanted))
+        }
+        (None, ours) => ours.is_none_or(|n| figures(&right["strength_also"]).iter().any(|w| near(n, *w))),
     }
 }
 
@@ -181,6 +226,7 @@ fn topics(questions: &[Value]) -> Vec<(String, String)> {
             "or" => "alternatives",
             "number" => "means",
             "base" => "hundredweight",
+            "unused" => "amount",
             other => other,
         };
         (topic.to_owned(), about.to_owned())
@@ -196,7 +242,7 @@ fn topics(questions: &[Value]) -> Vec<(String, String)> {
 fn allows(right: &Value, topic: &str) -> bool {
     let mut said = texts(&right["ask_about"]);
     said.extend(texts(&right["may_ask"]));
-    for part in ["parts", "alternatives"] {
+    for part in ["parts", "things", "alternatives"] {
         for one in right[part].as_array().map(Vec::as_slice).unwrap_or_default() {
             if allows(one, topic) {
                 return true;
@@ -204,6 +250,11 @@ fn allows(right: &Value, topic: &str) -> bool {
         }
     }
     let said = said.join(" ").to_lowercase();
+    // The fifth writer says that it is asked, and not what.
+    let untold = right["ask"] == true && said.is_empty();
+    if untold || said.contains("anything") {
+        return true;
+    }
     match topic {
         "cure" => {
             right["may_be_cure"] == true
@@ -211,9 +262,15 @@ fn allows(right: &Value, topic: &str) -> bool {
                 || said.contains("cure")
                 || said.contains("strength")
         }
-        "salt kind" => said.contains("salt"),
+        // Two of the writers want it asked of a spoon of kosher salt, of which one maker's weighs half as much again as
+        // another's; a third does not. Like the pepper below it is a question of the weight.
+        "salt kind" => {
+            said.contains("salt") || ["tsp", "tbsp", "cup"].contains(&right["unit"].as_str().unwrap_or_default())
+        }
         "T or t" => said.contains("t or t") || said.contains("teaspoon or tablespoon"),
-        "amount" => ["amount", "each or together"].iter().any(|w| said.contains(w)),
+        "amount" => ["amount", "each or together", "each or in all"]
+            .iter()
+            .any(|w| said.contains(w)),
         "unit" => [
             "which unit",
             "cup or clove",
@@ -257,6 +314,14 @@ pub fn same_step(ours: &Value, right: &Value) -> bool {
     let (low, high) = pair("minutes");
     // "Overnight" is 8 to 12 hours, or no figure.
     let vague = right["hours_low"].is_null();
+    let ends = |key: &str| -> Vec<(Option<f64>, Option<f64>)> {
+        let pairs = right[key].as_array().map(Vec::as_slice).unwrap_or_default();
+        pairs.iter().map(|p| (p[0].as_f64(), p[1].as_f64())).collect()
+    };
+    let hours = |m: Option<f64>| m.map(|m| m / 60.0);
+    let other_time = ends("hours_also")
+        .into_iter()
+        .any(|(from, to)| alike(hours(low), from, 0.6) && alike(hours(high), to, 0.6));
     let kept = right["storage"] == true;
     let timed = if kept {
         // A month is 30 to 30.5 days.
@@ -269,17 +334,30 @@ pub fn same_step(ours: &Value, right: &Value) -> bool {
     };
     let (cold, warm) = pair("at");
     let wanted = (right["temp_c_low"].as_f64(), right["temp_c_high"].as_f64());
-    let at = alike(warm, wanted.1.or(wanted.0), 0.11) && (wanted.0.is_none() || alike(cold, wanted.0, 0.11));
+    // "Below 30 °C" has no lower end, or the same one.
+    let open = wanted.0.is_none()
+        || figures(&right["temp_low_also"])
+            .iter()
+            .any(|w| alike(cold, Some(*w), 0.11));
+    let at = alike(warm, wanted.1.or(wanted.0), 0.11) && (open || alike(cold, wanted.0, 0.11));
+    let other_heat = ends("temp_c_also")
+        .into_iter()
+        .any(|(from, to)| alike(cold, from, 0.11) && alike(warm, to, 0.11));
     let until = ours["until"].as_str().and_then(|u| u.parse().ok());
-    timed && at && alike(until, right["until_c"].as_f64(), 0.11)
+    (timed || other_time) && (at || other_heat) && alike(until, right["until_c"].as_f64(), 0.11)
 }
 
 fn same_act(ours: &Value, right: &Value) -> bool {
     let ours = ours["do"].as_str();
-    let also = right["do_also"].as_str();
+    let mut also = texts(&right["do_also"]);
+    also.extend(right["do_also"].as_str().map(str::to_owned));
     match right["do"].as_str() {
         Some("turn" | "other") => true,
-        wanted => ours == wanted || ours == also || (ours == Some("dry") && wanted == Some("rest")),
+        wanted => {
+            ours == wanted
+                || also.iter().any(|a| ours == Some(a.as_str()))
+                || (ours == Some("dry") && wanted == Some("rest"))
+        }
     }
 }
 
@@ -289,22 +367,29 @@ fn cure(line: &Value) -> bool {
     item.starts_with("cure-") || item.starts_with("pure-")
 }
 
+/// True where it is asked which of several it is.
+fn is_open(line: &Value) -> bool {
+    line["thing"]["is"] == "open" && line["strength"].is_null()
+}
+
 /// What came of one reading among the lines.
-fn one(line: &Value, right: &Value) -> Came {
+fn one(line: &Value, right: &Value, meat: &Value) -> Came {
     let taken = line["taken"].as_str().unwrap_or_default();
     let flagged = !line["flags"].as_array().expect("flags").is_empty();
     let kind = right["kind"].as_str().unwrap_or_default();
     let mut also = texts(&right["kind_also"]);
     also.extend(right["kind_also"].as_str().map(str::to_owned));
-    let is = |k: &str| kind == k || also.iter().any(|a| a == k);
+    let said = |k: &str| kind == k || also.iter().any(|a| a == k);
+    // A remark by another word.
+    let is = |k: &str| said(k) || k == "remark" && said("note");
     let good = match taken {
         "item" | "taste" => {
             (is("ingredient") || is("cure") || is("water"))
                 // Of a cure its strength says what it is; a foreign or a maker's name for it is a name.
                 && (same_name(line, right) || kind == "cure" && (cure(line) || right["ask"] == true))
                 && same_amount(line, right)
-                && same_base(line, right)
-                && same_strength(line, right)
+                && same_base(line, right, meat)
+                && (same_strength(line, right) || is_open(line) && allows(right, "cure"))
         }
         "meat" => {
             is("meat")
@@ -336,8 +421,13 @@ fn came(case: &Value) -> (Came, Value) {
     let lines: Vec<&Value> = answer["lines"].as_array().expect("lines").iter().collect();
     let questions = answer["questions"].as_array().expect("questions");
     let asked = topics(questions);
+    let meat = &answer["meat"];
     let parts: Vec<&Value> = match right["kind"].as_str() {
-        Some("several") => right["parts"].as_array().expect("parts").iter().collect(),
+        // The sixth writers call them things.
+        Some("several") => {
+            let parts = right["parts"].as_array().or(right["things"].as_array());
+            parts.expect("parts").iter().collect()
+        }
         Some("alternatives") => right["alternatives"].as_array().expect("alternatives").iter().collect(),
         _ => vec![right],
     };
@@ -346,7 +436,11 @@ fn came(case: &Value) -> (Came, Value) {
     let mut left = lines.clone();
     let mut worst = Came::Right;
     for part in &parts {
-        let best = left.iter().enumerate().map(|(at, line)| (one(line, part), at)).min();
+        let best = left
+            .iter()
+            .enumerate()
+            .map(|(at, line)| (one(line, part, meat), at))
+            .min();
         let Some((came, at)) = best else {
             worst = worst.max(Came::GivenUp);
             continue;
@@ -359,11 +453,20 @@ fn came(case: &Value) -> (Came, Value) {
     };
     // What the text offers in place of it, where the right reading has it as such.
     let offered = right["or"].as_array().map(Vec::as_slice).unwrap_or_default();
-    left.retain(|line| !offered.iter().any(|other| one(line, other) == Came::Right));
+    left.retain(|line| !offered.iter().any(|other| one(line, other, meat) == Came::Right));
+    // The sixth writers have the second of two in the names and amounts that stand beside the first.
+    if questions.iter().any(|q| q["ask"]["is"] == "either") {
+        let mut beside = right.clone();
+        beside["grams_low"] = Value::Null;
+        left.retain(|line| one(line, &beside, meat) != Came::Right);
+    }
     if left.iter().any(counted) {
         worst = worst.max(Came::Wrong);
     }
-    let must = right["ask"] == true;
+    // The third writer wants the strength of a cure asked that has it by its number. Two others do not, one of them of the
+    // same words: the number says it.
+    let numbered = lines.iter().any(|l| l["item"] == "cure-1" || l["item"] == "cure-2");
+    let must = right["ask"] == true && !(numbered && right["ask_about"] == json!(["cure strength"]));
     let held = answer["verdict"]["may_hold"].as_array().is_some_and(|m| !m.is_empty());
     if must && asked.is_empty() && !held {
         worst = worst.max(Came::Wrong);
@@ -439,10 +542,44 @@ fn later_lines_of_others() {
     lines_of(include_str!("../data/others-lines-late.jsonl"), 0, 7);
 }
 
-/// A third set, by a third writer: what it comes to while the reader is being mended for it (at first sight 15 wrong and 26
-/// in vain), and is not to get worse. What is aimed at is none wrong. Its other half, `third-lines-late.jsonl`, and the
-/// recipes beside it are to be looked at once this one is mended.
+/// A third set, by a third writer (at first sight 15 wrong and 26 in vain). Its other half, `third-lines-late.jsonl`, is for
+/// measuring at the end, and nobody mends by it.
 #[test]
 fn third_lines_of_others() {
-    lines_of(include_str!("../data/third-lines.jsonl"), 12, 20);
+    lines_of(include_str!("../data/third-lines.jsonl"), 0, 1);
+}
+
+/// A fourth, when the third was mended (at first sight 6 wrong and 25 in vain); so with its other half.
+#[test]
+fn fourth_lines_of_others() {
+    lines_of(include_str!("../data/fourth-lines.jsonl"), 0, 3);
+}
+
+/// A fifth, when the fourth was mended (at first sight 6 wrong and 16 in vain of 100); its other half lies elsewhere.
+#[test]
+fn fifth_lines_of_others() {
+    lines_of(include_str!("../data/fifth-lines.jsonl"), 0, 3);
+}
+
+/// A sixth, by two strangers (at first sight 4 wrong and 10 in vain of 150); its other half lies elsewhere.
+#[test]
+fn sixth_lines_of_others() {
+    lines_of(include_str!("../data/sixth-lines.jsonl"), 0, 2);
+}
+
+/// Any set by its path, in counts alone, held to what is aimed at: `SET=file cargo test … set_of_others -- --nocapture --ignored`.
+#[test]
+#[ignore = "wants a file"]
+fn set_of_others() {
+    let path = std::env::var("SET").expect("a path");
+    let set = std::fs::read_to_string(path).expect("a set");
+    let mut count = [0; 4];
+    for line in set.lines() {
+        let (came, _) = came(&serde_json::from_str(line).expect("a case"));
+        count[came as usize] += 1;
+    }
+    let [right, needless, given_up, wrong] = count;
+    println!("right {right}, needless {needless}, given up {given_up}, wrong {wrong}");
+    let vain = needless + given_up;
+    assert!(wrong == 0 && vain * 20 <= right + vain, "{wrong} wrong, {vain} in vain");
 }

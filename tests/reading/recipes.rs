@@ -15,6 +15,14 @@ const SETS: [&str; 2] = [
     include_str!("../data/others-recipes-late.jsonl"),
 ];
 
+/// Of the writers after them the half that may be looked at: the other is for measuring.
+const LATER: [&str; 4] = [
+    include_str!("../data/third-recipes.jsonl"),
+    include_str!("../data/fourth-recipes.jsonl"),
+    include_str!("../data/fifth-recipes.jsonl"),
+    include_str!("../data/sixth-recipes.jsonl"),
+];
+
 fn cases_of(text: &str) -> Vec<Value> {
     text.lines().map(|l| serde_json::from_str(l).expect("a case")).collect()
 }
@@ -28,9 +36,28 @@ fn read(case: &Value, answers: &Value) -> Value {
     ok(&json!({"read_recipe": {"text": case["text"], "answers": answers, "settings": here}}))
 }
 
+/// The stages of one step as one: `4 h at 60 °C, then 80 °C until 68 °C` is written down so, and read as two.
+fn stages(steps: &[Value]) -> Option<Value> {
+    let (first, last) = (steps.first()?, steps.last()?);
+    let one = steps.len() == 2 && first["do"] == last["do"] && !first["at"].is_null() && !last["at"].is_null();
+    one.then(|| {
+        let minutes = if first["minutes"].is_null() { last } else { first };
+        let until = if last["until"].is_null() { first } else { last };
+        json!({
+            "do": first["do"], "minutes": minutes["minutes"], "until": until["until"],
+            "at": [first["at"][0], first["at"][0]],
+        })
+    })
+}
+
 /// Steps that are kept: with what they say, or as a note in their place where they say no figure.
 fn kept(case: &Value, answer: &Value) -> (usize, Vec<String>) {
-    let facts: Vec<&Value> = list(&answer["lines"]).iter().flat_map(|l| list(&l["steps"])).collect();
+    let mut facts: Vec<Value> = list(&answer["lines"])
+        .iter()
+        .flat_map(|l| list(&l["steps"]))
+        .cloned()
+        .collect();
+    facts.extend(list(&answer["lines"]).iter().filter_map(|l| stages(list(&l["steps"]))));
     let shown: Vec<String> = list(&answer["lines"])
         .iter()
         .filter(|l| l["taken"] == "step")
@@ -59,7 +86,7 @@ fn kept(case: &Value, answer: &Value) -> (usize, Vec<String>) {
 
 #[test]
 fn steps_of_others_are_kept() {
-    for set in SETS {
+    for set in SETS.into_iter().chain(LATER) {
         let (mut all, mut lost) = (0, Vec::new());
         for case in cases_of(set) {
             let (steps, gone) = kept(&case, &read(&case, &json!([])));
@@ -74,6 +101,18 @@ fn steps_of_others_are_kept() {
             lost.join("\n")
         );
     }
+}
+
+/// Any set by its path, in counts alone, held to what is aimed at: `SET=file cargo test … steps_of_a_set -- --nocapture --ignored`.
+#[test]
+#[ignore = "wants a file"]
+fn steps_of_a_set() {
+    let path = std::env::var("SET").expect("a path");
+    let set = cases_of(&std::fs::read_to_string(path).expect("a set"));
+    let counts = set.iter().map(|case| kept(case, &read(case, &json!([]))));
+    let (all, lost) = counts.fold((0, 0), |(all, lost), (steps, gone)| (all + steps, lost + gone.len()));
+    println!("{} of {all} steps kept", all - lost);
+    assert!(lost * 10 <= all, "{lost} of {all} steps lost");
 }
 
 /// The dose by the sum in fractions that stands with each text, where the text decides it.
@@ -120,7 +159,7 @@ fn the_dose_of_others() {
 #[test]
 fn dangers_of_others_are_named() {
     let mut lost = Vec::new();
-    for case in cases() {
+    for case in cases().into_iter().chain(LATER.into_iter().flat_map(cases_of)) {
         let answer = read(&case, &json!([]));
         let named: Vec<&str> = list(&answer["dangers"])
             .iter()
@@ -131,10 +170,13 @@ fn dangers_of_others_are_named() {
             // The later set has other keys: a cure in the warm, and a bird or a boar that is heated to less than its figure.
             let also = match key.as_str() {
                 "cure_warm" => "temperature_danger",
-                "not_cooked" => "cook_low",
+                "not_cooked" | "undercooked" => "cook_low",
+                "too_warm" => "temperature_danger",
                 _ => "",
             };
-            if !named.iter().any(|n| *n == key || *n == also) {
+            // How much it is over stands in the verdict, which waits for what is asked.
+            let waits = key.ends_with("_high") && answer["bar"]["is"] == "open";
+            if !waits && !named.iter().any(|n| *n == key || *n == also) {
                 lost.push(format!("{}: {key}, named {named:?}", case["id"]));
             }
         }

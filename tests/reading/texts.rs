@@ -130,13 +130,15 @@ fn the_meat_is_asked_for() {
 /// A cure without an amount keeps the recipe from being kept: it would be one without cure.
 #[test]
 fn cure_without_an_amount() {
-    let reading = read("For 1 kg meat rub in 20 g salt and cure no. 1 to taste", &[]);
+    const TEXT: &str = "For 1 kg meat rub in 20 g salt and cure no. 1 to taste";
+    const GRAMS: &str = "grams:cure no. 1 to taste";
+    let reading = read(TEXT, &[]);
     assert_eq!(reading["recipe"], Value::Null);
-    assert_eq!(
-        reading["bar"],
-        json!({"is": "amount_unsaid", "text": "cure no. 1 to taste"})
-    );
+    assert_eq!(keys(&reading), [GRAMS]);
     assert_eq!(reading["verdict"]["word"], "cannot_say_yet");
+    // How much is asked, and counts once it is said.
+    let told = read(TEXT, &[(GRAMS, "2.5 g")]);
+    assert_eq!(told["recipe"]["cures"][0]["aim"], "156.3 ppm");
 }
 
 /// What is the user's own is weighed by its own spoon, in the reader and on the sheet; a pantry row by it as well.
@@ -360,6 +362,9 @@ fn steps_with_times() {
         range["steps"][2],
         json!({"do": "smoke", "at": "180 °F", "until": "165 °F", "note": "smoke at 180 F until it reads 165 F"})
     );
+    // Too little heat for its meat: the step of what is kept ends at what is needed.
+    let duck = recipe("Cure 24 h in the fridge, then smoke the duck at 225 F until it reads 130 F");
+    assert_eq!(duck["steps"][1]["until"], "165 °F");
     // No time for the cure, two times for one step, a time that is none of a step: what is not read stays in its place as
     // it was written, and no figure is made of it.
     for (steps, acts, said) in [

@@ -3,11 +3,14 @@
 
 use base64ct::{Base64UrlUnpadded, Encoding};
 use crc::{CRC_32_ISO_HDLC, Crc};
-use cure_reckoner::door::{Request, answer};
+use cure_reckoner::batch::Batch;
+use cure_reckoner::door::{Record, Request, answer};
+use cure_reckoner::plan::{self, CalendarWords};
 use cure_reckoner::quantity::{Fraction, Kind, Length, Mass, Quantity, Span, System, Temperature, Volume};
 use cure_reckoner::reading::{AskReading, Reading, read};
 use cure_reckoner::share::{open, write};
 use cure_reckoner::weigh::Settings;
+use std::sync::LazyLock;
 
 /// Any text as every kind of quantity: what is read prints to a text that reads back to the same value.
 pub fn quantity(data: &[u8]) {
@@ -132,3 +135,98 @@ fn held(text: &str, reading: &Reading) {
     let open = reading.questions.iter().any(|q| q.answer.is_none());
     assert!(!(open && reading.recipe.is_some()), "a recipe while something is asked");
 }
+
+/// Any text as a stored record, by its kind: what can be read goes out as JSON and comes back the same.
+pub fn record(data: &[u8]) {
+    let Ok(text) = std::str::from_utf8(data) else { return };
+    let Ok(record) = serde_json::from_str::<Record>(text) else {
+        return;
+    };
+    let out = written(&record);
+    let back: Record = serde_json::from_str(&out).unwrap_or_else(|error| panic!("{error}: {out}"));
+    assert_eq!(written(&back), out);
+    let _ = answer(Request::Check(record));
+}
+
+fn written(record: &Record) -> String {
+    let out = match record {
+        Record::Recipe(one) => serde_json::json!({"recipe": one}),
+        Record::Batch(one) => serde_json::json!({"batch": one}),
+        Record::Settings(one) => serde_json::json!({"settings": one}),
+        Record::Stock(one) => serde_json::json!({"stock": one}),
+    };
+    out.to_string()
+}
+
+/// Any texts, one a line, as the names and words that go into a calendar file: each of its lines ends and is folded as
+/// RFC 5545 has it, none is of a text's making, and its parts begin and end in pairs.
+pub fn calendar(data: &[u8]) {
+    let Ok(text) = std::str::from_utf8(data) else { return };
+    let mut texts = text.split('\u{1}');
+    let mut next = || texts.next().unwrap_or_default();
+    let mut batch = UNDER_WAY.clone();
+    batch.name = next().to_owned();
+    batch.tag = next().to_owned();
+    let id = next();
+    let words = serde_json::json!({
+        "two_hours": next(), "cold": next(), "ready": next(), "done": next(), "gone": next(),
+        "jobs": [{"batch": id, "id": "step:1", "head": next(), "text": next()}],
+    });
+    let words: CalendarWords = serde_json::from_value(words).expect("words");
+    let rubbed = batch.tick("rub").map_or(0, |tick| tick.at);
+    let made = plan::calendar(
+        &[(id, &batch)],
+        &[],
+        rubbed + 3_600_000,
+        &[],
+        &words,
+        &Settings::new_page(),
+    );
+    let file = made.expect("a file").text;
+    assert!(file.ends_with("\r\n"), "{file:?}");
+    let mut open = Vec::new();
+    for line in file.replace("\r\n ", "").split_terminator("\r\n") {
+        assert!(!line.chars().any(|c| c.is_control() && c != '\t'), "{line:?}");
+        let (name, value) = line.split_once(':').expect("a name and a value");
+        let known = name
+            .bytes()
+            .all(|b| b.is_ascii_uppercase() || b"-;=".contains(&b) || b.is_ascii_digit());
+        assert!(known, "{line:?}");
+        match name {
+            "BEGIN" => open.push(value.to_owned()),
+            "END" => assert_eq!(open.pop().as_deref(), Some(value)),
+            "SUMMARY" | "DESCRIPTION" | "UID" => assert!(is_escaped(value), "{line:?}"),
+            _ => {}
+        }
+    }
+    assert!(open.is_empty());
+    assert!(file.split("\r\n").all(|line| line.len() <= 75), "{file:?}");
+}
+
+/// Every comma, semicolon and backslash of a text stands behind a backslash, RFC 5545 3.3.11.
+fn is_escaped(value: &str) -> bool {
+    let mut letters = value.chars();
+    while let Some(letter) = letters.next() {
+        let good = match letter {
+            '\\' => letters.next().is_some_and(|next| "\\;,nN".contains(next)),
+            _ => !";,".contains(letter),
+        };
+        if !good {
+            return false;
+        }
+    }
+    true
+}
+
+/// A batch in its cure, with steps that take time.
+static UNDER_WAY: LazyLock<Batch> = LazyLock::new(|| {
+    let mut recipe = crate::rub("6.25 %", "150 ppm", "2.2 %");
+    recipe["steps"] = serde_json::json!([
+        {"do": "cure", "lasts": "36 h"}, {"do": "rinse"}, {"do": "smoke", "lasts": "3 h", "at": "90 °C", "until": "74 °C"},
+        {"do": "chill", "lasts": "6 h"}, {"do": "pack"},
+    ]);
+    let batch = crate::weighed_in(crate::batch(&recipe, 16, "1480 g"), 1_794_614_400_000);
+    let mut batch: Batch = serde_json::from_value(batch).expect("a batch");
+    batch.killed = "2026-11-13".to_owned();
+    batch
+});

@@ -27,7 +27,7 @@ const TYPED = [
 const RELEASE = /\d+\.\d+\.\d+-[0-9a-f]{8}/;
 /** A tag with the code behind it, as on a label; and the tags that the tour makes. */
 const CODE = /(?<![-\w])[A-Z]{2}\d?-[A-Z0-9]{1,4}(?![-\w])/g;
-const TAGS = ['SS', 'NR', 'RR'];
+const TAGS = ['SS', 'NR', 'RR', 'RU'];
 /** Words of a text that it does not understand, and of a wrong quantity. */
 const ODD = ['Do not cook', 'drei legen', 'trois', 'och', 'nitritsalt i tre dagar', 'Prague powder', 'parsec'];
 

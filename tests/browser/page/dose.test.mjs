@@ -24,6 +24,9 @@ test('says what is missing, then gives the verdict as it is typed, and more wate
   await page.getByText('Why / Source').click();
   assert.match((await texts(page.locator('.steps li')))[0], /Do not cook or taste it/);
 
+  // Judged as a rub so far; that it was a brine is asked before anything is thrown away.
+  await page.getByRole('button', { name: 'In a brine, injected or mixed in' }).click();
+  assert.equal(await page.locator('.verdict').getByText('Throw it away', { exact: true }).count(), 0);
   await page.getByLabel('Brine, until even').check();
   assert.match(await page.locator('.verdict').innerText(), /Cannot say yet/);
   await page.getByLabel('Water in the brine').fill('8 kg');
@@ -140,4 +143,62 @@ test('a dose that the scale cannot tell apart names both ends', async (t) => {
   await page.getByLabel('Cure I put in').fill('4.7');
   // 4.65 to 4.75 g of 6.25 % on 1479.95 to 1480.05 g.
   await page.getByText(/The scale shows steps of 0\.1 g, so the dose is 196 to 201 ppm\./).waitFor();
+});
+
+test('what it is judged on stands beside the amount as it is now, and is reached before whom to call', async (t) => {
+  const page = await begin(t, { locale: 'en-US', timezoneId: 'America/New_York' });
+  await page.getByLabel('Meat, trimmed, pounds').fill('7');
+  await page.getByLabel('Cut', { exact: true }).selectOption({ label: 'Mallard breast' });
+  await page.getByRole('link', { name: 'I already put cure on it' }).tap();
+  const row = page.locator('.asked summary');
+  assert.deepEqual(await texts(row), ['7 lb mallard breast, cure 6.25 % Change']);
+  const [under, verdict] = await Promise.all([row.boundingBox(), page.locator('.answered').boundingBox()]);
+  assert.ok(under.y + under.height <= verdict.y, 'before the verdict, in plain sight');
+
+  // A friend's meat: a bare number is pounds here, as on the first screen.
+  await row.tap();
+  await page.getByLabel('Meat, trimmed').fill('5');
+  assert.deepEqual(await texts(row), ['5 lb mallard breast, cure 6.25 %']);
+  await page.getByLabel('Which cut').selectOption({ label: 'Goose breast' });
+  await page.getByLabel('grams', { exact: true }).check();
+  await page.getByLabel('Cure I put in').fill('5');
+  assert.deepEqual(await texts(row), ['5 lb goose breast, cure 6.25 %']);
+  // 5 g of 6.25 % on 2268 g.
+  assert.match((await texts(page.locator('.verdict')))[0], /^In range 5 g of cure on 5 lb/);
+  await page.getByLabel('I do not know').check();
+  assert.deepEqual(await texts(row), ['5 lb goose breast, cure not known']);
+  await page.getByLabel('Yes, I can read it').check();
+  await row.tap();
+
+  // By the keyboard: from the measure to the meat, and only then to whom to call.
+  await page.getByLabel('tablespoon', { exact: true }).check();
+  await page.getByLabel('Cure I put in').fill('2');
+  await page.locator('.answered .caution a').first().waitFor();
+  await page.getByLabel('tablespoon', { exact: true }).focus();
+  await page.keyboard.press('Tab');
+  assert.ok(await row.evaluate((at) => at === document.activeElement));
+});
+
+test('how it went on is asked once: by the card on too much, or where somebody has said it, not at all', async (t) => {
+  const page = await begin(t, { at: '#/dose' });
+  await page.getByLabel('Meat, trimmed').fill('1480');
+  await page.getByLabel('Nitrite printed on the bag').fill('6.25');
+  await page.getByLabel('grams', { exact: true }).check();
+  await page.getByLabel('Cure I put in').fill('17');
+  const choice = (name) => page.getByRole('button', { name, exact: true });
+  await choice('Rubbed on the outside').waitFor();
+  assert.equal(await page.locator('[name=method]').count(), 0);
+  await page.waitForTimeout(600);
+  await choice('In a brine, injected or mixed in').tap();
+  // Which of these is asked then, and none is taken for granted.
+  assert.equal(await page.locator('[name=method]:checked').count(), 0);
+  await page.getByLabel('Rub', { exact: true }).check();
+  await choice('Less than 1 hour').waitFor();
+  assert.equal(await page.getByText('How did the cure go on?').count(), 0);
+  await page.getByLabel('Mixed into mince').check();
+  // Nothing is thrown away by what somebody is still typing.
+  assert.equal(await page.locator('.verdict').getByText('Throw it away', { exact: true }).count(), 0);
+  await choice('The figures are right. What now?').tap();
+  await page.getByText('Throw it away', { exact: true }).waitFor();
+  assert.equal(await choice('Rubbed on the outside').count(), 0);
 });

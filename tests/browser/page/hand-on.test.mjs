@@ -135,16 +135,44 @@ test('a recipe for duck warns of duck: boar is named once boar is chosen', async
   assert.match(await care(), /Wild boar, bear and their kin/);
 });
 
-test('from a recipe its link is two taps away, and only a link is copied', async (t) => {
+test('from a recipe its link is one tap away, and only a link is copied; the QR code is one tap too', async (t) => {
   const page = await begin(t);
   await openCard(page);
-  await page.getByRole('button', { name: 'Send it', exact: true }).tap();
-  const copy = page.getByRole('button', { name: 'Copy the link' });
-  assert.ok(await page.getByRole('heading', { name: 'Send it' }).evaluate((h) => h === document.activeElement));
+  const copy = page.getByRole('button', { name: 'Copy the link' }).first();
   const { top, bottom } = await copy.evaluate((button) => button.getBoundingClientRect());
   assert.ok(top > 0 && bottom < 844, `${top} to ${bottom}`);
   await copy.tap();
-  await page.getByRole('button', { name: 'Copied. Copy again' }).waitFor();
+  await page.getByRole('button', { name: 'Copied. Copy again' }).first().waitFor();
   assert.equal(await page.getByRole('button', { name: /^Copy/ }).count(), 0);
+  await page.getByRole('button', { name: 'QR code, paper' }).tap();
+  assert.ok(await page.getByRole('heading', { name: 'Send it' }).evaluate((h) => h === document.activeElement));
   await page.getByRole('button', { name: 'Duplicate it' }).waitFor();
+});
+
+test('a link whose recipe has too much cure says so first; “Open mine” takes the weight along', async (t) => {
+  const page = await begin(t);
+  await openCard(page);
+  const good = await page.locator('#link-text').innerText();
+  await page.goto(good);
+  await page.getByLabel('How much do you have?, grams').fill('2300');
+  await page.getByRole('button', { name: 'Open mine' }).click();
+  await page.getByRole('button', { name: 'Start a batch of it' }).waitFor();
+  assert.equal(await page.getByLabel('For how much meat').inputValue(), '2300 g');
+
+  await page.getByRole('link', { name: 'Change the recipe' }).click();
+  await page.getByLabel('Aim, going in').fill('400');
+  await page.getByLabel('Name').focus();
+  await settled(page);
+  await page.getByRole('link', { name: 'Done' }).click();
+  const bad = await page.locator('#link-text').innerText();
+  await page.getByRole('button', { name: 'Delete it' }).click();
+  await page.getByText('is deleted.').waitFor();
+  await page.goto(bad);
+  await page.getByRole('heading', { name: NAME }).waitFor();
+  const first = await page.locator('.leaf').evaluate((leaf) => {
+    const [stop, meat, table] = ['.verdict.stop', '.weight', '.tbl'].map((of) => leaf.querySelector(of));
+    return Boolean(stop && stop.compareDocumentPosition(meat) & 4 && stop.compareDocumentPosition(table) & 4);
+  });
+  assert.ok(first, 'before what could be weighed');
+  assert.equal(await page.locator('.verdict.stop').count(), 1, 'and once');
 });

@@ -8,7 +8,8 @@ import { PNG } from 'pngjs';
 import { phone, scan } from '../harness.mjs';
 import { read } from '../paper.mjs';
 import { NOT_HOT, SLOW, finished, putLabels } from './finished.mjs';
-import { begin, goTo, setting, startDemo, texts } from './steps.mjs';
+import { states } from './states.mjs';
+import { begin, goTo, kept, setting, settled, startDemo, texts } from './steps.mjs';
 
 const DPI = 200;
 
@@ -186,6 +187,60 @@ test('a gift of birds has a line to sign under US rules, and under another law n
   assert.match(await page.locator('.cautions').innerText(), /Check the law where you live/);
 });
 
+test('only of birds a gift is counted in whole birds', async (t) => {
+  const page = await onFinished(t);
+  await choose(page, 'Gift tag');
+  await page.getByText('Birds, not breasts', { exact: false }).waitFor();
+  const done = finished();
+  await putLabels(page, { ...done, pieces: done.pieces.map((piece) => ({ ...piece, cut: 'boar-belly' })) });
+  await choose(page, 'Gift tag');
+  await page.getByLabel('Species and number in the gift').waitFor();
+  assert.equal(await page.getByText('Birds, not breasts', { exact: false }).count(), 0);
+});
+
+test('at the gift it is asked who eats it; what follows stands beside the button, and what was noted in sight', async (t) => {
+  const page = await onFinished(t);
+  await choose(page, 'Gift tag');
+  const give = page.getByRole('button', { name: /write it down$/ });
+  await page.getByLabel('Who gets it').fill('Anna');
+  await give.tap();
+  await page.getByText('Ask, and say who eats it.').waitFor();
+  assert.equal((await kept(page, 'stock/')).length, 0, 'given before it was said who eats it');
+  const asked = page.locator('#give');
+  await asked.getByLabel('Yes, or not known').check();
+  const says = (await texts(asked))[0];
+  assert.match(
+    says,
+    /May contain shot or bullet lead\. None for children of 6 and under, or anyone who is or may become pregnant/,
+  );
+  assert.match(says, /heat it until it steams/);
+  const inSight = (locator) =>
+    locator.evaluate((one) => {
+      const { top, bottom } = one.getBoundingClientRect();
+      return top >= 0 && bottom <= innerHeight;
+    });
+  await give.scrollIntoViewIfNeeded();
+  assert.ok(await inSight(asked.locator('.verdict.stop')), 'what follows, beside the button');
+  await give.tap();
+  await settled(page);
+  const noted = page.locator('main').getByText('Written down: Anna has it.');
+  await noted.waitFor();
+  assert.ok(await inSight(noted), 'what was noted is out of sight');
+  assert.equal((await kept(page, 'stock/'))[0].data.to, 'Anna');
+  // Of the next one it is asked anew.
+  assert.equal(await asked.getByRole('radio', { checked: true }).count(), 0);
+});
+
+test('what is not cooked is not for whoever is at risk, and no heat from the giver is spoken of', async (t) => {
+  const page = await begin(t, phone);
+  await putLabels(page, states(Date.now())['boar in cold smoke'][0]);
+  await choose(page, 'Gift tag');
+  await page.locator('#give').getByLabel('Yes, or not known').check();
+  const says = (await texts(page.locator('#give')))[0];
+  assert.match(says, /Not cooked: none for a child, or anyone pregnant, old or ill/);
+  assert.doesNotMatch(says, /until it steams/);
+});
+
 /** What forbids it: readings of each class, and what the label then says. */
 const BARRED = {
   'taken out at 60 °C and chilled': [NOT_HOT, /DO NOT EAT\./],
@@ -198,6 +253,8 @@ for (const [what, [course, says]] of Object.entries(BARRED)) {
     await choose(page, 'Gift tag');
     await page.locator('.lbl').first().waitFor({ state: 'detached' });
     assert.equal(await page.locator('.lbl').count(), 0, 'a gift tag of what is barred');
+    await page.locator('.doubt.stop').waitFor();
+    assert.equal(await page.getByRole('link', { name: 'What now?' }).count(), 0, 'a way on for what is thrown away');
     await choose(page, 'Finished packs');
     await page.getByLabel('How many').fill('5');
     await page.locator('.lbl').nth(4).waitFor();

@@ -1,7 +1,19 @@
 // What is typed in: wrong, readable two ways, in other units, and taken back.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { addPieces, begin, goTo, kept, openWhy, setting, startBatch, startDemo, texts, weighOut } from './steps.mjs';
+import {
+  addPieces,
+  begin,
+  goTo,
+  kept,
+  openWhy,
+  setting,
+  settled,
+  startBatch,
+  startDemo,
+  texts,
+  weighOut,
+} from './steps.mjs';
 
 test('what does not read is said on top and at the field in the same words, and nothing is stored', async (t) => {
   const page = await begin(t);
@@ -56,6 +68,23 @@ test('pounds and ounces are kept as typed; other units change what is shown and 
   assert.equal(JSON.stringify((await kept(page, 'batch/'))[0].data), before);
 });
 
+test('once a size is stored the form for another is shut, until it is asked for', async (t) => {
+  const page = await begin(t);
+  await startBatch(page, /Saltmarsh duck breasts/);
+  const form = page.getByRole('button', { name: 'Add to the batch' });
+  await addPieces(page, { cut: 'Mallard breast', count: '16', weight: '1480' });
+  await page.locator('.total').waitFor();
+  await form.waitFor({ state: 'hidden' });
+  await addPieces(page, { cut: 'Teal breast', count: '4', weight: '240' });
+  await page.locator('.tbl tbody tr').nth(1).waitFor();
+  await form.waitFor({ state: 'hidden' });
+  await page.getByRole('button', { name: /^Change .*Teal/ }).click();
+  await page.getByLabel('How many pieces').fill('5');
+  await page.getByRole('button', { name: 'Save the change' }).click();
+  await form.waitFor({ state: 'hidden' });
+  await page.getByRole('link', { name: /Weigh/ }).first().waitFor();
+});
+
 test('without a weight there is a range with its source, and nothing can be ticked', async (t) => {
   const page = await begin(t);
   const batch = await startBatch(page, /Saltmarsh duck breasts/);
@@ -103,4 +132,69 @@ test('a size class that was removed and a batch that was deleted come back with 
   await page.getByRole('button', { name: 'Undo', exact: true }).click();
   await page.locator('a.batch').waitFor();
   assert.equal((await kept(page, 'batch/'))[0].key, `batch/${batch}`);
+});
+
+test('sizes that do not go together are told at once where it stands, after the one that makes them so', async (t) => {
+  for (const viewport of [
+    { width: 390, height: 664 },
+    { width: 844, height: 390 },
+  ]) {
+    const page = await begin(t, { viewport, locale: 'en-US', timezoneId: 'America/New_York' });
+    await startBatch(page, /Saltmarsh/);
+    await addPieces(page, { cut: 'Mallard breast', count: '8', weight: '2 lb', thickness: '1 in' });
+    await page.locator('#class-0').waitFor();
+    await addPieces(page, { cut: 'Teal breast', count: '4', weight: '5 oz', thickness: '0.5 in' });
+    const warning = page.locator('#mixed');
+    await warning.waitFor();
+    await page.waitForFunction(() => document.getElementById('spoken').textContent.includes('Mixed sizes'));
+    const { top, bottom, foot, head } = await warning.evaluate((one) => ({
+      ...one.getBoundingClientRect().toJSON(),
+      head: document.querySelector('.masthead').getBoundingClientRect().bottom,
+      foot: innerWidth > innerHeight ? innerHeight : document.querySelector('.pin').getBoundingClientRect().top,
+    }));
+    assert.ok(top >= head - 1 && bottom <= foot + 1, JSON.stringify({ top, bottom, head, foot }));
+  }
+});
+
+test('a thickness that was stepped to in inches stands in inches in the form, and stays as it was', async (t) => {
+  const page = await begin(t, { locale: 'en-US', timezoneId: 'America/New_York' });
+  await page.getByLabel('Meat, trimmed, pounds').fill('7');
+  await page.getByLabel('Cut', { exact: true }).selectOption({ label: 'Mallard breast' });
+  for (let n = 0; n < 4; n += 1) await page.getByRole('button', { name: 'Thicker' }).tap();
+  await page.getByRole('button', { name: 'Save as a batch' }).tap();
+  await page.waitForURL(/#\/batch\/.*\/weigh$/);
+  const id = /batch\/([^/]+)/.exec(page.url())[1];
+  await goTo(page, `#/batch/${id}/pieces`);
+  await page.getByRole('button', { name: /^Change / }).tap();
+  assert.equal(await page.getByLabel('Thickest part').inputValue(), '1.5');
+  await page.getByRole('button', { name: 'Save the change' }).tap();
+  await settled(page);
+  const [{ data }] = await kept(page, 'batch/');
+  assert.equal(data.pieces[0].thickness, '38.1 mm');
+});
+
+test('a number of pieces that was reckoned goes by the weight that is typed now, until somebody counts', async (t) => {
+  const page = await begin(t, { locale: 'en-GB', timezoneId: 'Europe/London' });
+  await page.locator('#f-weight').fill('3200');
+  await page.getByLabel('Cut', { exact: true }).selectOption({ label: 'Mallard breast' });
+  await page.getByRole('button', { name: 'Save as a batch' }).click();
+  await page.waitForURL(/#\/batch\/.*\/weigh$/);
+  await settled(page);
+  const saved = async () => (await kept(page, 'batch/'))[0].data.pieces[0];
+  const first = (await saved()).count;
+  const change = async (weight, count) => {
+    await goTo(page, page.url().replace(/^.*#/, '#').replace(/\w+$/, 'pieces'));
+    await page.getByRole('button', { name: /^Change / }).click();
+    await page.getByLabel('Weight of all of them').fill(weight);
+    if (count) await page.getByLabel('How many pieces').fill(count);
+    await page.getByRole('button', { name: 'Save the change' }).click();
+    await settled(page);
+  };
+  // The same weight apiece: five eighths of the meat are five eighths of the pieces.
+  await change('2000 g');
+  assert.equal((await saved()).count, Math.round((first * 2000) / 3200));
+  assert.equal((await saved()).about, true);
+  await change('2000 g', '20');
+  await change('1000 g');
+  assert.equal((await saved()).count, 20, 'what was counted stays');
 });

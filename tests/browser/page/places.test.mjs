@@ -136,7 +136,7 @@ test('what is known of a dose is filled in, from How much and from a batch', asy
   assert.doesNotMatch(await page.locator('.answered').innerText(), /level/, 'a heap is not told in level spoons');
   const demo = await startDemo(page);
   await goTo(page, `#/dose/${demo}`);
-  assert.match((await texts(page.locator('.ways summary')))[0], /Saltmarsh duck breasts, cure 6\.25 %/);
+  assert.match((await texts(page.locator('.known summary')))[0], /Saltmarsh duck breasts, cure 6\.25 %/);
 });
 
 /** Words that stand on the screen: of a list to choose from the chosen one, nothing that is folded or for a reader only. */

@@ -11,7 +11,15 @@ const { ok: starters } = JSON.parse(execFileSync(reckon, { input: '{"starters":{
 const recipeOf = (tag) => structuredClone(starters.recipes.find((one) => one.tag === tag));
 
 /** Names that are typed by hand: no page has them in its catalogue. */
-export const NAMES = ['Woodpigeon', 'Ham mix', 'Grey dust', 'a pinch of something', 'salt, smoke', 'Less juniper'];
+export const NAMES = [
+  'Woodpigeon',
+  'Ham mix',
+  'Grey dust',
+  'a pinch of something',
+  'salt, smoke',
+  'Less juniper',
+  'Grey pink salt',
+];
 
 /** Pieces of one size. */
 const size = (cut, count, grams, mm, more) => ({
@@ -137,6 +145,37 @@ function into(recipe, take) {
   for (const { item, share } of recipe.lines) if (item !== 'water') share.of = 'brine';
 }
 
+/** Ways in which the times of a batch that is in its cure cannot be right, or hardly. */
+function oddTimes(now) {
+  const day = (hours) => new Date(now + hours * HOUR).toISOString().slice(0, 10);
+  const killed = (hours) => ({ change: (data) => (data.killed = day(hours)) });
+  const ticked = (of, hours) => ({ change: ({ ticks }, ago) => ticks.push({ of, at: ago(hours) }) });
+  return {
+    'a rub before the kill': killed(0),
+    'a kill to come': killed(72),
+    'a kill long ago': killed(-24 * 60),
+    'a rub to come': { cured: -5 },
+    'a rinse before the rub': { steps: { 1: 40 } },
+    'a turn before the rub': ticked('turn:0:0', 40),
+    'a size taken out before the rub': ticked('draw:0', 40),
+    'an end before the rub': ticked('end', 40),
+    'a fridge to come': { read: { '-3': '3 °C' } },
+  };
+}
+
+/** Cured, rinsed and dried; the smoke that is next cooks nothing. */
+export const coldSmoke = (now) =>
+  batch('SD', DUCKS, {
+    now,
+    cured: 80,
+    read: { 79: '3 °C', 50: '3 °C', 26: '3 °C' },
+    steps: { 1: 26, 2: 25 },
+    change: ({ recipe }) => {
+      const at = recipe.steps.findIndex(({ do: act }) => act === 'smoke');
+      recipe.steps[at] = { do: 'smoke', lasts: '6 h', at: '20 °C' };
+    },
+  });
+
 /** Each by its name: the batch as it is at `now`, and the screens that say something of it. */
 export function states(now) {
   const cured = (tag, pieces, how = {}) => batch(tag, pieces, { ...CURED, now, ...how });
@@ -144,6 +183,10 @@ export function states(now) {
   const fire = ['fire'];
   const all = ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels'];
   return {
+    // Times that cannot be right.
+    ...Object.fromEntries(
+      Object.entries(oddTimes(now)).map(([name, how]) => [name, [cured('SD', DUCKS, how), ['cure']]]),
+    ),
     // Before the cure.
     'no pieces': [batch('SD', [], { now }), all],
     'pieces without weight': [
@@ -174,6 +217,11 @@ export function states(now) {
         { now },
       ),
       all,
+    ],
+    'cold smoke': [coldSmoke(now), fire],
+    'an unread line that names a cure': [
+      batch('SD', DUCKS, { now, change: ({ recipe }) => (recipe.unread = [NAMES[6]]) }),
+      ['weigh'],
     ],
     'bear, unread line': [
       batch('FH', [size('bear-roast', 1, 1500, 60)], {
@@ -295,10 +343,68 @@ export function states(now) {
     ],
     'longer than planned': [cured('SD', DUCKS, { cured: 150, read: { 149: '3 °C', 60: '3 °C', 1: '3 °C' } }), all],
     'far too long': [cured('SD', DUCKS, { cured: 900, read: { 899: '3 °C', 400: '3 °C', 1: '3 °C' } }), all],
+    'into the fridge late': [
+      cured('SD', DUCKS, { change: ({ ticks }, ago) => ticks.push({ of: 'fridge', at: ago(20) }) }),
+      ['cure', 'fire'],
+    ],
+    'on for long, and in no fridge yet': [cured('SD', DUCKS, { cured: 9 }), ['cure', 'weigh']],
+    'out of the cure early': [cured('SD', DUCKS, { read: { 29: '3 °C' }, steps: { 1: 20, 2: 19 } }), ['cure', 'fire']],
+    'two readings as one': [over(now, 95, [...WARM, [63, 0, 39]]), fire],
+    'cooked to too little': [
+      batch('SD', DUCKS, {
+        now,
+        change: ({ recipe }) => recipe.steps.filter((step) => step.until).forEach((step) => (step.until = '60 °C')),
+      }),
+      fire,
+    ],
+    'in the cure, by the clock': [
+      cured('SD', [size('goose-breast', 2, 1600, 70)], { read: { 29: '3 °C' }, by: 'clock' }),
+      ['cure'],
+    ],
+    'in a strong brine for a while': [
+      cured('FH', HAUNCH, {
+        read: { 29: '3 °C' },
+        change: ({ recipe }) => {
+          recipe.method = 'pick_up';
+          into(recipe, '10 %');
+        },
+      }),
+      ['cure'],
+    ],
+    'hot enough, still in': [over(now, 140, [...WARM, [120, 0, 76], [121, 1, 76], [122, 2, 76]]), fire],
+    'two odd readings': [over(now, 95, [...WARM, [70, 0, 230], [71, 1, 250]]), fire],
+    'out of the heat, and cold at once': [
+      over(now, 140, [...WARM, [120, 0, 76], [121, 1, 76], [122, 2, 76], [127, 0, 3]], {}, out(0.25)),
+      ['fire', 'pack'],
+    ],
     'warm a little': [cured('SD', DUCKS, { read: { 29: '3 °C', 4: '8 °C', 3: '3 °C' } }), ['cure', 'labels']],
     'warm now': [cured('SD', DUCKS, { read: { 29: '3 °C', 1: '3 °C', 0.5: '9 °C' } }), all],
     'warm and not read before': [cured('SD', DUCKS, { read: { 29: '3 °C', 0.5: '9 °C' } }), ['cure', 'today']],
     'too warm': [cured('SD', DUCKS, { read: { 29: '3 °C', 20: '9 °C', 10: '3 °C' } }), all],
+    'a fridge reading hardly right': [
+      cured('SD', DUCKS, { read: { 29: '3 °C', 2: '38 °C' } }),
+      ['pieces', 'cure', 'labels', 'today'],
+    ],
+    'nobody saw the cold': [cured('SD', DUCKS, { cured: 26 * 24 }), ['cure', 'today']],
+    'teal out first': [
+      cured('SD', DUCKS, { change: ({ ticks }, ago) => ticks.push({ of: 'draw:2', at: ago(1) }) }),
+      ['cure', 'fire'],
+    ],
+    'boar in cold smoke': [
+      alone(
+        now,
+        'BB',
+        BOAR,
+        { 1: 40, 2: 30, 3: 10 },
+        undefined,
+        [],
+        {},
+        {
+          change: ({ recipe }) => Object.assign(recipe.steps[3], { at: '22 °C', until: undefined, note: '' }),
+        },
+      ),
+      ['labels'],
+    ],
     frozen: [cured('SD', DUCKS, { read: { 29: '3 °C', 10: { what: 'frozen' } } }), all],
     'thawed again': [
       cured('SD', DUCKS, { read: { 29: '3 °C', 20: { what: 'frozen' }, 6: { what: 'thawed', reads: '3 °C' } } }),
@@ -329,7 +435,8 @@ export function states(now) {
       ['cure', 'fire'],
     ],
     // Over the fire.
-    'fire, nothing read': [over(now, 10, []), fire],
+    'fire, nothing read': [over(now, 10, []), ['fire', 'pack']],
+    'fire, nothing read in time': [over(now, 150, []), ['fire', 'pack']],
     'fire, on its way': [over(now, 95, [...WARM, [90, 2, 64], [92, 0, 48], [93, 1, 53]]), fire],
     'fire, no smoker read': [
       over(

@@ -60,7 +60,14 @@ export async function startBatch(page, recipe) {
   return /batch\/([^/]+)/.exec(page.url())[1];
 }
 
+/** Once a size is there the form for another is shut. */
+export async function openPiece(page) {
+  if (await page.getByRole('button', { name: 'Add to the batch' }).isVisible()) return;
+  await page.locator('summary', { hasText: 'Add a size' }).click();
+}
+
 export async function addPieces(page, { cut, count, weight, thickness }) {
+  await openPiece(page);
   if (cut) await page.getByLabel('What is it').selectOption({ label: cut });
   if (count) await page.getByLabel('How many pieces').fill(count);
   if (weight) await page.getByLabel('Weight of all of them').fill(weight);

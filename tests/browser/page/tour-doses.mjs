@@ -89,7 +89,7 @@ export const TEXTS = [
   '5 lb duck or 3 lb goose\n1 tsp cure\n2 tsp Prague powder per pound\n1 g saltpetre\n1 tsp sodium nitrite',
   'For 5 lb meat: 40 g cure no. 1, 60 g salt',
   'For 5 lb meat: 1 g cure no. 1, 60 g salt',
-  'Salt 30\nSugar 10\nMeat 1000',
+  'Salt 30\nSugar 10\nMeat 1000\n25 g sea salt (or 35 of coarse)',
   '15 g ham mix\n30 g curing salt\n1 kg meat\n2 g ascorbate',
   '1 kg meat\n1 l water\n80 g salt\n12 g cure no. 1\ninject 10 % of the meat and cover it with the rest',
   '1 kg meat\n1 l water\n80 g salt\n12 g cure no. 1\na strong brine for 2 hours',

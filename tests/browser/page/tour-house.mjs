@@ -128,8 +128,8 @@ async function paper(page, look) {
     if (await button(page, name).count()) await button(page, name).click();
     await look(`recipe card, ${name}`);
   }
-  await button(page, 'Copy the link').click();
-  await page.getByRole('button', { name: 'Copied. Copy again' }).waitFor();
+  await button(page, 'Copy the link').first().click();
+  await page.getByRole('button', { name: 'Copied. Copy again' }).first().waitFor();
   await look('recipe card, copied');
   for (const name of ['Duplicate it', 'Delete it']) {
     await goTo(page, '#/recipes');
@@ -183,6 +183,9 @@ async function labels(page, look) {
   await button(page, /write it down$/).click();
   await look('labels, given to nobody');
   await page.getByLabel('Who gets it').fill('Woodpigeon');
+  await button(page, /write it down$/).click();
+  await look('labels, given, and who eats it not said');
+  await choose('Yes, or not known');
   await look('labels, given to somebody');
   await button(page, /write it down$/).click();
   await settled(page);

@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { cutPower, host, open, pause, scratch, usable, visit } from '../harness.mjs';
-import { begin, goTo, kept, startBatch, startDemo } from './steps.mjs';
+import { begin, goTo, kept, openPiece, startBatch, startDemo } from './steps.mjs';
 
 const TIMES = Number(process.env.TIMES ?? 8);
 const only = async (page) => (await kept(page, 'batch/'))[0].data;
@@ -26,6 +26,7 @@ async function sendAt(moment) {
 }
 
 async function fillPiece(page, word) {
+  await openPiece(page);
   await page.getByLabel('What is it').selectOption({ label: 'Mallard breast' });
   await page.getByLabel('Your own word for it').fill(word);
   await page.getByLabel('Weight of all of them').fill('400');

@@ -108,6 +108,7 @@ test('one tablespoon put in: over, with the range, the next step, and held until
   const stop = page.locator('.verdict.stop');
   await stop.waitFor();
   assert.match(await stop.innerText(), /Stop: too much cure/);
+  await page.locator('.masthead .doubt.stop', { hasText: 'Stop: too much cure' }).waitFor();
   assert.match(await stop.innerText(), /tablespoon used where a teaspoon was meant/);
   const ends = await page.locator('.strip-ppm .ends').textContent();
   const [low, high] = ends.match(/\d+/g).map(Number);
@@ -142,6 +143,21 @@ test('on a 1 g scale the list says that it is too coarse, and a premix brings th
   await page.getByRole('heading', { name: 'First make the 1-in-10 mix' }).waitFor();
   assert.match((await texts(page.locator('.line .nm').first()))[0], /^1-in-10 mix: 1 part cure, 9 parts salt/);
   assert.match((await texts(dose(page)))[0], /^In range/);
+  // So many grams of the mix are not so many of the cure: which of the two is asked, and judged by its own strength.
+  await putIn(page, '72', 'grams');
+  await page.getByText('Say what went in: the 1-in-10 mix or the cure itself.').first().waitFor();
+  await page.getByText('10 g of the mix hold 1 g of cure.').waitFor();
+  await page.getByLabel('The 1-in-10 mix', { exact: true }).check();
+  await page.getByRole('button', { name: 'Judge what went in' }).click();
+  await page.getByText('Judged on what was put in').first().waitFor();
+  assert.equal((await kept(page, 'batch/'))[0].data.put_in.nitrite, '0.625 %');
+  await page.getByText('What was put in', { exact: true }).click();
+  await page.getByRole('button', { name: 'It was the weigh-out after all' }).click();
+  await page.getByRole('heading', { name: 'First make the 1-in-10 mix' }).waitFor();
+  // Once it is in nothing is left to mix, and there is no way back to the cure itself.
+  await tick(page, 'cure:0');
+  await page.getByRole('heading', { name: 'First make the 1-in-10 mix' }).waitFor({ state: 'detached' });
+  assert.equal(await page.getByRole('button', { name: 'Back to the cure itself' }).count(), 0);
 });
 
 test('a brine has its water in a tub of its own, and the dose counts meat and brine', async (t) => {
@@ -188,4 +204,15 @@ test('a nought too many is doubted on the board', async (t) => {
   await addPieces(page, { cut: 'Mallard breast', count: '12', weight: '14800' });
   await page.getByText(/Check the weight and the cut\./).waitFor();
   assert.ok(await page.locator('#class-0').isVisible());
+});
+
+test('a tick of the cure that is taken back once all is rubbed in asks whether it is in, and adds none', async (t) => {
+  const page = await begin(t);
+  const batch = await startDemo(page);
+  await weighOut(page, batch);
+  for (const of of ['cure:0', 'line:0', 'line:1', 'line:2', 'line:3', 'rub']) await tick(page, of);
+  await page.locator('[data-tick="cure:0"]').click();
+  await page.locator('.asks').getByRole('button').last().click();
+  await page.locator('.answer .say', { hasText: 'Say whether the cure is in' }).waitFor();
+  assert.equal(await page.locator('.answer .add').count(), 0, 'nothing to add before that is known');
 });

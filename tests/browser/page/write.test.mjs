@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { usable } from '../harness.mjs';
-import { begin, goTo, kept, texts } from './steps.mjs';
+import { begin, goTo, kept, settled, texts } from './steps.mjs';
 
 const recipes = async (page) => (await kept(page, 'recipe/')).map(({ data }) => data);
 
@@ -104,4 +104,27 @@ test('copies, and deletes for good: the starters come once', async (t) => {
   await usable(page);
   assert.equal((await recipes(page)).length, 0);
   assert.equal(await page.locator('.tagged').count(), 0);
+});
+
+test('a middle that no scale of the field can have is asked about, and stays as it is meant', async (t) => {
+  const page = await begin(t, { locale: 'en-US' });
+  await goTo(page, '#/recipes');
+  await page.getByRole('link', { name: /Saltmarsh/ }).click();
+  await page.getByRole('link', { name: 'Change the recipe' }).click();
+  await page.locator('details.group > summary').filter({ hasText: /Smoke/ }).click();
+  const until = page.locator('details.group[open]').getByLabel('Until the coldest piece has');
+  await until.fill('71');
+  await until.blur();
+  await page.locator('.err', { hasText: '“71” can be read two ways.' }).first().waitFor();
+  await page.getByRole('button', { name: '71 °C', exact: true }).click();
+  await settled(page);
+  const smoke = async () =>
+    (await recipes(page)).find(({ tag }) => tag === 'SD').steps.find(({ do: act }) => act === 'smoke').until;
+  // 71 °C are 159.8 °F.
+  assert.equal(await smoke(), '159.8 °F');
+  // What can be is not asked about.
+  await until.fill('150');
+  await until.blur();
+  await settled(page);
+  assert.equal(await smoke(), '150 °F');
 });
