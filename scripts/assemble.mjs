@@ -17,7 +17,7 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const web = join(root, 'web');
 const [folder = 'dist', name = 'en'] = process.argv.slice(2);
 const dist = join(root, folder);
-const core = join(root, 'target/glue/core.wasm');
+const wholeCore = join(root, 'target/glue/core.wasm');
 const esbuild = createRequire(join(web, 'package.json'))('esbuild');
 
 // No request leaves the page, and no script or style runs but those that were built.
@@ -59,11 +59,12 @@ const outdent = {
   },
 };
 
-// In the single file the core lies beside the script; web/app/unpack.js hands it over.
+// In the single file the core lies beside the script, in one piece; web/app/unpack.js hands it over.
 const unpackedCore = {
   name: 'unpacked-core',
   setup(build) {
-    build.onLoad({ filter: /\.wasm$/ }, () => ({ contents: 'export default globalThis.core' }));
+    build.onLoad({ filter: /first\.wasm$/ }, () => ({ contents: 'export default globalThis.core' }));
+    build.onLoad({ filter: /rest\.wasm$/ }, () => ({ contents: 'export default null' }));
   },
 };
 
@@ -81,11 +82,11 @@ if (!language.isDialect) {
 }
 
 async function writeHosted() {
-  const [bundled, wasm] = await bundle('app/main.js', { as: 'app', format: 'esm', hosted: true });
+  const [bundled, ...core] = await bundle('app/main.js', { as: 'app', format: 'esm', hosted: true });
   const app = named('app', language.isDialect ? bundled.text : await shorten(bundled.text));
   const [theme] = await bundle('app/theme-first.js', { as: 'theme-first' });
   const [style] = await bundle('style/main.css', { as: 'style' });
-  const files = [app, wasm, theme, style];
+  const files = [app, ...core, theme, style];
 
   const index = fill({
     charset: TAGS.charset + policy({}),
@@ -93,9 +94,9 @@ async function writeHosted() {
     style: `<link rel="stylesheet" href="${style.name}">`,
     manifest: TAGS.manifest,
     icon: TAGS.icon,
-    // The core is fetched beside the script, not after it.
+    // What the first screen asks is fetched beside the script, not after it.
     main:
-      `<link rel="preload" as="fetch" crossorigin href="${wasm.name}">` +
+      `<link rel="preload" as="fetch" crossorigin href="${core.find(({ name }) => name.startsWith('first.')).name}">` +
       `<script type="module" src="${app.name}"></script>`,
   });
   await cp(join(web, 'icons'), join(dist, 'icons'), { recursive: true });
@@ -132,7 +133,7 @@ async function writeSingle() {
   );
   const main = (await shorten(app.text, { ascii_only: true })).trim();
   const icon = await readFile(join(web, 'icons/icon.svg'), 'base64');
-  const { ends, bytes } = packed([main, style].map((text) => Buffer.from(text)).concat(await readFile(core)));
+  const { ends, bytes } = packed([main, style].map((text) => Buffer.from(text)).concat(await readFile(wholeCore)));
 
   const html = fill({
     charset:

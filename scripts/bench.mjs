@@ -1,19 +1,17 @@
 // Sizes in bytes and times in a real browser, each beside its budget. The times are this machine's.
 import { execFileSync } from 'node:child_process';
-import { createRequire } from 'node:module';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { READY, keyTimes, noteUsable, timePresses, withProfile } from './bench-browser.mjs';
 import { forecastRows } from './bench-forecast.mjs';
 import { serve } from './serve.mjs';
 import { BUDGETS, sizes, table } from './sizes.mjs';
 
-const { chromium } = createRequire(new URL('../tests/browser/', import.meta.url))('playwright-core');
 // One browser that has never kept a batch, and one that comes to have a thousand.
 const [profile, empty] = [1, 2].map(() => mkdtempSync(join(tmpdir(), 'cure-reckoner-bench-')));
 const server = await serve('dist');
 const address = `http://localhost:${server.address().port}/`;
-const READY = 'html[data-ready]';
 
 const measured = sizes();
 console.log('Sizes in bytes');
@@ -76,23 +74,18 @@ for (const [slowed, budget] of [
   [1, 16],
   [6, 60],
 ]) {
-  const worst = await withBrowser((context) => keyPress(context, slowed));
-  rows.push([`key press to painted answer, CPU slowed ${slowed} x, median`, `${budget} ms`, `${worst.toFixed(1)} ms`]);
+  const times = await withBrowser((context) => keyTimes(context, address, slowed, 5));
+  rows.push([
+    `key press to painted answer, CPU slowed ${slowed} x, median`,
+    `${budget} ms`,
+    `${middle(times).toFixed(1)} ms`,
+  ]);
 }
 table([['what', 'budget', 'measured'], ...rows]);
 for (const made of [profile, empty]) rmSync(made, { recursive: true, force: true });
 
-async function withBrowser(work, kept = profile) {
-  const context = await chromium.launchPersistentContext(kept, {
-    executablePath: '/usr/bin/chromium',
-    args: ['--no-sandbox', '--no-first-run', '--disable-background-networking', '--disable-component-update'],
-    viewport: { width: 390, height: 844 },
-  });
-  try {
-    return await work(context);
-  } finally {
-    await context.close();
-  }
+function withBrowser(work, kept = profile) {
+  return withProfile(kept, {}, work);
 }
 
 async function answers(page) {
@@ -121,21 +114,22 @@ async function planning(page) {
 
 /**
  * Times of one question, the shortest first; `ask` makes it in the page from what the core starts with. In the page
- * itself the core is not in reach, so the built core is loaded once more beside it.
+ * itself the core is not in reach, so the built core is loaded once more beside it, both parts.
  */
 async function timed(page, count, ask) {
-  const core = measured.files.find(({ name }) => name.endsWith('.wasm')).name;
+  const parts = ['first.', 'rest.'].map((part) => measured.files.find(({ name }) => name.startsWith(part)).name);
   const { readFile } = await import('node:fs/promises');
   const glue = await readFile(new URL('../target/glue/cure_reckoner.js', import.meta.url), 'utf8');
   return page.evaluate(
-    async ([glue, core, count, ask]) => {
+    async ([glue, first, rest, count, ask]) => {
       const names = glue
         .replace(/^export (?=function)/gm, '')
         .replace(/^export \{[^}]*\};?$/m, 'return { init: __wbg_init, reckon };');
       // Both at once: after the first pause the page's policy allows no code from text.
       const make = new Function(`return ${ask}`)();
       const { init, reckon } = new Function(names)();
-      await init({ module_or_path: fetch(core) });
+      const exports = await init({ module_or_path: fetch(first) });
+      await WebAssembly.instantiateStreaming(fetch(rest), { first: exports });
       const { settings } = reckon({ tables: {} }).ok;
       const request = make({ ...reckon({ starters: {} }).ok, settings });
       if (!reckon(request).ok) throw new Error(JSON.stringify(reckon(request)));
@@ -146,7 +140,7 @@ async function timed(page, count, ask) {
       });
       return times.sort((a, b) => a - b);
     },
-    [glue, core, count, String(ask)],
+    [glue, ...parts, count, String(ask)],
   );
 }
 
@@ -256,20 +250,21 @@ function repeated(page, requests, rounds) {
 
 /** Calls back in the page with `reckon` in reach: the page keeps its core to itself, so it is loaded once more. */
 async function withCore(page, work, given = null) {
-  const core = measured.files.find(({ name }) => name.endsWith('.wasm')).name;
+  const parts = ['first.', 'rest.'].map((part) => measured.files.find(({ name }) => name.startsWith(part)).name);
   const { readFile } = await import('node:fs/promises');
   const glue = await readFile(new URL('../target/glue/cure_reckoner.js', import.meta.url), 'utf8');
   await page.evaluate(
-    async ([glue, core]) => {
+    async ([glue, first, rest]) => {
       if (window.reckon) return;
       const names = glue
         .replace(/^export (?=function)/gm, '')
         .replace(/^export \{[^}]*\};?$/m, 'return { init: __wbg_init, reckon };');
       const { init, reckon } = new Function(names)();
-      await init({ module_or_path: fetch(core) });
+      const exports = await init({ module_or_path: fetch(first) });
+      await WebAssembly.instantiateStreaming(fetch(rest), { first: exports });
       window.reckon = reckon;
     },
-    [glue, core],
+    [glue, ...parts],
   );
   return page.evaluate(work, given);
 }
@@ -278,13 +273,7 @@ async function withCore(page, work, given = null) {
 async function coldStart(kept) {
   return withBrowser(async (context) => {
     const page = await context.newPage();
-    await page.addInitScript(() => {
-      new MutationObserver((_, watch) => {
-        if (!document.documentElement?.hasAttribute('data-ready')) return;
-        window.usableAt = performance.now();
-        watch.disconnect();
-      }).observe(document, { attributes: true, subtree: true, childList: true });
-    });
+    await noteUsable(page);
     await page.goto(address);
     await page.locator(READY).waitFor({ state: 'attached' });
     // What was left for later is read before the browser is closed, as in a page that somebody looks at.
@@ -340,43 +329,4 @@ async function search(context) {
   const { usage, quota } = await page.evaluate(() => navigator.storage.estimate());
   const [used, limit] = [usage, quota].map((bytes) => Math.round(bytes / 1e6));
   return { worst: Math.max(...(await page.evaluate(() => window.times))), used, limit };
-}
-
-/** Notes how long each press takes to the first task after the frame that shows what it led to. */
-async function timePresses(page) {
-  await page.evaluate(() => {
-    window.times = [];
-    addEventListener(
-      'keydown',
-      () => {
-        const from = performance.now();
-        requestAnimationFrame(() => {
-          const { port1, port2 } = new MessageChannel();
-          port1.onmessage = () => window.times.push(performance.now() - from);
-          port2.postMessage(0);
-        });
-      },
-      { capture: true },
-    );
-  });
-}
-
-/** From the key press to the frame after it, over the digits of a weight typed into the first field of Dose check. */
-async function keyPress(context, slowed) {
-  const page = await context.newPage();
-  await page.goto(`${address}#/dose`);
-  await page.locator(READY).waitFor({ state: 'attached' });
-  const devtools = await context.newCDPSession(page);
-  await devtools.send('Emulation.setCPUThrottlingRate', { rate: slowed });
-  await timePresses(page);
-  const field = page.locator('input[inputmode="decimal"], input[type="text"]').first();
-  await field.focus();
-  for (let round = 0; round < 5; round++) {
-    for (const key of ['1', '4', '8', '0', 'Backspace', 'Backspace', 'Backspace', 'Backspace']) {
-      await page.keyboard.press(key);
-      await page.waitForTimeout(30);
-    }
-  }
-  const times = await page.evaluate(() => window.times);
-  return times.sort((a, b) => a - b)[Math.floor(times.length / 2)];
 }

@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { table } from './sizes.mjs';
+import { bodiesOf, importedBy, leb, sectionsOf } from './wasm.mjs';
 
 const root = fileURLToPath(new URL('..', import.meta.url));
 const esbuild = createRequire(`${root}web/package.json`)('esbuild');
@@ -14,8 +15,10 @@ const LIBRARIES =
     ' ',
   );
 
+const sections = sectionsOf(core);
+const data = sections.find(({ id }) => id === 11);
 const functions = sized();
-const rooms = { 'core: data (tables, texts)': sections().find(({ id }) => id === 11).size };
+const rooms = { 'core: data (tables, texts)': data.to - data.from };
 const put = (room, bytes) => (rooms[room] = (rooms[room] ?? 0) + bytes);
 for (const { name, bytes } of functions) put(`core: ${room(name)}`, bytes);
 for (const [path, bytes] of await sources('app/main.js')) put(`script: ${path}`, bytes);
@@ -38,71 +41,37 @@ function room(name) {
 
 /** Every function of the core that is not imported, with its bytes. */
 function sized() {
-  const code = sections().find(({ id }) => id === 10);
   const names = named();
-  let at = code.from;
-  const count = number();
-  // What is imported is numbered first.
-  const imports = WebAssembly.Module.imports(new WebAssembly.Module(core));
-  const imported = imports.filter(({ kind }) => kind === 'function').length;
-  return Array.from({ length: count }, (_, place) => {
-    const bytes = number();
-    at += bytes;
-    return { name: names.get(imported + place) ?? 'unnamed', bytes };
-  });
-
-  function number() {
-    const [value, next] = leb(at);
-    at = next;
-    return value;
-  }
+  const imported = importedBy(core);
+  const bodies = bodiesOf(
+    core,
+    sections.find(({ id }) => id === 10),
+  );
+  return bodies.map(({ length }, place) => ({ name: names.get(imported + place) ?? 'unnamed', bytes: length }));
 }
 
-/** The functions' names by number. */
+/** The functions' names by number: the first part of the section that is called so. */
 function named() {
   const names = new Map();
-  const part = sections().find(({ id, name }) => id === 0 && name === 'name');
-  let at = part.from;
-  while (at < part.to) {
-    const id = core[at];
-    const [size, from] = leb(at + 1);
-    if (id === 1) {
-      let [count, next] = leb(from);
+  const word = (at) => {
+    const [length, from] = leb(core, at);
+    return [core.toString('utf8', from, from + length), from + length];
+  };
+  const part = sections.find(({ id, from }) => id === 0 && word(from)[0] === 'name');
+  for (let at = word(part.from)[1]; at < part.to;) {
+    const [size, from] = leb(core, at + 1);
+    if (core[at] === 1) {
+      let [count, next] = leb(core, from);
       for (; count > 0; count -= 1) {
-        const [index, a] = leb(next);
-        const [length, b] = leb(a);
-        names.set(index, core.toString('utf8', b, b + length));
-        next = b + length;
+        const [index, behind] = leb(core, next);
+        const [name, end] = word(behind);
+        names.set(index, name);
+        next = end;
       }
     }
     at = from + size;
   }
   return names;
-}
-
-function sections() {
-  const found = [];
-  for (let at = 8; at < core.length;) {
-    const id = core[at];
-    const [size, from] = leb(at + 1);
-    const to = from + size;
-    if (id === 0) {
-      const [length, text] = leb(from);
-      found.push({ id, name: core.toString('utf8', text, text + length), from: text + length, to, size });
-    } else found.push({ id, from, to, size });
-    at = to;
-  }
-  return found;
-}
-
-/** A number of variable length, and where the next thing begins. */
-function leb(at) {
-  let value = 0;
-  for (let shift = 0; ; shift += 7) {
-    const byte = core[at++];
-    value += (byte & 127) * 2 ** shift;
-    if (byte < 128) return [value, at];
-  }
 }
 
 /** What each folder of a bundle's sources puts into it. */

@@ -1,7 +1,7 @@
 // Builds, serves and watches. `node scripts/dev.mjs [port]`; scripts/dev sets up before.
 import { execFile } from 'node:child_process';
 import { watch } from 'node:fs';
-import { cp, mkdir, readFile, rename } from 'node:fs/promises';
+import { cp, mkdir, readFile, rename, rm } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -27,12 +27,23 @@ const page = {
   },
 };
 
+/** The core in one piece. */
+const undivided = {
+  name: 'undivided',
+  setup(build) {
+    build.onResolve({ filter: /rest\.wasm$/ }, ({ path }) => ({ path, namespace: 'undivided' }));
+    build.onLoad({ filter: /./, namespace: 'undivided' }, () => ({ contents: 'export default null' }));
+  },
+};
+
 /** The core anew. */
 async function core() {
   const from = performance.now();
   await promisify(execFile)(join(root, 'scripts/core'), ['dev'], { cwd: root });
   // In one step, so that none is read half written.
-  await rename(join(glue, 'cure_reckoner_bg.wasm'), join(glue, 'core.wasm'));
+  await rename(join(glue, 'cure_reckoner_bg.wasm'), join(glue, 'first.wasm'));
+  // What was split off another core does not belong to this one.
+  await rm(join(glue, 'rest.wasm'), { force: true });
   console.log(`Core      ${((performance.now() - from) / 1000).toFixed(1)} s`);
 }
 
@@ -71,7 +82,7 @@ const context = await esbuild.context({
   outdir: folder,
   loader: { '.wasm': 'file', '.svg': 'dataurl', '.html': 'copy', '.webmanifest': 'copy' },
   define: { HOSTED: 'true', RELEASE: '"not released"' },
-  plugins: [page],
+  plugins: [page, undivided],
   logLevel: 'warning',
 });
 await context.watch();

@@ -2,6 +2,7 @@
 // a name by its place in that order, and leaves it to wasm-opt to sort them by name, calls and all.
 // `node scripts/order.mjs from.wasm to.wasm`
 import { readFileSync, writeFileSync } from 'node:fs';
+import { bodiesOf, importedBy, number, section, sectionsOf, text } from './wasm.mjs';
 
 // Two functions are as alike as they have runs of bytes in common. Longer runs, rarer ones or a look further back come
 // out larger or within 0.3 % and take many times as long.
@@ -11,31 +12,16 @@ const BACK = 3;
 
 const [from, to] = process.argv.slice(2);
 const wasm = readFileSync(from);
-const { sections, code } = outline();
-const places = ordered(bodies().map(runs));
-writeFileSync(to, Buffer.concat([wasm.subarray(0, 8), ...sections, names(places)]));
-
-/** Every section but those of names and the like, and where the code begins. */
-function outline() {
-  const sections = [];
-  let code;
-  for (let at = 8; at < wasm.length;) {
-    const [size, inside] = leb(at + 1);
-    if (wasm[at] !== 0) sections.push(wasm.subarray(at, inside + size));
-    if (wasm[at] === 10) code = inside;
-    at = inside + size;
-  }
-  return { sections, code };
-}
-
-function bodies() {
-  let [count, at] = leb(code);
-  return Array.from({ length: count }, () => {
-    const [size, inside] = leb(at);
-    at = inside + size;
-    return wasm.subarray(inside, at);
-  });
-}
+const sections = sectionsOf(wasm);
+const places = ordered(
+  bodiesOf(
+    wasm,
+    sections.find(({ id }) => id === 10),
+  ).map(runs),
+);
+// Without sections of names and the like.
+const code = sections.filter(({ id }) => id !== 0).map(({ id, from, to }) => section(id, wasm.subarray(from, to)));
+writeFileSync(to, Buffer.concat([wasm.subarray(0, 8), ...code, names(places)]));
 
 /** The runs of bytes in a function, as numbers. */
 function runs(body) {
@@ -83,33 +69,11 @@ function ordered(all) {
 
 /** A section of names by which the functions sort into this order. */
 function names(order) {
-  const imported = WebAssembly.Module.imports(new WebAssembly.Module(wasm));
-  const first = imported.filter(({ kind }) => kind === 'function').length;
+  const first = importedBy(wasm);
   const named = order
     .map((which, place) => [which, String(place).padStart(6, '0')])
     .sort(([a], [b]) => a - b)
     .map(([which, name]) => [...number(first + which), ...text(name)]);
   const map = [...number(named.length), ...named.flat()];
-  const inside = [...text('name'), 1, ...number(map.length), ...map];
-  return Buffer.from([0, ...number(inside.length), ...inside]);
-}
-
-function text(letters) {
-  return [...number(letters.length), ...Buffer.from(letters)];
-}
-
-function number(value) {
-  const bytes = [];
-  for (; value > 127; value >>>= 7) bytes.push((value & 127) | 128);
-  return [...bytes, value];
-}
-
-/** A number of variable length, and where the next thing begins. */
-function leb(at) {
-  let value = 0;
-  for (let shift = 0; ; shift += 7) {
-    const byte = wasm[at++];
-    value += (byte & 127) * 2 ** shift;
-    if (byte < 128) return [value, at];
-  }
+  return section(0, [...text('name'), 1, ...number(map.length), ...map]);
 }
