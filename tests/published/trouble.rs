@@ -338,6 +338,18 @@ fn what_the_log_knows_is_not_asked() {
     let sheet = asked(json!(room), 2.0);
     assert_eq!(sheet["question"], json!(null), "{sheet}");
     assert_eq!(sheet["remedy"]["act"], "chill_now");
+    // The refrigerator itself was warm, and the meat never left it: its air is what was read.
+    let fridge = [
+        at(1.0, "fridge", "3 °C"),
+        at(1.1, "fridge", "9 °C"),
+        at(2.0, "fridge", "3 °C"),
+    ];
+    let sheet = asked(json!(fridge), 2.0);
+    assert_eq!(sheet["question"], json!(null), "{sheet}");
+    assert_eq!(sheet["remedy"]["act"], "chill_now");
+    // Nobody knows what was around it where the meat itself was read warm too.
+    let both = [&fridge[..], &[at(1.5, "meat", "8 °C")]].concat();
+    assert_eq!(asked(json!(both), 2.0)["question"][0], "air_90");
     let long = [at(1.0, "meat", "9 °C"), at(5.0, "room", "20 °C")];
     let sheet = asked(json!(long), 5.0);
     assert_eq!(sheet["remedy"]["act"], "throw_out");

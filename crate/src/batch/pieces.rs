@@ -4,7 +4,7 @@ use super::model::Piece;
 use crate::dose::{Caution, cautions, dressing_keys};
 use crate::pantry::{self, Belly, MeatKind, OWN, Status};
 use crate::quantity::exact::Exact;
-use crate::quantity::{Code, Figure, Kind, Length, Mass, MassKind, Problem, Range, System, Wrong, plain};
+use crate::quantity::{Code, Figure, Kind, Length, Mass, MassKind, Problem, Range, System, Wrong};
 use rust_decimal::{Decimal, dec};
 use serde::Serialize;
 
@@ -291,7 +291,7 @@ pub fn sheet(pieces: &[Piece], units: System) -> Result<PieceSheet, Vec<Problem>
         return Err(problems);
     }
     let all = green(pieces).map_err(|p| vec![p])?;
-    let show = |grams: Decimal| Mass::new(grams).map_or_else(|_| Figure::new("", ""), |m| m.show(units));
+    let show = |grams: Decimal| shown(grams, units);
     let ends = |r: Range| (!r.is_point()).then(|| (show(r.low), show(r.high)));
     let rows = pieces
         .iter()
@@ -313,7 +313,7 @@ pub fn sheet(pieces: &[Piece], units: System) -> Result<PieceSheet, Vec<Problem>
                     _ => None,
                 },
                 thickness: piece.thickness.map(|t| t.show(units)),
-                odd: odd_weight(piece),
+                odd: odd_weight(piece, units),
                 odd_thickness: piece.thickness.and_then(|t| odd_thickness(&piece.cut, t)),
             }
         })
@@ -330,17 +330,20 @@ pub fn sheet(pieces: &[Piece], units: System) -> Result<PieceSheet, Vec<Problem>
     })
 }
 
+fn shown(grams: Decimal, units: System) -> Figure {
+    Mass::new(grams).map_or_else(|_| Figure::new("", ""), |m| m.show(units))
+}
+
 /// Where the weight of a piece is less than half the least that is usual, or more than twice the most.
-fn odd_weight(piece: &Piece) -> Option<OddWeight> {
+fn odd_weight(piece: &Piece, units: System) -> Option<OddWeight> {
     let (low, _, high) = pantry::cut(&piece.cut)?.grams?;
     piece.weight?;
     let each = class_grams(piece)?.typical.over(Decimal::from(piece.count))?;
     let odd = each.times(Decimal::TWO)? < Decimal::from(low) || each > Decimal::from(high).times(Decimal::TWO)?;
-    let gram = |grams: Decimal| format!("{} g", plain(grams));
     odd.then(|| OddWeight {
         of: name_of(piece),
-        each: gram(each.nearest(dec!(0.1)).unwrap_or(each)),
-        usual: [low, high].map(|g| gram(Decimal::from(g))),
+        each: shown(each, units).text,
+        usual: [low, high].map(|g| shown(Decimal::from(g), units).text),
     })
 }
 
@@ -356,8 +359,8 @@ pub fn odd_thickness(cut: &str, thickness: Length) -> Option<OddThickness> {
 }
 
 /// Every such weight.
-pub fn odd_weights(pieces: &[Piece]) -> impl Iterator<Item = OddWeight> {
-    pieces.iter().filter_map(odd_weight)
+pub fn odd_weights(pieces: &[Piece], units: System) -> impl Iterator<Item = OddWeight> {
+    pieces.iter().filter_map(move |piece| odd_weight(piece, units))
 }
 
 /// Where the thickest class is a quarter thicker than the thinnest or more: cure time goes with thickness.

@@ -175,7 +175,7 @@ pub fn draft(ask: &AskDraft) -> Result<Draft, Vec<Problem>> {
             bag: 0,
         });
     }
-    let odd = weight.and_then(|weight| odd_meat(weight, &batch.pieces));
+    let odd = weight.and_then(|weight| odd_meat(weight, &batch.pieces, ask.settings.units));
     Ok(Draft {
         batch,
         odd,
@@ -186,12 +186,12 @@ pub fn draft(ask: &AskDraft) -> Result<Draft, Vec<Problem>> {
     })
 }
 
-fn odd_meat(weight: Mass, pieces: &[Piece]) -> Option<OddMeat> {
+fn odd_meat(weight: Mass, pieces: &[Piece], units: System) -> Option<OddMeat> {
     if weight.base() > KITCHEN {
         return Some(OddMeat::Much);
     }
     // Pieces are as many as the weight makes, so what is odd of one is too little.
-    (weight.base() < SMALL || odd_weights(pieces).next().is_some()).then_some(OddMeat::Little)
+    (weight.base() < SMALL || odd_weights(pieces, units).next().is_some()).then_some(OddMeat::Little)
 }
 
 /// The usual strength, where what was typed is rather a slip: a tenth of it, or so little as no home cook's bag has where the

@@ -18,7 +18,7 @@ impl Work<'_> {
             list.push(Remark::CureBelowStep);
         }
         list.extend(self.accelerators().into_iter().map(|(_, remark)| remark));
-        list.extend(odd_weights(&self.batch.pieces).map(|odd| Remark::OddWeight { odd }));
+        list.extend(odd_weights(&self.batch.pieces, self.settings.units).map(|odd| Remark::OddWeight { odd }));
         list.extend(self.put_in.iter().map(|p| Remark::InAlready { portion: p.told() }));
         if self.batch.premix && self.parts.is_none() && self.put_in.is_empty() {
             list.push(Remark::NoPremix);

@@ -175,6 +175,12 @@ export function dose(app, { id }) {
       app.draw();
     };
 
+    // Whoever says a spoon and no number means one of it.
+    const measured = (/** @type {Measure} */ now) => {
+      if (now.endsWith('sp') && !form.text('amount').trim()) form.type('amount', '1');
+      put('measure')(now);
+    };
+
     // The card on too much asks this too, and then it stands there: never both at once.
     const howOn = pick(
       {
@@ -194,7 +200,7 @@ export function dose(app, { id }) {
 
     const went = html`<form class="leaf asked" novalidate @submit=${check}>
       ${errorSummary(form)} ${field(form, { key: 'amount', label: ASKS.amount, ...asked(measure) }, on)}
-      ${pick({ name: 'measure', legend: MEASURE, hidden: true, look: 'snug', options: MEASURES, value: measure }, put('measure'))}
+      ${pick({ name: 'measure', legend: MEASURE, hidden: true, look: 'snug', options: MEASURES, value: measure }, measured)}
       ${measure.endsWith('g') ? byScale() : nothing}
       ${meatAndCure({ app, form, known, packet, cut: chosen().cut, fold: meat, put, on })}
     </form>`;

@@ -70,6 +70,7 @@ export class PieceForm {
     const cut = this.#form.text('cut', batch.pieces.at(-1)?.cut);
     const of = this.#form.text('of', 'all');
     const own = cut === OWN;
+    const count = this.#countOf(old, cut);
     const grams = this.app.tables.cuts.find(({ key }) => key === cut);
     const form = this.#form;
     const on = { typed: this.app.draw };
@@ -120,10 +121,10 @@ export class PieceForm {
         {
           key: 'count',
           label: ASK.howMany,
-          hint: old?.about ? ASK.aboutHint : undefined,
-          unit: ASK.unit(form.text('count', this.#countOf(old, cut)).trim()),
+          hint: old?.about || (count !== '1' && this.#isReckoned(old)) ? ASK.aboutHint : undefined,
+          unit: ASK.unit(form.text('count', count).trim()),
           keys: 'numeric',
-          stored: this.#countOf(old, cut),
+          stored: count,
           stepper: STEPPERS.count,
           least: 1,
         },
@@ -222,10 +223,17 @@ export class PieceForm {
     </form>`;
   }
 
-  /** A number that was reckoned from the weight goes by the weight that is typed now. @param {Piece | undefined} old @param {string} cut */
+  /** Nobody has counted: the number is reckoned from the weight of all of them. @param {Piece | undefined} old */
+  #isReckoned(old) {
+    const form = this.#form;
+    const [weighed, counted] = ['weight', 'count'].map((key) => form.typed.includes(key));
+    return (!old || old.about) && weighed && !counted && form.text('of', 'all') === 'all';
+  }
+
+  /** A number that was reckoned goes by the weight that is typed now. @param {Piece | undefined} old @param {string} cut */
   #countOf(old, cut) {
     const form = this.#form;
-    if (old?.about && form.typed.includes('weight') && form.text('of', 'all') === 'all') {
+    if (cut !== OWN && this.#isReckoned(old)) {
       const { settings } = this.app;
       const unit = UNITS[settings.units].mass;
       const typed = {
@@ -291,7 +299,8 @@ export class PieceForm {
       each: this.#form.text('of') === 'each',
     };
     // A number that was reckoned from the weight stays so until somebody counts.
-    if (old?.about && !this.#form.typed.includes('count')) piece.about = true;
+    const reckoned = old?.about || (piece.count > 1 && this.#isReckoned(old));
+    if (reckoned && !this.#form.typed.includes('count')) piece.about = true;
     if (values.name) piece.name = values.name;
     if (values.weight) piece.weight = values.weight;
     // What nobody typed anew stays as it was put down.
