@@ -93,6 +93,13 @@ export const TEXTS = [
   '15 g ham mix\n30 g curing salt\n1 kg meat\n2 g ascorbate',
   '1 kg meat\n1 l water\n80 g salt\n12 g cure no. 1\ninject 10 % of the meat and cover it with the rest',
   '1 kg meat\n1 l water\n80 g salt\n12 g cure no. 1\na strong brine for 2 hours',
+  '2 lb hare\n1 pint water\n1 gill vinegar\n4 fl oz wine vinegar\n1 quart water\n1 dessertspoon honey\n1 T salt\n1 c sugar',
+  '1 kg meat\n2 tsp sea salt\n1 tbsp coarse salt\n1 tbsp flake salt\n1 cup brown sugar\n1 cup salt\n3 g E 250\n2 g nitrate',
+  '1 kg meat\n1 tsp pepper\n1 tsp mustard\n1 tsp juniper\n1 tsp garlic\n1 tsp ginger\n1 tsp chilli\n1 tsp cinnamon\n1 tsp allspice',
+  '1 kg meat\n1 tsp thyme\n1 tsp rosemary\n1 tsp sage\n1 tsp coriander\n1 tsp dill\n1 tsp bay\n1 tsp onion\n1 tsp cloves\n1 tsp wine vinegar',
+  'For 2 kg boar: 50 g salt, 5 g cure no. 1. Smoke cold at 20 °C for 2 days. Cook to 60 °C.',
+  '7 lb goose\n1 tsp cure no. 1 per pound\n5 % salt\n2 % of the salt sugar\n4 cups water, 3 cups water\nhow much salt you like',
+  '99999 kg meat\n1 g cure no. 1\n1,234 g salt for 1,234 g\nsaltpetre',
   '-',
 ];
 
