@@ -123,9 +123,13 @@ pub fn trouble(ask: &AskTrouble) -> Result<Trouble, Problem> {
     let mut chosen = chosen(&ask.chosen)?;
     if let Some((said, answers)) = ask.log.as_ref().filter(|_| card == Card::Warm).and_then(log::said) {
         sheet.log = Some(said);
-        let open = |(of, _): &(Ask, Choice)| !chosen.iter().any(|(given, _)| given == of);
-        let known: Vec<(Ask, Choice)> = answers.into_iter().filter(open).collect();
+        // What somebody said stays, but the hours go on: where the log is sure of too long it is what holds.
+        let holds = |(of, choice): &(Ask, Choice)| {
+            matches!(choice, Choice::Over1h | Choice::Over2h) || !chosen.iter().any(|(given, _)| given == of)
+        };
+        let known: Vec<(Ask, Choice)> = answers.into_iter().filter(holds).collect();
         sheet.known = known.iter().map(|(of, _)| *of).collect();
+        chosen.retain(|(of, _)| !sheet.known.contains(of));
         chosen.extend(known);
     }
     for row in crate::tables::TROUBLE_ENDS.iter().filter(|row| row.card == card) {

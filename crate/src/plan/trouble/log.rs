@@ -61,15 +61,14 @@ pub(super) fn said(AskLog { batch, now, units }: &AskLog) -> Option<(LogSaid, Ve
         Some(span.show(*units).text)
     };
     let log = cold_log(batch);
-    let highest = |of: Thermometer| {
-        let own = log.iter().filter(|r| r.of == of && r.at <= *now);
-        own.filter_map(|r| r.reads).max()
+    let read = |room: bool| {
+        let own = log.iter().filter(move |r| (r.of == Thermometer::Room) == room);
+        own.filter(|r| r.at <= *now).filter_map(|r| r.reads)
     };
-    let degrees = |t: Temperature| t.base().to_f64();
-    let warm = |t: &Temperature| degrees(*t).is_some_and(|f| f > WARM);
-    let room = highest(Thermometer::Room).and_then(degrees);
-    let [fridge, meat] = [Thermometer::Fridge, Thermometer::Meat].map(|of| highest(of).filter(warm));
-    let warmest = fridge.max(meat);
+    let room = read(true).filter_map(|t| t.base().to_f64()).reduce(f64::max);
+    let warmest = read(false)
+        .max()
+        .filter(|t| t.base().to_f64().is_some_and(|f| f > WARM));
     let mut answers = vec![(Ask::Got40, Choice::Warm)];
     let sure = |most: f64, under: Choice, over: Choice| {
         if cold.warm >= most {
@@ -78,10 +77,8 @@ pub(super) fn said(AskLog { batch, now, units }: &AskLog) -> Option<(LogSaid, Ve
             (cold.warm + perhaps < most).then_some(under)
         }
     };
-    // What only its refrigerator was warm around, and never left it, had that air around it.
-    let within = || fridge.filter(|_| meat.is_none() && cold.out <= 0.0 && cold.dark <= 0.0);
-    if let Some(around) = room.or_else(|| within().and_then(degrees)) {
-        answers.push((Ask::Air90, if around > HOT { Choice::Yes } else { Choice::No }));
+    if let Some(room) = room {
+        answers.push((Ask::Air90, if room > HOT { Choice::Yes } else { Choice::No }));
     }
     let in_heat = sure(HOT_HOURS, Choice::Under1h, Choice::Over1h);
     answers.extend(in_heat.map(|c| (Ask::Warm1h, c)));
