@@ -30,6 +30,12 @@ test('what comes in is written down, what is weighed out is taken off, a pack go
   await page.getByText('That day is past').waitFor();
   await page.getByRole('button', { name: /^Given away/ }).tap();
   await page.getByLabel('Who gets it').fill('The neighbour');
+  // Nothing goes out of the house before somebody has said who eats it.
+  await page.getByRole('button', { name: 'Write it down' }).last().tap();
+  await page.getByText('Ask, and say who eats it.').waitFor();
+  assert.ok((await kept(page, 'stock/')).every(({ data }) => !data.gone));
+  await page.getByLabel('Yes, or not known').check();
+  await page.getByText('heat it until it steams all through').waitFor();
   await page.getByRole('button', { name: 'Write it down' }).last().tap();
   await page.getByRole('heading', { name: 'Who got what' }).waitFor();
   const stored = await kept(page, 'stock/');

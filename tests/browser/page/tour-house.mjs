@@ -75,6 +75,10 @@ async function stock(page, look) {
   await look('stock, given to nobody');
   await page.getByLabel('Who gets it').fill('Woodpigeon');
   await button(page, 'Write it down').last().click();
+  await look('stock, given, nobody said who eats it');
+  await page.getByLabel('Yes, or not known').check();
+  await look('stock, given to somebody at risk');
+  await button(page, 'Write it down').last().click();
   await settled(page);
   await look('stock, gone');
   await button(page, /^Eaten/)

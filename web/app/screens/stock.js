@@ -8,6 +8,7 @@ import { Form, errorSummary, focusErrors } from '../widgets/form.js';
 import { icon } from '../widgets/icon.js';
 import { choose, option } from '../widgets/pick.js';
 import { cautionLine } from '../widgets/verdict.js';
+import { whoEats } from '../widgets/who-eats.js';
 import { INGREDIENTS } from '../../words/en/ingredients.js';
 import { pieceName } from '../../words/en/cuts.js';
 import { doubtWords } from '../../words/en/doubts.js';
@@ -35,6 +36,9 @@ export function stock(app) {
   let stays = false;
   /** @type {string} the pack that is being given away */
   let giving = '';
+  /** @type {import('../widgets/who-eats.js').Eats} */
+  let eats = '';
+  let unsaid = false;
   const gift = new Form('gift', 'gift');
 
   /** @param {string} id @param {any} data @param {string} says */
@@ -249,9 +253,18 @@ export function stock(app) {
     const give = async () => {
       const to = gift.text('to').trim();
       if (!to) gift.mark([{ code: 'missing', field: 'to', message: GOES.noName, choices: [] }]);
+      else if (!eats) unsaid = true;
       else if (await goes(id, to)) ((giving = ''), gift.clear());
       app.draw();
+      if (unsaid) /** @type {HTMLElement | null} */ (document.querySelector('[name=eats]'))?.focus();
     };
+    const begin = () => {
+      [giving, eats, unsaid] = [id, '', false];
+      gift.clear();
+      app.draw();
+    };
+    /** @type {import('../types').CautionKey[]} */
+    const cautions = raw ? ['gift-raw', 'label-shot'] : ['label-shot'];
     return html`<li class="held">
       <b>${name}${code(batch)}, ${weight?.text ?? PACKS.notWeighed}</b>
       ${
@@ -265,8 +278,9 @@ export function stock(app) {
       }
       ${
         giving === id
-          ? html`${cautionLine(raw ? ['gift-raw', 'label-shot'] : ['label-shot'])}
+          ? html`${eats === 'someone' ? nothing : cautionLine(cautions)}
               ${field(gift, { key: 'to', label: GOES.who, look: 'words' }, { typed: app.draw })}
+              ${whoEats(eats, unsaid, cautions, (now) => (([eats, unsaid] = [now, false]), app.draw()))}
               <span class="acts"
                 ><button type="button" class="btn less" @click=${give}>${GOES.add}</button
                 ><button type="button" class="btn quiet less" @click=${() => ((giving = ''), app.draw())}>
@@ -276,7 +290,7 @@ export function stock(app) {
           : html`<span class="acts noprint"
               ><button type="button" class="btn quiet less" @click=${() => goes(id, GOES.here)}>
                 ${GOES.eaten}<span class="vh">: ${name}</span></button
-              ><button type="button" class="btn quiet less" @click=${() => ((giving = id), gift.clear(), app.draw())}>
+              ><button type="button" class="btn quiet less" @click=${begin}>
                 ${GOES.given}<span class="vh">: ${name}</span></button
               >${
                 app.shelf.batches.has(batch)

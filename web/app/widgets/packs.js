@@ -5,11 +5,9 @@ import { newId } from '../shelf.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { icon } from './icon.js';
-import { choose, option, pick } from './pick.js';
-import { strip } from './verdict.js';
-import { cautionText } from '../../words/en/cautions.js';
-import { glue } from '../../words/glue.js';
-import { EATS, GIVE, PUT } from '../../words/en/packing.js';
+import { choose, option } from './pick.js';
+import { whoEats } from './who-eats.js';
+import { GIVE, PUT } from '../../words/en/packing.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').PackRow} PackRow */
@@ -29,7 +27,7 @@ const UNWEIGHED = '0 g';
 export class PackBook {
   #form;
   #pack = '';
-  /** Whether somebody at risk eats what is given; asked of each gift. @type {'' | 'someone' | 'nobody'} */
+  /** Asked of each gift. @type {import('./who-eats.js').Eats} */
   #eats = '';
   /** It was pressed before that was said. */
   #unsaid = false;
@@ -166,24 +164,10 @@ export class PackBook {
           ? html`<p class="flag ok" id="gave" tabindex="-1">${icon('s-ok', '')}<b>${GIVE.noted(this.#gave)}</b></p>`
           : nothing
       }
-      ${pick(
-        {
-          name: 'eats',
-          legend: EATS.asks,
-          hint: EATS.hint,
-          problem: this.#unsaid ? EATS.unsaid : '',
-          options: [
-            ['someone', EATS.someone],
-            ['nobody', EATS.nobody],
-          ],
-          value: this.#eats,
-        },
-        (eats) => {
-          [this.#eats, this.#unsaid] = [eats, false];
-          this.app.draw();
-        },
-      )}
-      ${this.#eats === 'someone' ? html`<div class="gap">${forThem(tag)}</div>` : nothing}
+      ${whoEats(this.#eats, this.#unsaid, tag.foot, (eats) => {
+        [this.#eats, this.#unsaid] = [eats, false];
+        this.app.draw();
+      })}
       <button type="button" class="btn wide gap" @click=${() => this.#give(pack, weight)}>${GIVE.given(to)}</button>
     </section>`;
   }
@@ -222,20 +206,4 @@ export class PackBook {
     // The page is long, and what was pressed stands at its foot.
     document.getElementById('gave')?.focus();
   }
-}
-
-/** What somebody at risk must not eat of it, by the foot of its tag, or how. @param {import('../types').Paper} tag */
-function forThem({ foot }) {
-  const barred = foot.filter((key) => key === 'gift-raw' || key === 'label-shot');
-  const raw = foot.includes('gift-raw');
-  return html`${
-    barred.length
-      ? strip(
-          'stop',
-          EATS.notFor,
-          barred.map((key) => html`<p>${glue(cautionText(key))}</p>`),
-        )
-      : nothing
-  }
-  ${raw ? nothing : html`<div class=${barred.length ? 'gap' : ''}>${strip('care', EATS.hot, EATS.heat)}</div>`}`;
 }
