@@ -357,7 +357,13 @@ fn the_log_says_what_is_begun() {
     let cold = (0..places).map(|at| json!({"class": at, "temperature": "4 °C", "at": RUB + 50 * HOUR}));
     twice["fire"] = json!({"readings": cold.chain(hot).collect::<Vec<_>>()});
     assert_eq!(cook(&twice), some("step:4", 53));
-    // While it is not rinsed and dry nothing is taken for begun.
+    // A drying that nobody ticked is over once it lies in the heat, and what is all out is chilled next.
+    let mut undried = batch.clone();
+    let ticks = undried["ticks"].as_array_mut().expect("ticks");
+    ticks.retain(|tick| tick["of"] != "step:2");
+    assert_eq!(ticked(&undried, 54), [some("step:3", 50), some("step:4", 53)]);
+    assert_eq!(at(&undried, 54)["jobs"][0]["id"], at(&batch, 54)["jobs"][0]["id"]);
+    // While it is not rinsed nothing is taken for begun.
     let mut early = rubbed(&[]);
     early["recipe"]["steps"] = batch["recipe"]["steps"].clone();
     early["fire"] = batch["fire"].clone();

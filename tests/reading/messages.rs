@@ -156,3 +156,29 @@ fn a_figure_that_is_called_over_is_over() {
         );
     }
 }
+
+/// Lines in one, with strokes between them: each is read as if it stood by itself, and no step is lost in an ingredient.
+#[test]
+fn strokes_between_lines_are_breaks() {
+    let lines = |text: &str| {
+        let reading = read(text);
+        let mut steps = reading["lines"].as_array().expect("lines").clone();
+        steps.retain(|l| l["taken"] == "step");
+        (amounts(&reading), steps.len(), reading["dangers"].clone())
+    };
+    let said = [
+        "hare legs 2 kg",
+        "50 g salt",
+        "5 g cure no. 1",
+        "5 days in the fridge",
+        "cold smoke 6 hours",
+    ];
+    let apart = lines(&said.join("\n"));
+    assert_eq!(apart.1, 2, "{apart:?}");
+    for stroke in [" / ", " | ", " // ", " • "] {
+        assert_eq!(lines(&said.join(stroke)), apart, "{stroke}");
+    }
+    // A figure alone before one is of a fraction.
+    let half = read("2 kg hare legs / 1 / 2 tsp salt")["lines"].to_string();
+    assert!(half.contains("1 / 2 tsp"), "{half}");
+}

@@ -11,7 +11,7 @@ use super::parse::line;
 use super::recipe::reading;
 use super::said::is_title;
 use super::tongue::tongue;
-use super::unwrap::{in_one_line, without_leaders};
+use super::unwrap::{at_strokes, in_one_line, without_leaders};
 use super::words::Sort;
 use crate::pantry;
 use crate::quantity::{Code, Problem, Wrong};
@@ -127,7 +127,7 @@ pub fn read(ask: &AskReading) -> Result<Reading, Vec<Problem>> {
     let text: String = seen
         .map(|c| if c.is_control() && c != '\n' { ' ' } else { c })
         .collect();
-    let text = in_one_line(&without_leaders(&text));
+    let text = in_one_line(&at_strokes(&without_leaders(&text)));
     let names = Names::all();
     let clauses = clauses(&text, names);
     if clauses.len() > MOST_CLAUSES {

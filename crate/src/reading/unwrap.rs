@@ -32,6 +32,27 @@ pub fn without_leaders(text: &str) -> String {
     plain
 }
 
+/// Between lines that somebody wrote into one: `4 lb belly / 2.5 % salt / 7 days`.
+const STROKES: [&str; 4] = [" / ", " // ", " | ", " • "];
+
+/// Lines that were written into one with strokes between them, each by itself again. A single stroke may be an `or`, and
+/// one behind a figure alone is of a fraction.
+pub fn at_strokes(text: &str) -> String {
+    let lines = text.split('\n').map(|line| {
+        let stroke = STROKES
+            .iter()
+            .find(|s| line.matches(**s).count() > 1 && !is_fraction(line, s));
+        stroke.map_or_else(|| line.to_owned(), |s| line.replace(s, "\n"))
+    });
+    lines.collect::<Vec<_>>().join("\n")
+}
+
+/// `1 / 2 tsp`: a figure alone stands before a stroke.
+fn is_fraction(line: &str, stroke: &str) -> bool {
+    line.split(stroke)
+        .any(|part| part.trim().chars().all(|c| c.is_ascii_digit()))
+}
+
 /// From here on a line is as long as the paper is wide, in letters (judgement).
 const WIDE: usize = 45;
 /// From here on it is, whatever the next begins with (judgement).

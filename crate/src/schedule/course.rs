@@ -77,13 +77,16 @@ pub fn tick_of(batch: &Batch, i: usize, begun: i64) -> Option<i64> {
 }
 
 /// What a log says of a step that nobody ticked, where the one before it is done: what was probed lies over the fire, and
-/// what was all taken out of it rests and chills. Out of its cure it is by a tick alone.
+/// what was all taken out of it rests and chills. Out of its cure it is by a tick alone; a drying that nobody ticked is over
+/// once it lies in the heat.
 fn by_log(batch: &Batch, i: usize) -> Option<i64> {
     let steps = &batch.recipe.steps;
     let heats = |s: &Step| matches!(s.act, Do::Smoke | Do::Cook | Do::DryOut);
-    let last = i.checked_sub(1)?;
-    let before = batch.step(last).map(|t| t.at).or_else(|| by_log(batch, last))?;
     let (earlier, from) = steps.split_at_checked(i)?;
+    let done = |j: usize| batch.step(j).map(|t| t.at).or_else(|| by_log(batch, j));
+    let dries = |j: usize| earlier.get(j).is_some_and(|s| s.act == Do::Dry);
+    let last = (0..i).rev().find(|j| !dries(*j) || done(*j).is_some())?;
+    let before = done(last)?;
     let at = match from.first()?.act {
         Do::Smoke | Do::Cook if !earlier.iter().any(heats) => {
             let readings = batch.fire.iter().flat_map(|f| &f.readings);

@@ -89,7 +89,7 @@ export function howMuch(app) {
     const sheet = bag ? undefined : out?.ok;
     // No hour by a thickness that cannot be read, and none where not even a usual one is known.
     const clock =
-      weighed && sheet && weighed.thick && form.text('cut') && !unread(form)
+      weighed && sheet && weighed.thick && !weighed.thick.odd && form.text('cut') && !unread(form)
         ? ask('cure_clock', { batch: weighed.batch, now, settings: settings() }).ok
         : undefined;
     const comes = clock?.until ?? null;

@@ -34,7 +34,8 @@ export function nextOut(sheet, now) {
       <p class="under">${lastRead(wrap.one, now)} ${take}</p>`;
   }
   // Of several without a time none is the first: the heat of the smoker says which.
-  if (!isLit(sheet) && !window && sheet.classes.filter(({ pulled }) => pulled === null).length > 1) {
+  const unknown = sheet.classes.filter(({ pulled, outlook }) => pulled === null && !outlook?.window).length > 0;
+  if (!isLit(sheet) && unknown && sheet.classes.filter(({ pulled }) => pulled === null).length > 1) {
     return html`<p class="say">${NEXT.logFirst}</p>
       <p class="under">${NEXT.noFirst}</p>`;
   }
@@ -48,8 +49,13 @@ export function nextOut(sheet, now) {
         ${NEXT.fallen(pieceName(one.of), lastRead(one, now), window ? span(window, now) : undefined)}
       </p>`;
   }
-  return html`<p class="say">${NEXT.out(pieceName(one.of), window ? span(window, now) : undefined)}</p>
+  // Of a size without a time nobody knows that it is not the first.
+  const other = sheet.classes.find((each) => each !== one && each.pulled === null && !each.outlook?.window);
+  return html`<p class="say">
+      ${other && window ? NEXT.perhaps(pieceName(one.of), span(window, now)) : NEXT.out(pieceName(one.of), window ? span(window, now) : undefined)}
+    </p>
     <p class="under">
+      ${other && window ? html`<b>${NEXT.other(pieceName(other.of))}</b>` : nothing}
       ${window ? NEXT.likelyThen(nearTime(window[1], now)) : NEXT.noTime(one.no_outlook ? NO_OUTLOOK[one.no_outlook] : undefined)}${
         wrap ? NEXT.wrap(pieceName(wrap.one.of), nearTime(wrap.at, now)) : nothing
       }${take}

@@ -8,7 +8,8 @@ import { mixedWords, oddRow } from '../../words/en/pieces.js';
 import { field } from './field.js';
 import { Form, errorSummary, focusErrors } from './form.js';
 import { choose, option, pick } from './pick.js';
-import { ANSWER, ASK, CHOICES, HEADS, SAYS, STEPPERS, heard, usualOf } from '../../words/en/sizes.js';
+import { strip } from './verdict.js';
+import { ANSWER, ASK, CHOICES, HEADS, LATE, SAYS, STEPPERS, heard, usualOf } from '../../words/en/sizes.js';
 
 /** @typedef {import('../app.js').App} App */
 /** @typedef {import('../types').Batch} Batch */
@@ -82,6 +83,7 @@ export class PieceForm {
     return html`<form @submit=${(/** @type {Event} */ e) => this.#send(e, batch, cut)} novalidate>
       ${errorSummary(form)}
       <h2 id="piece-h" tabindex="-1">${old ? HEADS.change : any ? HEADS.add : HEADS.first}</h2>
+      ${!old && isWeighed(batch) ? strip('care', LATE.head, LATE.says, html`<a class="btn wide noprint" href="#/how-much">${LATE.own}</a>`) : nothing}
       ${choose(
         {
           id: 'f-cut',
@@ -360,6 +362,9 @@ export class PieceForm {
     return this.app.act(() => this.app.shelf.changeBatch(this.id, (one) => ({ ...one, pieces })), { says, here: true });
   }
 }
+
+/** Its cure is in the bowl, for the meat that was listed then. @param {Batch} batch */
+const isWeighed = ({ put_in, ticks }) => Boolean(put_in) || ticks.some(({ of }) => of.startsWith('cure:'));
 
 /** The bag a size lies in; nought while all lie in one. @param {Piece | undefined} piece */
 const bagOf = (piece) => piece?.bag ?? 0;

@@ -42,5 +42,5 @@ function forThem(foot) {
         )
       : nothing
   }
-  ${raw ? nothing : html`<div class=${barred.length ? 'gap' : ''}>${strip('care', EATS.hot, EATS.heat)}</div>`}`;
+  ${raw ? nothing : html`<div class=${barred.length ? 'gap' : ''}>${strip('care', EATS.hot, EATS.heat(barred.length > 0))}</div>`}`;
 }

@@ -57,6 +57,10 @@ export const NEXT = {
     oven.${span ? html` Lit now, it is out <span class="nowrap">${span}</span>.` : nothing}`,
   /** @param {string} name @param {string | undefined} span */
   out: (name, span) => html`Next out: ${name}${span ? html`, <span class="nowrap">${span}</span>` : nothing}`,
+  /** @param {string} name @param {string} span */
+  perhaps: (name, span) => html`${name}: out <span class="nowrap">${span}</span>`,
+  /** @param {string} name */
+  other: (name) => `${name} may be out sooner: no time is known. Read it too. `,
   /** @param {string} at */
   likely: (at) => `likely ${at}`,
   /** @param {string} at */

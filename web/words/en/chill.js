@@ -11,7 +11,7 @@ import { statusWords } from './names.js';
 export const LOST = `${E.throwAwayHead}. Heating it again does not undo it.`;
 export const UNSEEN = `Read in time? Log it with the time it was read. If not, ${E.throwAway}: heating it again does not undo it.`;
 /** What it is for, in one line. */
-export const MISSED = `Missed: ${E.throwAway}.`;
+export const MISSED = `If missed: ${E.throwAway}.`;
 /** How it is in time. */
 export const IN_TIME = 'Heating it again does not undo it. One layer, no stacking, a fan or an ice bath.';
 

@@ -48,7 +48,8 @@ const INTO_BRINE = 'Weighed, stirred into a cup of the brine, and that into the 
 
 /** How more cure is put in. @type {Record<Method, string>} */
 const MORE_CURE = {
-  rub: 'Weighed, mixed with a spoonful of salt so that it spreads, rubbed over all of it.',
+  // Spread evenly it would be too much for what is cured already.
+  rub: 'Meat that came later: take it out, and weigh its own cure, in a bag of its own. Else weigh it, mix it with a spoonful of salt so that it spreads, and rub it over all of it.',
   cover_brine: INTO_BRINE,
   ground: 'Weighed, stirred into a little ice water, mixed through all of it.',
   pick_up: INTO_BRINE,
@@ -217,7 +218,7 @@ const NEXT = {
     'Type here what one level spoon weighs. Then it shows if more meat helps.',
   ],
   more_cure: ({ of, grams, method }) => [
-    `Add ${grams} g of the same ${SAME[of]}.`,
+    `Add ${grams} g of the same ${SAME[of]}${method === 'rub' ? ', if all the meat had its share' : ''}.`,
     `${MORE_CURE[method]} Then it is in range.`,
   ],
   finer_scale: () => ['Use a finer scale.', 'On this scale no extra cure is sure to be in range.'],

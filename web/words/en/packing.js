@@ -91,7 +91,9 @@ export const EATS = {
   notFor: 'Not for everyone',
   hot: 'Heat it again first',
   /** Of what was cooked through. */
-  heat: 'Anyone pregnant, old or ill: heat it until it steams all through, and eat it hot. Common practice, no source.',
+  /** @param {boolean} barred whoever is pregnant must not eat of it at all */
+  heat: (barred) =>
+    `Anyone ${barred ? '' : 'pregnant, '}old or ill: heat it until it steams all through, and eat it hot. Common practice, no source.`,
 };
 
 /** What came out, for next time. */

@@ -147,3 +147,10 @@ export const CUT = {
   soakHow: () =>
     `Soak it at ${degrees('2 to 4', '36 to 40')}. That takes out salt; it does not undo an overdose of cure. Fry a slice, taste.`,
 };
+
+/** The cure is weighed already. */
+export const LATE = {
+  head: 'The cure is weighed',
+  says: 'It is for the sizes above. Meat that comes now needs its own cure, in a bag of its own.',
+  own: 'Weigh its own cure',
+};
