@@ -160,7 +160,8 @@ function when(one, lit, now) {
   if (one.reached) return html`<b>${TABLE.now}</b>`;
   if (!window) return one.no_outlook ? html`<small>${NO_OUTLOOK[one.no_outlook]}.</small>` : TABLE.notToday;
   if (!lit) return html`<span>${TABLE.lasts(long(window[0] - now), long(window[2] - now))}</span>`;
-  return html`<span class="nowrap">${span(window, now)}</span><small>${NEXT.likely(nearTime(window[1], now))}</small>`;
+  const whole = ends(window, now).map((end) => html`<span class="nowrap">${end}</span> `);
+  return html`${whole}<small>${NEXT.likely(nearTime(window[1], now))}</small>`;
 }
 
 /** What each time is worked from, and what to know. @param {FireSheet} sheet */
@@ -183,8 +184,14 @@ function long(ms) {
   return minutes < 90 ? LONG.minutes(minutes) : LONG.hours(Math.round(minutes / 30) / 2);
 }
 
-/** Both ends of a window, each with its day where they differ. @param {[number, number, number]} window @param {number} now */
-export function span([low, , high], now) {
-  const whole = midnight(low) !== midnight(high);
-  return whole ? `${dayTime(low, now)} – ${dayTime(high, now)}` : `${clock(low)}–${clock(high)}`;
+/**
+ * A window in pieces that are each read whole: one, or two where its ends are on two days.
+ * @param {[number, number, number]} window @param {number} now
+ */
+function ends([low, , high], now) {
+  const apart = midnight(low) !== midnight(high);
+  return apart ? [`${dayTime(low, now)} –`, dayTime(high, now)] : [`${clock(low)}–${clock(high)}`];
 }
+
+/** Both ends of a window, each with its day where they differ. @param {[number, number, number]} window @param {number} now */
+export const span = (window, now) => ends(window, now).join(' ');
