@@ -1,6 +1,9 @@
 // A browser by the WebDriver protocol (W3C), as far as the tests of the engines need it: WebKit has no other way in.
 import { spawn } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
 
 /** The name by which the protocol knows an element. */
@@ -19,6 +22,20 @@ async function screen() {
   return { display: `:${number}`, end: () => child.kill() };
 }
 
+/**
+ * How the window's own bar is to look: so small that the window can be as narrow as a phone. Nothing in a page goes by it.
+ * Gives the folder, which the browser takes for its user's.
+ */
+function looks() {
+  const folder = mkdtempSync(join(tmpdir(), 'cure-reckoner-'));
+  mkdirSync(join(folder, 'gtk-3.0'));
+  writeFileSync(
+    join(folder, 'gtk-3.0/gtk.css'),
+    '* { padding: 0; margin: 0; min-width: 0; min-height: 0; border-width: 0; font-size: 1px; }',
+  );
+  return folder;
+}
+
 /** A port that nothing listens at. */
 async function freePort() {
   const server = createServer();
@@ -32,11 +49,13 @@ async function freePort() {
 export async function webkit() {
   const { display, end: dark } = await screen();
   const port = await freePort();
+  const config = looks();
   const driver = spawn('WebKitWebDriver', ['-p', String(port)], {
     stdio: 'ignore',
     env: {
       ...process.env,
       DISPLAY: display,
+      XDG_CONFIG_HOME: config,
       WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1',
       LIBGL_ALWAYS_SOFTWARE: '1',
       LANG: 'en_US.UTF-8',
@@ -66,6 +85,7 @@ export async function webkit() {
       await session.command('DELETE', '').catch(() => {});
       driver.kill();
       dark();
+      rmSync(config, { recursive: true, force: true });
     },
   });
 }
@@ -143,16 +163,10 @@ class Session {
     await this.command('POST', '/actions', { actions: [{ type: 'key', id: 'keys', actions }] });
   }
 
-  /** As narrow as that: what the window cannot be, since its bar is wider, the page is magnified to. */
   async narrow(width) {
     const before = await this.command('GET', '/window/rect');
-    await this.command('POST', '/window/rect', { width, height: 900 });
-    while ((await this.run(() => innerWidth)) > 2 * width) await pause(50);
-    const zoom = (factor) => this.run((by) => void (document.documentElement.style.zoom = by), factor);
-    await zoom(String((await this.run(() => innerWidth)) / width));
-    return async () => {
-      await zoom('');
-      await this.command('POST', '/window/rect', before);
-    };
+    await this.command('POST', '/window/rect', { width, height: 640 });
+    while ((await this.run(() => innerWidth)) !== width) await pause(50);
+    return () => this.command('POST', '/window/rect', before);
   }
 }
