@@ -2,13 +2,12 @@
 // square, paper, offline, the single file. Each step goes on where the one before it has ended.
 import assert from 'node:assert/strict';
 import { setTimeout as pause } from 'node:timers/promises';
-import axe from 'axe-core';
 import jsqr from 'jsqr';
 import { PNG } from 'pngjs';
+import { violations } from './barriers.mjs';
 import { single } from './harness.mjs';
 import { read } from './paper.mjs';
 
-const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
 /** A batch under way, the card of a recipe, and what stands by itself. */
 const SCREENS = ['#/how-much', '#/today', '#/recipes', '#/more', '#/keep', '#/cards'];
 const STAGES = ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels'];
@@ -82,18 +81,6 @@ const batches = (page) =>
         };
       }),
   );
-
-async function violations(page) {
-  // By the driver, since the page lets no text be made a script.
-  if (!(await page.run(() => 'axe' in window))) await page.script(axe.source);
-  return page.run(async (tags) => {
-    const bars = [...document.querySelectorAll('.pin, .masthead, .places')];
-    for (const bar of bars) bar.style.position = 'static';
-    const { violations } = await window.axe.run(document, { runOnly: tags });
-    for (const bar of bars) bar.style.position = '';
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ target }) => `${id}: ${target.join(' ')}`));
-  }, TAGS);
-}
 
 /**
  * The weight is typed on the first screen, and the grams stand there. 7 lb is 3175.147 g: 150 ppm of it by 6.25 % is

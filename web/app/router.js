@@ -4,7 +4,7 @@
 
 /** `screen` is empty where the address names none: the page opens on what is wanted now. @typedef {{ screen: string, id: string, part: string }} Place */
 
-const SCREENS = [
+export const SCREENS = [
   'away',
   'bag',
   'brine',
@@ -24,7 +24,7 @@ const SCREENS = [
   'stock',
   'today',
 ];
-const PARTS = ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels', 'tag'];
+export const PARTS = ['pieces', 'weigh', 'cure', 'fire', 'pack', 'labels', 'tag'];
 
 /**
  * @param {string} hash the address from `#` on
