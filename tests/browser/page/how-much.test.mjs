@@ -1,7 +1,7 @@
 // The first screen: from a weight to the grams, by touch, as an American and as a Briton.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { usable, violations } from '../harness.mjs';
+import { phone, usable, violations } from '../harness.mjs';
 import { begin, goTo, kept, light, settled, texts } from './steps.mjs';
 
 const US = { locale: 'en-US', timezoneId: 'America/New_York' };
@@ -381,4 +381,17 @@ test('so little cure says which scale it takes for granted, and one touch change
   await asked.getByLabel('1 g', { exact: true }).click();
   await page.getByRole('button', { name: 'Use a 1-in-10 mix' }).waitFor();
   assert.equal(await page.locator('.inrange').count(), 0);
+});
+
+test('on a short phone the cut is chosen, and cure, salt and hour stand above what is pinned', async (t) => {
+  const page = await begin(t, { ...phone, viewport: { width: 390, height: 664 } });
+  await page.locator('#main input').first().fill('2400');
+  await page.locator('#main select').first().selectOption({ label: 'Fallow haunch' });
+  const pin = page.locator('.pin');
+  await pin.waitFor();
+  const until = page.locator('.ans .until');
+  await until.waitFor();
+  await settled(page);
+  const [figure, bar] = [await until.boundingBox(), await pin.boundingBox()];
+  assert.ok(figure.y + figure.height <= bar.y, `${figure.y + figure.height} under ${bar.y}`);
 });
