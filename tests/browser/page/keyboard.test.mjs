@@ -2,7 +2,7 @@
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
 import { states } from './states.mjs';
-import { addPieces, begin, goTo, light, openPiece, put, settled, startDemo } from './steps.mjs';
+import { addPieces, begin, goTo, kept, light, openPiece, put, settled, startDemo } from './steps.mjs';
 
 const DESK = { locale: 'en-US', timezoneId: 'America/New_York', isMobile: false, hasTouch: false };
 const SHAPES = {
@@ -71,8 +71,49 @@ test('the keys of the fire are one stop; the arrows go among them, and digits ar
     await page.keyboard.press('6');
     await page.keyboard.press('3');
     assert.match(await page.locator('#pad output').innerText(), /^63/);
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Shift+Tab');
     await page.keyboard.press('Enter');
-    assert.match(await page.locator('#pad output').innerText(), /^63./, 'Enter presses the key in hand');
+    assert.match(await page.locator('#pad output').innerText(), /^63./, 'Enter presses the key that was come to');
+  }
+});
+
+/** What was logged over the fire, and how many are out of it. */
+const logOf = async (page) => {
+  const [{ data }] = await kept(page, 'batch/one');
+  return { read: data.fire.readings.at(-1).temperature, out: data.ticks.filter(({ of }) => /^pull:/.test(of)).length };
+};
+
+test('Enter logs what was typed, whatever held the focus before; what was come to since, it presses', async (t) => {
+  const page = await begin(t, SHAPES.phone);
+  for (const screen of ['fire', 'pack']) {
+    await openState(page, screen === 'fire' ? 'hot enough, still in' : 'all out, chilling', screen);
+    const { out } = await logOf(page);
+    await page.locator('.btn:visible').first().focus();
+    await page.keyboard.type('168');
+    await page.keyboard.press('Enter');
+    await settled(page);
+    assert.deepEqual(await logOf(page), { read: '168 °F', out }, screen);
+    // Where the probe is was chosen last: it takes no text.
+    await page.locator('.probe input').first().focus();
+    await page.keyboard.type('169');
+    await page.keyboard.press('Enter');
+    await settled(page);
+    assert.equal((await logOf(page)).read, '169 °F', screen);
+    await page.locator('summary').first().focus();
+    await page.keyboard.type('170');
+    await page.keyboard.press('Tab');
+    await page.locator('#pad .when').focus();
+    await page.keyboard.press('Enter');
+    await page.locator('.timebar').waitFor();
+    assert.equal((await logOf(page)).read, '169 °F', screen);
+    // The last key was touched, not come to.
+    await page.keyboard.press('Backspace');
+    await page.keyboard.press('Tab');
+    await page.locator('[data-key="1"]').click();
+    await page.keyboard.press('Enter');
+    await settled(page);
+    assert.equal((await logOf(page)).read, '171 °F', screen);
   }
 });
 

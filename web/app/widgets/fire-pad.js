@@ -37,6 +37,8 @@ export class FirePad {
   #stop = '5';
   /** The steps of the clock are in sight. */
   #timing = false;
+  /** The keyboard has gone on since the last digit. */
+  #moved = false;
 
   /**
    * @param {App} app
@@ -81,17 +83,25 @@ export class FirePad {
     this.app.draw();
   };
 
+  /** @param {string} key */
+  #typed(key) {
+    this.#moved = false;
+    this.#press(key);
+  }
+
   /** Keys of a keyboard, wherever the focus is but in a field. @param {KeyboardEvent} event */
   typed(event) {
     const { key, target, ctrlKey, metaKey, altKey } = event;
-    const elsewhere = target instanceof HTMLElement && target.matches('input, select, textarea');
+    const at = target instanceof HTMLElement ? target : document.body;
+    if (/^(Tab|Arrow)/.test(key)) this.#moved = true;
+    // Where the probe is, nothing is typed into.
+    const elsewhere = at.matches('input:not([type=radio]), select, textarea');
     if (elsewhere || ctrlKey || metaKey || altKey || !document.getElementById('pad')) return;
-    if (KEYS.includes(key) || key === '-') this.#press(key);
-    else if (key === ',') this.#press('.');
-    else if (key === 'Backspace') this.#press('rub');
-    // On a button, a link or a fold it presses that.
-    else if (key === 'Enter' && this.begun && !(target instanceof HTMLElement && target.closest('button, a, summary')))
-      this.#send();
+    if (KEYS.includes(key) || key === '-') this.#typed(key);
+    else if (key === ',') this.#typed('.');
+    else if (key === 'Backspace') this.#typed('rub');
+    // What was come to since, it presses: a button, a link or a fold. What held the focus before is not meant.
+    else if (key === 'Enter' && this.begun && !(this.#moved && at.closest('button, a, summary'))) this.#send();
     else return;
     event.preventDefault();
   }
@@ -225,6 +235,7 @@ export class FirePad {
         role="group"
         aria-label=${PAD.keys}
         @keydown=${amongKeys}
+        @pointerdown=${() => (this.#moved = false)}
         @focusin=${this.#stopAt}
       >
         ${KEYS.map(
