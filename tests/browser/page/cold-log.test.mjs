@@ -87,3 +87,29 @@ test('the card on warmth begins with the log', async (t) => {
   await page.getByText('Was it hotter than 32 °C around it?').waitFor();
   assert.equal(await page.getByRole('button', { name: '4 °C or colder' }).count(), 0);
 });
+
+test('what the fridge log clears leads to its field, from any stage and from its own', async (t) => {
+  const at = (page, part) =>
+    page.waitForFunction((part) => {
+      const one = document.activeElement;
+      const { top, bottom } = one.getBoundingClientRect();
+      return one.matches(part) && top >= document.querySelector('.masthead').offsetHeight && bottom <= innerHeight;
+    }, part);
+  const page = await shown(t, 'warm and not read before');
+  await page.locator('.doubt', { hasText: 'Type when it last read cold.' }).waitFor();
+  // As often as it is pressed.
+  for (let n = 0; n < 2; n += 1) {
+    await page.evaluate(() => scrollTo(0, 0));
+    await page.getByRole('link', { name: 'Clear it' }).click();
+    await at(page, '#fridge-reads');
+  }
+  for (const way of ['Clear it', 'Clear the doubt']) {
+    await goTo(page, '#/batch/cold/fire');
+    await page.getByRole('link', { name: way }).click();
+    await at(page, '#fridge-reads');
+  }
+  // What is asked of an entry comes before another.
+  const odd = await shown(t, 'a fridge reading hardly right', '#/batch/cold/fire');
+  await odd.getByRole('link', { name: 'Clear it' }).click();
+  await at(odd, '.verdict.ask button');
+});

@@ -215,7 +215,7 @@ test('what is in doubt stays in sight, no disc beside it, and the filled button 
       ['Clear the doubt'],
       stage,
     );
-    assert.equal(await filled.getAttribute('href'), `#/batch/${batch}/cure`);
+    assert.equal(await filled.getAttribute('href'), `#/batch/${batch}/cure/fridge`);
   }
 
   // A day above 4 °C cannot be mended: nothing is filled on any stage.

@@ -5,6 +5,7 @@ import { batchHead, batchNote } from '../widgets/batch-head.js';
 import { calendarButton } from '../widgets/calendar.js';
 import { CureStage } from '../widgets/cure-stage.js';
 import { doors } from '../widgets/doors.js';
+import { toLog } from '../widgets/fridge-form.js';
 import { beforeIn } from '../widgets/how-long.js';
 import { pinned, tickButton } from '../widgets/pinned.js';
 import { StageJobs, isCold } from '../widgets/stage-jobs.js';
@@ -86,8 +87,8 @@ export function cure(app, id) {
     tickButton(LOG_FRIDGE, () => {
       const field = /** @type {HTMLInputElement | null} */ (document.getElementById('fridge-reads'));
       if (field?.value) field.form?.requestSubmit();
-      else field?.focus();
+      else toLog();
     });
 
-  return { draw };
+  return { draw, arrive: () => location.hash.endsWith('/fridge') && toLog() };
 }

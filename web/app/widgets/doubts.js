@@ -2,6 +2,7 @@
 import { html, nothing } from 'lit-html';
 import { pieceName } from '../../words/en/cuts.js';
 import { doubtWords, surely, underWay } from '../../words/en/doubts.js';
+import { toLog } from './fridge-form.js';
 import { icon } from './icon.js';
 import { DOUBT } from '../../words/en/batches.js';
 
@@ -16,18 +17,21 @@ export const markOf = (doubt) =>
 /** @typedef {import('../types').Batch} Batch */
 /** @typedef {import('../types').Doubt} Doubt */
 
-/** Where a doubt is cleared. @type {Partial<Record<import('../types').Clears, import('../types').Stage>>} */
+/** What is read or seen is logged a long way down its screen: the way there goes on to the field. */
+const LOG = 'cure/fridge';
+
+/** Where a doubt is cleared. @type {Partial<Record<import('../types').Clears, string>>} */
 const WHERE = {
   change_recipe: 'weigh',
   weigh_pieces: 'pieces',
   say_cure: 'weigh',
   read_packet: 'weigh',
   mend_dose: 'weigh',
-  read_cold: 'cure',
-  answer_cold: 'cure',
-  say_cold: 'cure',
-  cool_now: 'cure',
-  thaw: 'cure',
+  read_cold: LOG,
+  answer_cold: LOG,
+  say_cold: LOG,
+  cool_now: LOG,
+  thaw: LOG,
   rinse: 'cure',
   answer_reading: 'fire',
   read_hot: 'fire',
@@ -38,7 +42,6 @@ const WHERE = {
 /** Which card says what to do about it, where a deed is too little. @type {Partial<Record<import('../types').Kind, string>>} */
 const CARDS = {
   warm: 'warm',
-  may_be_too_warm: 'warm',
   too_warm: 'warm',
   power_off: 'power',
   frozen: 'froze',
@@ -50,7 +53,7 @@ const CARDS = {
 export const forbidden = (doubts) =>
   doubts.some(({ weight, clears }) => weight === 'forbids' || (weight === 'holds' && clears === 'nothing'));
 
-/** The stage at which the gravest of what is in doubt is cleared. @param {Doubt[]} doubts */
+/** The stage at which the gravest of what is in doubt is cleared, and where on it. @param {Doubt[]} doubts */
 export function clearAt(doubts) {
   const first = doubts.find((doubt) => doubt.weight === 'holds' && !underWay(doubt));
   return first && WHERE[first.clears];
@@ -82,7 +85,7 @@ export function doubtStrip(app, id, batch, doubts, here) {
   const { says, deed } = doubtWords(first, batch, pieceName);
   // Elsewhere the way to its stage; there, and where nothing clears it, the deed itself.
   const where = WHERE[first.clears];
-  const away = where !== undefined && where !== here;
+  const away = where !== undefined && !where.startsWith(`${here}`);
   // What is thrown away has no card: nothing is left to be done about it.
   const card = first.weight === 'forbids' ? undefined : CARDS[first.kind];
   return html`<section class="doubt ${mark}" aria-label=${DOUBT.label}>
@@ -105,8 +108,8 @@ export function doubtStrip(app, id, batch, doubts, here) {
       }
     </div>
     ${
-      away
-        ? html`<a class="noprint" href="#/batch/${id}/${where}">${DOUBT.clear}</a>`
+      away || (where === LOG && !card)
+        ? html`<a class="noprint" href="#/batch/${id}/${where}" @click=${away ? nothing : toLog}>${DOUBT.clear}</a>`
         : card
           ? html`<a class="noprint" href="#/cards/${card}">${DOUBT.card}</a>`
           : nothing

@@ -19,6 +19,12 @@ import { FRIDGE, SEEN, WHERE } from '../../words/en/cure-clock.js';
 /** @param {FridgeReading} one @param {FridgeReading} other */
 const same = (one, other) => (one.id ? one.id === other.id : one.at === other.at && one.what === other.what);
 
+/** To what is asked of the log, or else to where it is typed. @param {Event} [event] */
+export function toLog(event) {
+  event?.preventDefault();
+  /** @type {HTMLElement | null} */ (document.querySelector('#fridge .ask button, #fridge-reads'))?.focus();
+}
+
 export class FridgeForm {
   #form;
   /** The entry that is asked about before it is deleted, and what would be said no more. @type {{ of: FridgeReading, says: string } | undefined} */
@@ -39,7 +45,7 @@ export class FridgeForm {
     const log = batch.fridge ?? [];
     const units = UNITS[this.app.settings.units];
     const late = form.problem('at');
-    return html`<section class="block">
+    return html`<section class="block" id="fridge">
       <h2>${FRIDGE.head}</h2>
       ${asked.slice(0, 1).map((one) => this.#question(batch, one))}
       ${

@@ -31,7 +31,7 @@ export function stageAnswer(batch, doubts, own) {
 export function stageAction(id, doubts, here, own) {
   if (forbidden(doubts)) return nothing;
   const where = clearAt(doubts);
-  if (where && where !== here) {
+  if (where && !where.startsWith(here)) {
     return pinned(html`<a class="btn main" href="#/batch/${id}/${where}">${DOUBT.clearDoubt}</a>`);
   }
   return own();
