@@ -160,3 +160,40 @@ test('the card for a power cut knows the batch one came from, and leads to its f
     assert.deepEqual(ways, [`#/batch/${batch}/cure`, `#/batch/${other}/cure`]);
   }
 });
+
+test('a card that knows its batch asks for none, and keeps the others folded', async (t) => {
+  const page = await begin(t);
+  await startDemo(page);
+  const batch = await startDemo(page);
+  const answer = async () => {
+    await page.getByRole('link', { name: /^It got warm/ }).tap();
+    for (const choice of ['Warmer', 'No', 'Not sure']) {
+      await page.waitForTimeout(600);
+      await page.getByRole('button', { name: choice, exact: true }).tap();
+    }
+    await page.locator('.verdict.stop').getByText('Throw it away').waitFor();
+  };
+  const rows = page.getByRole('button', { name: /Close this batch/, includeHidden: true });
+  const which = page.getByRole('heading', { name: 'Which batch was it?' });
+  // From the list of batches either may be meant.
+  await goTo(page, '#/today');
+  await goTo(page, '#/cards');
+  await answer();
+  assert.equal(await which.count(), 1);
+  assert.equal(await rows.filter({ visible: true }).count(), 2);
+  await goTo(page, `#/batch/${batch}/cure`);
+  await page.getByRole('link', { name: /^Something went wrong/ }).tap();
+  await answer();
+  assert.equal(await which.count(), 0);
+  assert.equal(await rows.filter({ visible: true }).count(), 1);
+  await page.getByText('Other batches').tap();
+  assert.equal(await rows.filter({ visible: true }).count(), 2);
+  await page.waitForTimeout(600);
+  await rows.first().tap();
+  await page.getByText(/closed as thrown away/).waitFor();
+  const closed = (await kept(page, 'batch/')).filter(({ data }) => data.closed);
+  assert.deepEqual(
+    closed.map(({ key }) => key),
+    [`batch/${batch}`],
+  );
+});

@@ -67,16 +67,16 @@ export function troubleCards(app, { id: card }) {
 
   /** What happened goes into the remarks of its batch, with the time. @param {string} head @param {import('../types').Remedy} remedy */
   function noteOn(head, remedy) {
-    // The batch that one came from stands first; another may lie in the same fridge.
-    const open = app.shelf.open().sort(([a], [b]) => Number(b === app.came?.id) - Number(a === app.came?.id));
+    const open = app.shelf.open();
     if (open.length === 0) return nothing;
+    // The batch that is known is not asked about; another may lie in the same fridge.
+    const [own, others] = [true, false].map((yes) => open.filter(([id]) => (!its || id === its[0]) === yes));
     const gap = remedy.only_if.includes('gap_logged');
     const says = NOTE.says(flow.say(head), flow.words(remedy).word);
     const out = remedy.act === 'throw_out';
-    return html`<section class="block noprint">
-      <h2>${out ? NOTE.which : NOTE.write}</h2>
-      <div class="doors" role="list">
-        ${open.map(
+    const list = (/** @type {typeof open} */ some = []) =>
+      html`<div class="doors" role="list">
+        ${some.map(
           ([id, batch]) =>
             html`<div role="listitem">
               ${
@@ -98,7 +98,17 @@ export function troubleCards(app, { id: card }) {
               }
             </div>`,
         )}
-      </div>
+      </div>`;
+    return html`<section class="block noprint">
+      ${its ? nothing : html`<h2>${out ? NOTE.which : NOTE.write}</h2>`} ${list(own)}
+      ${
+        others?.length
+          ? html`<details class="fold">
+              <summary>${NOTE.others}</summary>
+              ${list(others)}
+            </details>`
+          : nothing
+      }
     </section>`;
   }
 

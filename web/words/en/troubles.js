@@ -45,6 +45,7 @@ export const LOG = {
 export const NOTE = {
   which: 'Which batch was it?',
   write: 'Write it down with its batch',
+  others: 'Other batches',
   gap: 'Log the gap in its fridge log.',
   stands: 'It stands in its notes.',
   threw: E.closeThrown,
