@@ -117,6 +117,29 @@ test('Enter logs what was typed, whatever held the focus before; what was come t
   }
 });
 
+test('a reading that is asked about brings the focus to its question', async (t) => {
+  for (const [shape, how] of Object.entries(SHAPES)) {
+    const page = await begin(t, how);
+    await openState(page, 'fire, on its way', 'fire');
+    const asks = page.getByRole('button', { name: 'It is right' });
+    assert.equal(await asks.count(), 0);
+    await page.keyboard.type('99');
+    const button = page.getByRole('button', { name: /^Log 99/ });
+    await button.scrollIntoViewIfNeeded();
+    await button.press('Enter');
+    await asks.waitFor();
+    await settled(page);
+    assert.match(await page.evaluate(() => document.activeElement.textContent), /99 °F at .*It is right/s);
+    await inSight(page, shape);
+    // Nothing there is pressed by one Enter too many, and the keys go on.
+    await page.keyboard.press('Enter');
+    await settled(page);
+    assert.equal(await asks.count(), 1);
+    await page.keyboard.press('Tab');
+    assert.ok(await page.evaluate(() => document.activeElement.matches('#odd button')));
+  }
+});
+
 test('a cure of weeks has few stops before the fridge, and all of its turns at a touch', async (t) => {
   const page = await begin(t, SHAPES.phone);
   await openState(page, 'hung for months', 'cure');

@@ -76,11 +76,14 @@ export class FireLog {
 
   /** @param {FireReading} reading @param {string | null} corrects */
   async #log(reading, corrects) {
+    const asked = document.getElementById('odd');
     const kept = await this.#change((fire) => ({
       ...fire,
       readings: [...fire.readings.map((one) => (one.id === corrects ? { ...one, struck: true } : one)), reading],
     }));
     if (!kept) return false;
+    // What is asked now stands above the keys.
+    if (!asked) document.getElementById('odd')?.focus();
     const batch = this.app.shelf.batches.get(this.id);
     const sheet = batch && this.ask(batch).ok;
     const one = reading.class === undefined ? undefined : sheet?.classes[reading.class];

@@ -38,10 +38,11 @@ export function doubts(batch, sheet, acts) {
           { ...reading, id: newId(), temperature, sure: true },
         ],
       }));
-    return html`<div class="block" data-say="figures">
+    const asks = DOUBT.asked(name, reading.temperature, clock(reading.at));
+    return html`<div class="block" id="odd" tabindex="-1" role="group" aria-label=${asks} data-say="figures">
       ${strip(
         'ask',
-        DOUBT.asked(name, reading.temperature, clock(reading.at)),
+        asks,
         others ? html`${glue(ODD[odd])} ${DOUBT.others(others)}` : glue(ODD[odd]),
         html`<div class="acts">
           ${choices.map(
