@@ -114,6 +114,15 @@ pub fn reading(data: &[u8]) {
     }
 }
 
+/// `lb10` as `lb` and `10`.
+fn letters_and_figures(word: &str) -> Vec<&str> {
+    let of: Vec<_> = word.char_indices().map(|(at, c)| (at, c.is_numeric())).collect();
+    let cuts = of.windows(2).filter(|two| two[0].1 != two[1].1).map(|two| two[1].0);
+    let mut from = 0;
+    let ends = cuts.chain([word.len()]);
+    ends.map(|to| &word[std::mem::replace(&mut from, to)..to]).collect()
+}
+
 fn held(text: &str, reading: &Reading) {
     let shown: String = reading
         .lines
@@ -129,8 +138,10 @@ fn held(text: &str, reading: &Reading) {
             .any(|q| q.key.starts_with("or:") && q.key.contains(word))
     };
     let joints = ["and", "plus", "with", "in", "then"];
+    // A blank may be lost between a unit and the next number: each is shown, if not in one piece.
     for word in text
         .split(|c: char| !c.is_alphanumeric())
+        .flat_map(letters_and_figures)
         .filter(|w| !w.is_empty() && !joints.contains(w))
     {
         assert!(shown.contains(word) || asked(word), "“{word}” is not shown of {text:?}");

@@ -162,8 +162,11 @@ export class FirePad {
     const digits = this.#digits;
     // The keys are free for the next piece before this one is stored; if it cannot be kept, it comes back.
     [this.#digits, this.#at, this.#corrects, this.#timing] = ['', null, null, false];
+    // The smoker is read once, and the meat after it: its figure would go in as the smoker's.
+    if (place === null && corrects === null) this.#of = '';
     if (!(await this.log(reading, corrects))) {
       [this.#digits, this.#at, this.#corrects] = [digits, reading.at, corrects];
+      if (place === null) this.#of = null;
       this.app.draw();
     }
   }
