@@ -43,15 +43,7 @@ impl Table {
         }
     }
 
-    /// Below this nothing is counted, °F.
-    pub const fn floor(self) -> f64 {
-        match self {
-            Self::Meat65 | Self::Meat70 => 130.0,
-            Self::Bird => 136.0,
-        }
-    }
-
-    /// Seconds for the whole credit at a temperature in °F; nothing below the floor; nought where the table asks
+    /// Seconds for the whole credit at a temperature in °F; nothing below its first row; nought where the table asks
     /// for no time.
     ///
     /// Between two rows the logarithm of the time is interpolated; next to a row without a time, the colder row holds.
