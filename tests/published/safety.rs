@@ -218,6 +218,16 @@ fn every_row_for_trichinae() {
         assert_eq!(trichinae_seconds(number(row[0])), Some(needed), "{row:?}");
     }
     assert_eq!(trichinae_seconds(119.9), None);
+    // Half-way between two rows, two degrees apart, the time is their geometric mean: its logarithm goes evenly.
+    let times: Vec<(f64, f64)> = rows(TRICHINAE)
+        .map(|row| (number(row[0]), seconds(row[2], row[3])))
+        .filter(|(_, needed)| *needed > 0.0)
+        .collect();
+    for pair in times.windows(2) {
+        let between = trichinae_seconds((pair[0].0 + pair[1].0) / 2.0).expect("a time");
+        let mean = (pair[0].1 * pair[1].1).sqrt();
+        assert!((between / mean - 1.0).abs() < 1e-9, "{pair:?}: {between}");
+    }
     let mut seen = 0;
     for row in rows(COLD) {
         let group = match row[1] {

@@ -3,10 +3,10 @@
 use cure_reckoner_tests::{batch, ok, rub, settings, weighed_in};
 use serde_json::{Value, json};
 
-const HOUR: i64 = 3_600_000;
-const RUB: i64 = 1_000 * HOUR;
+pub(super) const HOUR: i64 = 3_600_000;
+pub(super) const RUB: i64 = 1_000 * HOUR;
 
-fn cured(ticks: Value) -> Value {
+pub(super) fn cured(ticks: Value) -> Value {
     let mut recipe = rub("6.25 %", "150 ppm", "2.2 %");
     recipe["steps"] = json!([
         {"do": "cure", "lasts": "36 h", "turn_every": "12 h", "at": "3 °C"},
@@ -21,13 +21,13 @@ fn cured(ticks: Value) -> Value {
 }
 
 /// Rubbed and put into the refrigerator, with these ticks so many hours later.
-fn rubbed(more: &[(&str, i64)]) -> Value {
+pub(super) fn rubbed(more: &[(&str, i64)]) -> Value {
     let cold: Vec<_> = [("fridge", 0)].into_iter().chain(more.iter().copied()).collect();
     on_the_board(&cold)
 }
 
 /// Rubbed, and only what is said since.
-fn on_the_board(more: &[(&str, i64)]) -> Value {
+pub(super) fn on_the_board(more: &[(&str, i64)]) -> Value {
     let mut ticks = vec![json!({"of": "rub", "at": RUB})];
     ticks.extend(
         more.iter()
@@ -38,20 +38,20 @@ fn on_the_board(more: &[(&str, i64)]) -> Value {
 }
 
 /// The list at so many hours after the rub.
-fn at(batch: &Value, hours: i64) -> Value {
+pub(super) fn at(batch: &Value, hours: i64) -> Value {
     ok(
         &json!({"next": {"batches": [{"id": "b", "batch": batch}], "now": RUB + hours * HOUR, "settings": settings("0.1 g")}}),
     )
 }
 
 /// What a job is: of a step, what is done.
-fn does(job: &Value) -> &str {
+pub(super) fn does(job: &Value) -> &str {
     let step = job["does"]["step"]["do"].as_str();
     step.or(job["does"]["is"].as_str()).unwrap_or_default()
 }
 
 /// What each job is, and its hour.
-fn jobs(list: &Value) -> Vec<(String, Option<i64>)> {
+pub(super) fn jobs(list: &Value) -> Vec<(String, Option<i64>)> {
     let jobs = list["jobs"].as_array().expect("jobs");
     jobs.iter()
         .map(|j| (does(j).to_owned(), j["due"].as_i64().map(|d| (d - RUB) / HOUR)))
@@ -363,6 +363,16 @@ fn the_log_says_what_is_begun() {
     ticks.retain(|tick| tick["of"] != "step:2");
     assert_eq!(ticked(&undried, 54), [some("step:3", 50), some("step:4", 53)]);
     assert_eq!(at(&undried, 54)["jobs"][0]["id"], at(&batch, 54)["jobs"][0]["id"]);
+    // Where one of two sizes was not, it was not.
+    let mut uneven = twice.clone();
+    uneven["pieces"] = json!([twice["pieces"][0], twice["pieces"][0]]);
+    uneven["ticks"]
+        .as_array_mut()
+        .expect("ticks")
+        .push(json!({"of": "pull:1", "at": RUB + 53 * HOUR}));
+    let cool = json!({"class": 1, "temperature": "60 °C", "at": RUB + 52 * HOUR + HOUR / 2});
+    uneven["fire"]["readings"].as_array_mut().expect("readings").push(cool);
+    assert_eq!(cook(&uneven), none("step:4"));
     // While it is not rinsed nothing is taken for begun.
     let mut early = rubbed(&[]);
     early["recipe"]["steps"] = batch["recipe"]["steps"].clone();
