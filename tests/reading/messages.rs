@@ -182,3 +182,16 @@ fn strokes_between_lines_are_breaks() {
     let half = read("2 kg hare legs / 1 / 2 tsp salt")["lines"].to_string();
     assert!(half.contains("1 / 2 tsp"), "{half}");
 }
+
+/// A line that was taken for one broken by the paper swallows no cure: what stands there is asked about.
+#[test]
+fn a_cure_behind_two_that_are_offered_is_asked_about() {
+    for text in [
+        "4 0each(cup soy sauce \nhalf a teaspoon of curing salt",
+        "5 thats what the bulletin wants for sausage0 g lard or dripping\na pinch of saltpeter",
+        "1/2 curainwaterp sugar or 13 cu(p honey\na pinch of saltpeter",
+    ] {
+        let reading = read(text);
+        assert_ne!(reading["verdict"]["word"], "no_cure", "{text}: {reading}");
+    }
+}

@@ -29,11 +29,8 @@ fn doubt(line: &Weighed<'_>, cured: bool) -> Option<(String, bool)> {
     });
     // Of two that are offered either may be the cure.
     if read.either {
-        return line
-            .items
-            .iter()
-            .any(|i| i.group == Group::Cure)
-            .then(|| (read.text.clone(), false));
+        let cure = line.items.iter().any(|i| i.group == Group::Cure) || pantry::names_agent(&read.text);
+        return cure.then(|| (read.text.clone(), false));
     }
     match read.taken {
         // "A 6 % brine": its salt is said behind it.
@@ -43,6 +40,8 @@ fn doubt(line: &Weighed<'_>, cured: bool) -> Option<(String, bool)> {
         }
         // What is left of a line may be its real name: "salt with E 250".
         Taken::Item | Taken::Taste | Taken::Meat if !read.left.is_empty() => whole(),
+        // Swallowed with the break of its line, or behind a bracket that nobody closed, it is none of what was read there.
+        Taken::Item | Taken::Taste | Taken::Meat if swallows(line) => whole(),
         Taken::Item | Taken::Meat | Taken::Taste => None,
         // "No celery seed": what it is, is known, and it is left out.
         Taken::Unread if read.left_out => None,
@@ -99,6 +98,16 @@ fn adds_strange(read: &super::line::Line) -> bool {
                 .and_then(|t| text.get(t.start..t.end))
                 .is_some_and(|w| strange.contains(&w))
     })
+}
+
+/// A cure is named in a line that was read as something else.
+fn swallows(line: &Weighed<'_>) -> bool {
+    // Pink salt out of a mountain is none.
+    let cure = |i: &&pantry::Ingredient| i.group == Group::Cure || i.key == "salt-mineral-pink";
+    !line.items.iter().any(cure)
+        && !line.items.is_empty()
+        && !line.line.left_out
+        && pantry::names_nitrite(&line.line.text)
 }
 
 /// So many words can be a name without an amount.
