@@ -195,3 +195,21 @@ fn a_cure_behind_two_that_are_offered_is_asked_about() {
         assert_ne!(reading["verdict"]["word"], "no_cure", "{text}: {reading}");
     }
 }
+
+/// A blank that is lost between two things costs no letter of either.
+#[test]
+fn no_letter_is_lost_where_a_line_is_cut() {
+    for text in [
+        "2 salt.3 kg boar belly",
+        "2 Salt.3 kg sugar",
+        "2 onions 3 lb of venison",
+    ] {
+        let reading = read(text);
+        let lines = reading["lines"].as_array().expect("lines").iter();
+        let shown: Vec<&str> = lines.filter_map(|l| l["text"].as_str()).collect();
+        let whole = text.split([' ', '.']).filter(|word| !word.is_empty());
+        for word in whole {
+            assert!(shown.iter().any(|line| line.contains(word)), "{word}: {shown:?}");
+        }
+    }
+}

@@ -260,7 +260,7 @@ fn bare_count(text: &str, names: &Names) -> Option<usize> {
             .take(3)
             .any(|t| behind.get(t.start..).is_some_and(|at| front(Sort::Meat, at).is_some()));
         if whole && (other || names.find(&next).is_some_and(|(at, _, _)| at < 2)) {
-            return Some(first.start.saturating_sub(1));
+            return Some(first.start);
         }
     }
     // Behind another amount, and right before its name.
