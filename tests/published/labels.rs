@@ -9,15 +9,15 @@ use cure_reckoner_tests::{answer, ok, rub, settings, weighed_in};
 use serde_json::{Value, json};
 
 const MINUTE: i64 = 60_000;
-const HOUR: i64 = 60 * MINUTE;
-const DAY: i64 = 24 * HOUR;
+pub(super) const HOUR: i64 = 60 * MINUTE;
+pub(super) const DAY: i64 = 24 * HOUR;
 /// Taken out of the smoker: the end of the heat.
-const OUT: i64 = 20_000 * DAY;
+pub(super) const OUT: i64 = 20_000 * DAY;
 /// So long in the cure that of 14 mm all but what stays in the rub's own liquid has gone in.
-const LONG: i64 = 10 * DAY;
+pub(super) const LONG: i64 = 10 * DAY;
 
 /// Ten days in the cure, smoked, chilled, packed.
-fn recipe() -> Value {
+pub(super) fn recipe() -> Value {
     let mut recipe = rub("6.25 %", "150 ppm", "2.2 %");
     recipe["steps"] = json!([
         {"do": "cure", "lasts": "240 h", "at": "3 °C"},
@@ -28,14 +28,14 @@ fn recipe() -> Value {
     recipe
 }
 
-fn of_cut(cut: &str, recipe: &Value) -> Value {
+pub(super) fn of_cut(cut: &str, recipe: &Value) -> Value {
     json!({
         "tag": "TR", "name": "Trial", "recipe": recipe, "killed": "2026-11-14",
         "pieces": [{"cut": cut, "count": 8, "weight": "900 g", "thickness": "14 mm"}]
     })
 }
 
-fn tick(batch: &mut Value, of: &str, at: i64) {
+pub(super) fn tick(batch: &mut Value, of: &str, at: i64) {
     let mut ticks = batch["ticks"].as_array().cloned().unwrap_or_default();
     ticks.push(json!({"of": of, "at": at}));
     batch["ticks"] = json!(ticks);
@@ -45,7 +45,7 @@ fn tick(batch: &mut Value, of: &str, at: i64) {
 const KILLED: &str = "2024-09-14";
 
 /// Weighed in, rubbed, and so long in the cure until the smoker was lit three hours before it came out.
-fn lit(cut: &str, recipe: &Value, cured: i64) -> Value {
+pub(super) fn lit(cut: &str, recipe: &Value, cured: i64) -> Value {
     let begun = OUT - 3 * HOUR - cured;
     let mut batch = weighed_in(of_cut(cut, recipe), begun);
     batch["killed"] = json!(KILLED);
@@ -55,7 +55,7 @@ fn lit(cut: &str, recipe: &Value, cured: i64) -> Value {
 }
 
 /// Readings at hours from the end of the heat.
-fn read(mut batch: Value, readings: &[(f64, &str)]) -> Value {
+pub(super) fn read(mut batch: Value, readings: &[(f64, &str)]) -> Value {
     let all: Vec<_> = readings
         .iter()
         .map(|(hours, reads)| json!({"class": 0, "temperature": reads, "at": OUT + (hours * HOUR as f64) as i64}))
@@ -66,7 +66,7 @@ fn read(mut batch: Value, readings: &[(f64, &str)]) -> Value {
 
 /// On its way up, hot, and cold in time by the Food Code: 21 °C within two hours, and 5 °C within four more, whenever
 /// between the readings it was that it passed 21 °C.
-fn log(hot: &str) -> [(f64, &str); 6] {
+pub(super) fn log(hot: &str) -> [(f64, &str); 6] {
     [
         (-3.0, "4 °C"),
         (-2.0, "30 °C"),
@@ -78,14 +78,14 @@ fn log(hot: &str) -> [(f64, &str); 6] {
 }
 
 /// All of it done: read so hot, taken out, cold in time, and packed.
-fn done(cut: &str, recipe: &Value, cured: i64, hot: &str) -> Value {
+pub(super) fn done(cut: &str, recipe: &Value, cured: i64, hot: &str) -> Value {
     let mut batch = read(lit(cut, recipe, cured), &log(hot));
     tick(&mut batch, "pull:0", OUT);
     tick(&mut batch, "step:3", OUT + 6 * HOUR);
     batch
 }
 
-fn asked(batch: &Value, now: i64, frozen: bool, vacuum: bool, profile: &str) -> Value {
+pub(super) fn asked(batch: &Value, now: i64, frozen: bool, vacuum: bool, profile: &str) -> Value {
     let mut settings = settings("0.1 g");
     settings["profile"] = json!(profile);
     ok(&json!({"labels": {"batch": batch, "now": now, "frozen": frozen, "vacuum": vacuum, "settings": settings}}))
@@ -96,13 +96,13 @@ fn ask(batch: &Value) -> Value {
     asked(batch, OUT + 7 * HOUR, false, false, "us-home")
 }
 
-fn paper(labels: &Value, kind: &str) -> Value {
+pub(super) fn paper(labels: &Value, kind: &str) -> Value {
     let all = labels["papers"].as_array().expect("papers");
     all.iter().find(|p| p["kind"] == kind).cloned().unwrap_or_default()
 }
 
 /// What a paper says of the cure: the first of its facts that is one of these.
-fn fact(paper: &Value, of: &[&str]) -> Value {
+pub(super) fn fact(paper: &Value, of: &[&str]) -> Value {
     let facts = paper["facts"].as_array().expect("facts");
     let mut found = facts.iter().filter(|f| of.iter().any(|is| f["is"] == *is));
     let first = found.next().cloned().unwrap_or_default();
@@ -111,7 +111,7 @@ fn fact(paper: &Value, of: &[&str]) -> Value {
 }
 
 const CURED: [&str; 4] = ["no_cure", "cured", "cured_weakly", "cure_unknown"];
-const COOKED: [&str; 4] = ["raw", "cooked", "cook_to", "not_cooked"];
+pub(super) const COOKED: [&str; 4] = ["raw", "cooked", "cook_to", "not_cooked"];
 
 /// Kinds of the doubts on a paper, what is past mending first.
 fn kinds(paper: &Value) -> Vec<&str> {
