@@ -9,14 +9,14 @@ const dist = new URL('../dist/', import.meta.url);
 // The budget is what is aimed at. The ceiling is what it weighed when last accepted and a little more, so that nobody
 // adds to it without a word; where it is above the budget, DEVELOPERS.md says why. Lower it whenever it can be.
 export const BUDGETS = [
-  { what: 'everything the page loads, brotli', budget: 300_000, ceiling: 583_000, measure: ({ page }) => page.brotli },
+  { what: 'everything the page loads, brotli', budget: 300_000, ceiling: 583_300, measure: ({ page }) => page.brotli },
   {
     what: 'what its first screen waits for, brotli',
     budget: 300_000,
-    ceiling: 389_000,
+    ceiling: 389_100,
     measure: ({ page, files }) => page.brotli - files.find(({ name }) => name.startsWith('rest.')).brotli,
   },
-  { what: 'the single file', budget: 500_000, ceiling: 566_600, measure: ({ single }) => single.raw },
+  { what: 'the single file', budget: 500_000, ceiling: 567_000, measure: ({ single }) => single.raw },
 ];
 
 /** The size of each file that the page loads, of all of them together, and of the single file. */
