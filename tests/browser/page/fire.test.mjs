@@ -17,7 +17,7 @@ import {
   put,
   readingRows,
 } from './steps.mjs';
-import { coldSmoke } from './states.mjs';
+import { coldSmoke, states } from './states.mjs';
 
 const MINUTE = 60_000;
 
@@ -443,4 +443,22 @@ test('cold smoke is a job with its bounds, and sends nobody to a target that it 
   assert.match(answer, /under 32 °C, and above 4 °C for 4 hours at most/);
   assert.match(answer, /Cold smoke does not cook/);
   assert.doesNotMatch(answer, /First out|Take out at/);
+});
+
+test('a size that is past mending has no hour and no turn', async (t) => {
+  const page = await begin(t);
+  const [data] = states(Date.now())['fire, slow'];
+  await put(page, [{ key: 'batch/slow', v: 4, at: new Date().toISOString(), data }]);
+  await goTo(page, '#/batch/slow/fire');
+  const rows = await texts(page.locator('tbody tr').filter({ hasText: 'Is out' }));
+  assert.equal(rows.length, 3);
+  assert.match(rows[2], /^Mallard, large/, 'the last');
+  assert.doesNotMatch(rows[2], /likely|\d\d:\d\d–/);
+  for (const row of rows.slice(0, 2)) assert.match(row, /\d\d:\d\d–\d\d:\d\d/);
+  const [answer] = await texts(page.locator('.leaf.answer'));
+  assert.doesNotMatch(answer.replace(/Probe is in.*/, ''), /Mallard, large/);
+  assert.ok(
+    !(await page.getByRole('radio', { name: 'Mallard, large' }).isChecked()),
+    'the probe goes into one that counts',
+  );
 });

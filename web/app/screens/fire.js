@@ -9,7 +9,7 @@ import { forbidden } from '../widgets/doubts.js';
 import { doors } from '../widgets/doors.js';
 import { fireChart } from '../widgets/fire-chart.js';
 import { FireLog } from '../widgets/fire-log.js';
-import { firstOut, firstWrap, nextOut, outTable, outlooks, wrapDue } from '../widgets/fire-next.js';
+import { firstOut, firstWrap, lostOf, nextOut, outTable, outlooks, wrapDue } from '../widgets/fire-next.js';
 import { doubts, readings } from '../widgets/fire-readings.js';
 import { smoker } from '../widgets/fire-smoker.js';
 import { published, rules, worth } from '../widgets/fire-worth.js';
@@ -77,6 +77,7 @@ export function fire(app, id) {
   function burning(batch, sheet, seen) {
     const now = app.now();
     const all = seen.state?.doubts ?? [];
+    const lost = lostOf(all);
     const read = sheet.classes.some(({ points }) => points.length > 0) || sheet.cabinet.length > 0;
     // Drying comes before the heat: till then its job is what is in hand, and a reading may be logged below.
     const unread = seen.here?.does.is === 'read_fire';
@@ -84,11 +85,11 @@ export function fire(app, id) {
     const cool = Boolean(seen.here?.cautions.includes('cold-smoke'));
     const heat = read || unread || (!cool && seen.here && /^(?:smoke|cook|dry_out)$/.test(doOf(batch, seen.here.id)));
     const answer = stageAnswer(batch, all, () =>
-      heat ? nextOut(sheet, now) : seen.here ? jobs.answer(batch, seen.here) : ahead(batch, seen),
+      heat ? nextOut(sheet, now, lost) : seen.here ? jobs.answer(batch, seen.here) : ahead(batch, seen),
     );
     const { pad } = log;
     // The log is the action, unless something else has to be done first, or the next one has to come out.
-    const out = firstOut(sheet);
+    const out = firstOut(sheet, lost);
     const wrap = firstWrap(sheet);
     const other = pad.begun
       ? undefined
@@ -113,7 +114,11 @@ export function fire(app, id) {
         ${pad.notLogged} ${pad.correcting ? nothing : doubts(batch, sheet, log.acts)} ${answer}
         ${sheet.in_cure ? html`<p class="near">${NEXT.inCure}</p>` : read ? nothing : early(batch)} ${action}
         ${(!heat || cool) && seen.here ? cautionLine(seen.here.cautions) : nothing}
-        ${pad.which(sheet, batch.pieces, sheet.order[0])}
+        ${pad.which(
+          sheet,
+          batch.pieces,
+          sheet.order.find((place) => !lost.has(place)),
+        )}
       </div>
       <div class="leaf act">${pad.keys(sheet, { pin, alone: action === nothing })}</div>
       <div class="plate rest">
@@ -123,6 +128,7 @@ export function fire(app, id) {
           (of, name) => ticker.set(id, { of }, of.startsWith('wrap') ? IS.wrappedNow(name) : outOf(sheet, of, name)),
           (of) => ticker.take(id, of),
           batch.fire?.wrap_at !== undefined || sheet.classes.some(({ wrapped }) => wrapped !== null),
+          lost,
         )}
         <p class="caution gap">${ONE_PROBE}</p>
         ${jobs.rows(batch, seen)} ${smoker(app, sheet.smoker)} ${why('fire', reasons(batch, sheet, seen, now))}

@@ -11,17 +11,24 @@ import { HEADS, LONG, NEXT, TABLE } from '../../words/en/at-the-fire.js';
 /** @typedef {import('../types').FireClass} FireClass */
 /** @typedef {import('../types').FireSheet} FireSheet */
 
-/** The first that is not out yet; where no time can be told, the first of the list. @param {FireSheet} sheet */
-export const firstOut = ({ classes, order }) =>
-  order[0] === undefined ? classes.find(({ pulled }) => pulled === null) : classes[order[0]];
+/** Places of the sizes that are past mending: they have no hour and no turn. @typedef {Set<number | null>} Lost */
+
+/** @param {import('../types').Doubt[]} doubts @returns {Lost} */
+export const lostOf = (doubts) => new Set(doubts.filter(({ weight }) => weight === 'forbids').map((one) => one.class));
+
+/** The first that is not out yet; where no time can be told, the first of the list. @param {FireSheet} sheet @param {Lost} lost */
+export function firstOut({ classes, order }, lost) {
+  const at = order.find((place) => !lost.has(place));
+  return at === undefined ? classes.find(({ pulled }, place) => pulled === null && !lost.has(place)) : classes[at];
+}
 
 /** @param {FireSheet} sheet */
 const isLit = ({ classes }) => classes.some(({ points }) => points.length > 0);
 
-/** @param {FireSheet} sheet @param {number} now */
-export function nextOut(sheet, now) {
-  const one = firstOut(sheet);
-  if (!one) return html`<p class="say">${NEXT.allOut}</p>`;
+/** @param {FireSheet} sheet @param {number} now @param {Lost} lost */
+export function nextOut(sheet, now, lost) {
+  const one = firstOut(sheet, lost);
+  if (!one) return lost.size ? nothing : html`<p class="say">${NEXT.allOut}</p>`;
   const window = one.outlook?.window;
   const take = NEXT.take(one.target.text, one.hold);
   if (one.reached) {
@@ -34,8 +41,11 @@ export function nextOut(sheet, now) {
       <p class="under">${lastRead(wrap.one, now)} ${take}</p>`;
   }
   // Of several without a time none is the first: the heat of the smoker says which.
-  const unknown = sheet.classes.filter(({ pulled, outlook }) => pulled === null && !outlook?.window).length > 0;
-  if (!isLit(sheet) && unknown && sheet.classes.filter(({ pulled }) => pulled === null).length > 1) {
+  // Of a size without a time nobody knows that it is not the first.
+  const other = sheet.classes.find(
+    (each, at) => each !== one && each.pulled === null && !lost.has(at) && !each.outlook?.window,
+  );
+  if (!isLit(sheet) && other) {
     return html`<p class="say">${NEXT.logFirst}</p>
       <p class="under">${NEXT.noFirst}</p>`;
   }
@@ -49,8 +59,6 @@ export function nextOut(sheet, now) {
         ${NEXT.fallen(pieceName(one.of), lastRead(one, now), window ? span(window, now) : undefined)}
       </p>`;
   }
-  // Of a size without a time nobody knows that it is not the first.
-  const other = sheet.classes.find((each) => each !== one && each.pulled === null && !each.outlook?.window);
   return html`<p class="say">
       ${other && window ? NEXT.perhaps(pieceName(one.of), span(window, now)) : NEXT.out(pieceName(one.of), window ? span(window, now) : undefined)}
     </p>
@@ -87,8 +95,9 @@ function lastRead({ last, last_of: of, points, probe, pulled }, now) {
  * @param {(of: string, name: string) => unknown} out
  * @param {(of: string) => unknown} back
  * @param {boolean} wraps something is to be wrapped, or was
+ * @param {Lost} lost
  */
-export function outTable(sheet, now, out, back, wraps) {
+export function outTable(sheet, now, out, back, wraps, lost) {
   const { classes, order } = sheet;
   const places = [...order, ...classes.keys()].filter((place, at, all) => all.indexOf(place) === at);
   // Before the first reading there is no fire to count from.
@@ -118,7 +127,7 @@ export function outTable(sheet, now, out, back, wraps) {
               >
             </td>
             <td>
-              ${when(one, lit, now)}
+              ${lost.has(place) && !one.pulled ? nothing : when(one, lit, now)}
               ${
                 lit || one.pulled
                   ? html`<button type="button" class="btn quiet less noprint near" @click=${act}>
