@@ -4,6 +4,9 @@
 
 /** Time after which the page reloads even if the new worker never says that it took over. */
 const PATIENCE_MS = 2000;
+/** A first visit that could not be stored is tried again by itself: so soon at first, then after twice as long each time. */
+const AGAIN_MS = 2000;
+const SELDOM_MS = 60_000;
 /** The browser lets a policy make addresses of code; this one makes a single address. */
 const CODE = { createScriptURL: () => 'sw.js' };
 
@@ -27,6 +30,19 @@ export async function watchForUpdates({ ready, offline }) {
   };
   /** @type {ServiceWorkerRegistration | null} */
   let watched = null;
+  let pause = AGAIN_MS;
+
+  /** @param {ServiceWorkerRegistration} registration @param {ServiceWorker | null} worker */
+  const follow = (registration, worker) =>
+    worker?.addEventListener('statechange', () => {
+      offer(worker);
+      if (worker.state === 'activated') settle();
+      // Several visits may share one attempt, and a later one its failure.
+      if (worker.state === 'redundant' && !registration.active) {
+        setTimeout(look, pause);
+        pause = Math.min(2 * pause, SELDOM_MS);
+      }
+    });
 
   // A first attempt may have met a portal or a half-uploaded release: it is made again whenever the page is looked at
   // or the network comes back, and so is the look for a new version.
@@ -39,20 +55,17 @@ export async function watchForUpdates({ ready, offline }) {
     if (watched !== registration) {
       watched = registration;
       offer(registration.waiting);
-      registration.addEventListener('updatefound', () => {
-        const worker = registration.installing;
-        worker?.addEventListener('statechange', () => {
-          offer(worker);
-          if (worker.state === 'activated') settle();
-        });
-      });
+      // One that an earlier visit began may be on its way already.
+      follow(registration, registration.installing);
+      registration.addEventListener('updatefound', () => follow(registration, registration.installing));
     }
     await registration.update().catch(() => {});
     await settle();
   };
   const settle = async () => {
     const worker = serviceWorker.controller;
-    if (!worker || worker.state !== 'activated') return;
+    if (worker?.state === 'activating') worker.addEventListener('statechange', settle, { once: true });
+    if (worker?.state !== 'activated') return;
     worker.postMessage({ started: import.meta.url });
     if (await whole(worker)) offline();
   };
