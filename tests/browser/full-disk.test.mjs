@@ -3,7 +3,17 @@
 // It needs the right to mount a small file system in memory; where nobody has it, it is skipped.
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
-import { appendFileSync, closeSync, mkdirSync, openSync, readFileSync, readdirSync, rmSync, writeSync } from 'node:fs';
+import {
+  appendFileSync,
+  closeSync,
+  mkdirSync,
+  openSync,
+  readFileSync,
+  readdirSync,
+  rmSync,
+  truncateSync,
+  writeSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { test } from 'node:test';
 import { barePage } from './bare.mjs';
@@ -169,5 +179,5 @@ function fill(name, left) {
     }
   }
   closeSync(file);
-  if (left > 0) execFileSync('truncate', ['-s', String(Math.max(0, full - left)), name]);
+  if (left > 0) truncateSync(name, Math.max(0, full - left));
 }
