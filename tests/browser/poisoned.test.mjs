@@ -146,6 +146,23 @@ test(`${Object.keys(FAULTS).length} faulty first visits: nothing wrong is stored
   }
 });
 
+test('a first visit that could not be stored is stored once the server is right, with no touch', async (t) => {
+  const server = await serve(t);
+  const context = await open(t);
+  const page = await context.newPage();
+  let asked = 0;
+  server.fault = [({ path }) => path === '/manifest.webmanifest' && ++asked, ({ response }) => html(response)];
+  await page.goto(server.address);
+  await usable(page);
+  await page.waitForTimeout(500);
+  assert.ok(asked, 'the worker has met the fault');
+  assert.equal(await page.getByText('Ready offline').count(), 0);
+  server.fault = null;
+  await readyOffline(page);
+  server.down = true;
+  assert.equal(await versionOf(context, server.address), 'old', 'offline');
+});
+
 test('a new version that does not start gives way to the old one, which is kept until then', async (t) => {
   const server = await serve(t);
   const context = await open(t);
