@@ -54,5 +54,6 @@ mod trouble;
 mod units;
 mod weigh_edges;
 mod weigh_out;
+mod weigh_remarks;
 mod went_in;
 mod yields;
