@@ -22,6 +22,7 @@ mod cold;
 mod cuts;
 mod dose;
 mod draft;
+mod earned;
 mod fire_heats;
 mod fire_log;
 mod fire_needed;
