@@ -37,6 +37,7 @@ mod rescued;
 mod safety;
 mod safety_edges;
 mod schedule;
+mod schedule_heat;
 mod schedule_jobs;
 mod slips;
 mod smoke;
