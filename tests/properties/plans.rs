@@ -1,6 +1,6 @@
 //! Plans against every plan there is, on small instances drawn from a fixed row of numbers.
 
-use cure_reckoner::plan::back::fit::{Chain, Leg, Taken, earliest, latest};
+use cure_reckoner::plan::back::fit::{Chain, Leg, Taken, latest, turn};
 use cure_reckoner::plan::back::share::{back, forth};
 
 /// A fixed row of numbers (a 64-bit linear congruential generator, multiplier of Knuth's MMIX).
@@ -167,6 +167,12 @@ fn of_every_plan_there_is_it_is_the_one_that_starts_latest_and_keeps_every_rest(
     }
     println!("of 200 instances {all} can be planned whole, {shared} of them with two or three chains");
     assert!(all > 100 && shared > 50, "{all} {shared}");
+}
+
+/// Times with the earliest end: the latest of the chain with time running the other way.
+fn earliest(chain: &Chain, taken: &Taken) -> Option<Vec<usize>> {
+    let slots = taken.rest.len();
+    latest(&chain.turned(slots), &taken.turned(), slots).map(|times| turn(&times, slots))
 }
 
 /// One chain alone is planned exactly: both ways, and never in vain.

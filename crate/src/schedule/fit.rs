@@ -148,12 +148,6 @@ pub fn latest(chain: &Chain, taken: &Taken, by: usize) -> Option<Vec<usize>> {
     None
 }
 
-/// Times with the earliest end, the first not before slot 0: the latest of the chain turned round.
-pub fn earliest(chain: &Chain, taken: &Taken) -> Option<Vec<usize>> {
-    let slots = taken.rest.len();
-    latest(&chain.turned(slots), &taken.turned(), slots).map(|times| turn(&times, slots))
-}
-
 /// Times the other way round.
 pub fn turn(times: &[usize], slots: usize) -> Vec<usize> {
     times.iter().rev().map(|t| slots.saturating_sub(*t)).collect()
